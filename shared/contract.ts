@@ -1,0 +1,141 @@
+/**
+ * What the sidebar and the script say to each other: JSON text both ways, checked on arrival.
+ *
+ * The page thinks, the script only reads and writes. So there are few calls, all of them general: read tabs,
+ * read the selection, write a block, put a formula into the active cell. Dates travel as {"d":"2026-04-01"},
+ * never as Date; blanks as ''.
+ */
+import * as v from 'valibot';
+
+/** A cell on its way to the page: number, text, TRUE/FALSE, '' for blank, or a date. */
+export const WireCell = v.union([v.number(), v.string(), v.boolean(), v.object({ d: v.string() })]);
+export type WireCell = v.InferOutput<typeof WireCell>;
+
+/** A cell on its way to the sheet. Only kind "f" becomes a formula; "t" stays text whatever it begins with. */
+export const BlockCell = v.variant('k', [
+  v.object({ k: v.literal('blank') }),
+  v.object({ k: v.literal('t'), v: v.string() }),
+  v.object({ k: v.literal('n'), v: v.pipe(v.number(), v.finite()), format: v.optional(v.string()) }),
+  v.object({ k: v.literal('b'), v: v.boolean() }),
+  v.object({ k: v.literal('d'), v: v.pipe(v.string(), v.isoDate()) }),
+  /** A formula in A1 notation with `;` between arguments. `format` is a number format; "@" is refused. */
+  v.object({ k: v.literal('f'), v: v.pipe(v.string(), v.startsWith('=')), format: v.optional(v.string()) }),
+]);
+export type BlockCell = v.InferOutput<typeof BlockCell>;
+
+/** How a cell looks. Colours are never the only sign of anything. */
+export const BlockStyle = v.picklist(['plain', 'title', 'heading', 'input', 'muted', 'warning']);
+export type BlockStyle = v.InferOutput<typeof BlockStyle>;
+
+/** One conditional colour: a rectangle of the block, by offsets from its corner, where `formula` is TRUE. */
+export const BlockRule = v.object({
+  row: v.number(),
+  column: v.number(),
+  rows: v.number(),
+  columns: v.number(),
+  /** A plain spreadsheet formula for the rectangle's first cell. */
+  formula: v.pipe(v.string(), v.startsWith('=')),
+  background: v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)),
+});
+export type BlockRule = v.InferOutput<typeof BlockRule>;
+
+export const TabInfo = v.object({
+  name: v.string(),
+  /** Size of the used part, from A1. */
+  rows: v.number(),
+  columns: v.number(),
+});
+export type TabInfo = v.InferOutput<typeof TabInfo>;
+
+/** A block of ours, found by its named range. */
+export const BlockInfo = v.object({
+  /** Named range, for example SOUNDER_ROTATION. */
+  name: v.string(),
+  tab: v.string(),
+  row: v.number(),
+  column: v.number(),
+  rows: v.number(),
+  columns: v.number(),
+});
+export type BlockInfo = v.InferOutput<typeof BlockInfo>;
+
+export const Overview = v.object({
+  title: v.string(),
+  locale: v.string(),
+  timeZone: v.string(),
+  /** Today in the spreadsheet's time zone. */
+  today: v.string(),
+  tabs: v.array(TabInfo),
+  blocks: v.array(BlockInfo),
+  activeTab: v.string(),
+  activeCell: v.string(),
+});
+export type Overview = v.InferOutput<typeof Overview>;
+
+export const TabContent = v.object({
+  name: v.string(),
+  values: v.array(v.array(WireCell)),
+  /** Formula text where the cell holds one, else ''. Same shape as values. */
+  formulas: v.array(v.array(v.string())),
+});
+export type TabContent = v.InferOutput<typeof TabContent>;
+
+export const Selection = v.object({
+  tab: v.string(),
+  a1: v.string(),
+  row: v.number(),
+  column: v.number(),
+  rows: v.number(),
+  columns: v.number(),
+  values: v.array(v.array(WireCell)),
+});
+export type Selection = v.InferOutput<typeof Selection>;
+
+/** Where a block goes: over our own block of that name, on a new tab, or into an empty area. */
+export const BlockPlace = v.variant('at', [
+  v.object({ at: v.literal('own') }),
+  v.object({ at: v.literal('new-tab'), tab: v.string() }),
+  v.object({ at: v.literal('area'), tab: v.string(), row: v.number(), column: v.number() }),
+]);
+export type BlockPlace = v.InferOutput<typeof BlockPlace>;
+
+export const WriteBlock = v.object({
+  name: v.pipe(v.string(), v.regex(/^SOUNDER_[A-Z][A-Z_]*$/)),
+  place: BlockPlace,
+  cells: v.array(v.array(BlockCell)),
+  styles: v.array(v.array(BlockStyle)),
+  rules: v.array(BlockRule),
+  /** Columns to widen, in pixels, one per column; 0 leaves the width alone. */
+  widths: v.array(v.number()),
+  /** Rows at the top of a new tab to freeze; 0 for none. */
+  freezeRows: v.number(),
+  /**
+   * For place "own": what the page last read there, as blockFingerprint() of values and formulas. If the sheet
+   * says otherwise now, somebody typed meanwhile and nothing is written.
+   */
+  expects: v.optional(v.string()),
+});
+export type WriteBlock = v.InferOutput<typeof WriteBlock>;
+
+export const WriteDone = v.object({ block: BlockInfo, a1: v.string() });
+export type WriteDone = v.InferOutput<typeof WriteDone>;
+
+/** Every call: its name, what goes in and what comes out. */
+export const CALLS = {
+  overview: { request: v.object({}), reply: Overview },
+  readTabs: { request: v.object({ tabs: v.array(v.string()) }), reply: v.array(TabContent) },
+  readSelection: { request: v.object({}), reply: Selection },
+  writeBlock: { request: WriteBlock, reply: WriteDone },
+  putFormula: { request: v.object({ formula: v.string() }), reply: v.object({ a1: v.string() }) },
+  startSample: { request: v.object({ sample: v.string() }), reply: v.object({ tabs: v.array(v.string()) }) },
+} as const;
+export type CallName = keyof typeof CALLS;
+export type Request<Name extends CallName> = v.InferOutput<(typeof CALLS)[Name]['request']>;
+export type Reply<Name extends CallName> = v.InferOutput<(typeof CALLS)[Name]['reply']>;
+
+/** What travels back: either the reply or a sentence for the grower. */
+export const Envelope = v.variant('ok', [
+  v.object({ ok: v.literal(true), data: v.unknown() }),
+  v.object({ ok: v.literal(false), error: v.string() }),
+]);
+export type Envelope = v.InferOutput<typeof Envelope>;
