@@ -29,11 +29,13 @@ export function civilFromDay(day: Day): { year: number; month: number; dayOfMont
   const era = Math.floor(shifted / DAYS_PER_400_YEARS);
   const dayOfEra = shifted - era * DAYS_PER_400_YEARS;
   const yearOfEra = Math.floor(
-    (dayOfEra - Math.floor(dayOfEra / 1460) + Math.floor(dayOfEra / 36_524) - Math.floor(dayOfEra / 146_096)) /
+    (dayOfEra -
+      Math.floor(dayOfEra / 1460) +
+      Math.floor(dayOfEra / 36_524) -
+      Math.floor(dayOfEra / 146_096)) /
       365,
   );
-  const dayOfYear =
-    dayOfEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
+  const dayOfYear = dayOfEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
   const marchMonth = Math.floor((5 * dayOfYear + 2) / 153);
   const dayOfMonth = dayOfYear - Math.floor((153 * marchMonth + 2) / 5) + 1;
   const month = marchMonth < 10 ? marchMonth + 3 : marchMonth - 9;

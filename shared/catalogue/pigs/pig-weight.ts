@@ -1,0 +1,31 @@
+import { weightAfterDays } from '../../core/herd/weight-after-days';
+import { define, UNITS_PARAM } from '../define';
+
+export const PIG_WEIGHT = define({
+  name: 'PIG_WEIGHT',
+  topic: 'pigs',
+  summary: 'Weight of a growing pig after some days.',
+  formula:
+    'start_weight + daily_gain × days; without daily_gain the mean gain of each weight band, walked band by band',
+  params: [
+    { kind: 'number', name: 'start_weight', quantity: 'mass', help: 'Weight on the first day.', above: 0 },
+    { kind: 'number', name: 'days', unit: 'days', help: 'Days of growth.', min: 0 },
+    {
+      kind: 'number',
+      name: 'daily_gain',
+      quantity: 'massPerDay',
+      help: 'Gain a day. Left out: the growth table, 11 to 298 lb (5 to 135 kg) only.',
+      optional: true,
+      min: 0,
+    },
+    UNITS_PARAM,
+  ],
+  result: { kind: 'value', label: 'weight', quantity: 'mass' },
+  sources: [{ source: 'nrc2012Table', certainty: 'from memory', covers: 'daily gain where none is given' }],
+  cautions: ['Weigh some pigs now and then: real growth depends on feed, breed, weather and health.'],
+  examples: [
+    { args: [25, 60, undefined, 'metric'], gives: 74.32, tolerance: 0.005 },
+    { args: [60, 45, 1.4], gives: 123 },
+  ],
+  run: (startKg, days, dailyGainKg) => weightAfterDays(startKg, days, dailyGainKg),
+});

@@ -1,0 +1,82 @@
+/**
+ * Refusals: one house phrase for everything that is turned down.
+ *
+ *   NAME: argument must …, got …
+ *
+ * The core throws a Refusal with amounts in inside units; the door knows the function's name and the grower's
+ * unit system and prints the sentence.
+ */
+import { fromInside, type Quantity, symbolOf, type UnitSystem } from './units/units';
+
+/** An amount in inside units that prints in the grower's unit. */
+export interface Amount {
+  readonly value: number;
+  readonly quantity: Quantity;
+}
+
+export type Words = string | Amount | readonly (string | Amount)[];
+
+export class Refusal extends Error {
+  constructor(
+    readonly argument: string,
+    /** What follows "must ". */
+    readonly must: Words,
+    /** What follows "got "; absent where nothing more can be said. */
+    readonly got?: Words,
+  ) {
+    super(
+      `${argument} must ${words(must, 'metric')}${got === undefined ? '' : `, got ${words(got, 'metric')}`}`,
+    );
+    this.name = 'Refusal';
+  }
+
+  /** The sentence for a cell. */
+  sentence(functionName: string, system: UnitSystem): string {
+    const got = this.got === undefined ? '' : `, got ${words(this.got, system)}`;
+    return `${functionName}: ${this.argument} must ${words(this.must, system)}${got}`;
+  }
+}
+
+export function amount(value: number, quantity: Quantity): Amount {
+  return { value, quantity };
+}
+
+/** A number as people write it: up to 6 significant digits, no trailing zeros. */
+export function plainNumber(value: number): string {
+  return Number.isFinite(value) ? String(Number(value.toPrecision(6))) : String(value);
+}
+
+const LONGEST_QUOTE = 40;
+
+/** What stood in a cell, for "got …". */
+export function describeCell(cell: unknown): string {
+  if (cell === undefined || cell === null || cell === '') return 'a blank';
+  if (typeof cell === 'number') return plainNumber(cell);
+  if (typeof cell === 'boolean') return cell ? 'TRUE' : 'FALSE';
+  if (typeof cell === 'string') {
+    const text = cell.length > LONGEST_QUOTE ? `${cell.slice(0, LONGEST_QUOTE)}…` : cell;
+    return isErrorText(cell) ? `the error ${text}` : `"${text}"`;
+  }
+  return Object.prototype.toString.call(cell) === '[object Date]'
+    ? 'a date'
+    : 'something that is not a value';
+}
+
+/** Error values reach a custom function inside a range as text such as "#N/A". */
+export function isErrorText(cell: unknown): boolean {
+  return typeof cell === 'string' && /^#(N\/A|[A-Z0-9/]+[!?])$/.test(cell);
+}
+
+function words(parts: Words, system: UnitSystem): string {
+  if (typeof parts === 'string') return parts;
+  if (isAmount(parts)) return amountWords(parts, system);
+  return parts.map((part) => (typeof part === 'string' ? part : amountWords(part, system))).join('');
+}
+
+function isAmount(parts: Words): parts is Amount {
+  return typeof parts === 'object' && 'quantity' in parts;
+}
+
+function amountWords(part: Amount, system: UnitSystem): string {
+  return `${plainNumber(fromInside(part.value, part.quantity, system))} ${symbolOf(part.quantity, system)}`;
+}
