@@ -1,0 +1,60 @@
+import { beamSearch } from './beam-search';
+import type { NoPlan, Plan, PlanProblem, Stay } from './model';
+import { type PlanTables, planTables } from './plan-tables';
+import { scorePlan } from './score-plan';
+import { type Move, movesOf } from './search-state';
+import { wholeTask } from './search-task';
+
+/**
+ * Plans the season: for every group, which paddock it stands in from which day to which.
+ *
+ * THE MODEL
+ *
+ * Days are whole. A group is in the rotation from its entry, the later of `from` and the season start, to its
+ * end, the earliest of `until`, the season end and the first day on which it weighs `untilWeightKg` or more. Its
+ * last night in the rotation is the one before its end. A stay takes up the days inDay … outDay − 1; the group
+ * moves on outDay.
+ *
+ * Never broken:
+ * - The stays of a group follow each other without a gap from its entry to its end, and each is in another
+ *   paddock than the one before.
+ * - One group at a time in a paddock; on the day one leaves, another may come in.
+ * - Only inside the open dates, both included.
+ * - A group moves on move days: an allowed weekday that is not a day without moves. The first day may be any, and
+ *   so may its end.
+ * - A stay lasts from the shortest to the longest stay. The last stay of a group may be shorter; and a stay may be
+ *   shorter, one day at least, where the shortest stay would take the group over the ground limit.
+ * - A group that already stands somewhere begins there on the day it came in, which counts in the length of the
+ *   stay; it leaves on or after the season start. Where the rules leave it no day to leave (it is there too long
+ *   already, the paddock has closed), it leaves on the first move day there is: what has happened cannot be broken.
+ *
+ * The score, lower is better:
+ * - 10 for each day short of the rest due, counted at the entry into a paddock from the day it was last left: by
+ *   an earlier stay, or `lastUsed`. Never used before: no rest is due. Rest due: see restDue. The entry of a group
+ *   that already stands there is past and not counted.
+ * - 10 for each day over the ground limit: each day k of a stay after which head × weight, summed over its first
+ *   k days with the weight at mid-day, is more than the limit × area.
+ * - 1 for each stay, and 0.5 for each move to a paddock that does not adjoin the one left, where for either of
+ *   the two the adjoining paddocks are given.
+ *
+ * Same problem, same plan: there is no clock and no chance in the search.
+ */
+export function planRotation(problem: PlanProblem): Plan | NoPlan {
+  const tables = planTables(problem);
+  const moves = search(tables);
+  if (!moves) return { reason: 'No plan was found', mend: undefined };
+  const stays = staysFrom(tables, moves);
+  return { stays, score: scorePlan(problem, stays) };
+}
+
+function search(tables: PlanTables): Move[] | undefined {
+  const found = beamSearch(tables, wholeTask(tables), 50, Infinity, 1);
+  return found && movesOf(found.state);
+}
+
+function staysFrom(tables: PlanTables, moves: readonly Move[]): Stay[] {
+  const start = tables.problem.rules.seasonStart;
+  return moves
+    .map((move) => ({ group: move.g, paddock: move.p, inDay: start + move.inDay, outDay: start + move.out }))
+    .sort((a, b) => a.inDay - b.inDay || a.group - b.group);
+}

@@ -1,0 +1,208 @@
+import { weekday } from '../core/calendar/day';
+import { groupSpan } from './group-span';
+import { groupLoadOn } from './group-weights';
+import { isStride } from './is-stride';
+import type { PlanProblem } from './model';
+import { restDue } from './rest-due';
+
+/** Stands for "never" and "no limit" among days; far from the largest 32-bit number, so that sums fit. */
+export const NEVER = 1_000_000;
+const ROUNDING = 1e-9;
+/** Any paddock that follows the farm's rest rule. */
+const PLAIN = { name: '', areaSquareMeters: 1 };
+
+/**
+ * What the search looks up instead of working out: the problem in days counted from the season start, with the
+ * choices of out day of every (group, paddock, in day) as a range of move days.
+ */
+export interface PlanTables {
+  readonly problem: PlanProblem;
+  readonly days: number;
+  readonly groupCount: number;
+  readonly paddockCount: number;
+  readonly groups: readonly GroupTable[];
+  /** Move days in rising order, days after the season start. */
+  readonly moveDays: Int32Array;
+  /** moveIndex[day]: position in moveDays of the first move day on or after that day. */
+  readonly moveIndex: Int32Array;
+  /** First and last-plus-one open day of each paddock. */
+  readonly openFrom: Int32Array;
+  readonly closes: Int32Array;
+  /** ready[paddock · (days + 1) + day]: the first day with the rest due, if last left on that day. */
+  readonly ready: Int32Array;
+  /** The same for the use before the plan; −NEVER where never used. */
+  readonly readyAtStart: Int32Array;
+  /** Kind of paddock: equal kinds differ only by name, so the search tries one of them. */
+  readonly kind: Int32Array;
+  /** Whether any move can be a stride, and strides[left · paddockCount + entered]. */
+  readonly anyStride: boolean;
+  readonly strides: Uint8Array;
+  /** The paddocks that each one can be left for without a stride. */
+  readonly noStride: readonly (readonly number[])[];
+}
+
+export interface GroupTable {
+  /** First day on which the group needs a paddock to enter; for a standing group the choices are below. */
+  readonly entry: number;
+  readonly end: number;
+  /** Typical stay in days, for guesses. */
+  readonly usualStay: number;
+  /** Longest whole days within the ground limit, for [paddock · (days + 1) + in day]; undefined: no limit. */
+  readonly withinLimit: Int32Array | undefined;
+  /** Where it stands: paddock, since when, and the days on which it may leave, each with days over the limit. */
+  readonly standing?: {
+    readonly paddock: number;
+    readonly outs: readonly number[];
+    readonly over: readonly number[];
+  };
+}
+
+export function planTables(problem: PlanProblem): PlanTables {
+  const { paddocks, groups, rules } = problem;
+  const start = rules.seasonStart;
+  const days = Math.max(0, rules.seasonEnd - start);
+  const moveDays = listMoveDays(problem, days);
+  const moveIndex = new Int32Array(days + 2);
+  for (let day = 0, at = 0; day < days + 2; day++) {
+    while (at < moveDays.length && moveDays[at]! < day) at += 1;
+    moveIndex[day] = at;
+  }
+  const ready = new Int32Array(paddocks.length * (days + 1));
+  const dueOnDay = new Int32Array(days + 1);
+  for (let day = 0; day <= days; day++) {
+    dueOnDay[day] = restDue(PLAIN, rules.rest, start + day);
+  }
+  for (const [p, paddock] of paddocks.entries()) {
+    for (let day = 0; day <= days; day++) {
+      ready[p * (days + 1) + day] =
+        day + (paddock.restDays === undefined ? dueOnDay[day]! : restDue(paddock, rules.rest, start + day));
+    }
+  }
+  const strides = new Uint8Array(paddocks.length ** 2);
+  for (let a = 0; a < paddocks.length; a++) {
+    for (let b = 0; b < paddocks.length; b++) {
+      if (isStride(paddocks, a, b)) strides[a * paddocks.length + b] = 1;
+    }
+  }
+  return {
+    problem,
+    days,
+    groupCount: groups.length,
+    paddockCount: paddocks.length,
+    groups: groups.map((_, g) => groupTable(problem, g, days, moveDays)),
+    moveDays,
+    moveIndex,
+    openFrom: Int32Array.from(paddocks, (p) => (p.openFrom ?? -NEVER) - start),
+    closes: Int32Array.from(paddocks, (p) => (p.openUntil === undefined ? NEVER : p.openUntil + 1 - start)),
+    ready,
+    readyAtStart: Int32Array.from(paddocks, (p) =>
+      p.lastUsed === undefined ? -NEVER : p.lastUsed + restDue(p, rules.rest, p.lastUsed) - start,
+    ),
+    kind: paddockKinds(problem),
+    anyStride: strides.includes(1),
+    strides,
+    noStride: paddocks.map((_, a) =>
+      paddocks.flatMap((_, b) => (a !== b && !strides[a * paddocks.length + b] ? [b] : [])),
+    ),
+  };
+}
+
+function listMoveDays({ rules }: PlanProblem, days: number): Int32Array {
+  const barred = new Set(rules.noMoveDays);
+  const list: number[] = [];
+  for (let day = 0; day < days; day++) {
+    const date = rules.seasonStart + day;
+    if (rules.moveWeekdays[weekday(date)] && !barred.has(date)) list.push(day);
+  }
+  return Int32Array.from(list);
+}
+
+function groupTable(problem: PlanProblem, g: number, days: number, moveDays: Int32Array): GroupTable {
+  const { paddocks, rules } = problem;
+  const group = problem.groups[g]!;
+  const start = rules.seasonStart;
+  const span = groupSpan(group, rules);
+  const first = Math.min(span.entry, start);
+  const loads = new Float64Array(start + days - first + rules.longestStayDays + 1);
+  for (let i = 1; i < loads.length; i++) loads[i] = loads[i - 1]! + groupLoadOn(group, first + i - 1);
+  const within = (paddock: number, inDay: number): number => {
+    const limit = rules.groundLimit;
+    if (limit === undefined) return NEVER;
+    const borne = limit * paddocks[paddock]!.areaSquareMeters * (1 + ROUNDING);
+    const from = loads[start + inDay - first]!;
+    let low = 0;
+    let high = loads.length - 1 - (start + inDay - first);
+    while (low < high) {
+      const middle = (low + high + 1) >> 1;
+      if (loads[start + inDay - first + middle]! - from <= borne) low = middle;
+      else high = middle - 1;
+    }
+    return low;
+  };
+  const entry = span.entry - start;
+  const end = span.end - start;
+  let withinLimit: Int32Array | undefined;
+  if (rules.groundLimit !== undefined) {
+    withinLimit = new Int32Array(paddocks.length * (days + 1));
+    for (let p = 0; p < paddocks.length; p++) {
+      for (let day = Math.max(0, entry); day < end; day++) withinLimit[p * (days + 1) + day] = within(p, day);
+    }
+  }
+  const usualStay = usualStayDays(problem, moveDays, withinLimit);
+  const base = { entry, end, usualStay, withinLimit };
+  if (!group.standing || entry >= end) return base;
+  const p = group.standing.paddock;
+  const outs = standingOuts(problem, p, entry, end, within(p, entry), moveDays);
+  const over = outs.map((out) => Math.max(0, out - entry - within(p, entry)));
+  return { ...base, standing: { paddock: p, outs, over } };
+}
+
+/** The longest stay that move days allow on the mean, no longer than the mean paddock bears. */
+function usualStayDays(
+  { rules }: PlanProblem,
+  moveDays: Int32Array,
+  withinLimit: Int32Array | undefined,
+): number {
+  const last = moveDays[moveDays.length - 1] ?? 0;
+  const gap = moveDays.length > 1 ? (last - moveDays[0]!) / (moveDays.length - 1) : 1;
+  const longest = Math.max(1, rules.longestStayDays - (gap - 1) / 2);
+  if (!withinLimit) return longest;
+  const borne = withinLimit.filter((days) => days > 0);
+  const mean = borne.reduce((sum, days) => sum + days, 0) / Math.max(1, borne.length);
+  return Math.max(1, Math.min(longest, Math.max(mean, rules.shortestStayDays)));
+}
+
+/** Days on which a standing group may leave: as the rules say, else the first move day there is. */
+function standingOuts(
+  problem: PlanProblem,
+  paddock: number,
+  entry: number,
+  end: number,
+  within: number,
+  moveDays: Int32Array,
+): number[] {
+  const { rules } = problem;
+  const closes = problem.paddocks[paddock]!.openUntil;
+  const shortest = within < rules.shortestStayDays ? 1 : rules.shortestStayDays;
+  const latest = Math.min(
+    entry + rules.longestStayDays,
+    closes === undefined ? NEVER : closes + 1 - rules.seasonStart,
+  );
+  const outs = [...moveDays].filter((day) => day >= entry + shortest && day <= latest && day < end);
+  if (end <= latest) outs.push(end);
+  if (outs.length > 0) return outs;
+  return [[...moveDays].find((day) => day > entry && day < end) ?? end];
+}
+
+/** Numbers paddocks by what the rules can tell apart; strides make every paddock its own kind. */
+function paddockKinds({ paddocks, rules }: PlanProblem): Int32Array {
+  const kinds = new Map<string, number>();
+  const anyAdjoins = paddocks.some((paddock) => paddock.adjoins !== undefined);
+  return Int32Array.from(paddocks, (paddock, p) => {
+    const area = rules.groundLimit === undefined ? 0 : paddock.areaSquareMeters;
+    const { openFrom, openUntil, restDays } = paddock;
+    const key = anyAdjoins ? String(p) : [area, openFrom, openUntil, restDays].join();
+    if (!kinds.has(key)) kinds.set(key, kinds.size);
+    return kinds.get(key)!;
+  });
+}

@@ -1,0 +1,82 @@
+import { groupLoadOn } from './group-weights';
+import { isStride } from './is-stride';
+import type { PlanProblem, PlanScore, Stay } from './model';
+import { restDue } from './rest-due';
+
+const ROUNDING = 1e-9;
+
+/** Points for one day, one move, one stride; the farm's sense of what matters (judgement). */
+export const POINTS = { restShortDay: 10, overLimitDay: 10, move: 1, stride: 0.5 } as const;
+
+/** What one stay adds to the score. */
+export interface StayScore {
+  /** Rest the paddock had before, in days; undefined where it was never used before, or already stood in. */
+  readonly restDays: number | undefined;
+  readonly restDueDays: number;
+  readonly restShortDays: number;
+  readonly overLimitDays: number;
+  readonly stride: boolean;
+}
+
+/**
+ * Score of a plan, lower is better; the model is written down at planRotation. Stays in any order.
+ *
+ * The rest before a stay in which a group already stands when the plan begins is not counted: it is past.
+ */
+export function scorePlan(problem: PlanProblem, stays: readonly Stay[]): PlanScore {
+  const rows = scoreStays(problem, stays);
+  const restShortDays = sum(rows.map((row) => row.restShortDays));
+  const overLimitDays = sum(rows.map((row) => row.overLimitDays));
+  const strides = rows.filter((row) => row.stride).length;
+  const total =
+    POINTS.restShortDay * restShortDays +
+    POINTS.overLimitDay * overLimitDays +
+    POINTS.move * rows.length +
+    POINTS.stride * strides;
+  return { total, restShortDays, overLimitDays, moves: rows.length, strides };
+}
+
+/** The score of each stay, in the order the stays are given. */
+export function scoreStays(problem: PlanProblem, stays: readonly Stay[]): StayScore[] {
+  return stays.map((stay) => {
+    const rest = restBefore(problem, stays, stay);
+    const before = stays.filter((other) => other.group === stay.group && other.outDay === stay.inDay)[0];
+    return {
+      ...rest,
+      overLimitDays: overLimitDays(problem, stay),
+      stride: before !== undefined && isStride(problem.paddocks, before.paddock, stay.paddock),
+    };
+  });
+}
+
+function restBefore(problem: PlanProblem, stays: readonly Stay[], stay: Stay) {
+  const paddock = problem.paddocks[stay.paddock]!;
+  const standing = problem.groups[stay.group]!.standing;
+  const left = stays
+    .filter((other) => other.paddock === stay.paddock && other.outDay <= stay.inDay)
+    .reduce<number | undefined>((latest, other) => Math.max(latest ?? other.outDay, other.outDay), undefined);
+  const last = left ?? paddock.lastUsed;
+  const alreadyThere = standing?.paddock === stay.paddock && standing.since === stay.inDay;
+  if (last === undefined || alreadyThere) return { restDays: undefined, restDueDays: 0, restShortDays: 0 };
+  const restDueDays = restDue(paddock, problem.rules.rest, last);
+  const restDays = stay.inDay - last;
+  return { restDays, restDueDays, restShortDays: Math.max(0, restDueDays - restDays) };
+}
+
+/** Days of a stay at whose end the liveweight-days since the entry are above the ground limit. */
+function overLimitDays(problem: PlanProblem, stay: Stay): number {
+  const limit = problem.rules.groundLimit;
+  if (limit === undefined) return 0;
+  const borne = limit * problem.paddocks[stay.paddock]!.areaSquareMeters;
+  let load = 0;
+  let over = 0;
+  for (let day = stay.inDay; day < stay.outDay; day++) {
+    load += groupLoadOn(problem.groups[stay.group]!, day);
+    if (load > borne * (1 + ROUNDING)) over += 1;
+  }
+  return over;
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}

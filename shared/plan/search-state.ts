@@ -1,0 +1,69 @@
+import type { PlanTables } from './plan-tables';
+import { NEVER } from './plan-tables';
+
+/** A stay in days after the season start. */
+export interface Move {
+  readonly g: number;
+  readonly p: number;
+  readonly inDay: number;
+  readonly out: number;
+}
+
+/** A plan up to some day: every group has been told where to stand until its own `next` day. */
+export interface SearchState {
+  /** Points so far. */
+  readonly cost: number;
+  /** Least points still to come, rest left aside: the sum of the groups' bounds. */
+  readonly bound: number;
+  /** Day on which each group must move next, and the paddock it then leaves (paddockCount: it comes in). */
+  readonly next: Int32Array;
+  readonly at: Int32Array;
+  /** For each paddock: the day it was or will be left last, and the first day with its rest. */
+  readonly left: Int32Array;
+  readonly ready: Int32Array;
+  readonly parent: SearchState | undefined;
+  readonly move: Move | undefined;
+}
+
+/** Before every day of the season, so that the groups that already stand somewhere are placed first. */
+const STANDING = -1;
+
+/** Nobody has been placed yet. */
+export function emptyState(tables: PlanTables): SearchState {
+  return {
+    cost: 0,
+    bound: 0,
+    next: Int32Array.from(tables.groups, (group) => (group.standing ? STANDING : group.entry)),
+    at: new Int32Array(tables.groupCount).fill(tables.paddockCount),
+    left: new Int32Array(tables.paddockCount).fill(-NEVER),
+    ready: tables.readyAtStart,
+    parent: undefined,
+    move: undefined,
+  };
+}
+
+/** The state after one more stay. */
+export function afterMove(
+  tables: PlanTables,
+  state: SearchState,
+  move: Move,
+  cost: number,
+  bound: number,
+): SearchState {
+  const next = state.next.slice();
+  const at = state.at.slice();
+  const left = state.left.slice();
+  const ready = state.ready.slice();
+  next[move.g] = move.out;
+  at[move.g] = move.p;
+  left[move.p] = move.out;
+  ready[move.p] = tables.ready[move.p * (tables.days + 1) + move.out]!;
+  return { cost, bound, next, at, left, ready, parent: state, move };
+}
+
+/** The stays that led to a state, in the order they were decided. */
+export function movesOf(state: SearchState): Move[] {
+  const moves: Move[] = [];
+  for (let s: SearchState | undefined = state; s?.move; s = s.parent) moves.push(s.move);
+  return moves.reverse();
+}
