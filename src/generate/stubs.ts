@@ -1,0 +1,75 @@
+/** Prints the cell stubs with their JSDoc, and the other top-level functions that Google Sheets must see. */
+import type { AnyEntry, Param, Result } from '../../shared/catalogue/define';
+import { resultUnit, unitWords } from '../../shared/catalogue/describe';
+
+/** Functions of the pushed script that are not cell functions: menu items and the sidebar's one door. */
+export const SCRIPT_FUNCTIONS = [
+  { name: 'onOpen', params: [] },
+  { name: 'openSidebar', params: [] },
+  { name: 'startSampleInFeet', params: [] },
+  { name: 'startSampleMetric', params: [] },
+  { name: 'showHelp', params: [] },
+  { name: 'answerSidebar', params: ['callName', 'requestJson'] },
+] as const;
+
+/** Text that follows the bundle: one plain function a cell function, then the menu's and sidebar's. */
+export function printStubs(catalogue: readonly AnyEntry[]): string {
+  const cells = catalogue.map(printCellStub);
+  const others = SCRIPT_FUNCTIONS.map(({ name, params }) => {
+    const list = params.join(', ');
+    return `function ${name}(${list}) { return Lib_.${name}(${list}); }`;
+  });
+  return `${[...cells, ...others].join('\n\n')}\n`;
+}
+
+function printCellStub(entry: AnyEntry): string {
+  const names = entry.params.map((param) => param.name).join(', ');
+  return [
+    '/**',
+    ` * ${oneLine(`${entry.summary} ${sentence(entry.formula)} ${(entry.cautions ?? []).join(' ')}`)}`,
+    ' *',
+    ...entry.params.map((param) => ` * @param {${jsType(param)}} ${param.name} ${oneLine(paramHelp(param))}`),
+    ` * @return {${returnType(entry.result)}} ${oneLine(returnHelp(entry.result))}`,
+    ' * @customfunction',
+    ' */',
+    `function ${entry.name}(${names}) { return Lib_.cell('${entry.name}', [${names}]); }`,
+  ].join('\n');
+}
+
+/** Help of one argument: Google shows every argument as required, so "Optional." is said in words. */
+export function paramHelp(param: Param): string {
+  const unit = unitWords(param);
+  return [param.optional ? 'Optional.' : '', param.help, unit ? `In ${unit}.` : ''].filter(Boolean).join(' ');
+}
+
+function jsType(param: Param): string {
+  const one = {
+    number: 'number',
+    choice: 'string',
+    boolean: 'boolean',
+    date: 'Date',
+    units: 'string',
+  } as const;
+  if (param.kind === 'list' || param.kind === 'corners') return 'Array<Array<number>>';
+  return `${one[param.kind]}|Array<Array<${one[param.kind]}>>`;
+}
+
+function returnType(result: Result): string {
+  return result.kind === 'value' ? 'number' : 'Array<Array<number>>';
+}
+
+function returnHelp(result: Result): string {
+  const unit = resultUnit(result);
+  const label =
+    result.kind === 'row' ? result.columns.map((column) => column.label).join(', ') : result.label;
+  return unit ? `${label}, in ${unit}` : label;
+}
+
+function sentence(text: string): string {
+  return `Formula: ${text}.`;
+}
+
+/** JSDoc descriptions are one line of plain text; a comment must not be closed early. */
+function oneLine(text: string): string {
+  return text.replace(/\s+/g, ' ').replace(/\*\//g, '* /').trim();
+}

@@ -1,0 +1,18 @@
+import { type SheetPort, Told } from '../port';
+
+/** Puts a formula into the active cell if that cell is empty or holds a formula already. */
+export function putFormula(port: SheetPort, formula: string): { a1: string } {
+  if (!formula.startsWith('=')) throw new Told('A formula begins with =. Nothing was written.');
+  return port.locked(() => {
+    const active = port.active();
+    const cell = { ...active, rows: 1, columns: 1 };
+    const { values, formulas } = port.read(cell);
+    if (values[0]?.[0] !== '' && formulas[0]?.[0] === '') {
+      throw new Told(
+        `${active.a1} on "${active.tab}" already holds a value. Click an empty cell and try again. Nothing was written.`,
+      );
+    }
+    port.putFormula(cell, formula);
+    return { a1: active.a1 };
+  });
+}

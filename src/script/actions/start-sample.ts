@@ -1,0 +1,54 @@
+import type { BlockStyle } from '../../../shared/contract';
+import { dayFromIso } from '../../../shared/core/calendar/day';
+import { serialFromDay } from '../../../shared/core/calendar/serial';
+import type { SampleCell, SampleFarm } from '../../../shared/samples/sample-farm';
+import { type SheetPort, Told } from '../port';
+
+/** Adds the tabs of a sample farm to the file. Refuses where a tab of that name exists; never overwrites. */
+export function startSample(port: SheetPort, farm: SampleFarm): { tabs: string[] } {
+  return port.locked(() => {
+    const present = new Set(port.tabs().map((tab) => tab.name.toLowerCase()));
+    const taken = farm.tabs.filter((tab) => present.has(tab.name.toLowerCase()));
+    if (taken.length > 0) {
+      const names = taken.map((tab) => `"${tab.name}"`).join(' and ');
+      throw new Told(
+        `This file already has a tab named ${names}. Rename it, or start in an empty file. Nothing was written.`,
+      );
+    }
+    const added: string[] = [];
+    try {
+      for (const tab of farm.tabs) {
+        port.addTab(tab.name);
+        added.push(tab.name);
+        writeTab(port, tab.name, tab.rows);
+      }
+    } catch (error) {
+      for (const name of added) port.removeTab(name);
+      throw error;
+    }
+    if (farm.tabs[0]) port.showTab(farm.tabs[0].name);
+    return { tabs: added };
+  });
+}
+
+function writeTab(port: SheetPort, name: string, rows: readonly (readonly SampleCell[])[]): void {
+  const columns = Math.max(...rows.map((row) => row.length));
+  const cells = rows.map((row) => Array.from({ length: columns }, (_, c) => row[c] ?? ''));
+  const area = { tab: name, row: 1, column: 1, rows: rows.length, columns };
+  port.makeRoom(area);
+  port.write(area, {
+    values: cells.map((row) => row.map(sampleValue)),
+    formats: cells.map((row) => row.map(sampleFormat)),
+    styles: cells.map((row, r) => row.map((): BlockStyle => (r === 0 ? 'title' : 'plain'))),
+  });
+}
+
+function sampleValue(cell: SampleCell): string | number | boolean {
+  if (typeof cell !== 'object') return cell;
+  return 'd' in cell ? serialFromDay(dayFromIso(cell.d) ?? 0) : cell.f;
+}
+
+function sampleFormat(cell: SampleCell): string {
+  if (typeof cell === 'object') return 'd' in cell ? 'yyyy-mm-dd' : 'General';
+  return typeof cell === 'string' ? '@' : 'General';
+}

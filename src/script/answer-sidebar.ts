@@ -1,0 +1,79 @@
+/**
+ * The sidebar's one door: JSON text in, JSON text out, both checked.
+ *
+ * Google's page calls carry no Date and no undefined; text does not care. Whatever goes wrong comes back as a
+ * sentence in the envelope, never as a raw exception.
+ */
+import * as v from 'valibot';
+import { CALLS, type CallName, type Envelope, type Reply, type Request } from '../../shared/contract';
+import { SAMPLE_FARMS } from '../../shared/samples/index';
+import { overview } from './actions/overview';
+import { putFormula } from './actions/put-formula';
+import { readSelection } from './actions/read-selection';
+import { readTabs } from './actions/read-tabs';
+import { startSample } from './actions/start-sample';
+import { writeBlock } from './actions/write-block';
+import { type SheetPort, Told } from './port';
+
+type Actions = { readonly [Name in CallName]: (port: SheetPort, request: Request<Name>) => Reply<Name> };
+
+const ACTIONS: Actions = {
+  overview: (port) => overview(port),
+  readTabs: (port, { tabs }) => readTabs(port, tabs),
+  readSelection: (port) => readSelection(port),
+  writeBlock: (port, request) => writeBlock(port, request),
+  putFormula: (port, { formula }) => putFormula(port, formula),
+  startSample: (port, { sample }) => startSample(port, sampleFarm(sample)),
+};
+
+export function answerSidebar(port: () => SheetPort, callName: unknown, requestJson: unknown): string {
+  return JSON.stringify(answer(port, callName, requestJson));
+}
+
+function answer(port: () => SheetPort, callName: unknown, requestJson: unknown): Envelope {
+  try {
+    if (!isCallName(callName)) throw new Told('The sidebar and the script do not match. Reload the file.');
+    const run = ACTIONS[callName] as (port: SheetPort, request: unknown) => unknown;
+    return { ok: true, data: run(port(), parseRequest(callName, requestJson)) };
+  } catch (error) {
+    return { ok: false, error: failureSentence(error) };
+  }
+}
+
+function isCallName(name: unknown): name is CallName {
+  return Object.keys(CALLS).includes(String(name));
+}
+
+function parseRequest(callName: CallName, requestJson: unknown): unknown {
+  const parsed = v.safeParse(CALLS[callName].request, JSON.parse(String(requestJson)));
+  if (parsed.success) return parsed.output;
+  const path = v.getDotPath(parsed.issues[0]) ?? 'request';
+  throw new Told(
+    `The sidebar sent something that the script does not take (${callName}, ${path}). Reload the file. Nothing was written.`,
+  );
+}
+
+function sampleFarm(id: string) {
+  const farm = SAMPLE_FARMS.find((sample) => sample.id === id);
+  if (!farm) throw new Told(`There is no sample farm named "${id}".`);
+  return farm;
+}
+
+/** Failures of the sheet service in plain words, with what to do. */
+export function failureSentence(error: unknown): string {
+  if (error instanceof Told) return error.message;
+  const message = error instanceof Error ? error.message : String(error);
+  if (/protected/i.test(message)) {
+    return 'That part of the sheet is protected against changes. Ask its owner to let you edit it, or write to a new tab.';
+  }
+  if (/permission|not authori[sz]ed|authori[sz]ation/i.test(message)) {
+    return `Google did not allow it (${message}). Open the menu Sounder Sheet once and allow access; if you can only view this file, ask its owner for edit access or make a copy.`;
+  }
+  if (/too many|quota|limit exceeded|rate/i.test(message)) {
+    return 'Google asks to slow down: too many requests in a short time. Wait a minute and try again.';
+  }
+  if (/execution time|timed out|timeout/i.test(message)) {
+    return 'Google stopped the script because it took too long. Close other files with scripts and try again.';
+  }
+  return `The spreadsheet refused: ${message}. Look at the sheet, then try again.`;
+}

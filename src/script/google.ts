@@ -1,0 +1,225 @@
+/** The one file that touches Apps Script's services: SpreadsheetApp, HtmlService, LockService, Utilities. */
+import type { BlockRule, BlockStyle, WireCell } from '../../shared/contract';
+import { type Day, dayFromIso } from '../../shared/core/calendar/day';
+import type { Edge } from '../../shared/door/edge';
+import { areaA1 } from './a1';
+import type { Area, AreaContent, AreaWrite, SheetPort } from './port';
+import { Told } from './port';
+
+type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+type Range = GoogleAppsScript.Spreadsheet.Range;
+
+const ISO_DATE = 'yyyy-MM-dd';
+const LOCK_WAIT_MILLISECONDS = 5000;
+
+/** Looks of the cells. Colours come with a weight or a slant, so that none speaks by colour alone. */
+const LOOKS: Readonly<
+  Record<BlockStyle, { background: string; color: string; weight: Weight; slant: Slant }>
+> = {
+  plain: { background: '#ffffff', color: '#202124', weight: 'normal', slant: 'normal' },
+  title: { background: '#ffffff', color: '#202124', weight: 'bold', slant: 'normal' },
+  heading: { background: '#dfe8d8', color: '#202124', weight: 'bold', slant: 'normal' },
+  input: { background: '#fff8e1', color: '#202124', weight: 'normal', slant: 'normal' },
+  muted: { background: '#ffffff', color: '#5f6368', weight: 'normal', slant: 'italic' },
+  warning: { background: '#fdecea', color: '#7a1f14', weight: 'bold', slant: 'normal' },
+};
+type Weight = 'bold' | 'normal';
+type Slant = 'italic' | 'normal';
+
+/** Reads dates for the door: a date cell is an instant, and only the spreadsheet's time zone says which day. */
+export function spreadsheetEdge(): Edge {
+  let zone: string | undefined;
+  return {
+    dayOfDate: (date) => {
+      zone ??= SpreadsheetApp.getActiveSpreadsheet().getSpreadsheetTimeZone();
+      return dayInZone(date as Date, zone);
+    },
+  };
+}
+
+function dayInZone(date: Date, zone: string): Day {
+  return dayFromIso(Utilities.formatDate(date, zone, ISO_DATE)) ?? Number.NaN;
+}
+
+export function addMenu(title: string, items: readonly { label: string; functionName: string }[]): void {
+  const menu = SpreadsheetApp.getUi().createMenu(title);
+  for (const item of items) menu.addItem(item.label, item.functionName);
+  menu.addToUi();
+}
+
+export function showSidebarPage(title: string): void {
+  SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile('sidebar').setTitle(title));
+}
+
+export function showText(title: string, text: string): void {
+  const ui = SpreadsheetApp.getUi();
+  ui.alert(title, text, ui.ButtonSet.OK);
+}
+
+/** The spreadsheet that the script is bound to. */
+export function boundSpreadsheet(): SheetPort {
+  const file = SpreadsheetApp.getActiveSpreadsheet();
+  const sheetOf = (name: string): Sheet => {
+    const sheet = file.getSheetByName(name);
+    if (!sheet) throw new Told(`There is no tab named "${name}" any more. Nothing was written.`);
+    return sheet;
+  };
+  const rangeOf = (area: Area): Range =>
+    sheetOf(area.tab).getRange(area.row, area.column, area.rows, area.columns);
+  return {
+    title: () => file.getName(),
+    locale: () => file.getSpreadsheetLocale(),
+    timeZone: () => file.getSpreadsheetTimeZone(),
+    today: () => Utilities.formatDate(new Date(), file.getSpreadsheetTimeZone(), ISO_DATE),
+    tabs: () =>
+      file.getSheets().map((sheet) => ({
+        name: sheet.getName(),
+        rows: sheet.getLastRow(),
+        columns: sheet.getLastColumn(),
+      })),
+    active: () => activeArea(file),
+    namedAreas: () => namedAreas(file),
+    read: (area) => readRange(rangeOf(area), file),
+    makeRoom: (area) => makeRoom(sheetOf(area.tab), area),
+    addTab: (name) => {
+      file.insertSheet(name);
+    },
+    removeTab: (name) => file.deleteSheet(sheetOf(name)),
+    write: (area, content) => writeRange(rangeOf(area), content),
+    nameArea: (name, area) => file.setNamedRange(name, rangeOf(area)),
+    setRules: (area, old, rules) => setRules(sheetOf(area.tab), area, old, rules),
+    setLook: (tab, column, widths, freezeRows) => setLook(sheetOf(tab), column, widths, freezeRows),
+    putFormula: (area, formula) => {
+      rangeOf(area).setFormula(formula);
+    },
+    showTab: (tab) => {
+      file.setActiveSheet(sheetOf(tab));
+    },
+    locked: (work) => withLock(work),
+  };
+}
+
+function activeArea(file: Spreadsheet): Area & { a1: string } {
+  const range = file.getActiveRange();
+  if (!range) throw new Told('Click a cell in the sheet first.');
+  const area = areaOf(range);
+  return { ...area, a1: areaA1(area) };
+}
+
+function areaOf(range: Range): Area {
+  return {
+    tab: range.getSheet().getName(),
+    row: range.getRow(),
+    column: range.getColumn(),
+    rows: range.getNumRows(),
+    columns: range.getNumColumns(),
+  };
+}
+
+const OWN_PREFIX = 'SOUNDER_';
+
+/** A name whose tab was deleted has no range any more and counts as gone. */
+function namedAreas(file: Spreadsheet): (Area & { name: string })[] {
+  return file
+    .getNamedRanges()
+    .filter((named) => named.getName().startsWith(OWN_PREFIX))
+    .flatMap((named) => {
+      const range = rangeOrNothing(named);
+      return range ? [{ name: named.getName(), ...areaOf(range) }] : [];
+    });
+}
+
+function rangeOrNothing(named: GoogleAppsScript.Spreadsheet.NamedRange): Range | undefined {
+  try {
+    return named.getRange() ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+function readRange(range: Range, file: Spreadsheet): AreaContent {
+  const zone = file.getSpreadsheetTimeZone();
+  // Many cells hold the same few dates: each is turned into text once.
+  const isoOf = new Map<number, string>();
+  const wire = (value: unknown): WireCell => {
+    if (typeof value === 'number' || typeof value === 'boolean') return value;
+    if (Object.prototype.toString.call(value) !== '[object Date]') return String(value ?? '');
+    const date = value as Date;
+    const time = date.getTime();
+    let iso = isoOf.get(time);
+    if (iso === undefined) {
+      iso = Number.isFinite(time) ? Utilities.formatDate(date, zone, ISO_DATE) : '';
+      isoOf.set(time, iso);
+    }
+    return { d: iso };
+  };
+  return {
+    values: range.getValues().map((row) => row.map(wire)),
+    formulas: range.getFormulas(),
+  };
+}
+
+function makeRoom(sheet: Sheet, area: Area): void {
+  const rows = area.row + area.rows - 1 - sheet.getMaxRows();
+  if (rows > 0) sheet.insertRowsAfter(sheet.getMaxRows(), rows);
+  const columns = area.column + area.columns - 1 - sheet.getMaxColumns();
+  if (columns > 0) sheet.insertColumnsAfter(sheet.getMaxColumns(), columns);
+}
+
+/** Formats go first: a cell with format "@" keeps text that begins with "=" as text. */
+function writeRange(range: Range, { values, formats, styles }: AreaWrite): void {
+  range.setNumberFormats(formats);
+  range.setValues(values);
+  const look = <T>(of: (style: BlockStyle) => T): T[][] => styles.map((row) => row.map(of));
+  range.setBackgrounds(look((style) => LOOKS[style].background));
+  range.setFontColors(look((style) => LOOKS[style].color));
+  range.setFontWeights(look((style) => LOOKS[style].weight));
+  range.setFontStyles(look((style) => LOOKS[style].slant));
+}
+
+function setRules(sheet: Sheet, area: Area, old: Area | undefined, rules: readonly BlockRule[]): void {
+  const others = sheet
+    .getConditionalFormatRules()
+    .filter((rule) => !rule.getRanges().every((range) => isInside(areaOf(range), old ?? area)));
+  const ours = rules.map((rule) =>
+    SpreadsheetApp.newConditionalFormatRule()
+      .whenFormulaSatisfied(rule.formula)
+      .setBackground(rule.background)
+      .setRanges([sheet.getRange(area.row + rule.row, area.column + rule.column, rule.rows, rule.columns)])
+      .build(),
+  );
+  sheet.setConditionalFormatRules([...others, ...ours]);
+}
+
+function isInside(inner: Area, outer: Area): boolean {
+  return (
+    inner.row >= outer.row &&
+    inner.column >= outer.column &&
+    inner.row + inner.rows <= outer.row + outer.rows &&
+    inner.column + inner.columns <= outer.column + outer.columns
+  );
+}
+
+function setLook(sheet: Sheet, column: number, widths: readonly number[], freezeRows: number): void {
+  widths.forEach((width, i) => {
+    if (width > 0) sheet.setColumnWidth(column + i, width);
+  });
+  if (freezeRows > 0) sheet.setFrozenRows(freezeRows);
+}
+
+function withLock<T>(work: () => T): T {
+  const lock = LockService.getDocumentLock();
+  if (!lock?.tryLock(LOCK_WAIT_MILLISECONDS)) {
+    throw new Told(
+      'Somebody else is writing a table in this file right now. Wait a moment and try again. Nothing was written.',
+    );
+  }
+  try {
+    const result = work();
+    SpreadsheetApp.flush();
+    return result;
+  } finally {
+    lock.releaseLock();
+  }
+}

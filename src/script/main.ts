@@ -1,0 +1,59 @@
+/** Entry of the bundled script: what the generated top-level functions call. No work happens on loading. */
+
+import type { AnyEntry } from '../../shared/catalogue/define';
+import { CATALOGUE } from '../../shared/catalogue/index';
+import { type Answer, call } from '../../shared/door/call';
+import { LARCH_VALE } from '../../shared/samples/larch-vale';
+import { MARROW_CREEK } from '../../shared/samples/marrow-creek';
+import type { SampleFarm } from '../../shared/samples/sample-farm';
+import { startSample } from './actions/start-sample';
+import * as sidebarDoor from './answer-sidebar';
+import { addMenu, boundSpreadsheet, showSidebarPage, showText, spreadsheetEdge } from './google';
+import { HELP_TEXT } from './help-text';
+
+const TITLE = 'Sounder Sheet';
+
+/** A cell function by name. */
+export function cell(name: string, args: unknown[]): Answer {
+  const entry = CATALOGUE.find((candidate) => candidate.name === name) as AnyEntry;
+  return call(entry, args, spreadsheetEdge());
+}
+
+/** Only builds the menu: on opening a file no permission has been given yet. */
+export function onOpen(): void {
+  addMenu(TITLE, [
+    { label: 'Open the sidebar', functionName: 'openSidebar' },
+    { label: 'Start with a sample farm (feet)', functionName: 'startSampleInFeet' },
+    { label: 'Start with a sample farm (metric)', functionName: 'startSampleMetric' },
+    { label: 'Get help', functionName: 'showHelp' },
+  ]);
+}
+
+export function openSidebar(): void {
+  showSidebarPage(TITLE);
+}
+
+export function startSampleInFeet(): void {
+  startFromMenu(MARROW_CREEK);
+}
+
+export function startSampleMetric(): void {
+  startFromMenu(LARCH_VALE);
+}
+
+function startFromMenu(farm: SampleFarm): void {
+  try {
+    const { tabs } = startSample(boundSpreadsheet(), farm);
+    showText(TITLE, `Added ${tabs.map((tab) => `"${tab}"`).join(' and ')}. Everything in it is invented.`);
+  } catch (error) {
+    showText(TITLE, sidebarDoor.failureSentence(error));
+  }
+}
+
+export function showHelp(): void {
+  showText(TITLE, HELP_TEXT);
+}
+
+export function answerSidebar(callName: unknown, requestJson: unknown): string {
+  return sidebarDoor.answerSidebar(boundSpreadsheet, callName, requestJson);
+}

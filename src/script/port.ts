@@ -1,0 +1,55 @@
+/**
+ * What the actions need of a spreadsheet. google.ts speaks to the real service behind it; nothing else does.
+ *
+ * Rows and columns count from 1, as in the sheet. A failing service throws; actions let it pass and the door
+ * to the sidebar turns it into a sentence.
+ */
+import type { BlockRule, BlockStyle, TabInfo, WireCell } from '../../shared/contract';
+
+export interface Area {
+  readonly tab: string;
+  readonly row: number;
+  readonly column: number;
+  readonly rows: number;
+  readonly columns: number;
+}
+
+export interface AreaContent {
+  readonly values: WireCell[][];
+  readonly formulas: string[][];
+}
+
+/** What goes into a rectangle in one batch: values ('=…' is a formula only where the format is not "@"). */
+export interface AreaWrite {
+  readonly values: (string | number | boolean)[][];
+  readonly formats: string[][];
+  readonly styles: BlockStyle[][];
+}
+
+export interface SheetPort {
+  title(): string;
+  locale(): string;
+  timeZone(): string;
+  today(): string;
+  tabs(): TabInfo[];
+  active(): Area & { readonly a1: string };
+  /** Our named ranges that still point somewhere. */
+  namedAreas(): (Area & { readonly name: string })[];
+  read(area: Area): AreaContent;
+  /** Grows the tab where the area reaches past its edge. */
+  makeRoom(area: Area): void;
+  addTab(name: string): void;
+  removeTab(name: string): void;
+  write(area: Area, content: AreaWrite): void;
+  nameArea(name: string, area: Area): void;
+  /** Replaces the conditional colours that lie inside `old`, keeps all others. */
+  setRules(area: Area, old: Area | undefined, rules: readonly BlockRule[]): void;
+  setLook(tab: string, column: number, widths: readonly number[], freezeRows: number): void;
+  putFormula(area: Area, formula: string): void;
+  showTab(tab: string): void;
+  /** Runs with the document's lock, or throws where somebody else holds it. */
+  locked<T>(work: () => T): T;
+}
+
+/** A sentence for the grower; shown as it is. */
+export class Told extends Error {}
