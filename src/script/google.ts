@@ -1,8 +1,9 @@
 /** The one file that touches Apps Script's services: SpreadsheetApp, HtmlService, LockService, Utilities. */
+
+import { areaA1 } from '../../shared/block/a1';
 import type { BlockRule, BlockStyle, WireCell } from '../../shared/contract';
 import { type Day, dayFromIso } from '../../shared/core/calendar/day';
 import type { Edge } from '../../shared/door/edge';
-import { areaA1 } from './a1';
 import type { Area, AreaContent, AreaWrite, SheetPort } from './port';
 import { Told } from './port';
 

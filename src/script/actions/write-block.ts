@@ -4,11 +4,12 @@
  * It never writes over anything else. Everything is checked before the first write; the values go in as one
  * batch, so that a failure leaves the old table or the new one, never half of each.
  */
+
+import { areaA1, cellA1 } from '../../../shared/block/a1';
 import type { BlockCell, BlockInfo, WriteBlock, WriteDone } from '../../../shared/contract';
 import { dayFromIso } from '../../../shared/core/calendar/day';
 import { serialFromDay } from '../../../shared/core/calendar/serial';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
-import { areaA1, cellA1 } from '../a1';
 import { type Area, type AreaContent, type AreaWrite, type SheetPort, Told } from '../port';
 
 const DATE_FORMAT = 'yyyy-mm-dd';

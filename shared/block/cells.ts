@@ -1,0 +1,23 @@
+/** Short ways to write the cells of a block. */
+import type { BlockCell } from '../contract';
+import { type Day, isoFromDay } from '../core/calendar/day';
+
+export const BLANK: BlockCell = { k: 'blank' };
+
+/** Text that stays text, whatever it begins with. */
+export function text(value: string): BlockCell {
+  return value === '' ? BLANK : { k: 't', v: value };
+}
+
+export function number(value: number, format?: string): BlockCell {
+  return format === undefined ? { k: 'n', v: value } : { k: 'n', v: value, format };
+}
+
+export function date(day: Day): BlockCell {
+  return { k: 'd', v: isoFromDay(day) };
+}
+
+/** A formula: English names, `;` between arguments, no decimal or array literals, so that every locale reads it. */
+export function formula(body: string, format?: string): BlockCell {
+  return format === undefined ? { k: 'f', v: body } : { k: 'f', v: body, format };
+}
