@@ -1,3 +1,65 @@
+/** The frame of the page: the first screen, one task at a time, the way back, and the spoken status line. */
+import { useCallback, useMemo, useState } from 'preact/hooks';
+import { Page, type PageServices } from './page';
+import { Button } from './parts/button';
+import { ScreenHeading } from './parts/screen-heading';
+import { TASKS } from './tasks';
+
 export function App() {
-  return <h1>What do you want to do?</h1>;
+  const [taskId, setTaskId] = useState<string>();
+  const [status, setStatus] = useState('');
+  const [moved, setMoved] = useState(false);
+  const go = useCallback((id: string | undefined) => {
+    setStatus('');
+    setMoved(true);
+    setTaskId(id);
+  }, []);
+  const services = useMemo<PageServices>(() => ({ say: setStatus }), []);
+  const task = TASKS.find(({ id }) => id === taskId);
+  return (
+    <Page.Provider value={services}>
+      <main key={taskId ?? 'home'}>
+        {task ? (
+          <>
+            <Button kind="quiet" onPress={() => go(undefined)}>
+              ← All tasks
+            </Button>
+            <ScreenHeading takeFocus>{task.title}</ScreenHeading>
+            <task.Panel />
+          </>
+        ) : (
+          <Home takeFocus={moved} onChoose={go} />
+        )}
+      </main>
+      <p class="status" role="status">
+        {status}
+      </p>
+    </Page.Provider>
+  );
+}
+
+function Home(props: { takeFocus: boolean; onChoose: (id: string) => void }) {
+  return (
+    <>
+      <ScreenHeading takeFocus={props.takeFocus}>What do you want to do?</ScreenHeading>
+      <ul class="tasks">
+        {TASKS.map((task) => (
+          <li key={task.id}>
+            <button
+              type="button"
+              class="task"
+              aria-describedby={`about-${task.id}`}
+              onClick={() => props.onChoose(task.id)}
+            >
+              {task.title}
+            </button>
+            <p id={`about-${task.id}`}>{task.about}</p>
+          </li>
+        ))}
+      </ul>
+      <p class="hint">
+        Everything stays in this spreadsheet. Nothing is written until you press a button that says so.
+      </p>
+    </>
+  );
 }

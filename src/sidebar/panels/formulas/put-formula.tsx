@@ -1,0 +1,93 @@
+import { useState } from 'preact/hooks';
+import type { AnyEntry } from '../../../../shared/catalogue/define';
+import { usePage } from '../../page';
+import { Button } from '../../parts/button';
+import { Notice } from '../../parts/notice';
+import { ask } from '../../server';
+import { type Argument, typedReference } from './argument';
+import { formulaText } from './formula-text';
+
+interface Props {
+  readonly entry: AnyEntry;
+  readonly args: readonly Argument[];
+  readonly comma: boolean;
+  readonly ready: boolean;
+}
+
+type Progress =
+  | { readonly at: 'idle' | 'working' }
+  | { readonly at: 'occupied'; readonly where: string; readonly holds: string }
+  | { readonly at: 'done'; readonly where: string }
+  | { readonly at: 'failed'; readonly sentence: string };
+
+/** Shows the formula and puts it into the active cell; never over something without asking. */
+export function PutFormula({ entry, args, comma, ready }: Props) {
+  const [progress, setProgress] = useState<Progress>({ at: 'idle' });
+  const { say } = usePage();
+  const typedList = entry.params.find(
+    ({ kind }, i) => (kind === 'list' || kind === 'corners') && isTypedValue(args[i]),
+  );
+  const put = async (over: boolean): Promise<void> => {
+    setProgress({ at: 'working' });
+    say('Working…');
+    try {
+      const held = over ? undefined : await heldBySelection();
+      if (held) {
+        setProgress({ at: 'occupied', ...held });
+        say('');
+        return;
+      }
+      const { a1 } = await ask('putFormula', {
+        formula: formulaText(entry.name, args, { separator: ';', comma }),
+      });
+      setProgress({ at: 'done', where: a1 });
+      say(`The formula is in ${a1}.`);
+    } catch (error) {
+      setProgress({ at: 'failed', sentence: (error as Error).message });
+      say('');
+    }
+  };
+  const off = !ready || progress.at === 'working' || typedList !== undefined;
+  return (
+    <section aria-label="Into the sheet">
+      {ready && (
+        <p>
+          <code class="wrap">{formulaText(entry.name, args, { separator: comma ? ';' : ',', comma })}</code>
+        </p>
+      )}
+      {ready && typedList && (
+        <Notice kind="note">
+          To put this into the sheet, let {typedList.name} stand in cells: type them there, select them and
+          press “Use selected cells”.
+        </Notice>
+      )}
+      <Button kind="main" disabled={off} onPress={() => put(false)}>
+        {progress.at === 'working' ? 'Working…' : 'Put into the active cell'}
+      </Button>
+      {progress.at === 'occupied' && (
+        <Notice kind="warning">
+          {progress.where} already holds {progress.holds}. Select an empty cell and press again, or{' '}
+          <Button onPress={() => put(true)}>Replace what is there</Button>
+        </Notice>
+      )}
+      {progress.at === 'done' && <Notice kind="done">The formula is in {progress.where}.</Notice>}
+      {progress.at === 'failed' && <Notice kind="problem">{progress.sentence}</Notice>}
+    </section>
+  );
+}
+
+function isTypedValue(argument: Argument | undefined): boolean {
+  return argument?.from === 'typed' && argument.text.trim() !== '' && typedReference(argument) === undefined;
+}
+
+const LONGEST_QUOTE = 30;
+
+/** What stands where the formula would go, or undefined where the cell is empty. */
+async function heldBySelection(): Promise<{ where: string; holds: string } | undefined> {
+  const { tab, a1, values } = await ask('readSelection', {});
+  const cell = values.flat().find((value) => value !== '');
+  if (cell === undefined) return undefined;
+  const text = typeof cell === 'object' ? cell.d : String(cell);
+  const short = text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
+  return { where: a1.includes('!') ? a1 : `${tab}!${a1}`, holds: `“${short}”` };
+}

@@ -1,0 +1,37 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { UnitSystem } from '../../../../shared/units/units';
+import { ask } from '../../server';
+import { decimalComma } from './decimal-comma';
+
+/** What the form must know of the spreadsheet. */
+export interface SheetFacts {
+  readonly comma: boolean;
+  readonly units: UnitSystem;
+  /** Why the facts are only assumed, where the script did not answer. */
+  readonly problem: string | undefined;
+}
+
+/** Fractions are right in every locale, so a decimal comma is assumed until the locale is known. */
+const UNKNOWN: SheetFacts = { comma: true, units: 'US', problem: undefined };
+
+/** Locales whose people measure land in feet and acres; everyone else is offered metric first. Judgement. */
+const US_LOCALES = ['en_US', 'en_LR'];
+
+export function useSheet(): SheetFacts {
+  const [facts, setFacts] = useState(UNKNOWN);
+  useEffect(() => {
+    let here = true;
+    ask('overview', {}).then(
+      ({ locale }) => {
+        if (!here) return;
+        const units = US_LOCALES.includes(locale) ? 'US' : 'metric';
+        setFacts({ comma: decimalComma(locale), units, problem: undefined });
+      },
+      (failure: Error) => here && setFacts({ ...UNKNOWN, problem: failure.message }),
+    );
+    return () => {
+      here = false;
+    };
+  }, []);
+  return facts;
+}

@@ -1,0 +1,3 @@
+export function RotationPanel() {
+  return <p>Not built yet.</p>;
+}

@@ -1,0 +1,15 @@
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+
+/** The heading of a screen. On arrival it takes the focus, so that readers start at the top. */
+export function ScreenHeading(props: { takeFocus?: boolean; children: ComponentChildren }) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (props.takeFocus) heading.current?.focus();
+  }, []);
+  return (
+    <h1 ref={heading} tabIndex={-1}>
+      {props.children}
+    </h1>
+  );
+}

@@ -1,0 +1,27 @@
+/** What the page can do, in the grower's words. A new task is one folder under panels/ and one line here. */
+import type { ComponentType } from 'preact';
+import { FormulasPanel } from './panels/formulas/formulas-panel';
+import { RotationPanel } from './panels/rotation/rotation-panel';
+
+export interface Task {
+  readonly id: string;
+  readonly title: string;
+  /** One sentence under the title. */
+  readonly about: string;
+  readonly Panel: ComponentType;
+}
+
+export const TASKS: readonly Task[] = [
+  {
+    id: 'rotation',
+    title: 'Plan the moves',
+    about: 'A dated table of which pigs go to which paddock when, from your own lists.',
+    Panel: RotationPanel,
+  },
+  {
+    id: 'formulas',
+    title: 'Work out a number',
+    about: 'Fence, posts, feed, water, rest and more; put the formula into your sheet.',
+    Panel: FormulasPanel,
+  },
+];
