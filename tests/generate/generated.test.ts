@@ -1,0 +1,59 @@
+/** Generated text that is committed or pushed must be what the catalogue and the samples say now. */
+import { readFileSync } from 'node:fs';
+import ExcelJS from 'exceljs';
+import { describe, expect, it } from 'vitest';
+import { CATALOGUE } from '../../shared/catalogue/index';
+import { SAMPLE_FARMS } from '../../shared/samples/index';
+import type { SampleCell } from '../../shared/samples/sample-farm';
+import { withFunctionTable } from '../../src/generate/readme-table';
+
+describe('generated text', () => {
+  it('README function table is fresh', () => {
+    const readme = readFileSync('README.md', 'utf8');
+    expect(withFunctionTable(readme, CATALOGUE)).toBe(readme);
+  });
+
+  it('the sidebar loads nothing from outside and keeps its script closed', () => {
+    const page = readFileSync('dist/sidebar.html', 'utf8');
+    expect(page).not.toMatch(/\b(src|href)\s*=\s*["']?(https?:)?\/\//i);
+    expect(page).not.toMatch(/url\(\s*["']?(https?:)?\/\//i);
+    expect(page).not.toMatch(/@import/);
+    expect(page.match(/<\/script>/g)).toHaveLength(1);
+    expect(page.length).toBeLessThanOrEqual(200 * 1024);
+  });
+
+  it('asks for the two scopes only', () => {
+    const manifest = JSON.parse(readFileSync('dist/appsscript.json', 'utf8')) as {
+      oauthScopes: string[];
+      runtimeVersion: string;
+    };
+    expect(manifest.runtimeVersion).toBe('V8');
+    expect(manifest.oauthScopes).toEqual([
+      'https://www.googleapis.com/auth/spreadsheets.currentonly',
+      'https://www.googleapis.com/auth/script.container.ui',
+    ]);
+  });
+});
+
+describe.each(SAMPLE_FARMS)('sample-sheets/$id.xlsx', (farm) => {
+  it('holds the same cells as the sample farm of the menu', async () => {
+    const book = new ExcelJS.Workbook();
+    await book.xlsx.readFile(`sample-sheets/${farm.id}.xlsx`);
+    expect(book.worksheets.map((sheet) => sheet.name)).toEqual(farm.tabs.map((tab) => tab.name));
+    for (const tab of farm.tabs) {
+      const sheet = book.getWorksheet(tab.name);
+      tab.rows.forEach((row, r) => {
+        row.forEach((cell, c) => {
+          expect(fileCell(sheet?.getCell(r + 1, c + 1).value), `${tab.name} ${r + 1},${c + 1}`).toEqual(cell);
+        });
+      });
+    }
+  });
+});
+
+function fileCell(value: ExcelJS.CellValue | undefined): SampleCell {
+  if (value === null || value === undefined) return '';
+  if (value instanceof Date) return { d: value.toISOString().slice(0, 10) };
+  if (typeof value === 'object' && 'formula' in value) return { f: `=${value.formula}` };
+  return value as string | number;
+}
