@@ -52,6 +52,12 @@ describe('dist/Code.js', () => {
     }
   });
 
+  it('reaches no other service than those of the sheet', () => {
+    expect(CODE).not.toMatch(
+      /UrlFetchApp|DriveApp|GmailApp|MailApp|PropertiesService|CacheService|openBy(Id|Url)|XMLHttpRequest|fetch\(/,
+    );
+  });
+
   it('has no private or static class fields, which Apps Script cannot parse', () => {
     expect(CODE).not.toMatch(/\bstatic\s+[A-Za-z_$][\w$]*\s*=/);
     expect(CODE).not.toMatch(/\bthis\.#/);
