@@ -1,5 +1,5 @@
+import { useId } from 'preact/hooks';
 import type { UnitSystem } from '../../../shared/units/units';
-import { useId } from './use-id';
 
 const CHOICES: readonly { system: UnitSystem; label: string }[] = [
   { system: 'US', label: 'US (ft, ac, lb, gal, °F)' },
@@ -8,7 +8,7 @@ const CHOICES: readonly { system: UnitSystem; label: string }[] = [
 
 /** The grower's units, as two radio buttons. */
 export function UnitsChoice(props: { units: UnitSystem; onChange: (units: UnitSystem) => void }) {
-  const name = useId('units');
+  const name = useId();
   return (
     <fieldset>
       <legend>Units</legend>

@@ -1,9 +1,8 @@
-import { useState } from 'preact/hooks';
+import { useId, useState } from 'preact/hooks';
 import type { Param } from '../../../../shared/catalogue/define';
 import { QUANTITIES, type UnitSystem } from '../../../../shared/units/units';
 import { usePage } from '../../page';
 import { Button } from '../../parts/button';
-import { useId } from '../../parts/use-id';
 import { ask } from '../../server';
 import { type Argument, BLANK, fromSelection } from './argument';
 import { words } from './work-out';
@@ -18,7 +17,7 @@ interface Props {
 
 /** One argument: typed, or taken from the selected cells. */
 export function ArgumentField({ param, units, argument, problem, onChange }: Props) {
-  const id = useId('argument');
+  const id = useId();
   const { say } = usePage();
   const [failure, setFailure] = useState<string>();
   const name = words(param.name);

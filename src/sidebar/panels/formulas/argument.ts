@@ -1,7 +1,8 @@
 /** One argument of the form: typed, or taken from cells. */
+import { quotedTab } from '../../../../shared/block/a1';
 import type { Selection, WireCell } from '../../../../shared/contract';
 import { readTyped } from './read-typed';
-import { parseReference, tabPrefix } from './reference';
+import { parseReference } from './reference';
 
 export type Argument =
   | { readonly from: 'typed'; readonly text: string }
@@ -14,7 +15,7 @@ export const BLANK: Argument = { from: 'typed', text: '' };
 export function fromSelection(selection: Selection): Argument {
   return {
     from: 'cells',
-    reference: `${tabPrefix(selection.tab)}${bareA1(selection.a1)}`,
+    reference: `${quotedTab(selection.tab)}!${bareA1(selection.a1)}`,
     cells: selection.values,
   };
 }

@@ -1,6 +1,6 @@
+import { useId } from 'preact/hooks';
 import { CATALOGUE } from '../../../../shared/catalogue';
 import type { AnyEntry } from '../../../../shared/catalogue/define';
-import { useId } from '../../parts/use-id';
 import { findFunctions } from './find-functions';
 
 interface Props {
@@ -11,7 +11,7 @@ interface Props {
 
 /** Search box and all functions that fit, by topic. */
 export function FunctionList({ search, onSearch, onChoose }: Props) {
-  const id = useId('search');
+  const id = useId();
   const groups = findFunctions(CATALOGUE, search);
   const found = groups.reduce((sum, { entries }) => sum + entries.length, 0);
   return (

@@ -16,32 +16,31 @@ interface Props {
 
 type Progress =
   | { readonly at: 'idle' | 'working' }
-  | { readonly at: 'occupied'; readonly where: string; readonly holds: string }
   | { readonly at: 'done'; readonly where: string }
   | { readonly at: 'failed'; readonly sentence: string };
 
-/** Shows the formula and puts it into the active cell; never over something without asking. */
+/** Shows the formula and puts it into the active cell. Only a formula that this form put there is replaced. */
 export function PutFormula({ entry, args, comma, ready }: Props) {
   const [progress, setProgress] = useState<Progress>({ at: 'idle' });
+  const [own, setOwn] = useState<string>();
   const { say } = usePage();
   const typedList = entry.params.find(
     ({ kind }, i) => (kind === 'list' || kind === 'corners') && isTypedValue(args[i]),
   );
-  const put = async (over: boolean): Promise<void> => {
+  const put = async (): Promise<void> => {
     setProgress({ at: 'working' });
     say('Working…');
     try {
-      const held = over ? undefined : await heldBySelection();
-      if (held) {
-        setProgress({ at: 'occupied', ...held });
-        say('');
-        return;
+      const { where, holds } = await activePlace();
+      if (holds !== undefined && where !== own) {
+        throw new Error(
+          `${where} already holds “${holds}”. Select an empty cell and press the button again.`,
+        );
       }
-      const { a1 } = await ask('putFormula', {
-        formula: formulaText(entry.name, args, { separator: ';', comma }),
-      });
-      setProgress({ at: 'done', where: a1 });
-      say(`The formula is in ${a1}.`);
+      await ask('putFormula', { formula: formulaText(entry.name, args, { separator: ';', comma }) });
+      setOwn(where);
+      setProgress({ at: 'done', where });
+      say(`The formula is in ${where}.`);
     } catch (error) {
       setProgress({ at: 'failed', sentence: (error as Error).message });
       say('');
@@ -61,15 +60,9 @@ export function PutFormula({ entry, args, comma, ready }: Props) {
           press “Use selected cells”.
         </Notice>
       )}
-      <Button kind="main" disabled={off} onPress={() => put(false)}>
+      <Button kind="main" disabled={off} onPress={() => put()}>
         {progress.at === 'working' ? 'Working…' : 'Put into the active cell'}
       </Button>
-      {progress.at === 'occupied' && (
-        <Notice kind="warning">
-          {progress.where} already holds {progress.holds}. Select an empty cell and press again, or{' '}
-          <Button onPress={() => put(true)}>Replace what is there</Button>
-        </Notice>
-      )}
       {progress.at === 'done' && <Notice kind="done">The formula is in {progress.where}.</Notice>}
       {progress.at === 'failed' && <Notice kind="problem">{progress.sentence}</Notice>}
     </section>
@@ -82,12 +75,12 @@ function isTypedValue(argument: Argument | undefined): boolean {
 
 const LONGEST_QUOTE = 30;
 
-/** What stands where the formula would go, or undefined where the cell is empty. */
-async function heldBySelection(): Promise<{ where: string; holds: string } | undefined> {
+/** Where the formula would go, and what stands there already. */
+async function activePlace(): Promise<{ where: string; holds: string | undefined }> {
   const { tab, a1, values } = await ask('readSelection', {});
+  const where = `${a1.slice(a1.lastIndexOf('!') + 1)} on “${tab}”`;
   const cell = values.flat().find((value) => value !== '');
-  if (cell === undefined) return undefined;
+  if (cell === undefined) return { where, holds: undefined };
   const text = typeof cell === 'object' ? cell.d : String(cell);
-  const short = text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text;
-  return { where: a1.includes('!') ? a1 : `${tab}!${a1}`, holds: `“${short}”` };
+  return { where, holds: text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text };
 }

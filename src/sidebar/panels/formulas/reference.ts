@@ -37,9 +37,3 @@ export function cutOut<Cell>(cells: readonly (readonly Cell[])[], at: Reference)
     .slice(at.top, (at.bottom ?? cells.length) + 1)
     .map((row) => row.slice(at.left, (at.right ?? row.length) + 1));
 }
-
-/** A tab's name as it stands in front of the "!": in quotes unless it is one plain word. */
-export function tabPrefix(tab: string): string {
-  const plain = /^[A-Za-z_]+$/.test(tab) && !/^(true|false|r|c|rc)$/i.test(tab);
-  return `${plain ? tab : `'${tab.replace(/'/g, "''")}'`}!`;
-}

@@ -1,0 +1,119 @@
+/** A small stand-in for the script's side of the sidebar, answering with the fixture it is given. */
+import * as v from 'valibot';
+import {
+  type BlockInfo,
+  CALLS,
+  type CallName,
+  type Overview,
+  type Selection,
+  type TabContent,
+  type WireCell,
+  type WriteBlock,
+} from '../../shared/contract';
+import { blockFingerprint } from '../../shared/table/block-fingerprint';
+
+/** What a call ends in instead of an answer. */
+export type Trouble =
+  | { readonly kind: 'refused'; readonly sentence: string }
+  | { readonly kind: 'thrown'; readonly message: string }
+  | { readonly kind: 'silent' }
+  | { readonly kind: 'text'; readonly text: string | null };
+
+export class FakeSheet {
+  readonly asked: { readonly name: CallName; readonly request: unknown }[] = [];
+  readonly written: WriteBlock[] = [];
+  readonly formulas: string[] = [];
+  /** Trouble for the next call of a name. */
+  readonly trouble = new Map<CallName, Trouble>();
+  blocks: BlockInfo[] = [];
+  selection: Selection = { tab: 'Notes', a1: 'B2', row: 2, column: 2, rows: 1, columns: 1, values: [['']] };
+  locale = 'en_US';
+
+  constructor(public tabs: TabContent[]) {}
+
+  answer(name: CallName, text: string): { reply: string | null } | { error: string } | { silent: true } {
+    const request = v.parse(CALLS[name].request, JSON.parse(text));
+    this.asked.push({ name, request });
+    const trouble = this.trouble.get(name);
+    this.trouble.delete(name);
+    if (trouble?.kind === 'silent') return { silent: true };
+    if (trouble?.kind === 'thrown') return { error: trouble.message };
+    if (trouble?.kind === 'text') return { reply: trouble.text };
+    if (trouble) return { reply: JSON.stringify({ ok: false, error: trouble.sentence }) };
+    try {
+      const data = v.parse(CALLS[name].reply, this.act(name, request));
+      return { reply: JSON.stringify({ ok: true, data }) };
+    } catch (error) {
+      return { reply: JSON.stringify({ ok: false, error: (error as Error).message }) };
+    }
+  }
+
+  private act(name: CallName, request: unknown): unknown {
+    switch (name) {
+      case 'overview':
+        return this.overview();
+      case 'readTabs':
+        return this.tabs.filter((tab) => (request as { tabs: string[] }).tabs.includes(tab.name));
+      case 'readSelection':
+        return this.selection;
+      case 'putFormula':
+        this.formulas.push((request as { formula: string }).formula);
+        return { a1: this.selection.a1 };
+      case 'writeBlock':
+        return this.write(request as WriteBlock);
+      case 'startSample':
+        return { tabs: this.tabs.map((tab) => tab.name) };
+    }
+  }
+
+  private overview(): Overview {
+    return {
+      title: 'Farm',
+      locale: this.locale,
+      timeZone: 'America/Chicago',
+      today: '2026-04-20',
+      tabs: this.tabs.map(({ name, values }) => ({
+        name,
+        rows: values.length,
+        columns: values[0]?.length ?? 0,
+      })),
+      blocks: this.blocks,
+      activeTab: this.selection.tab,
+      activeCell: this.selection.a1,
+    };
+  }
+
+  /** Keeps what was written as typed values, and as a tab of its own, so that it can be read back. */
+  private write(request: WriteBlock): unknown {
+    const old = this.blocks.find((block) => block.name === request.name);
+    if (request.place.at === 'own') {
+      if (!old) throw new Error('No table of ours was found.');
+      const tab = this.tabs.find(({ name }) => name === old.tab);
+      if (tab && request.expects !== blockFingerprint(tab.values, tab.formulas)) {
+        throw new Error('Somebody changed the table after it was read here. Nothing was written.');
+      }
+    }
+    this.written.push(request);
+    const tab = request.place.at === 'own' ? (old?.tab ?? '') : request.place.tab;
+    const rows = request.cells.length;
+    const columns = request.cells[0]?.length ?? 0;
+    const block = { name: request.name, tab, row: 1, column: 1, rows, columns };
+    this.blocks = [...this.blocks.filter(({ name }) => name !== request.name), block];
+    const values = request.cells.map((row) => row.map((cell) => plain(cell)));
+    const formulas = request.cells.map((row) => row.map((cell) => (cell.k === 'f' ? cell.v : '')));
+    this.tabs = [...this.tabs.filter(({ name }) => name !== tab), { name: tab, values, formulas }];
+    return { block, a1: `A1:Z${rows}` };
+  }
+}
+
+function plain(cell: WriteBlock['cells'][number][number]): WireCell {
+  if (cell.k === 'd') return { d: cell.v };
+  return cell.k === 'blank' || cell.k === 'f' ? '' : cell.v;
+}
+
+/** Rows of cells as the content of a tab without formulas. */
+export function tab(name: string, rows: readonly (readonly WireCell[])[]): TabContent {
+  const width = Math.max(1, ...rows.map((row) => row.length));
+  const values = rows.map((row) => Array.from({ length: width }, (_, c) => row[c] ?? ''));
+  return { name, values, formulas: values.map((row) => row.map(() => '')) };
+}
