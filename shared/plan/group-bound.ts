@@ -1,5 +1,5 @@
-import type { PlanTables } from './plan-tables';
-import { MOVE_POINTS, STRIDE_POINTS, stayChoices } from './stay-choices';
+import type { GroupTable, PlanTables } from './plan-tables';
+import { DAY_POINTS, MOVE_POINTS, STRIDE_POINTS } from './points';
 
 /** For one group: the least points still to come, others and rest left aside. */
 export interface GroupBound {
@@ -39,19 +39,36 @@ export function groupBound(
   }
   for (let day = goal - 1; day >= from; day--) {
     for (let p = 0; p < tables.paddockCount; p++) {
-      let least = Infinity;
-      const until = free(p, day);
-      if (until > day) {
-        stayChoices(tables, g, p, day, Math.min(goal, until), (out, points) => {
-          const total = MOVE_POINTS + points + left[(out - from) * width + p]!;
-          if (total < least) least = total;
-        });
-      }
-      entering[p] = least;
+      const until = Math.min(goal, free(p, day));
+      entering[p] = leastFromStay(
+        tables.groups[g]!,
+        p * (tables.days + 1) + day,
+        day,
+        until,
+        (out) => left[(out - from) * width + p]!,
+      );
     }
     leastFromEach(tables, entering, left.subarray((day - from) * width, (day - from + 1) * width));
   }
   return { left, from };
+}
+
+/** The least of one stay and what follows it. */
+function leastFromStay(
+  { outs, firstOut, afterOut, withinLimit }: GroupTable,
+  stay: number,
+  day: number,
+  until: number,
+  after: (out: number) => number,
+): number {
+  let least = Infinity;
+  for (let i = firstOut[stay]!; i < afterOut[stay]!; i++) {
+    const out = outs[i]!;
+    if (out > until) break;
+    const points = MOVE_POINTS + DAY_POINTS * Math.max(0, out - day - withinLimit[stay]!);
+    least = Math.min(least, points + after(out));
+  }
+  return least;
 }
 
 export function stridePoints(tables: PlanTables, left: number, entered: number): number {

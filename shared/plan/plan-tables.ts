@@ -21,11 +21,7 @@ export interface PlanTables {
   readonly groupCount: number;
   readonly paddockCount: number;
   readonly groups: readonly GroupTable[];
-  /** Move days in rising order, days after the season start. */
-  readonly moveDays: Int32Array;
-  /** moveIndex[day]: position in moveDays of the first move day on or after that day. */
-  readonly moveIndex: Int32Array;
-  /** First and last-plus-one open day of each paddock. */
+  /** First open day of each paddock, and the day it closes: the one after the last open day. */
   readonly openFrom: Int32Array;
   readonly closes: Int32Array;
   /** ready[paddock · (days + 1) + day]: the first day with the rest due, if last left on that day. */
@@ -47,8 +43,16 @@ export interface GroupTable {
   readonly end: number;
   /** Typical stay in days, for guesses. */
   readonly usualStay: number;
-  /** Longest whole days within the ground limit, for [paddock · (days + 1) + in day]; undefined: no limit. */
-  readonly withinLimit: Int32Array | undefined;
+  /** Days on which a stay may end, in rising order: the move days before the group's end, and its end. */
+  readonly outs: Int32Array;
+  /**
+   * The stays that may begin, for [paddock · (days + 1) + in day]: they end on outs[firstOut] … outs[afterOut − 1].
+   * Every rule about one stay alone is in these ranges.
+   */
+  readonly firstOut: Int32Array;
+  readonly afterOut: Int32Array;
+  /** Whole days within the ground limit, for the same. */
+  readonly withinLimit: Int32Array;
   /** Where it stands: paddock, since when, and the days on which it may leave, each with days over the limit. */
   readonly standing?: {
     readonly paddock: number;
@@ -62,11 +66,6 @@ export function planTables(problem: PlanProblem): PlanTables {
   const start = rules.seasonStart;
   const days = Math.max(0, rules.seasonEnd - start);
   const moveDays = listMoveDays(problem, days);
-  const moveIndex = new Int32Array(days + 2);
-  for (let day = 0, at = 0; day < days + 2; day++) {
-    while (at < moveDays.length && moveDays[at]! < day) at += 1;
-    moveIndex[day] = at;
-  }
   const ready = new Int32Array(paddocks.length * (days + 1));
   const dueOnDay = new Int32Array(days + 1);
   for (let day = 0; day <= days; day++) {
@@ -90,8 +89,6 @@ export function planTables(problem: PlanProblem): PlanTables {
     groupCount: groups.length,
     paddockCount: paddocks.length,
     groups: groups.map((_, g) => groupTable(problem, g, days, moveDays)),
-    moveDays,
-    moveIndex,
     openFrom: Int32Array.from(paddocks, (p) => (p.openFrom ?? -NEVER) - start),
     closes: Int32Array.from(paddocks, (p) => (p.openUntil === undefined ? NEVER : p.openUntil + 1 - start)),
     ready,
@@ -141,32 +138,56 @@ function groupTable(problem: PlanProblem, g: number, days: number, moveDays: Int
   };
   const entry = span.entry - start;
   const end = span.end - start;
-  let withinLimit: Int32Array | undefined;
-  if (rules.groundLimit !== undefined) {
-    withinLimit = new Int32Array(paddocks.length * (days + 1));
-    for (let p = 0; p < paddocks.length; p++) {
-      for (let day = Math.max(0, entry); day < end; day++) withinLimit[p * (days + 1) + day] = within(p, day);
-    }
-  }
+  const outs = Int32Array.from([...moveDays.filter((day) => day < end), end]);
+  const { firstOut, afterOut, withinLimit } = stayRanges(problem, days, entry, outs, within);
   const usualStay = usualStayDays(problem, moveDays, withinLimit);
-  const base = { entry, end, usualStay, withinLimit };
+  const base = { entry, end, usualStay, outs, firstOut, afterOut, withinLimit };
   if (!group.standing || entry >= end) return base;
   const p = group.standing.paddock;
-  const outs = standingOuts(problem, p, entry, end, within(p, entry), moveDays);
-  const over = outs.map((out) => Math.max(0, out - entry - within(p, entry)));
-  return { ...base, standing: { paddock: p, outs, over } };
+  const leaves = standingOuts(problem, p, entry, end, within(p, entry), moveDays);
+  const over = leaves.map((out) => Math.max(0, out - entry - within(p, entry)));
+  return { ...base, standing: { paddock: p, outs: leaves, over } };
+}
+
+function stayRanges(
+  { paddocks, rules }: PlanProblem,
+  days: number,
+  entry: number,
+  outs: Int32Array,
+  within: (paddock: number, inDay: number) => number,
+): Pick<GroupTable, 'firstOut' | 'afterOut' | 'withinLimit'> {
+  const size = paddocks.length * (days + 1);
+  const firstOut = new Int32Array(size);
+  const afterOut = new Int32Array(size);
+  const withinLimit = new Int32Array(size);
+  const end = outs[outs.length - 1]!;
+  const position = new Int32Array(days + 2);
+  for (let day = 0, at = 0; day < position.length; day++) {
+    while (at < outs.length && outs[at]! < day) at += 1;
+    position[day] = at;
+  }
+  const firstAtOrAfter = (day: number): number => position[Math.min(day, days + 1)]!;
+  for (const [p, paddock] of paddocks.entries()) {
+    const opens = paddock.openFrom === undefined ? 0 : paddock.openFrom - rules.seasonStart;
+    const closes = paddock.openUntil === undefined ? NEVER : paddock.openUntil + 1 - rules.seasonStart;
+    for (let day = Math.max(0, entry, opens); day < end; day++) {
+      const i = p * (days + 1) + day;
+      withinLimit[i] = within(p, day);
+      const shortest = withinLimit[i]! < rules.shortestStayDays ? 1 : rules.shortestStayDays;
+      const latest = Math.min(day + rules.longestStayDays, closes);
+      firstOut[i] = Math.min(firstAtOrAfter(day + shortest), outs.length - 1);
+      afterOut[i] = latest <= day ? 0 : firstAtOrAfter(latest + 1);
+    }
+  }
+  return { firstOut, afterOut, withinLimit };
 }
 
 /** The longest stay that move days allow on the mean, no longer than the mean paddock bears. */
-function usualStayDays(
-  { rules }: PlanProblem,
-  moveDays: Int32Array,
-  withinLimit: Int32Array | undefined,
-): number {
+function usualStayDays({ rules }: PlanProblem, moveDays: Int32Array, withinLimit: Int32Array): number {
   const last = moveDays[moveDays.length - 1] ?? 0;
   const gap = moveDays.length > 1 ? (last - moveDays[0]!) / (moveDays.length - 1) : 1;
   const longest = Math.max(1, rules.longestStayDays - (gap - 1) / 2);
-  if (!withinLimit) return longest;
+  if (rules.groundLimit === undefined) return longest;
   const borne = withinLimit.filter((days) => days > 0);
   const mean = borne.reduce((sum, days) => sum + days, 0) / Math.max(1, borne.length);
   return Math.max(1, Math.min(longest, Math.max(mean, rules.shortestStayDays)));

@@ -1,12 +1,10 @@
 import { groupLoadOn } from './group-weights';
 import { isStride } from './is-stride';
 import type { PlanProblem, PlanScore, Stay } from './model';
+import { DAY_POINTS, MOVE_POINTS, STRIDE_POINTS } from './points';
 import { restDue } from './rest-due';
 
 const ROUNDING = 1e-9;
-
-/** Points for one day, one move, one stride; the farm's sense of what matters (judgement). */
-export const POINTS = { restShortDay: 10, overLimitDay: 10, move: 1, stride: 0.5 } as const;
 
 /** What one stay adds to the score. */
 export interface StayScore {
@@ -29,10 +27,10 @@ export function scorePlan(problem: PlanProblem, stays: readonly Stay[]): PlanSco
   const overLimitDays = sum(rows.map((row) => row.overLimitDays));
   const strides = rows.filter((row) => row.stride).length;
   const total =
-    POINTS.restShortDay * restShortDays +
-    POINTS.overLimitDay * overLimitDays +
-    POINTS.move * rows.length +
-    POINTS.stride * strides;
+    DAY_POINTS * restShortDays +
+    DAY_POINTS * overLimitDays +
+    MOVE_POINTS * rows.length +
+    STRIDE_POINTS * strides;
   return { total, restShortDays, overLimitDays, moves: rows.length, strides };
 }
 

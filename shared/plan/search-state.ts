@@ -42,11 +42,13 @@ export function emptyState(tables: PlanTables): SearchState {
   };
 }
 
-/** The state after one more stay. */
+/** The state after one more stay: group `g` goes into paddock `p` until `out`. */
 export function afterMove(
   tables: PlanTables,
   state: SearchState,
-  move: Move,
+  g: number,
+  p: number,
+  out: number,
   cost: number,
   bound: number,
 ): SearchState {
@@ -54,11 +56,12 @@ export function afterMove(
   const at = state.at.slice();
   const left = state.left.slice();
   const ready = state.ready.slice();
-  next[move.g] = move.out;
-  at[move.g] = move.p;
-  left[move.p] = move.out;
-  ready[move.p] = tables.ready[move.p * (tables.days + 1) + move.out]!;
-  return { cost, bound, next, at, left, ready, parent: state, move };
+  const inDay = next[g] === STANDING ? tables.groups[g]!.entry : next[g]!;
+  next[g] = out;
+  at[g] = p;
+  left[p] = out;
+  ready[p] = tables.ready[p * (tables.days + 1) + out]!;
+  return { cost, bound, next, at, left, ready, parent: state, move: { g, p, inDay, out } };
 }
 
 /** The stays that led to a state, in the order they were decided. */

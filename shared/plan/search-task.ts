@@ -1,7 +1,7 @@
 import { type GroupBound, groupBound, stridePoints } from './group-bound';
 import { NEVER, type PlanTables } from './plan-tables';
+import { DAY_POINTS, MOVE_POINTS, STRIDE_POINTS } from './points';
 import { emptyState, type Move, type SearchState } from './search-state';
-import { DAY_POINTS, MOVE_POINTS, STRIDE_POINTS } from './stay-choices';
 
 /**
  * What one search is to decide: the stays of some groups between two days, everything else kept. The whole
@@ -141,5 +141,5 @@ function keptChain(tables: PlanTables, moves: readonly Move[], finish: number): 
 
 function overDays(tables: PlanTables, { g, p, inDay, out }: Move): number {
   const within = tables.groups[g]!.withinLimit;
-  return within ? Math.max(0, out - inDay - within[p * (tables.days + 1) + inDay]!) : 0;
+  return Math.max(0, out - inDay - within[p * (tables.days + 1) + inDay]!);
 }
