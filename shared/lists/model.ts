@@ -1,0 +1,108 @@
+/**
+ * The grower's own lists as plain data: where a list stands and which column means what.
+ *
+ * The finder proposes it, the grower may change any part of it, the readers obey it. Rows and columns count
+ * from 1, as in the spreadsheet.
+ */
+import type { PlanGroup, PlanPaddock } from '../plan/model';
+import type { ListUnit } from './list-units';
+
+export const PADDOCK_FIELDS = [
+  'name',
+  'area',
+  'width',
+  'length',
+  'openFrom',
+  'openUntil',
+  'lastUsed',
+  'restDays',
+  'adjoining',
+  'fenceLength',
+] as const;
+export type PaddockField = (typeof PADDOCK_FIELDS)[number];
+
+export const GROUP_FIELDS = [
+  'name',
+  'head',
+  'weight',
+  'weighedOn',
+  'dailyGain',
+  'from',
+  'until',
+  'untilWeight',
+] as const;
+export type GroupField = (typeof GROUP_FIELDS)[number];
+
+export type ListKind = 'paddocks' | 'groups';
+
+/** What each field is called in sentences. */
+export const FIELD_LABELS: Readonly<Record<PaddockField | GroupField, string>> = {
+  name: 'name',
+  area: 'area',
+  width: 'width',
+  length: 'length',
+  openFrom: 'open from',
+  openUntil: 'open until',
+  lastUsed: 'last used',
+  restDays: 'rest',
+  adjoining: 'adjoining paddocks',
+  fenceLength: 'fence length',
+  head: 'head',
+  weight: 'weight',
+  weighedOn: 'weighed on',
+  dailyGain: 'daily gain',
+  from: 'in the rotation from',
+  until: 'until',
+  untilWeight: 'until weight',
+};
+
+export interface ListOf<Field extends string> {
+  readonly tab: string;
+  readonly headingRow: number;
+  /** First and last row that may hold an item; blank rows and totals between them are left out on reading. */
+  readonly firstRow: number;
+  readonly lastRow: number;
+  readonly columns: Readonly<Partial<Record<Field, number>>>;
+  /** Unit of a column where the heading names one; else the farm's. */
+  readonly units: Readonly<Partial<Record<Field, ListUnit>>>;
+}
+export interface PaddockList extends ListOf<PaddockField> {
+  readonly kind: 'paddocks';
+}
+export interface GroupList extends ListOf<GroupField> {
+  readonly kind: 'groups';
+}
+export type GrowerList = PaddockList | GroupList;
+
+/** A proposed list with what the grower needs to judge or change it. */
+export type FoundList = GrowerList & {
+  /** Every heading of the row near the list, taken or not, for the choice of another column. */
+  readonly headings: readonly { readonly column: number; readonly text: string }[];
+  /** Required fields that no heading was found for. */
+  readonly missing: readonly (PaddockField | GroupField)[];
+  /** Rows with a name, totals left out. */
+  readonly items: number;
+};
+
+/** Something wrong in the grower's sheet, with its cell. `sentence` begins with the cell. */
+export interface ListProblem {
+  readonly cell: string;
+  readonly sentence: string;
+}
+
+export interface CellPlace {
+  readonly row: number;
+  readonly column: number;
+}
+
+/** A paddock as read, with the cell each value came from. */
+export interface ReadPaddock extends PlanPaddock {
+  readonly fenceLengthMeters?: number;
+  readonly cells: Readonly<Partial<Record<PaddockField, CellPlace>>>;
+}
+
+/** A group as read. `from` stays open where the list says nothing: the season start then. */
+export interface ReadGroup extends Omit<PlanGroup, 'from' | 'standing'> {
+  readonly from?: PlanGroup['from'];
+  readonly cells: Readonly<Partial<Record<GroupField, CellPlace>>>;
+}

@@ -1,0 +1,75 @@
+import type { TabContent } from '../contract';
+import type { Day } from '../core/calendar/day';
+import type { UnitSystem } from '../units/units';
+import { GROUP_FIELDS, type GroupList, type ListProblem, type ReadGroup } from './model';
+import {
+  cellOf,
+  dayIn,
+  hasCell,
+  isAmount,
+  placeOf,
+  type RowReader,
+  readAmount,
+  readDay,
+  readName,
+  refuse,
+} from './read-list-cell';
+import { type LeftOut, readRows } from './read-rows';
+
+export interface GroupsRead {
+  readonly groups: readonly ReadGroup[];
+  readonly problems: readonly ListProblem[];
+  /** Totals rows that were passed over. */
+  readonly leftOut: readonly LeftOut[];
+}
+
+/** Reads the grower's group list. All problems come at once, each with its cell; write nothing if there are any. */
+export function readGroups(tab: TabContent, list: GroupList, system: UnitSystem): GroupsRead {
+  const { items, problems, leftOut } = readRows(tab, list, system, readGroup);
+  return { groups: items, problems, leftOut };
+}
+
+function readGroup(reader: RowReader): ReadGroup | undefined {
+  const name = readName(reader);
+  const head = readAmount(reader, 'head', { min: 1, whole: true });
+  const weightKg = readAmount(reader, 'weight', { above: 0 });
+  const weighedOn = readDay(reader, 'weighedOn');
+  const dailyGainKg = hasCell(reader, 'dailyGain') ? readAmount(reader, 'dailyGain', { min: 0 }) : undefined;
+  const from = hasCell(reader, 'from') ? readDay(reader, 'from') : undefined;
+  const { until, untilWeightKg } = readEnd(reader);
+  if (from !== undefined && until !== undefined && until <= from) {
+    refuse(reader, 'until', 'be after the day the group comes into the rotation');
+  }
+  if (name === undefined || head === undefined || weightKg === undefined || weighedOn === undefined) {
+    return undefined;
+  }
+  return {
+    name,
+    head,
+    weightKg,
+    weighedOn,
+    ...(dailyGainKg !== undefined && { dailyGainKg }),
+    ...(from !== undefined && { from }),
+    ...(until !== undefined && { until }),
+    ...(untilWeightKg !== undefined && { untilWeightKg }),
+    cells: Object.fromEntries(
+      GROUP_FIELDS.flatMap((f) => (placeOf(reader, f) ? [[f, placeOf(reader, f)]] : [])),
+    ),
+  };
+}
+
+/** "Until" holds a date or a weight; a column of its own may hold the weight. */
+function readEnd(reader: RowReader): { until: Day | undefined; untilWeightKg: number | undefined } {
+  const cell = cellOf(reader, 'until');
+  const given = hasCell(reader, 'until');
+  const until = given ? dayIn(cell) : undefined;
+  const ownWeight = hasCell(reader, 'untilWeight')
+    ? readAmount(reader, 'untilWeight', { above: 0 })
+    : undefined;
+  if (!given || until !== undefined) return { until, untilWeightKg: ownWeight };
+  if (!isAmount(cell, 'until')) {
+    refuse(reader, 'until', 'be a date or a weight');
+    return { until, untilWeightKg: ownWeight };
+  }
+  return { until, untilWeightKg: ownWeight ?? readAmount(reader, 'until', { above: 0 }) };
+}

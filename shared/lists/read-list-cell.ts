@@ -1,0 +1,143 @@
+/** Reads the cells of a list one by one: the value in inside units, or a sentence that names the cell. */
+import type { TabContent, WireCell } from '../contract';
+import { type Day, dayFromIso } from '../core/calendar/day';
+import { describeCell, isErrorText, plainNumber } from '../refusals';
+import type { UnitSystem } from '../units/units';
+import { cellOnTab } from './a1';
+import { FIELD_QUANTITIES } from './headings';
+import { isBlankCell } from './list-rows';
+import { farmUnit, LIST_UNITS, type ListQuantity, type ListUnit, unitOfText } from './list-units';
+import {
+  type CellPlace,
+  FIELD_LABELS,
+  type GroupField,
+  type ListOf,
+  type ListProblem,
+  type PaddockField,
+} from './model';
+
+export type ListField = PaddockField | GroupField;
+
+/** One row of a list, ready to be read field by field; problems are gathered, not thrown. */
+export interface RowReader {
+  readonly tab: TabContent;
+  readonly list: ListOf<string>;
+  readonly row: number;
+  readonly system: UnitSystem;
+  readonly problems: ListProblem[];
+}
+
+export interface NumberLimits {
+  readonly above?: number;
+  readonly min?: number;
+  readonly whole?: true;
+}
+
+const NUMBER_AND_UNIT = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(\D.*)?$/i;
+/** Texts that spreadsheets show while or instead of calculating; the engine of the preview has some of its own. */
+const OTHER_ERRORS = /^(#ERROR|#CYCLE|#BAD_EXPR|#SPILL!?|Loading\.\.\.)$/i;
+
+export function placeOf({ list, row }: RowReader, field: ListField): CellPlace | undefined {
+  const column = list.columns[field];
+  return column === undefined ? undefined : { row, column };
+}
+
+export function cellOf(reader: RowReader, field: ListField): WireCell {
+  const place = placeOf(reader, field);
+  return place ? (reader.tab.values[place.row - 1]?.[place.column - 1] ?? '') : '';
+}
+
+export function hasCell(reader: RowReader, field: ListField): boolean {
+  return !isBlankCell(cellOf(reader, field));
+}
+
+/** Notes that a field must be something else than it is. */
+export function refuse(reader: RowReader, field: ListField, must: string, got?: string): undefined {
+  const place = placeOf(reader, field) ?? { row: reader.row, column: reader.list.columns.name ?? 1 };
+  const cell = cellOnTab(reader.tab.name, place.row, place.column);
+  const shown = got ?? describeWire(cellOf(reader, field));
+  reader.problems.push({ cell, sentence: `${cell}: ${FIELD_LABELS[field]} must ${must}, got ${shown}` });
+  return undefined;
+}
+
+/** What stands in a cell, in words. */
+export function describeWire(cell: WireCell): string {
+  if (typeof cell === 'object') return `the date ${cell.d}`;
+  if (isErrorWire(cell)) return `the error ${cell}`;
+  return typeof cell === 'string' && cell.trim() === '' ? 'a blank' : describeCell(cell);
+}
+
+export function isErrorWire(cell: WireCell): boolean {
+  return typeof cell === 'string' && (isErrorText(cell) || OTHER_ERRORS.test(cell));
+}
+
+/** The name as it stands, white space around it included; a number counts as text. */
+export function readName(reader: RowReader): string | undefined {
+  const cell = cellOf(reader, 'name');
+  if (typeof cell === 'number') return String(cell);
+  if (typeof cell !== 'string' || isBlankCell(cell) || isErrorWire(cell)) {
+    return refuse(reader, 'name', 'be text or a number');
+  }
+  return cell;
+}
+
+/** What makes two names one: letter case and white space do not count. */
+export function nameKey(name: string): string {
+  return name.trim().replace(/\s+/g, ' ').toLowerCase();
+}
+
+/** A number in inside units; text numbers, with a unit behind them too, are taken. */
+export function readAmount(reader: RowReader, field: ListField, limits: NumberLimits): number | undefined {
+  const quantity = FIELD_QUANTITIES[field];
+  const own = quantity && unitOfColumn(reader, field, quantity);
+  const typed = numberIn(cellOf(reader, field), quantity);
+  if (!typed) return refuse(reader, field, own ? `be a number (${own})` : 'be a number');
+  const unit = typed.unit ?? own;
+  const broken = brokenLimit(typed.value, limits, unit);
+  if (broken) return refuse(reader, field, broken, plainNumber(typed.value));
+  const inside = typed.value * (unit ? LIST_UNITS[unit].factor : 1);
+  return Number.isFinite(inside) ? inside : refuse(reader, field, 'be a number of a sensible size');
+}
+
+function unitOfColumn({ list, system }: RowReader, field: ListField, quantity: ListQuantity): ListUnit {
+  const unit = list.units[field];
+  return unit && LIST_UNITS[unit].quantity === quantity ? unit : farmUnit(quantity, system);
+}
+
+function numberIn(
+  cell: WireCell,
+  quantity: ListQuantity | undefined,
+): { value: number; unit: ListUnit | undefined } | undefined {
+  if (typeof cell === 'number') return { value: cell, unit: undefined };
+  const parts = typeof cell === 'string' ? NUMBER_AND_UNIT.exec(cell.trim()) : null;
+  if (!parts) return undefined;
+  const value = Number(parts[1]);
+  if (parts[2] === undefined) return { value, unit: undefined };
+  const unit = unitOfText(parts[2]);
+  return unit && LIST_UNITS[unit].quantity === quantity ? { value, unit } : undefined;
+}
+
+/** Limits are 0 or counts, so they are the same number in every unit. */
+function brokenLimit(value: number, limits: NumberLimits, unit: ListUnit | undefined): string | undefined {
+  const behind = unit ? ` ${unit}` : '';
+  if (limits.above !== undefined && !(value > limits.above)) return `be more than ${limits.above}${behind}`;
+  if (limits.min !== undefined && !(value >= limits.min)) return `be ${limits.min}${behind} or more`;
+  return limits.whole && !Number.isInteger(value) ? 'be a whole number' : undefined;
+}
+
+/** A day from a date cell or from ISO text. */
+export function readDay(reader: RowReader, field: ListField): Day | undefined {
+  return dayIn(cellOf(reader, field)) ?? refuse(reader, field, MUST_BE_DATE);
+}
+
+export const MUST_BE_DATE = 'be a date (a date cell, or text such as "2026-04-20")';
+
+export function dayIn(cell: WireCell): Day | undefined {
+  if (typeof cell === 'object') return dayFromIso(cell.d.slice(0, 10));
+  return typeof cell === 'string' ? dayFromIso(cell) : undefined;
+}
+
+/** Whether a cell reads as an amount of a field, for cells that may be either date or weight. */
+export function isAmount(cell: WireCell, field: ListField): boolean {
+  return numberIn(cell, FIELD_QUANTITIES[field]) !== undefined;
+}

@@ -1,0 +1,87 @@
+import type { TabContent } from '../contract';
+import type { UnitSystem } from '../units/units';
+import { cellOnTab } from './a1';
+import { rowKind } from './list-rows';
+import { missingFields } from './missing-fields';
+import { FIELD_LABELS, type GroupField, type GrowerList, type ListProblem, type PaddockField } from './model';
+import { nameKey, type RowReader } from './read-list-cell';
+
+/** A row left out because it adds up the others. */
+export interface LeftOut {
+  readonly cell: string;
+  readonly text: string;
+}
+
+/** Everything the two list readers share: which rows to read, totals, missing columns, twins. */
+export function readRows<Item extends { name: string }>(
+  tab: TabContent,
+  list: GrowerList,
+  system: UnitSystem,
+  readItem: (reader: RowReader) => Item | undefined,
+): { items: Item[]; readers: RowReader[]; problems: ListProblem[]; leftOut: LeftOut[] } {
+  const problems = missingColumns(list);
+  const leftOut: LeftOut[] = [];
+  const columns = Object.values(list.columns) as number[];
+  const nameColumn = list.columns.name;
+  const items: Item[] = [];
+  const readers: RowReader[] = [];
+  if (problems.length > 0 || nameColumn === undefined) return { items, readers, problems, leftOut };
+  for (let row = list.firstRow; row <= Math.min(list.lastRow, tab.values.length); row++) {
+    const kind = rowKind(tab, row, columns, nameColumn);
+    if (kind === 'total') {
+      const cell = tab.values[row - 1]?.[nameColumn - 1];
+      leftOut.push({ cell: cellOnTab(tab.name, row, nameColumn), text: String(cell ?? '') });
+    }
+    if (kind !== 'item') continue;
+    const reader: RowReader = { tab, list, row, system, problems };
+    const item = readItem(reader);
+    if (!item) continue;
+    items.push(item);
+    readers.push(reader);
+  }
+  refuseTwins(items, readers, nameColumn, problems);
+  if (items.length === 0 && problems.length === 0) problems.push(noItems(list, nameColumn));
+  return { items, readers, problems, leftOut };
+}
+
+function missingColumns(list: GrowerList): ListProblem[] {
+  const columns: Partial<Record<PaddockField | GroupField, number>> = list.columns;
+  const first = Math.min(...Object.values(columns), Infinity);
+  const cell = cellOnTab(list.tab, list.headingRow, Number.isFinite(first) ? first : 1);
+  return missingFields(list.kind, (field) => field in columns).map((field) => {
+    const orSides = field === 'area' ? ' (or one for width and one for length)' : '';
+    const sentence = `${cell}: the ${list.kind === 'paddocks' ? 'paddock' : 'group'} list must have a column for ${FIELD_LABELS[field]}${orSides}; none was found`;
+    return { cell, sentence };
+  });
+}
+
+function noItems(list: GrowerList, nameColumn: number): ListProblem {
+  const cell = cellOnTab(list.tab, list.firstRow, nameColumn);
+  return {
+    cell,
+    sentence: `${cell}: the list must hold at least one ${list.kind === 'paddocks' ? 'paddock' : 'group'}, got none`,
+  };
+}
+
+function refuseTwins(
+  items: readonly { name: string }[],
+  readers: readonly RowReader[],
+  nameColumn: number,
+  problems: ListProblem[],
+): void {
+  const seen = new Map<string, RowReader>();
+  for (const [i, { name }] of items.entries()) {
+    const reader = readers[i]!;
+    const first = seen.get(nameKey(name));
+    if (!first) {
+      seen.set(nameKey(name), reader);
+      continue;
+    }
+    const cell = cellOnTab(reader.tab.name, reader.row, nameColumn);
+    const other = cellOnTab(reader.tab.name, first.row, nameColumn);
+    problems.push({
+      cell,
+      sentence: `${cell}: name must differ from ${other}, got ${JSON.stringify(name)} in both`,
+    });
+  }
+}

@@ -1,0 +1,208 @@
+import { describe, expect, it } from 'vitest';
+import type { TabContent, WireCell } from '../../shared/contract';
+import { dayFromIso } from '../../shared/core/calendar/day';
+import { findLists } from '../../shared/lists/find-lists';
+import type { FoundList, GroupList, PaddockList } from '../../shared/lists/model';
+import { readGroups } from '../../shared/lists/read-groups';
+import { readPaddocks } from '../../shared/lists/read-paddocks';
+
+const d = (iso: string): WireCell => ({ d: iso });
+
+function tabOf(
+  name: string,
+  rows: readonly (readonly WireCell[])[],
+  formulas: Record<string, string> = {},
+): TabContent {
+  const width = Math.max(...rows.map((row) => row.length));
+  const values = rows.map((row) => [...row, ...new Array<WireCell>(width - row.length).fill('')]);
+  return {
+    name,
+    values,
+    formulas: values.map((row, r) => row.map((_, c) => formulas[`${r + 1},${c + 1}`] ?? '')),
+  };
+}
+
+function one<Kind extends FoundList['kind']>(found: FoundList[], kind: Kind): FoundList & { kind: Kind } {
+  const lists = found.filter((list) => list.kind === kind);
+  expect(lists).toHaveLength(1);
+  return lists[0] as FoundList & { kind: Kind };
+}
+
+describe('findLists', () => {
+  it('finds a plain list and the units in its brackets', () => {
+    const tab = tabOf('Paddocks', [
+      ['Paddock', 'Area (ac)', 'Last used', 'Rest (weeks)', 'Next to'],
+      ['North', 0.5, d('2026-03-01'), 5, 'South'],
+      ['South', 0.25, '', '', 'north'],
+    ]);
+    const list = one(findLists([tab]), 'paddocks');
+    expect(list.columns).toEqual({ name: 1, area: 2, lastUsed: 3, restDays: 4, adjoining: 5 });
+    expect(list.units).toEqual({ area: 'ac', restDays: 'weeks' });
+    const { paddocks, problems } = readPaddocks(tab, list, 'metric');
+    expect(problems).toEqual([]);
+    // 0.5 acre of 4046.8564224 m² (definition); 5 weeks are 35 days.
+    expect(paddocks[0]).toMatchObject({
+      name: 'North',
+      areaSquareMeters: 2023.4282112,
+      restDays: 35,
+      adjoins: [1],
+    });
+    expect(paddocks[0]!.lastUsed).toBe(dayFromIso('2026-03-01'));
+    expect(paddocks[1]).toMatchObject({ name: 'South', adjoins: [0] });
+  });
+
+  it('finds two lists side by side and one under another, with titles, blanks and totals', () => {
+    const tab = tabOf(
+      'Farm',
+      [
+        ['OUR FARM 2026'],
+        [],
+        ['Paddocks', '', '', '', '', 'The pigs'],
+        [
+          'HECTARES',
+          'paddock name',
+          'NOTE',
+          'Closed until',
+          '',
+          'Number of pigs',
+          'Avg. weight, kg',
+          'Date weighed',
+          'BATCH',
+          'From',
+        ],
+        [0.2, 'Oak', 'steep', '', '', 12, 40, d('2026-04-01'), 'Reds', d('2026-04-10')],
+        [],
+        [0.3, 'Ash', '', d('2026-07-01'), '', 8, 55, d('2026-04-01'), 'Blacks', ''],
+        [0.5, 'Total'],
+        [],
+        ['More ground'],
+        ['Field', 'Width (m)', 'Length (m)'],
+        ['Hay', 50, 80],
+      ],
+      { '8,1': '=SUM(A5:A7)' },
+    );
+    const found = findLists([tab]);
+    expect(found.map((list) => [list.kind, list.headingRow, list.missing.length])).toEqual([
+      ['groups', 4, 0],
+      ['paddocks', 4, 0],
+      ['paddocks', 11, 0],
+    ]);
+    const [groups, first, second] = found as [GroupList, PaddockList, PaddockList];
+    const read = readPaddocks(tab, first, 'metric');
+    expect(read.problems).toEqual([]);
+    expect(read.paddocks.map((p) => [p.name, p.areaSquareMeters])).toEqual([
+      ['Oak', 2000],
+      ['Ash', 3000],
+    ]);
+    expect(read.leftOut).toEqual([{ cell: 'Farm!B8', text: 'Total' }]);
+    expect(read.paddocks[1]!.openFrom).toBe(dayFromIso('2026-07-01'));
+    expect(readPaddocks(tab, second, 'metric').paddocks.map((p) => p.areaSquareMeters)).toEqual([4000]);
+    const pigs = readGroups(tab, groups, 'metric');
+    expect(pigs.problems).toEqual([]);
+    expect(pigs.groups.map((g) => [g.name, g.head, g.weightKg])).toEqual([
+      ['Reds', 12, 40],
+      ['Blacks', 8, 55],
+    ]);
+  });
+
+  it('parts two lists that touch', () => {
+    const tab = tabOf('T', [
+      ['Paddock', 'Acres', 'From', 'Group', 'Head', 'Weight (lb)', 'Weighed', 'From'],
+      ['A', 1, '', 'G', 10, 60, d('2026-04-01'), d('2026-04-03')],
+    ]);
+    const found = findLists([tab]);
+    expect(one(found, 'paddocks').columns).toEqual({ name: 1, area: 2, openFrom: 3 });
+    expect(one(found, 'groups').columns).toEqual({ name: 4, head: 5, weight: 6, weighedOn: 7, from: 8 });
+  });
+
+  it('finds nothing where there are no headings, and passes over our own block', () => {
+    const bare = tabOf('Bare', [
+      ['North', 1],
+      ['South', 2],
+    ]);
+    expect(findLists([bare])).toEqual([]);
+    const tab = tabOf('Rotation', [
+      ['Group', 'Paddock', 'Head', 'Weight in'],
+      ['G', 'P', 3, 4],
+    ]);
+    const block = { name: 'SOUNDER_ROTATION', tab: 'Rotation', row: 1, column: 1, rows: 2, columns: 4 };
+    expect(findLists([tab], [block])).toEqual([]);
+  });
+
+  it('offers a list that lacks a required column and says which', () => {
+    const tab = tabOf('T', [
+      ['Paddock', 'Last used'],
+      ['A', d('2026-01-01')],
+    ]);
+    const list = one(findLists([tab]), 'paddocks');
+    expect(list.missing).toEqual(['area']);
+    expect(readPaddocks(tab, list, 'US').problems.map((p) => p.sentence)).toEqual([
+      'T!A1: the paddock list must have a column for area (or one for width and one for length); none was found',
+    ]);
+  });
+});
+
+describe('reading with problems', () => {
+  it('tells all of them at once, each with its cell', () => {
+    const tab = tabOf("It's a tab", [
+      ['Paddock', 'Area (ac)', 'Open from', 'Open until', 'Next to', 'Rest'],
+      ['North', -2, '', '', 'Nowhere', ''],
+      ['south', '', '', '', '', 'long'],
+      ['North ', 1, d('2026-07-01'), d('2026-06-01'), '', ''],
+      ['East', '#REF!', 'July', '', '', ''],
+      ['West', ' 0.5 ', '2026-02-30', '2026-03-01', '', -1],
+    ]);
+    const list = one(findLists([tab]), 'paddocks');
+    const { problems } = readPaddocks(tab, list, 'US');
+    const sentences = problems.map((p) => p.sentence);
+    for (const problem of problems) expect(problem.sentence.startsWith(`${problem.cell}: `)).toBe(true);
+    expect(sentences).toEqual([
+      "'It''s a tab'!B2: area must be more than 0 ac, got -2",
+      "'It''s a tab'!B3: area must be a number (ac), got a blank",
+      `'It''s a tab'!F3: rest must be a number (days), got "long"`,
+      "'It''s a tab'!D4: open until must not be before the day it opens, got the date 2026-06-01",
+      "'It''s a tab'!B5: area must be a number (ac), got the error #REF!",
+      `'It''s a tab'!C5: open from must be a date (a date cell, or text such as "2026-04-20"), got "July"`,
+      `'It''s a tab'!C6: open from must be a date (a date cell, or text such as "2026-04-20"), got "2026-02-30"`,
+      "'It''s a tab'!F6: rest must be 0 days or more, got -1",
+    ]);
+  });
+
+  it('refuses two of one name and unknown neighbours, naming both cells', () => {
+    const tab = tabOf('P', [
+      ['Paddock', 'Area', 'Adjoins'],
+      ['North', 1, 'South, by the creek; Nowhere'],
+      ['South, by the creek', 1, ''],
+      [' NORTH', 1, 3],
+    ]);
+    const { problems } = readPaddocks(tab, one(findLists([tab]), 'paddocks'), 'US');
+    expect(problems.map((p) => p.sentence)).toEqual([
+      'P!A4: name must differ from P!A2, got " NORTH" in both',
+      'P!C2: adjoining paddocks must be names in the paddock list, got "Nowhere"',
+      'P!C4: adjoining paddocks must be names in the paddock list, got "3"',
+    ]);
+  });
+
+  it('reads groups: head, text dates, until as date or weight, and refuses 0 head', () => {
+    const tab = tabOf('Groups', [
+      ['Group', 'Head', 'Weight (lb)', 'Weighed on', 'Until', 'ADG'],
+      ['=1+1', 12, 60, '2026-04-01', '250 lb', 1.5],
+      ['🐖 "Reds"\nold', '8', '55.5', d('2026-04-01'), d('2026-09-01'), ''],
+      ['Zero', 0, 60, d('2026-04-01'), 'autumn', ''],
+      ['Half', 1.5, 0, '', 200, ''],
+    ]);
+    const { groups, problems } = readGroups(tab, one(findLists([tab]), 'groups'), 'US');
+    expect(groups.map((g) => g.name)).toEqual(['=1+1', '🐖 "Reds"\nold']);
+    // 250 lb × 0.45359237 kg (definition)
+    expect(groups[0]!.untilWeightKg).toBeCloseTo(113.3980925, 9);
+    expect(groups[0]!.dailyGainKg).toBeCloseTo(0.680388555, 9);
+    expect(groups[1]).toMatchObject({ head: 8, until: dayFromIso('2026-09-01') });
+    expect(problems.map((p) => p.sentence)).toEqual([
+      'Groups!B4: head must be 1 or more, got 0',
+      'Groups!E4: until must be a date or a weight, got "autumn"',
+      'Groups!B5: head must be a whole number, got 1.5',
+      'Groups!C5: weight must be more than 0 lb, got 0',
+      'Groups!D5: weighed on must be a date (a date cell, or text such as "2026-04-20"), got a blank',
+    ]);
+  });
+});
