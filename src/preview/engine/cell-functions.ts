@@ -1,0 +1,60 @@
+/** Makes the script's cell functions known to the engine, with their help. */
+import { engineResult, scriptArgument } from './cell-values';
+import type { Engine, EngineResult } from './engine';
+import { SCRIPT_ERROR } from './error-names';
+import { HOOKS_KEY, type HostHooks } from './host-hooks';
+
+export type CellFunctionHelp = {
+  name: string;
+  description: string;
+  parameters: { name: string; help: string }[];
+};
+
+type Context = { locale: { dateFormat: string } } & Record<string, unknown>;
+
+/** Signatures registered so far. The engine's registry is one for the whole process, whatever the workbook. */
+const registered = new Map<string, string>();
+
+export function registerCellFunctions(engine: Engine, functions: readonly CellFunctionHelp[]): void {
+  for (const help of functions) {
+    const signature = JSON.stringify(help);
+    const isOurs = registered.has(help.name);
+    if (registered.get(help.name) === signature) continue;
+    // As in Sheets, a built-in function of the same name wins.
+    if (!isOurs && engine.registries.functionRegistry.contains(help.name)) continue;
+    engine.registries.functionRegistry.replace(help.name, {
+      description: help.description,
+      category: 'Sounder Sheet',
+      args: help.parameters.map((parameter) => ({
+        // Every argument is optional for the engine, so that the function's own refusal is what people read.
+        ...engine.helpers.arg(`${parameter.name} (any, range<any>, optional)`, parameter.help),
+        acceptErrors: true,
+      })),
+      compute(...cells) {
+        const context = this as unknown as Context;
+        const hooks = context[HOOKS_KEY] as HostHooks | undefined;
+        if (!hooks?.hasCellFunction(help.name)) {
+          return { value: '#NAME?', message: `Unknown function: '${help.name}'.` };
+        }
+        return runCellFunction(engine, hooks, help.name, cells as never[], context.locale.dateFormat);
+      },
+    });
+    registered.set(help.name, signature);
+  }
+}
+
+function runCellFunction(
+  engine: Engine,
+  hooks: HostHooks,
+  name: string,
+  cells: never[],
+  dateFormat: string,
+): EngineResult | EngineResult[][] {
+  const timeZone = hooks.timeZone();
+  try {
+    const values = cells.map((cell) => scriptArgument(engine, cell, timeZone));
+    return engineResult(hooks.callCellFunction(name, values), timeZone, dateFormat);
+  } catch (error) {
+    return { value: SCRIPT_ERROR, message: error instanceof Error ? error.message : String(error) };
+  }
+}

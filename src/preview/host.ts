@@ -1,0 +1,119 @@
+/** One workbook with the script bound to it: the engine, the service stand-ins and the script's functions together. */
+import { Book } from './engine/book';
+import { registerCellFunctions } from './engine/cell-functions';
+import type { Engine } from './engine/engine';
+import type { HostHooks } from './engine/host-hooks';
+import { localeOf } from './engine/locale';
+import { argumentsForScript, resultForPage } from './script/page-boundary';
+import { Script, type ScriptFunctions } from './script/run-script';
+import { CallGate } from './service/call-gate';
+import type { HostState, UiPort } from './service/host-state';
+import { HtmlService } from './service/html-service';
+import { LockService } from './service/lock-service';
+import { SpreadsheetApp } from './service/spreadsheet-app';
+import { Session, Utilities } from './service/utilities';
+
+export type HostOptions = {
+  engine: Engine;
+  ui: UiPort;
+  /** Text of the built script; '' for a workbook without one. */
+  codeJs?: string;
+  /** Built pages by name without ".html". */
+  htmlFiles?: Readonly<Record<string, string>>;
+  /** An engine snapshot; without one the workbook has these tabs, all empty. */
+  snapshot?: unknown;
+  tabs?: readonly { name: string; rows: number; columns: number }[];
+  title?: string;
+  locale?: string;
+  timeZone?: string;
+  scriptTimeZone?: string;
+  now?: () => Date;
+};
+
+export class Host {
+  readonly state: HostState;
+  readonly script: Script;
+  /** Cell-function calls so far by name. */
+  readonly cellCalls = new Map<string, number>();
+  private cellScope: ScriptFunctions | undefined;
+
+  constructor(private readonly options: HostOptions) {
+    const { engine, codeJs = '', now = () => new Date() } = options;
+    const gate = new CallGate();
+    const hooks: HostHooks = {
+      timeZone: () => this.state.timeZone,
+      now,
+      hasCellFunction: (name) =>
+        this.script.text.cellFunctions.some((one) => one.name.toUpperCase() === name),
+      callCellFunction: (name, values) => this.callCellFunction(name, values),
+    };
+    // The engine calculates while the workbook is being made, so the hooks must find all but the book ready.
+    this.state = {
+      gate,
+      ui: options.ui,
+      title: options.title ?? 'Untitled spreadsheet',
+      timeZone: options.timeZone ?? 'Etc/UTC',
+      scriptTimeZone: options.scriptTimeZone ?? 'Etc/UTC',
+      now,
+      htmlFiles: options.htmlFiles ?? {},
+      notes: new Map(),
+      protections: [],
+      lockHeldElsewhere: false,
+      lockHeld: false,
+    } as unknown as HostState;
+    const state = this.state;
+    const services = {
+      SpreadsheetApp: new SpreadsheetApp(state),
+      HtmlService: new HtmlService(state),
+      LockService: new LockService(state),
+      Utilities: new Utilities(state),
+      Session: new Session(state),
+    };
+    this.script = new Script(codeJs, services, now);
+    registerCellFunctions(engine, this.script.text.cellFunctions);
+    state.book = new Book(engine, options.snapshot ?? this.emptySnapshot(), hooks);
+  }
+
+  private emptySnapshot(): unknown {
+    const { engine, tabs = [{ name: 'Sheet1', rows: 1000, columns: 26 }], locale = 'en_US' } = this.options;
+    const workbook = engine.helpers.createEmptyWorkbookData();
+    const sheets = tabs.map(({ name, rows, columns }, index) => ({
+      ...engine.helpers.createEmptySheet(`tab${index + 1}`, name),
+      rowNumber: rows,
+      colNumber: columns,
+    }));
+    return { ...workbook, sheets, settings: { ...workbook.settings, locale: localeOf(locale) } };
+  }
+
+  private callCellFunction(name: string, values: unknown[]): unknown {
+    this.cellCalls.set(name, (this.cellCalls.get(name) ?? 0) + 1);
+    return this.state.gate.insideCellFunction(() => {
+      this.cellScope ??= this.script.load();
+      const run = this.cellScope[name] as (...arguments_: unknown[]) => unknown;
+      return run(...values);
+    });
+  }
+
+  /** Runs a function of the script in a fresh scope, as a menu item or the page does. */
+  call(functionName: string, ...values: unknown[]): unknown {
+    if (!this.publicFunctions().includes(functionName)) {
+      throw new Error(`Script function not found: ${functionName}`);
+    }
+    const run = this.script.load()[functionName] as (...arguments_: unknown[]) => unknown;
+    try {
+      return run(...values);
+    } finally {
+      this.state.lockHeld = false;
+    }
+  }
+
+  /** What google.script.run does: the same call, through the boundary that lets only plain data pass. */
+  callFromPage(functionName: string, values: readonly unknown[]): unknown {
+    return resultForPage(this.call(functionName, ...argumentsForScript(values)));
+  }
+
+  /** Functions that menus and pages can call: names ending in "_" are private. */
+  publicFunctions(): string[] {
+    return this.script.text.functionNames.filter((name) => !name.endsWith('_'));
+  }
+}

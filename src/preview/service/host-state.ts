@@ -1,0 +1,50 @@
+/** What all service stand-ins of one workbook share. */
+import type { Book } from '../engine/book';
+import type { Area } from './area';
+import type { CallGate } from './call-gate';
+
+export type MenuItem =
+  | { kind: 'item'; caption: string; functionName: string }
+  | { kind: 'separator' }
+  | { kind: 'menu'; menu: Menu };
+export type Menu = { caption: string; items: MenuItem[] };
+
+export type ShownHtml = { title: string; content: string; width?: number; height?: number };
+export type AlertButtons = 'OK' | 'OK_CANCEL' | 'YES_NO' | 'YES_NO_CANCEL';
+export type AlertAnswer = 'OK' | 'CANCEL' | 'YES' | 'NO' | 'CLOSE';
+
+/** What a person sees of the script. The page shows it; the headless host notes it down. */
+export interface UiPort {
+  addMenu(menu: Menu): void;
+  showSidebar(html: ShownHtml): void;
+  showDialog(html: ShownHtml, isModal: boolean): void;
+  alert(title: string, text: string, buttons: AlertButtons): AlertAnswer;
+  toast(text: string, title: string): void;
+}
+
+export type ProtectedArea = {
+  id: number;
+  area: Area;
+  wholeSheet: boolean;
+  description: string;
+  warningOnly: boolean;
+  /** Somebody else's protection: the person at the keyboard may not edit there. */
+  byOther: boolean;
+};
+
+export type HostState = {
+  book: Book;
+  gate: CallGate;
+  ui: UiPort;
+  title: string;
+  timeZone: string;
+  scriptTimeZone: string;
+  now: () => Date;
+  htmlFiles: Readonly<Record<string, string>>;
+  /** Notes by tab and "row,column" from 0. They do not move with inserted rows. */
+  notes: Map<string, Map<string, string>>;
+  protections: ProtectedArea[];
+  /** Someone else holds the document lock. */
+  lockHeldElsewhere: boolean;
+  lockHeld: boolean;
+};

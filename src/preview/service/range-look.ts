@@ -1,0 +1,197 @@
+/** How a range looks: number formats, colours, fonts, alignment, wrapping. */
+import type { EngineStyle } from '../engine/engine';
+import { AUTOMATIC_FORMAT, engineFormat } from '../engine/number-format';
+import { zoneOf, zonesByEntry } from './area';
+import { guardService } from './call-gate';
+import { cssColor } from './colors';
+import { filled, fittingMatrix, RangePlace, refuseProtected } from './range-place';
+
+const state = RangePlace.state;
+const area = RangePlace.area;
+
+/** Sets one property of the cells' style from a matrix of what scripts write. */
+function setStyles<Entry>(
+  range: RangePlace,
+  method: string,
+  values: unknown,
+  styleOf: (entry: Entry) => StylePatch,
+): void {
+  const { book } = state(range);
+  const place = area(range);
+  const matrix = fittingMatrix<Entry>(method, place, values);
+  refuseProtected(state(range), place);
+  book.batch(
+    [...zonesByEntry(place, matrix)].map(([entry, target]) => ({
+      type: 'SET_FORMATTING',
+      sheetId: place.sheetId,
+      target,
+      style: styleOf(entry),
+    })),
+  );
+}
+
+function getStyles<Entry>(range: RangePlace, read: (style: EngineStyle) => Entry): Entry[][] {
+  const { book } = state(range);
+  const { sheetId, row, column, rows, columns } = area(range);
+  return Array.from({ length: rows }, (_, r) =>
+    Array.from({ length: columns }, (__, c) => read(book.style(sheetId, row + r, column + c))),
+  );
+}
+
+function oneOf<const Choice extends string>(
+  method: string,
+  value: unknown,
+  choices: readonly Choice[],
+): Choice {
+  if (choices.includes(value as Choice)) return value as Choice;
+  throw new Error(`Range.${method}: unexpected value "${String(value)}"`);
+}
+
+type Nullable = string | null | undefined;
+type StylePatch = { [Key in keyof EngineStyle]?: EngineStyle[Key] | undefined };
+
+const background = (color: Nullable): StylePatch => ({ fillColor: cssColor(color) });
+const fontColor = (color: Nullable): StylePatch => ({ textColor: cssColor(color) });
+const fontWeight = (weight: Nullable): StylePatch => ({
+  bold: oneOf('setFontWeight', weight ?? 'normal', ['bold', 'normal']) === 'bold',
+});
+const fontStyle = (style: Nullable): StylePatch => ({
+  italic: oneOf('setFontStyle', style ?? 'normal', ['italic', 'normal']) === 'italic',
+});
+const fontSize = (size: number): StylePatch => ({ fontSize: size });
+const wrapping = (wrap: boolean): StylePatch => ({ wrapping: wrap ? 'wrap' : 'overflow' });
+const wrapStrategy = (strategy: unknown): StylePatch => ({
+  wrapping: oneOf('setWrapStrategy', String(strategy).toLowerCase(), ['wrap', 'overflow', 'clip']),
+});
+const horizontal = (where: Nullable): StylePatch => {
+  const choice = oneOf('setHorizontalAlignment', where ?? 'normal', ['left', 'center', 'right', 'normal']);
+  return { align: choice === 'normal' ? undefined : choice };
+};
+const vertical = (where: Nullable): StylePatch => ({
+  verticalAlign: oneOf('setVerticalAlignment', where ?? 'bottom', ['top', 'middle', 'bottom']),
+});
+
+export class RangeLook extends RangePlace {
+  setNumberFormats(formats: unknown): this {
+    const { book } = state(this);
+    const place = area(this);
+    const matrix = fittingMatrix<string>('setNumberFormats', place, formats);
+    refuseProtected(state(this), place);
+    const commands = [...zonesByEntry(place, matrix)].map(([pattern, target]) => {
+      const format = engineFormat(book.engine, String(pattern ?? ''));
+      if (format === undefined) throw new Error(`The preview cannot show the number format "${pattern}"`);
+      return { type: 'SET_FORMATTING', sheetId: place.sheetId, target, format };
+    });
+    book.batch(commands);
+    return this;
+  }
+  setNumberFormat(format: string): this {
+    return this.setNumberFormats(filled(area(this), format));
+  }
+  getNumberFormats(): string[][] {
+    const { book } = state(this);
+    const { sheetId, row, column, rows, columns } = area(this);
+    return Array.from({ length: rows }, (_, r) =>
+      Array.from(
+        { length: columns },
+        (__, c) =>
+          book.cell(sheetId, row + r, column + c).format ||
+          book.ownFormat(sheetId, row + r, column + c) ||
+          AUTOMATIC_FORMAT,
+      ),
+    );
+  }
+  getNumberFormat(): string {
+    return this.getNumberFormats()[0]![0]!;
+  }
+
+  setBackgrounds(colors: unknown): this {
+    setStyles(this, 'setBackgrounds', colors, background);
+    return this;
+  }
+  setBackground(color: Nullable): this {
+    return this.setBackgrounds(filled(area(this), color));
+  }
+  getBackgrounds(): string[][] {
+    return getStyles(this, (style) => style.fillColor ?? '#ffffff');
+  }
+  getBackground(): string {
+    return this.getBackgrounds()[0]![0]!;
+  }
+  setFontColors(colors: unknown): this {
+    setStyles(this, 'setFontColors', colors, fontColor);
+    return this;
+  }
+  setFontColor(color: Nullable): this {
+    return this.setFontColors(filled(area(this), color));
+  }
+  getFontColors(): string[][] {
+    return getStyles(this, (style) => style.textColor ?? '#000000');
+  }
+  setFontWeights(weights: unknown): this {
+    setStyles(this, 'setFontWeights', weights, fontWeight);
+    return this;
+  }
+  setFontWeight(weight: Nullable): this {
+    return this.setFontWeights(filled(area(this), weight));
+  }
+  getFontWeights(): string[][] {
+    return getStyles(this, (style) => (style.bold ? 'bold' : 'normal'));
+  }
+  setFontStyles(styles: unknown): this {
+    setStyles(this, 'setFontStyles', styles, fontStyle);
+    return this;
+  }
+  setFontStyle(style: Nullable): this {
+    return this.setFontStyles(filled(area(this), style));
+  }
+  getFontStyles(): string[][] {
+    return getStyles(this, (style) => (style.italic ? 'italic' : 'normal'));
+  }
+  setFontSizes(sizes: unknown): this {
+    setStyles(this, 'setFontSizes', sizes, fontSize);
+    return this;
+  }
+  setFontSize(size: number): this {
+    return this.setFontSizes(filled(area(this), size));
+  }
+  setHorizontalAlignments(alignments: unknown): this {
+    setStyles(this, 'setHorizontalAlignments', alignments, horizontal);
+    return this;
+  }
+  setHorizontalAlignment(alignment: Nullable): this {
+    return this.setHorizontalAlignments(filled(area(this), alignment));
+  }
+  setVerticalAlignments(alignments: unknown): this {
+    setStyles(this, 'setVerticalAlignments', alignments, vertical);
+    return this;
+  }
+  setVerticalAlignment(alignment: Nullable): this {
+    return this.setVerticalAlignments(filled(area(this), alignment));
+  }
+  setWraps(wraps: unknown): this {
+    setStyles(this, 'setWraps', wraps, wrapping);
+    return this;
+  }
+  setWrap(wrap: boolean): this {
+    return this.setWraps(filled(area(this), wrap));
+  }
+  getWraps(): boolean[][] {
+    return getStyles(this, (style) => style.wrapping === 'wrap');
+  }
+  setWrapStrategies(strategies: unknown): this {
+    setStyles(this, 'setWrapStrategies', strategies, wrapStrategy);
+    return this;
+  }
+  setWrapStrategy(strategy: unknown): this {
+    return this.setWrapStrategies(filled(area(this), strategy));
+  }
+  clearFormat(): this {
+    const place = area(this);
+    refuseProtected(state(this), place);
+    state(this).book.must({ type: 'CLEAR_FORMATTING', sheetId: place.sheetId, target: [zoneOf(place)] });
+    return this;
+  }
+}
+
+guardService(RangeLook, 'Range');

@@ -1,0 +1,23 @@
+/** What the real services say, as far as known; the wording is from memory. */
+
+export function wrongSignature(method: string, values: readonly unknown[]): Error {
+  const types = values.map((value) =>
+    Array.isArray(value) ? 'number[]' : value === null ? 'null' : typeof value,
+  );
+  return new Error(
+    `The parameters (${types.join(',')}) don't match the method signature for SpreadsheetApp.${method}.`,
+  );
+}
+
+export function wrongSize(what: 'rows' | 'columns', dataSize: number, rangeSize: number): Error {
+  return new Error(
+    `The number of ${what} in the data does not match the number of ${what} in the range. ` +
+      `The data has ${dataSize} but the range has ${rangeSize}.`,
+  );
+}
+
+export const PROTECTED =
+  'You are trying to edit a protected cell or object. ' +
+  'Please contact the spreadsheet owner to remove protection if you need to edit.';
+
+export const OUT_OF_BOUNDS = 'The coordinates of the range are outside the dimensions of the sheet.';

@@ -1,0 +1,39 @@
+/** Utilities and Session, as far as a script of ours may need them. */
+import { isDate } from '../engine/cell-values';
+import { formatZoneDate } from '../engine/zone-time';
+import { type CallGate, GATE, guardService } from './call-gate';
+import type { HostState } from './host-state';
+import { wrongSignature } from './refusals';
+
+export class Utilities {
+  readonly [GATE]: CallGate;
+
+  constructor(state: HostState) {
+    this[GATE] = state.gate;
+  }
+  formatDate(date: unknown, timeZone: string, format: string): string {
+    if (!isDate(date) || typeof timeZone !== 'string' || typeof format !== 'string') {
+      throw wrongSignature('Utilities.formatDate', [date, timeZone, format]);
+    }
+    return formatZoneDate(date, timeZone, format);
+  }
+}
+
+export class Session {
+  readonly [GATE]: CallGate;
+  readonly #state: HostState;
+
+  constructor(state: HostState) {
+    this[GATE] = state.gate;
+    this.#state = state;
+  }
+  getScriptTimeZone(): string {
+    return this.#state.scriptTimeZone;
+  }
+  getActiveUserLocale(): string {
+    return this.#state.book.locale.code.slice(0, 2);
+  }
+}
+
+guardService(Utilities, 'Utilities');
+guardService(Session, 'Session');
