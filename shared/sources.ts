@@ -1,7 +1,27 @@
-/** The bibliography: every source that a figure rests on, by id. */
+/**
+ * The bibliography: every source that a figure rests on, by id. How sure each figure is stands where the figure
+ * is used, in the catalogue. Documents that serve as checks only are cited in tests/published.
+ */
 export const SOURCES = {
-  geometry: { citation: 'Plane geometry; nothing to look up.' },
+  geometry: { citation: 'Plane geometry and counting; nothing to look up.' },
   contract: { citation: 'Definition of the term, as used in this sheet.' },
+  practice: { citation: 'Common practice among pig keepers; no source.' },
+  judgement: { citation: 'Judgement of the makers of this sheet; no source.' },
+  karney2013: {
+    citation:
+      'C. F. F. Karney, "Algorithms for geodesics", Journal of Geodesy 87:43–55, 2013, as the library geographiclib-geodesic, ellipsoid WGS84.',
+    url: 'doi.org/10.1007/s00190-012-0578-z',
+  },
+  extensionHogFence: {
+    citation:
+      'Extension question and answer "What type of fence will I need to pasture hogs?" (a reprint, believed to be eXtension): two wires at 10 and 18 in for sows and growing and finishing pigs; with nursing pigs the lower wire at about 6 in.',
+  },
+  countrySmallholder: {
+    citation: 'The Country Smallholder (magazine): one wire about 8 in (20 cm) high to train weaners.',
+  },
+  petherick1983: {
+    citation: 'J. C. Petherick, Animal Production, 1983: body measures grow with the cube root of weight.',
+  },
   gerrishFencing: {
     citation:
       'J. Gerrish, quoted in "Common fencing mistakes", Beef Magazine, about 2008: 1 joule of output per mile of fence regardless of strands; 3 ft of ground rod per joule; 6 J takes three 6 ft rods.',
@@ -9,12 +29,20 @@ export const SOURCES = {
   },
   nrcsVirginia382: {
     citation:
-      'USDA-NRCS Virginia, Conservation Practice Job Sheet 382(c), June 2009: at least 3 ft of ground rod per joule.',
+      'USDA-NRCS Virginia, Conservation Practice Job Sheet 382(c), June 2009: at least 3 ft of ground rod per joule; rods 10 ft apart; one energizer per fence.',
   },
-  pennState: {
+  iecFenceAnnex: {
     citation:
-      'Penn State Extension, "Four Steps to Rotational Grazing", step 3: paddocks = rest / stay + 1, rounded up.',
-    url: 'forages.psu.edu/topics/pastures/management/step3.html',
+      'IEC 60335-2-76, installation annex for electric animal fences, as printed in makers’ leaflets: energizer earth at least 10 m (33 ft) from utility and telecom earth; one fence never fed by two energizers; barbed wire never energized.',
+  },
+  resistivityTables: {
+    citation: 'Tables of electrical resistivity, The Engineering ToolBox and an encyclopedia table.',
+    url: 'engineeringtoolbox.com',
+  },
+  lineTheory: { citation: 'Textbook theory of the uniform line with leakage, steady state.' },
+  dalton2016: {
+    citation: 'C. Dalton, power-fence glossary, 2016: 500 Ω for a body with wet hands and feet.',
+    url: 'woolshed1.blogspot.com',
   },
   nrc2012: {
     citation:
@@ -30,6 +58,56 @@ export const SOURCES = {
   },
   mount1971: {
     citation: 'L. E. Mount and others, Animal Production 13:561, 1971: water per feed by temperature.',
+  },
+  extensionWater: {
+    citation:
+      'swine.extension.org, water needs by class: starter 13–45 lb, grower 45–130 lb, finisher 130–250 lb.',
+  },
+  muHeat: {
+    citation:
+      'University of Missouri Extension: pigs over 100 lb are heat-stressed above 80 °F (27 °C) when humidity is over 50 %.',
+  },
+  petherickBaxter1981: {
+    citation:
+      'J. C. Petherick and S. H. Baxter, 1981, quoted in Pastorelli and others, Livestock Science 105:260, 2006: area = 0.047 × W^0.67 m² for a pig lying flat.',
+  },
+  stockDensityTerm: {
+    citation:
+      'University of Missouri and Oklahoma State extension, quoted in Ozarks Farm & Neighbor, 3 July 2017: stock density is the animals on the ground grazed right now.',
+  },
+  nrcsManureUnit: {
+    citation:
+      'USDA-NRCS, manure nutrient content table, archived 2009: an animal unit is 1000 lb of liveweight.',
+  },
+  awmfh: {
+    citation:
+      'USDA-NRCS, Agricultural Waste Management Field Handbook, chapter 4, Table 4-10, 2008, after ASAE D384.2, 2005: nutrients as excreted, grow-finish pigs.',
+  },
+  pennState: {
+    citation:
+      'Penn State Extension, "Four Steps to Rotational Grazing", step 3: paddocks = rest / stay + 1, rounded up.',
+    url: 'forages.psu.edu/topics/pastures/management/step3.html',
+  },
+  pennStateTable: {
+    citation: 'Penn State Agronomy Guide, Table 1.8-9: acres of pasture per animal unit.',
+    url: 'agguide.agronomy.psu.edu/cm/sec8/table1-8-9.cfm',
+  },
+  cornellWorksheet: {
+    citation:
+      'Cornell University, "Prescribed grazing" worksheet, appendix 1: paddock size from demand and supply.',
+    url: 'css.cornell.edu/forage/pasture/appen1.html',
+  },
+  groundCover2020: {
+    citation:
+      'S. Pietrosemoli, J. T. Green and M. J. Villamide, Animals 10:1046, 2020: more than 75 % ground cover as best practice on pig pasture.',
+  },
+  katakam2016: {
+    citation:
+      'K. K. Katakam and others, Parasites & Vectors 9:80, 2016: eggs of the pig roundworm stay alive in soil for at least 9 years.',
+  },
+  defraPigCode: {
+    citation:
+      'Defra (UK), Code of Recommendations for the Welfare of Livestock: Pigs, PB7950: train pigs in a paddock with secure fencing outside the electric wire; shade in summer, wallows for breeding stock.',
   },
 } as const satisfies Record<string, { citation: string; url?: string }>;
 

@@ -8,8 +8,11 @@
 
 import type { Day } from '../core/calendar/day';
 import type { Corner } from '../core/fence/corner';
+import type { ListLine } from '../core/list-line';
 import type { SourceId } from '../sources';
 import type { Quantity, UnitSystem } from '../units/units';
+
+export type { ListLine };
 
 /** How sure a figure is. Shown wherever the figure's source is shown. */
 export type Certainty =
@@ -45,6 +48,7 @@ export interface NumberParam extends ParamBase {
   readonly above?: number;
   readonly min?: number;
   readonly max?: number;
+  readonly below?: number;
   readonly whole?: true;
 }
 
@@ -129,14 +133,6 @@ export interface ColumnOut {
   readonly unit?: string;
 }
 
-/** One line of a list result: its amount is shown in the grower's unit, with the unit beside it. */
-export interface ListLine {
-  readonly item: string;
-  readonly amount: number;
-  readonly quantity?: Quantity;
-  readonly unit?: string;
-}
-
 /** What comes back: one value; one row of values; a row as long as it turns out; or lines of item, amount, unit. */
 export type Result =
   | ({ readonly kind: 'value' } & ColumnOut)
@@ -190,11 +186,3 @@ export function define<const Ps extends readonly Param[], const R extends Result
 ): AnyEntry {
   return entry as unknown as AnyEntry;
 }
-
-/** The `units` argument, the same in every function that has it. */
-export const UNITS_PARAM = {
-  kind: 'units',
-  name: 'units',
-  optional: true,
-  help: '"US" (the default) or "metric".',
-} as const satisfies UnitsParam;

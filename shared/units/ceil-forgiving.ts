@@ -1,4 +1,4 @@
-/** Floating error that a count of things forgives: the contract's 1e-9, relative for large counts. */
+/** Floating error that a count of things forgives: the contract's 1e-9, relative for counts above one. */
 const FORGIVEN = 1e-9;
 
 /**
@@ -6,5 +6,6 @@ const FORGIVEN = 1e-9;
  * are 30 posts.
  */
 export function ceilForgiving(count: number): number {
-  return Math.ceil(count - FORGIVEN * Math.max(1, Math.abs(count)));
+  const whole = Math.ceil(count - FORGIVEN * Math.max(1, Math.abs(count)));
+  return whole === 0 ? 0 : whole; // Math.ceil gives −0 just below zero
 }

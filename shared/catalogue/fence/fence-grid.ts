@@ -8,8 +8,22 @@ export const FENCE_GRID = define({
   formula:
     'outer 2 × (rows × length + columns × width); dividing (rows − 1) × columns × width + (columns − 1) × rows × length; shared sides counted once',
   params: [
-    { kind: 'number', name: 'rows', help: 'Paddocks from top to bottom.', min: 1, whole: true },
-    { kind: 'number', name: 'columns', help: 'Paddocks from side to side.', min: 1, whole: true },
+    {
+      kind: 'number',
+      name: 'rows',
+      unit: 'paddocks',
+      help: 'Paddocks from top to bottom.',
+      min: 1,
+      whole: true,
+    },
+    {
+      kind: 'number',
+      name: 'columns',
+      unit: 'paddocks',
+      help: 'Paddocks from side to side.',
+      min: 1,
+      whole: true,
+    },
     {
       kind: 'number',
       name: 'width',

@@ -1,5 +1,6 @@
 import { fenceLength } from '../../core/fence/fence-length';
 import { define } from '../define';
+import { LENGTH_PARAM, WIDTH_PARAM } from '../params';
 
 export const FENCE_LENGTH = define({
   name: 'FENCE_LENGTH',
@@ -7,17 +8,12 @@ export const FENCE_LENGTH = define({
   summary: 'Fence needed round a rectangle.',
   formula: '2 × (width + length) × strands',
   params: [
-    { kind: 'number', name: 'width', help: 'One side, in any unit of length.', unit: 'any length', above: 0 },
-    {
-      kind: 'number',
-      name: 'length',
-      help: 'The other side, in the same unit.',
-      unit: 'any length',
-      above: 0,
-    },
+    WIDTH_PARAM,
+    LENGTH_PARAM,
     {
       kind: 'number',
       name: 'strands',
+      unit: 'wires',
       help: 'How many wires; 1 where left out.',
       optional: true,
       default: 1,

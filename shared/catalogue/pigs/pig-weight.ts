@@ -1,5 +1,6 @@
 import { weightAfterDays } from '../../core/herd/weight-after-days';
-import { define, UNITS_PARAM } from '../define';
+import { define } from '../define';
+import { DAILY_GAIN_PARAM, START_WEIGHT_PARAM, UNITS_PARAM } from '../params';
 
 export const PIG_WEIGHT = define({
   name: 'PIG_WEIGHT',
@@ -8,16 +9,9 @@ export const PIG_WEIGHT = define({
   formula:
     'start_weight + daily_gain × days; without daily_gain the mean gain of each weight band, walked band by band',
   params: [
-    { kind: 'number', name: 'start_weight', quantity: 'mass', help: 'Weight on the first day.', above: 0 },
+    START_WEIGHT_PARAM,
     { kind: 'number', name: 'days', unit: 'days', help: 'Days of growth.', min: 0 },
-    {
-      kind: 'number',
-      name: 'daily_gain',
-      quantity: 'massPerDay',
-      help: 'Gain a day. Left out: the growth table, 11 to 298 lb (5 to 135 kg) only.',
-      optional: true,
-      min: 0,
-    },
+    DAILY_GAIN_PARAM,
     UNITS_PARAM,
   ],
   result: { kind: 'value', label: 'weight', quantity: 'mass' },
@@ -27,5 +21,5 @@ export const PIG_WEIGHT = define({
     { args: [25, 60, undefined, 'metric'], gives: 74.32, tolerance: 0.005 },
     { args: [60, 45, 1.4], gives: 123 },
   ],
-  run: (startKg, days, dailyGainKg) => weightAfterDays(startKg, days, dailyGainKg),
+  run: weightAfterDays,
 });

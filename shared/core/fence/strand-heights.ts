@@ -1,0 +1,21 @@
+import {
+  GROWING_FROM_KG,
+  GROWN_HEIGHTS_METERS,
+  HIGHEST_SINGLE_METERS,
+  YOUNG_HEIGHTS_METERS,
+} from '../../tables/strand-heights';
+import { noseHeight } from './nose-height';
+
+/**
+ * Heights of 1 to 3 live strands for a pig of that weight, lowest first, in metres.
+ *
+ * Pigs go under rather than over: a single strand stands at nose height and never above it, and the lowest of
+ * several never stands above it either. Source of each height: see the table.
+ */
+export function strandHeights(weightKg: number, strands: number): readonly number[] {
+  const nose = noseHeight(weightKg);
+  if (strands === 1) return [Math.min(nose, HIGHEST_SINGLE_METERS)];
+  const heights = weightKg < GROWING_FROM_KG ? YOUNG_HEIGHTS_METERS : GROWN_HEIGHTS_METERS;
+  const [lowest = nose, ...others] = strands === 2 ? heights.two : heights.three;
+  return [Math.min(lowest, nose), ...others];
+}

@@ -1,0 +1,38 @@
+import { ceilForgiving } from '../../units/ceil-forgiving';
+import { noseHeight } from '../fence/nose-height';
+import { postCount } from '../fence/post-count';
+import type { ListLine } from '../list-line';
+
+/** Clips that hold a panel to a post. Common practice, no source. */
+const CLIPS_PER_POST = 3;
+const SIDES = 4;
+
+/**
+ * What a square training pen takes: whole rigid panels, one live wire all round inside them.
+ *
+ *   panels a side = ⌈√(head × areaPerHead) ÷ panelLength⌉, at least 1
+ *   posts as a closed line at postSpacing, a post at every corner; 3 clips and 1 offset insulator a post
+ *   live wire = 4 × inside side; highest wire = nose height of the pigs
+ *
+ * All in SI. Source: common practice, no source, or judgement; nothing published was found.
+ */
+export function trainingPen(
+  head: number,
+  weightKg: number,
+  panelMeters: number,
+  postSpacingMeters: number,
+  areaPerHeadSquareMeters: number,
+): readonly ListLine[] {
+  const panelsPerSide = Math.max(1, ceilForgiving(Math.sqrt(head * areaPerHeadSquareMeters) / panelMeters));
+  const sideMeters = panelsPerSide * panelMeters;
+  const posts = postCount(sideMeters, sideMeters, postSpacingMeters);
+  return [
+    { item: 'panels', amount: SIDES * panelsPerSide, unit: 'panels' },
+    { item: 'inside length of a side', amount: sideMeters, quantity: 'length' },
+    { item: 'posts', amount: posts, unit: 'posts' },
+    { item: 'clips', amount: CLIPS_PER_POST * posts, unit: 'clips' },
+    { item: 'offset insulators', amount: posts, unit: 'insulators' },
+    { item: 'live wire', amount: SIDES * sideMeters, quantity: 'length' },
+    { item: 'highest wire', amount: noseHeight(weightKg), quantity: 'height' },
+  ];
+}
