@@ -1,0 +1,90 @@
+/**
+ * The map as a live block: a paddock list on top, the corners below, everything between them plain formulas.
+ * Correct a corner in the sheet and its paddock's area, perimeter and posts follow.
+ */
+import { BLANK, formula, number, text } from '../../block/cells';
+import { composeBlock } from '../../block/compose-block';
+import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
+import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
+import { type AddedColumns, NO_ADDED_COLUMNS } from '../added-columns';
+import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { addSettings, type SettingValues } from '../settings';
+import { addCorners, type CornerRows } from './corner-rows';
+import { listHeadings, MAP_BLOCK, MAP_SETTINGS } from './map-block';
+import type { MeasuredMap, MeasuredPaddock } from './measure-map';
+
+export interface MapBlockInput {
+  readonly map: MeasuredMap;
+  readonly settings: SettingValues<'postSpacing'>;
+  readonly units: UnitSystem;
+  readonly origin: Origin;
+  /** Typed notes by paddock, and columns that the grower added. */
+  readonly notes: ReadonlyMap<string, BlockCell>;
+  readonly added?: AddedColumns;
+}
+
+const ON_THE_MAP =
+  'On the map (WGS84 ellipsoid), not along slopes: steep ground takes more wire and posts. Walk the line before you buy.';
+const WATER_RULES =
+  'Distances are from the nearest point of the paddock, as drawn. Local rules decide how near to water and wells pigs may stand: ask your conservation district or water authority.';
+
+export type MapBlock = Pick<WriteBlock, 'name' | 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
+
+export function composeMapBlock(input: MapBlockInput): MapBlock {
+  const { map, units, origin, added = NO_ADDED_COLUMNS } = input;
+  const draft = draftBlock(origin);
+  draft.add([text('Paddocks on the map')], 'title');
+  draft.add([text(ON_THE_MAP)], 'muted');
+  draft.add([text(WATER_RULES)], 'muted');
+  const { postSpacing } = addSettings(draft, MAP_SETTINGS, input.settings, units);
+  const totalRow = draft.next();
+  const firstRow = totalRow + 3;
+  const lastRow = firstRow + map.paddocks.length - 1;
+  const total = formula(`=SUM(${draft.down(firstRow, lastRow, 1)})`, '#,##0.00');
+  draft.add([text('total area'), total, text(symbolOf('area', units))], ['plain', 'plain', 'muted']);
+  draft.add();
+  // The corners come below the list, but the list's formulas point at them.
+  const below = draftBlock({ row: lastRow + 3, column: origin.column });
+  const corners = addCorners(below, map.paddocks, units, postSpacing);
+  draft.add([...Object.values(listHeadings(units)), ...added.headings].map(text), 'heading');
+  for (const paddock of map.paddocks) addPaddock(draft, paddock, corners, postSpacing, input);
+  draft.add();
+  draft.add([text('Corners: correct a latitude or longitude here and the list above follows.')], 'title');
+  draft.rows.push(...below.rows);
+  return {
+    name: MAP_BLOCK,
+    ...composeBlock(draft.rows),
+    rules: [],
+    widths: [170, 90, 100, 100, 160, 90, 100, 160, 110, 110],
+    freezeRows: 0,
+  };
+}
+
+function addPaddock(
+  draft: Draft,
+  paddock: MeasuredPaddock,
+  corners: CornerRows,
+  postSpacing: string,
+  { units, notes, added = NO_ADDED_COLUMNS }: MapBlockInput,
+): void {
+  const { outline, holes } = corners.of(paddock.name);
+  const inside = [outline, ...holes].map((rows) => `ABS(SUM(${corners.column(rows, 'piece')}))`).join('-');
+  const typed = added.cells(paddock.name, draft.next());
+  const cells: BlockCell[] = [
+    text(paddock.name),
+    formula(`=(${inside})/${corners.areaUnit}`, '0.00'),
+    formula(`=SUM(${corners.column(outline, 'side')})`, '#,##0'),
+    formula(`=IF(${postSpacing}>0;SUM(${corners.column(outline, 'gaps')});"")`, '0'),
+    text(paddock.adjoining.join(', ')),
+    distance(paddock.waterMeters, units),
+    distance(paddock.wellMeters, units),
+    notes.get(paddock.name) ?? BLANK,
+    ...typed,
+  ];
+  const inputs = typed.map((): BlockStyle => 'input');
+  draft.add(cells, ['plain', 'plain', 'plain', 'plain', 'plain', 'plain', 'plain', 'input', ...inputs]);
+}
+
+function distance(meters: number | undefined, units: UnitSystem): BlockCell {
+  return meters === undefined ? BLANK : number(fromInside(meters, 'length', units), '#,##0');
+}
