@@ -3,7 +3,7 @@ import type { TabContent, WireCell } from '../contract';
 import { type Day, dayFromIso } from '../core/calendar/day';
 import { describeCell, isErrorText, plainNumber } from '../refusals';
 import type { UnitSystem } from '../units/units';
-import { cellOnTab } from './a1';
+import { cellOnTab } from './cell-on-tab';
 import { FIELD_QUANTITIES } from './headings';
 import { isBlankCell } from './list-rows';
 import { farmUnit, LIST_UNITS, type ListQuantity, type ListUnit, unitOfText } from './list-units';

@@ -1,6 +1,6 @@
 import type { TabContent } from '../contract';
 import type { UnitSystem } from '../units/units';
-import { cellOnTab } from './a1';
+import { cellOnTab } from './cell-on-tab';
 import { rowKind } from './list-rows';
 import { missingFields } from './missing-fields';
 import { FIELD_LABELS, type GroupField, type GrowerList, type ListProblem, type PaddockField } from './model';
