@@ -5,6 +5,7 @@
  *   farm.type('Paddocks', 'C2', '=B2*2');
  *   farm.values('Paddocks'); // => [['Name', 'Area', ''], ['North', 0.5, 1]]
  */
+import type ExcelJS from 'exceljs';
 import { scriptValue } from './engine/cell-values';
 import { loadEngine } from './engine/load-engine';
 import { formulaEntry, literalText, PLAIN_TEXT_FORMAT, typedEntry } from './engine/typed-text';
@@ -15,6 +16,8 @@ import type { CallGate, FailurePlan } from './service/call-gate';
 import type { AlertAnswer, HostState, Menu, ShownHtml, UiPort } from './service/host-state';
 import { type Range, rangeOf, writtenEntry } from './service/range';
 import { Spreadsheet } from './service/spreadsheet';
+import { readXlsx } from './xlsx/read-xlsx';
+import { writeXlsx } from './xlsx/write-xlsx';
 
 /**
  * A cell to start with. A string is what a person would type ("2026-04-01" is a date, "=A1+1" a formula, "007" the
@@ -249,6 +252,14 @@ export class Workbook {
     return copied;
   }
 
+  /** The workbook as an .xlsx file, as the page's "Save .xlsx" gives it. */
+  async toXlsx(): Promise<Uint8Array> {
+    const { Workbook: File } = await loadExcelJs();
+    const file = new File();
+    writeXlsx(this.state.book, file);
+    return new Uint8Array(await file.xlsx.writeBuffer());
+  }
+
   private sheetId(tab: string): string {
     const id = this.state.book.idOf(tab);
     if (!id) throw new Error(`There is no tab "${tab}"`);
@@ -313,6 +324,22 @@ export class Workbook {
 /** Opens a workbook with the built script bound to it. */
 export function openWorkbook(options: WorkbookOptions = {}): Promise<Workbook> {
   return Workbook.open(options);
+}
+
+/** Opens an .xlsx file as the page's "Open .xlsx" does. */
+export async function openXlsx(
+  bytes: Uint8Array,
+  options: Omit<WorkbookOptions, 'tabs' | 'merges' | 'names'> = {},
+): Promise<Workbook> {
+  const [engine, { Workbook: File }] = await Promise.all([loadEngine(), loadExcelJs()]);
+  const file = new File();
+  await file.xlsx.load(bytes as unknown as ArrayBuffer);
+  return Workbook.open(options, readXlsx(engine, file, options.locale));
+}
+
+/** Loaded only when a file is read or written: most tests need neither. */
+async function loadExcelJs(): Promise<typeof ExcelJS> {
+  return (await import('exceljs')).default;
 }
 
 function clockOf(today: string | Date | undefined, timeZone: string): (() => Date) | undefined {

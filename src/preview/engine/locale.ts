@@ -31,8 +31,16 @@ function separatorOf(tag: string, type: 'decimal' | 'group'): string | undefined
   return parts.find((part) => part.type === type)?.value.replace(/[\u00a0\u202f]/g, ' ');
 }
 
+const known = new Map<string, EngineLocale>();
+
 /** The engine's locale for a spreadsheet locale code. Throws on a code that Intl does not know. */
 export function localeOf(code: string): EngineLocale {
+  const locale = known.get(code) ?? makeLocale(code);
+  known.set(code, locale);
+  return locale;
+}
+
+function makeLocale(code: string): EngineLocale {
   const tag = code.replace(/_/g, '-');
   const decimalSeparator = separatorOf(tag, 'decimal') ?? '.';
   const thousandsSeparator = separatorOf(tag, 'group');

@@ -5,9 +5,9 @@
  * an instant instead, namely that wall-clock time in the spreadsheet's time zone.
  */
 
-const DAY_MS = 86_400_000;
+export const DAY_MS = 86_400_000;
 /** 1 January 1970 as a spreadsheet serial number. */
-const UNIX_EPOCH_SERIAL = 25_569;
+export const UNIX_EPOCH_SERIAL = 25_569;
 
 const formatters = new Map<string, Intl.DateTimeFormat>();
 
@@ -35,7 +35,7 @@ function wallMilliseconds(instantMs: number, timeZone: string): number {
   const fields: Record<string, string> = {};
   for (const part of formatterFor(timeZone).formatToParts(instantMs)) fields[part.type] = part.value;
   const field = (name: string): number => Number(fields[name]);
-  const year = fields['era'] === 'BC' ? 1 - field('year') : field('year');
+  const year = fields.era === 'BC' ? 1 - field('year') : field('year');
   const wall = new Date(
     Date.UTC(2000, field('month') - 1, field('day'), field('hour'), field('minute'), field('second')),
   );

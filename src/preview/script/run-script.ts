@@ -145,9 +145,9 @@ export class Script {
       Date: dateWithClock(this.now),
       console: QUIET_CONSOLE,
     };
-    scope['globalThis'] = { ...language, ...scope };
+    scope.globalThis = { ...language, ...scope };
     return this.compiled.apply(
-      scope['globalThis'],
+      scope.globalThis,
       this.scopeNames.map((name) => scope[name]),
     );
   }

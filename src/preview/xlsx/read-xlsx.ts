@@ -1,0 +1,177 @@
+/**
+ * Reads an .xlsx file into an engine snapshot, by ExcelJS: the engine's own import turns the text "00123" into a
+ * number. Values, formulas, formats, basic styles, merges, widths, frozen and hidden parts, names, colour rules.
+ */
+import type { Cell, Color, Workbook, Worksheet } from 'exceljs';
+import { NEW_TAB_SIZE } from '../engine/book';
+import type { Engine, EngineStyle } from '../engine/engine';
+import { parseErrorFormula, toEngineFormula } from '../engine/formula-text';
+import { localeOf } from '../engine/locale';
+import { engineFormat } from '../engine/number-format';
+import { literalText } from '../engine/typed-text';
+import { DAY_MS, UNIX_EPOCH_SERIAL } from '../engine/zone-time';
+import { areaOfA1, splitTabName } from '../service/area';
+import { pixelsOfWidth } from './column-width';
+
+/** Collects equal formats or styles under one number each, as engine snapshots want them. */
+class Numbered<Entry> {
+  readonly entries: Record<number, Entry> = {};
+  private readonly ids = new Map<string, number>();
+
+  idOf(entry: Entry): number {
+    const key = JSON.stringify(entry);
+    const id = this.ids.get(key) ?? this.ids.size + 1;
+    this.ids.set(key, id);
+    this.entries[id] = entry;
+    return id;
+  }
+}
+
+/** Characters that Sheets allows in a tab's name and the engine does not. */
+function engineTabName(name: string): string {
+  return name.replace(/['*?/\\[\]]/g, '_');
+}
+
+export function readXlsx(engine: Engine, file: Workbook, locale = 'en_US'): unknown {
+  const formats = new Numbered<string>();
+  const styles = new Numbered<EngineStyle>();
+  const workbook = engine.helpers.createEmptyWorkbookData();
+  const sheets = file.worksheets.map((sheet, index) => readTab(engine, sheet, index, formats, styles));
+  return {
+    ...workbook,
+    sheets: sheets.length > 0 ? sheets : workbook.sheets,
+    formats: formats.entries,
+    styles: styles.entries,
+    namedRanges: readNames(file),
+    settings: { ...workbook.settings, locale: localeOf(locale) },
+  };
+}
+
+function readNames(file: Workbook): Record<string, string> {
+  const names: Record<string, string> = {};
+  for (const { name, ranges } of file.definedNames.model) {
+    const { tab, rest } = splitTabName(ranges[0] ?? '');
+    if (ranges.length === 1 && tab !== undefined && !name.startsWith('_xlnm')) {
+      names[name] = `'${engineTabName(tab)}'!${rest}`;
+    }
+  }
+  return names;
+}
+
+function readTab(
+  engine: Engine,
+  sheet: Worksheet,
+  index: number,
+  formats: Numbered<string>,
+  styles: Numbered<EngineStyle>,
+): unknown {
+  const tab = engine.helpers.createEmptySheet(`tab${index + 1}`, engineTabName(sheet.name));
+  const cells: Record<string, string> = {};
+  const cellFormats: Record<string, number> = {};
+  const cellStyles: Record<string, number> = {};
+  const rows: Record<number, { size?: number; isHidden?: boolean }> = {};
+  sheet.eachRow((row, number) => {
+    if (row.hidden) rows[number - 1] = { isHidden: true };
+    row.eachCell((cell) => {
+      const style = styleOf(cell);
+      if (style) cellStyles[cell.address] = styles.idOf(style);
+      const format = formatOf(engine, cell);
+      if (format) cellFormats[cell.address] = formats.idOf(format);
+      const content = cell.isMerged && cell.master !== cell ? '' : contentOf(cell);
+      if (content) cells[cell.address] = content;
+    });
+  });
+  // Files of some makers have no views at all, against ExcelJS's own types.
+  const view = (sheet.views as typeof sheet.views | null)?.[0];
+  const frozen = view?.state === 'frozen' ? view : undefined;
+  return {
+    ...tab,
+    rowNumber: Math.max(NEW_TAB_SIZE.rows, sheet.rowCount),
+    colNumber: Math.max(NEW_TAB_SIZE.columns, sheet.columnCount),
+    cells,
+    formats: cellFormats,
+    styles: cellStyles,
+    rows,
+    cols: readWidths(sheet),
+    merges: (sheet.model as { merges?: string[] }).merges ?? [],
+    conditionalFormats: readRules(sheet),
+    isVisible: sheet.state === 'visible',
+    panes: { xSplit: frozen?.xSplit ?? 0, ySplit: frozen?.ySplit ?? 0 },
+  };
+}
+
+function readWidths(sheet: Worksheet): Record<number, { size?: number; isHidden?: boolean }> {
+  const widths: Record<number, { size?: number; isHidden?: boolean }> = {};
+  for (let number = 1; number <= sheet.columnCount; number += 1) {
+    const { width, hidden } = sheet.getColumn(number);
+    if (width || hidden) {
+      widths[number - 1] = {
+        ...(width ? { size: pixelsOfWidth(width) } : {}),
+        ...(hidden ? { isHidden: true } : {}),
+      };
+    }
+  }
+  return widths;
+}
+
+function contentOf(cell: Cell): string {
+  const { value } = cell;
+  if (value === null || value === undefined) return '';
+  if (typeof value === 'number') return String(value);
+  if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
+  if (typeof value === 'string') return literalText(value).content;
+  if (value instanceof Date) return String(value.getTime() / DAY_MS + UNIX_EPOCH_SERIAL);
+  if (cell.formula) return formulaContent(cell.formula);
+  if ('error' in value) return String(value.error);
+  return literalText(cell.text).content;
+}
+
+function formulaContent(formula: string): string {
+  const text = `=${formula.replace(/_xlfn\.(_xlws\.)?/g, '')}`;
+  return toEngineFormula(text, false) ?? parseErrorFormula(text);
+}
+
+function formatOf(engine: Engine, cell: Cell): string {
+  const pattern = (cell.numFmt as string | undefined) ?? '';
+  const format = engineFormat(engine, pattern);
+  if (format) return format;
+  return cell.value instanceof Date ? 'yyyy-mm-dd' : '';
+}
+
+function colorOf(color: Partial<Color> | undefined): string | undefined {
+  return color?.argb && /^[0-9a-f]{8}$/i.test(color.argb) ? `#${color.argb.slice(2).toLowerCase()}` : undefined;
+}
+
+function styleOf(cell: Cell): EngineStyle | undefined {
+  const style: EngineStyle = {};
+  const { font, fill, alignment } = cell;
+  if (font?.bold) style.bold = true;
+  if (font?.italic) style.italic = true;
+  const textColor = colorOf(font?.color);
+  if (textColor) style.textColor = textColor;
+  const fillColor = fill?.type === 'pattern' && fill.pattern === 'solid' ? colorOf(fill.fgColor) : undefined;
+  if (fillColor) style.fillColor = fillColor;
+  if (alignment?.wrapText) style.wrapping = 'wrap';
+  const align = alignment?.horizontal;
+  if (align === 'left' || align === 'center' || align === 'right') style.align = align;
+  return Object.keys(style).length > 0 ? style : undefined;
+}
+
+type Rule = { type: string; formulae?: string[]; style?: { fill?: { bgColor?: Partial<Color> } } };
+
+/** Colour rules by formula; other kinds are left out. */
+function readRules(sheet: Worksheet): unknown[] {
+  const parts = (sheet as unknown as { conditionalFormattings?: { ref: string; rules: Rule[] }[] })
+    .conditionalFormattings;
+  return (parts ?? []).flatMap(({ ref, rules }, part) =>
+    rules.flatMap((rule, index) => {
+      const fillColor = colorOf(rule.style?.fill?.bgColor);
+      const formula = rule.formulae?.[0];
+      if (rule.type !== 'expression' || !fillColor || formula === undefined) return [];
+      const ranges = ref.split(' ').filter((range) => areaOfA1(range, '', NEW_TAB_SIZE));
+      const values = [formulaContent(formula)];
+      const kept = { type: 'CellIsRule', operator: 'customFormula', values, style: { fillColor } };
+      return [{ id: `rule-${sheet.id}-${part}-${index}`, ranges, rule: kept }];
+    }),
+  );
+}
