@@ -112,3 +112,12 @@ export const SOURCES = {
 } as const satisfies Record<string, { citation: string; url?: string }>;
 
 export type SourceId = keyof typeof SOURCES;
+
+/** How sure a figure is. Shown wherever the figure's source is shown. */
+export type Certainty =
+  | 'definition'
+  | 'published'
+  | 'published, second hand'
+  | 'from memory'
+  | 'common practice, no source'
+  | 'judgement';

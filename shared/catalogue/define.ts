@@ -9,19 +9,10 @@
 import type { Day } from '../core/calendar/day';
 import type { Corner } from '../core/fence/corner';
 import type { ListLine } from '../core/list-line';
-import type { SourceId } from '../sources';
+import type { Certainty, SourceId } from '../sources';
 import type { Quantity, UnitSystem } from '../units/units';
 
 export type { ListLine };
-
-/** How sure a figure is. Shown wherever the figure's source is shown. */
-export type Certainty =
-  | 'definition'
-  | 'published'
-  | 'published, second hand'
-  | 'from memory'
-  | 'common practice, no source'
-  | 'judgement';
 
 export interface SourceUse {
   readonly source: SourceId;

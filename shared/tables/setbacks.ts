@@ -1,5 +1,5 @@
 /** Published distances between pigs or their manure and water: none of them is the reader's own law. */
-import type { Certainty } from '../catalogue/define';
+import type { Certainty } from '../sources';
 
 const FOOT_METERS = 0.3048;
 
