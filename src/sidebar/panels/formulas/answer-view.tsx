@@ -1,7 +1,7 @@
 import type { AnyEntry, CellValue, ColumnOut } from '../../../../shared/catalogue/define';
 import type { Answer } from '../../../../shared/door/call';
 import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
-import { formatNumber } from '../../parts/format-number';
+import { formatNumber } from '../../numbers/format-number';
 import { Notice } from '../../parts/notice';
 import { ScrollRegion } from '../../parts/scroll-region';
 import { type Outcome, words } from './work-out';

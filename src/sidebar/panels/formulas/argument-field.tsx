@@ -47,7 +47,7 @@ export function ArgumentField({ param, units, argument, problem, onChange }: Pro
       <div class="pair">
         <Value id={id} param={param} argument={argument} invalid={shown !== undefined} onChange={onChange} />
         {argument.from === 'cells' ? (
-          <Button onPress={() => onChange(BLANK)} label={`Type ${name} instead of taking it from cells`}>
+          <Button onPress={() => onChange(BLANK)} label={`Type instead: ${name} from no cells`}>
             Type instead
           </Button>
         ) : (

@@ -1,6 +1,7 @@
 /** The formula that a filled form stands for. */
+
+import { readTyped } from '../../numbers/read-typed';
 import { type Argument, typedReference } from './argument';
-import { readTyped } from './read-typed';
 
 interface Writing {
   /** Arguments are parted by ";" where it is written to the sheet, which every locale takes. */

@@ -1,7 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { UnitSystem } from '../../../../shared/units/units';
+import { decimalComma } from '../../numbers/decimal-comma';
+import { unitsOfLocale } from '../../numbers/units-of-locale';
 import { ask } from '../../server';
-import { decimalComma } from './decimal-comma';
 
 /** What the form must know of the spreadsheet. */
 export interface SheetFacts {
@@ -14,9 +15,6 @@ export interface SheetFacts {
 /** Fractions are right in every locale, so a decimal comma is assumed until the locale is known. */
 const UNKNOWN: SheetFacts = { comma: true, units: 'US', problem: undefined };
 
-/** Locales whose people measure land in feet and acres; everyone else is offered metric first. Judgement. */
-const US_LOCALES = ['en_US', 'en_LR'];
-
 export function useSheet(): SheetFacts {
   const [facts, setFacts] = useState(UNKNOWN);
   useEffect(() => {
@@ -24,7 +22,7 @@ export function useSheet(): SheetFacts {
     ask('overview', {}).then(
       ({ locale }) => {
         if (!here) return;
-        const units = US_LOCALES.includes(locale) ? 'US' : 'metric';
+        const units = unitsOfLocale(locale);
         setFacts({ comma: decimalComma(locale), units, problem: undefined });
       },
       (failure: Error) => here && setFacts({ ...UNKNOWN, problem: failure.message }),

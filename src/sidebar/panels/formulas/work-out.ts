@@ -1,8 +1,8 @@
 /** The answer in the page: the same core as the cell function, and its refusals sorted by the field they concern. */
 import type { AnyEntry, Param } from '../../../../shared/catalogue/define';
 import { type Answer, call } from '../../../../shared/door/call';
+import { readTyped } from '../../numbers/read-typed';
 import { type Argument, callValue, isBlankArgument } from './argument';
-import { readTyped } from './read-typed';
 
 export type Outcome =
   | { readonly kind: 'answer'; readonly answer: Answer }

@@ -1,0 +1,65 @@
+/** Changes to a proposed list: another column for a field, or another row of headings. */
+import type { Selection, TabContent } from '../../../../shared/contract';
+import { FIELD_QUANTITIES } from '../../../../shared/lists/headings';
+import { LIST_UNITS, type ListUnit, unitOfText } from '../../../../shared/lists/list-units';
+import { matchHeading } from '../../../../shared/lists/match-heading';
+import { missingFields } from '../../../../shared/lists/missing-fields';
+import type { FoundList, GroupField, ListKind, PaddockField } from '../../../../shared/lists/model';
+
+type Field = PaddockField | GroupField;
+
+/** The list with `column` taken for `field`; undefined: the list has no such column. */
+export function withColumn(list: FoundList, field: Field, column: number | undefined): FoundList {
+  const columns: Record<string, number> = { ...list.columns };
+  const units: Record<string, ListUnit> = { ...list.units };
+  delete units[field];
+  if (column === undefined) delete columns[field];
+  else {
+    for (const [other, taken] of Object.entries(columns)) if (taken === column) delete columns[other];
+    columns[field] = column;
+    const unit = unitOfHeading(headingText(list, column), field);
+    if (unit) units[field] = unit;
+  }
+  const missing = missingFields(list.kind, (name) => name in columns);
+  return { ...list, columns, units, missing } as FoundList;
+}
+
+export function headingText(list: FoundList, column: number): string {
+  return list.headings.find((heading) => heading.column === column)?.text ?? '';
+}
+
+/** The unit a heading names in brackets or as its last word, where it fits the field. */
+function unitOfHeading(text: string, field: Field): ListUnit | undefined {
+  const known = matchHeading(text).find((match) => match.field === field)?.unit;
+  if (known) return known;
+  const bracket = /[([{]([^)\]}]*)[)\]}]/.exec(text)?.[1];
+  const unit = unitOfText(bracket ?? text.split(/\s+/).pop() ?? '');
+  return unit && LIST_UNITS[unit].quantity === FIELD_QUANTITIES[field] ? unit : undefined;
+}
+
+/** A list whose heading row the grower pointed at. Columns are taken where the words are known. */
+export function listFromSelection(kind: ListKind, selection: Selection, tab: TabContent): FoundList {
+  const cells = tab.values[selection.row - 1] ?? [];
+  const headings = cells.flatMap((cell, c) =>
+    typeof cell === 'string' && cell.trim() !== '' ? [{ column: c + 1, text: cell.trim() }] : [],
+  );
+  const bare = {
+    kind,
+    tab: tab.name,
+    headingRow: selection.row,
+    firstRow: selection.row + 1,
+    lastRow: tab.values.length,
+    columns: {},
+    units: {},
+    headings,
+    missing: [],
+    items: 0,
+  } as unknown as FoundList;
+  return headings.reduce(
+    (list, { column, text }) => {
+      const field = matchHeading(text).find((match) => match.kind === kind)?.field;
+      return field && !(field in list.columns) ? withColumn(list, field, column) : list;
+    },
+    withColumn(bare, 'name', undefined),
+  );
+}

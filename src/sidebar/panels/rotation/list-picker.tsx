@@ -1,0 +1,139 @@
+import { columnLetters } from '../../../../shared/block/a1';
+import {
+  FIELD_LABELS,
+  type FoundList,
+  GROUP_FIELDS,
+  type ListKind,
+  PADDOCK_FIELDS,
+} from '../../../../shared/lists/model';
+import { Button } from '../../parts/button';
+import { SelectField } from '../../parts/field';
+import { headingText, withColumn } from './list-columns';
+
+export const KIND_WORDS: Readonly<Record<ListKind, { list: string; one: string; many: string }>> = {
+  paddocks: { list: 'Paddock list', one: 'paddock', many: 'paddocks' },
+  groups: { list: 'Group list', one: 'group', many: 'groups' },
+};
+
+interface Props {
+  readonly kind: ListKind;
+  readonly found: readonly FoundList[];
+  readonly list: FoundList | undefined;
+  /** How many were read, in words, for example "10 paddocks, 6.4 ac". */
+  readonly summary: string;
+  readonly onChange: (list: FoundList) => void;
+  /** The grower points at the heading row in the sheet. */
+  readonly onPoint: () => void;
+}
+
+/** Which list is meant and which heading was taken for what; all of it can be changed. */
+export function ListPicker({ kind, found, list, summary, onChange, onPoint }: Props) {
+  const words = KIND_WORDS[kind];
+  return (
+    <section aria-label={words.list}>
+      <h3>{words.list}</h3>
+      {list ? (
+        <>
+          {found.length > 1 && (
+            <SelectField
+              label="Which list"
+              value={String(
+                Math.max(
+                  0,
+                  found.findIndex((other) => samePlace(other, list)),
+                ),
+              )}
+              options={found.map((other, i) => ({ value: String(i), text: placeWords(other) }))}
+              onChange={(value) => {
+                const chosen = found[Number(value)];
+                if (chosen) onChange(chosen);
+              }}
+            />
+          )}
+          <p>
+            {found.length > 1 ? '' : `${placeWords(list)}. `}
+            <strong>{summary}</strong>
+          </p>
+          <details open={list.missing.length > 0}>
+            <summary>Which heading stands for what</summary>
+            <Columns list={list} onChange={onChange} />
+          </details>
+        </>
+      ) : (
+        <p>
+          No {words.list.toLowerCase()} was found. {NEEDS[kind]}
+        </p>
+      )}
+      <details>
+        <summary>The list is somewhere else</summary>
+        <p class="hint">Select any cell of its row of headings in the sheet, then press the button.</p>
+        <Button
+          onPress={onPoint}
+          label={`Use the selected row of headings for the ${words.list.toLowerCase()}`}
+        >
+          Use the selected row
+        </Button>
+      </details>
+    </section>
+  );
+}
+
+const NEEDS: Readonly<Record<ListKind, string>> = {
+  paddocks:
+    'It needs a row of headings such as “Paddock” and “Area (ac)” (or “Width (ft)” and “Length (ft)”), and a row for each paddock.',
+  groups:
+    'It needs a row of headings such as “Group”, “Head”, “Weight (lb)” and “Weighed on”, and a row for each group.',
+};
+
+function samePlace(a: FoundList, b: FoundList): boolean {
+  return a.tab === b.tab && a.headingRow === b.headingRow && a.columns.name === b.columns.name;
+}
+
+function placeWords(list: FoundList): string {
+  return `On “${list.tab}”, headings in row ${list.headingRow}`;
+}
+
+const NONE = '';
+
+function Columns({ list, onChange }: { list: FoundList; onChange: (list: FoundList) => void }) {
+  const fields = list.kind === 'paddocks' ? PADDOCK_FIELDS : GROUP_FIELDS;
+  const columns: Readonly<Record<string, number>> = list.columns;
+  const units: Readonly<Record<string, string>> = list.units;
+  const options = [
+    { value: NONE, text: '(not in the list)' },
+    ...list.headings.map(({ column, text }) => ({
+      value: String(column),
+      text: `${columnLetters(column)}: ${text}`,
+    })),
+  ];
+  return (
+    <>
+      {fields.map((field) => {
+        const column = columns[field];
+        const unit = units[field];
+        const needed = list.missing.some((missing) => missing === field);
+        return (
+          <SelectField
+            key={field}
+            label={capital(FIELD_LABELS[field])}
+            hint={
+              unit && column !== undefined && !headingText(list, column).includes(unit)
+                ? `in ${unit}`
+                : undefined
+            }
+            problem={needed ? 'Needed: choose the column that holds it.' : undefined}
+            value={column === undefined ? NONE : String(column)}
+            options={options}
+            onChange={(value) =>
+              onChange(withColumn(list, field, value === NONE ? undefined : Number(value)))
+            }
+          />
+        );
+      })}
+    </>
+  );
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,81 @@
+import type { ListKind } from '../../../../shared/lists/model';
+import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
+import { formatNumber } from '../../numbers/format-number';
+import { count } from '../../parts/day-words';
+import { Notice } from '../../parts/notice';
+import { UnitsChoice } from '../../parts/units-choice';
+import { useWork } from '../../parts/use-work';
+import { ask } from '../../server';
+import { listFromSelection } from './list-columns';
+import { ListPicker } from './list-picker';
+import type { Book } from './use-book';
+import type { Lists } from './use-lists';
+
+interface Props {
+  readonly book: Book;
+  readonly lists: Lists;
+  readonly units: UnitSystem;
+  readonly onUnits: (units: UnitSystem) => void;
+}
+
+/** The two lists, how they were understood, and everything that is wrong in them. */
+export function ListsSection({ book, lists, units, onUnits }: Props) {
+  const work = useWork();
+  const point = (kind: ListKind): void =>
+    work.start(async () => {
+      const selection = await ask('readSelection', {});
+      const tab = book.tabs.find(({ name }) => name === selection.tab);
+      if (!tab?.values[selection.row - 1]) {
+        throw new Error(
+          `Nothing stands in row ${selection.row} of “${selection.tab}”. If you have just typed there, press “Read the spreadsheet again” first.`,
+        );
+      }
+      lists.choose(listFromSelection(kind, selection, tab));
+    });
+  const picker = (kind: ListKind, summary: string) => (
+    <ListPicker
+      kind={kind}
+      found={lists.found[kind]}
+      list={lists.chosen[kind]}
+      summary={summary}
+      onChange={lists.choose}
+      onPoint={() => point(kind)}
+    />
+  );
+  return (
+    <>
+      <UnitsChoice units={units} onChange={onUnits} />
+      <p class="hint">A unit in a heading, such as “Area (ha)”, goes before this choice.</p>
+      {picker('paddocks', paddockWords(lists, units))}
+      {picker('groups', groupWords(lists))}
+      {work.problem && <Notice kind="problem">{work.problem}</Notice>}
+      {lists.leftOut.length > 0 && <p class="hint">Left out as totals: {lists.leftOut.join(', ')}.</p>}
+      {lists.problems.length > 0 && <Problems lists={lists} />}
+    </>
+  );
+}
+
+function Problems({ lists }: { lists: Lists }) {
+  return (
+    <Notice kind="problem">
+      {count(lists.problems.length, 'thing')} to put right in the sheet. Then press “Read the spreadsheet
+      again”.
+      <ul>
+        {lists.problems.map(({ sentence }) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </Notice>
+  );
+}
+
+function paddockWords({ paddocks }: Lists, units: UnitSystem): string {
+  const area = paddocks.reduce((sum, { areaSquareMeters }) => sum + areaSquareMeters, 0);
+  const words = `${formatNumber(fromInside(area, 'area', units))} ${symbolOf('area', units)}`;
+  return `${count(paddocks.length, 'paddock')} read, ${words} in all.`;
+}
+
+function groupWords({ groups }: Lists): string {
+  const head = groups.reduce((sum, group) => sum + group.head, 0);
+  return `${count(groups.length, 'group')} read, ${count(head, 'pig')} in all.`;
+}

@@ -1,0 +1,117 @@
+/** Turns the typed rules into the planner's, or says field by field what is wrong. */
+import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
+import type { PlanRules, RestRule } from '../../../../shared/plan/model';
+import { symbolOf, toInside, type UnitSystem } from '../../../../shared/units/units';
+import { readTyped } from '../../numbers/read-typed';
+import type { RulesForm } from './rules-form';
+
+export type RuleProblems = Readonly<Partial<Record<keyof RulesForm, string>>>;
+
+export interface RulesRead {
+  /** Absent while anything is wrong. */
+  readonly rules: PlanRules | undefined;
+  readonly problems: RuleProblems;
+}
+
+/** Longest rest and season that the form takes. Judgement: two years are more than anybody plans ahead. */
+const MOST_DAYS = 730;
+
+export function readRules(form: RulesForm, system: UnitSystem, comma: boolean): RulesRead {
+  const problems: Partial<Record<keyof RulesForm, string>> = {};
+  const number = (field: keyof RulesForm, text: string, limits: Limits): number => {
+    const read = readNumber(text, limits, comma);
+    if (typeof read === 'number') return read;
+    problems[field] ??= read;
+    return Number.NaN;
+  };
+  const day = (field: 'seasonStart' | 'seasonEnd'): Day => {
+    const read = dayFromIso(form[field]);
+    if (read === undefined) problems[field] = 'Must be a date.';
+    return read ?? Number.NaN;
+  };
+  const seasonStart = day('seasonStart');
+  const seasonEnd = day('seasonEnd');
+  if (seasonEnd <= seasonStart) problems.seasonEnd = 'The season must end after it starts.';
+  else if (seasonEnd - seasonStart > MOST_DAYS) problems.seasonEnd = 'The season must be two years or less.';
+  const rest = readRest(form, number);
+  const shortestStayDays = number('shortest', form.shortest, { min: 1, max: MOST_DAYS, whole: true });
+  const longestStayDays = number('longest', form.longest, { min: 1, max: MOST_DAYS, whole: true });
+  if (longestStayDays < shortestStayDays)
+    problems.longest = `Must be as long as the shortest stay or longer, got ${form.longest}.`;
+  const limit =
+    form.groundLimit.trim() === ''
+      ? undefined
+      : toInside(number('groundLimit', form.groundLimit, { above: 0 }), 'massPerArea', system);
+  if (!form.weekdays.includes(true))
+    problems.weekdays = 'Choose at least one day on which pigs can be moved.';
+  const { days: noMoveDays, problem } = readDays(form.noMoveDays);
+  if (problem) problems.noMoveDays = problem;
+  const rules: PlanRules = {
+    rest,
+    shortestStayDays,
+    longestStayDays,
+    ...(limit !== undefined && { groundLimit: limit }),
+    moveWeekdays: form.weekdays,
+    noMoveDays,
+    seasonStart,
+    seasonEnd,
+  };
+  return { rules: Object.keys(problems).length === 0 ? rules : undefined, problems };
+}
+
+/** "lb·days/ac": the unit of the ground limit. */
+export function groundLimitUnit(system: UnitSystem): string {
+  return symbolOf('massPerArea', system).replace('/', '·days/');
+}
+
+interface Limits {
+  readonly min?: number;
+  readonly max?: number;
+  readonly above?: number;
+  readonly whole?: true;
+}
+
+function readNumber(text: string, { min, max, above, whole }: Limits, comma: boolean): number | string {
+  const typed = readTyped(text, comma);
+  if ('problem' in typed) return `Please ${typed.problem}.`;
+  const { value } = typed;
+  const got = text.trim() === '' ? 'nothing' : text.trim();
+  if (typeof value !== 'number') return `Must be a number, got ${got}.`;
+  if (whole && !Number.isInteger(value)) return `Must be a whole number, got ${got}.`;
+  if (min !== undefined && value < min) return `Must be ${min} or more, got ${got}.`;
+  if (max !== undefined && value > max) return `Must be ${max} or less, got ${got}.`;
+  if (above !== undefined && value <= above) return `Must be more than ${above}, got ${got}.`;
+  return value;
+}
+
+type NumberReader = (field: keyof RulesForm, text: string, limits: Limits) => number;
+
+function readRest(form: RulesForm, number: NumberReader): RestRule {
+  const limits = { min: 0, max: MOST_DAYS };
+  if (form.rest === 'fixed') return { kind: 'fixed', days: number('restDays', form.restDays, limits) };
+  if (form.rest === 'monthly') {
+    return { kind: 'monthly', days: form.monthlyRest.map((text) => number('monthlyRest', text, limits)) };
+  }
+  const growth = form.growth.map((text) => number('growth', text.trim() === '' ? '0' : text, { min: 0 }));
+  return { kind: 'forage', growth, needed: number('needed', form.needed, { above: 0 }) };
+}
+
+/** Dates in any order, parted by spaces, commas or lines; "2026-06-01 to 2026-06-07" is a stretch of days. */
+function readDays(text: string): { days: Day[]; problem: string | undefined } {
+  const days = new Set<Day>();
+  const parts = text
+    .replace(/\s+(?:to|until|–|-)\s+/gi, '…')
+    .split(/[\s,;]+/)
+    .filter(Boolean);
+  for (const part of parts) {
+    const [from = '', to = from] = part.split('…');
+    const first = dayFromIso(from);
+    const last = dayFromIso(to);
+    if (first === undefined || last === undefined || last < first || last - first > MOST_DAYS) {
+      const got = part.replace('…', ' to ');
+      return { days: [], problem: `Write dates as 2026-06-01 or 2026-06-01 to 2026-06-07, got ${got}.` };
+    }
+    for (let day = first; day <= last; day++) days.add(day);
+  }
+  return { days: [...days].sort((a, b) => a - b), problem: undefined };
+}

@@ -1,0 +1,50 @@
+/** The rules as they stand in the form: text, as typed. */
+import { type Day, isoFromDay } from '../../../../shared/core/calendar/day';
+import type { ReadGroup } from '../../../../shared/lists/model';
+
+export type RestKind = 'fixed' | 'monthly' | 'forage';
+
+export interface RulesForm {
+  readonly seasonStart: string;
+  readonly seasonEnd: string;
+  readonly rest: RestKind;
+  readonly restDays: string;
+  /** Twelve each, January first. */
+  readonly monthlyRest: readonly string[];
+  readonly growth: readonly string[];
+  readonly needed: string;
+  readonly shortest: string;
+  readonly longest: string;
+  /** Sunday first. */
+  readonly weekdays: readonly boolean[];
+  readonly noMoveDays: string;
+  readonly groundLimit: string;
+}
+
+/**
+ * Where the form starts. The rest of 40 days and the stay of 3 to 7 days lie inside the 30 to 90 days of rest
+ * and 3 to 7 days of stay that ATTRA/NCAT gives for pigs in woods; that they suit open ground is judgement.
+ */
+const START = { restDays: '40', shortest: '3', longest: '7' };
+
+/** A season where no group says when it ends. Judgement. */
+const USUAL_SEASON_DAYS = 180;
+
+export function startingRules(groups: readonly ReadGroup[], today: Day): RulesForm {
+  const starts = groups.flatMap(({ from }) => from ?? []);
+  const ends = groups.flatMap(({ until }) => until ?? []);
+  const start = starts.length > 0 ? Math.min(...starts) : today;
+  const end = ends.length > 0 ? Math.max(...ends) : start + USUAL_SEASON_DAYS;
+  return {
+    seasonStart: isoFromDay(start),
+    seasonEnd: isoFromDay(end > start ? end : start + USUAL_SEASON_DAYS),
+    rest: 'fixed',
+    ...START,
+    monthlyRest: new Array<string>(12).fill(START.restDays),
+    growth: new Array<string>(12).fill(''),
+    needed: '',
+    weekdays: new Array<boolean>(7).fill(true),
+    noMoveDays: '',
+    groundLimit: '',
+  };
+}

@@ -1,0 +1,171 @@
+import type { UnitSystem } from '../../../../shared/units/units';
+import { Choices } from '../../parts/choices';
+import { MONTHS, WEEKDAYS } from '../../parts/day-words';
+import { Field, InputField } from '../../parts/field';
+import { groundLimitUnit, type RuleProblems } from './read-rules';
+import type { RestKind, RulesForm } from './rules-form';
+
+interface Props {
+  readonly form: RulesForm;
+  readonly units: UnitSystem;
+  readonly problems: RuleProblems;
+  readonly onChange: (form: RulesForm) => void;
+}
+
+const REST_KINDS = [
+  { value: 'fixed', text: 'The same all season' },
+  { value: 'monthly', text: 'By month' },
+  { value: 'forage', text: 'From forage growth' },
+];
+
+/** Season, rest, stay and move days. */
+export function RulesSection({ form, units, problems, onChange }: Props) {
+  const set = (change: Partial<RulesForm>): void => onChange({ ...form, ...change });
+  const text = (field: 'shortest' | 'longest' | 'restDays' | 'needed' | 'groundLimit') => ({
+    value: form[field],
+    problem: problems[field],
+    onChange: (value: string) => set({ [field]: value }),
+  });
+  const date = (field: 'seasonStart' | 'seasonEnd') => ({
+    type: 'date' as const,
+    value: form[field],
+    problem: problems[field],
+    onChange: (value: string) => set({ [field]: value }),
+  });
+  return (
+    <>
+      <InputField label="Season starts" {...date('seasonStart')} />
+      <InputField
+        label="Season ends"
+        hint="The day the pigs leave the pasture; their last night there is the one before."
+        {...date('seasonEnd')}
+      />
+      <Choices
+        legend="Rest for a paddock"
+        value={form.rest}
+        options={REST_KINDS}
+        onChange={(value) => set({ rest: value as RestKind })}
+      />
+      {form.rest === 'fixed' && (
+        <InputField
+          label="Days of rest"
+          hint="30 to 90 days is advised for pigs in woods, longer on wet soil (ATTRA/NCAT). 40 to start with is judgement: look at your ground."
+          {...text('restDays')}
+        />
+      )}
+      {form.rest === 'monthly' && (
+        <Months
+          legend="Days of rest by the month the pigs leave"
+          values={form.monthlyRest}
+          problem={problems.monthlyRest}
+          onChange={(monthlyRest) => set({ monthlyRest })}
+        />
+      )}
+      {form.rest === 'forage' && (
+        <>
+          <Months
+            legend="Forage growth a day, by month"
+            values={form.growth}
+            problem={problems.growth}
+            onChange={(growth) => set({ growth })}
+          />
+          <InputField
+            label="Growth needed before pigs come back"
+            hint="In the same unit, for example lb/ac a day and lb/ac. Ask your local adviser for the rates."
+            {...text('needed')}
+          />
+        </>
+      )}
+      <InputField label="Shortest stay (days)" {...text('shortest')} />
+      <InputField
+        label="Longest stay (days)"
+        hint="3 to 7 days is advised for pigs in woods (ATTRA/NCAT); on open ground that is judgement. Shorter is kinder to the ground."
+        {...text('longest')}
+      />
+      <Weekdays
+        chosen={form.weekdays}
+        problem={problems.weekdays}
+        onChange={(weekdays) => set({ weekdays })}
+      />
+      <Field
+        label="Dates with no moves – may stay empty"
+        hint="Such as 2026-07-04, or 2026-07-01 to 2026-07-10 for a trip."
+        problem={problems.noMoveDays}
+      >
+        {(described) => (
+          <textarea
+            {...described}
+            rows={2}
+            value={form.noMoveDays}
+            onInput={(event) => set({ noMoveDays: event.currentTarget.value })}
+          />
+        )}
+      </Field>
+      <InputField
+        label={`Ground limit (${groundLimitUnit(units)}) – may stay empty`}
+        hint="How much weight of pig the ground bears for how many days. Leave it empty until your own records give it (GROUND_LIMIT)."
+        {...text('groundLimit')}
+      />
+    </>
+  );
+}
+
+interface MonthsProps {
+  readonly legend: string;
+  readonly values: readonly string[];
+  readonly problem: string | undefined;
+  readonly onChange: (values: readonly string[]) => void;
+}
+
+function Months({ legend, values, problem, onChange }: MonthsProps) {
+  return (
+    <fieldset>
+      <legend>{legend}</legend>
+      {problem && <p class="problem-text">{problem}</p>}
+      <div class="months">
+        {MONTHS.map((month, i) => (
+          <label key={month}>
+            {month}
+            <input
+              type="text"
+              autocomplete="off"
+              value={values[i] ?? ''}
+              onInput={(event) => onChange(replaced(values, i, event.currentTarget.value))}
+            />
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
+
+interface WeekdaysProps {
+  readonly chosen: readonly boolean[];
+  readonly problem: string | undefined;
+  readonly onChange: (chosen: readonly boolean[]) => void;
+}
+
+function Weekdays({ chosen, problem, onChange }: WeekdaysProps) {
+  return (
+    <fieldset>
+      <legend>Move days</legend>
+      {problem && <p class="problem-text">{problem}</p>}
+      <div class="weekdays">
+        {WEEKDAYS.map((name, i) => (
+          <label key={name} class="choice">
+            <input
+              type="checkbox"
+              checked={chosen[i] ?? false}
+              onChange={(event) => onChange(replaced(chosen, i, event.currentTarget.checked))}
+            />
+            {name}
+          </label>
+        ))}
+      </div>
+    </fieldset>
+  );
+}
+
+function replaced<Item>(items: readonly Item[], at: number, item: Item): Item[] {
+  return items.map((old, i) => (i === at ? item : old));
+}

@@ -1,0 +1,60 @@
+import { useState } from 'preact/hooks';
+import { findLists } from '../../../../shared/lists/find-lists';
+import type {
+  FoundList,
+  GroupList,
+  ListKind,
+  ListProblem,
+  PaddockList,
+  ReadGroup,
+  ReadPaddock,
+} from '../../../../shared/lists/model';
+import { readGroups } from '../../../../shared/lists/read-groups';
+import { readPaddocks } from '../../../../shared/lists/read-paddocks';
+import type { UnitSystem } from '../../../../shared/units/units';
+import type { Book } from './use-book';
+
+export interface Lists {
+  readonly found: Readonly<Record<ListKind, readonly FoundList[]>>;
+  readonly chosen: Readonly<Record<ListKind, FoundList | undefined>>;
+  readonly choose: (list: FoundList) => void;
+  readonly paddocks: readonly ReadPaddock[];
+  readonly groups: readonly ReadGroup[];
+  /** Everything wrong in both lists, each with its cell. */
+  readonly problems: readonly ListProblem[];
+  /** Rows passed over because they add up others. */
+  readonly leftOut: readonly string[];
+}
+
+/** The grower's two lists: found, or as the grower corrected them, and what stands in them. */
+export function useLists(book: Book, units: UnitSystem): Lists {
+  const [own, setOwn] = useState<Partial<Record<ListKind, FoundList>>>({});
+  const all = findLists(book.tabs, book.overview.blocks);
+  const found = { paddocks: ofKind(all, 'paddocks'), groups: ofKind(all, 'groups') };
+  const chosen = {
+    paddocks: own.paddocks ?? found.paddocks[0],
+    groups: own.groups ?? found.groups[0],
+  };
+  const tabOf = (list: FoundList | undefined) => book.tabs.find(({ name }) => name === list?.tab);
+  const paddockTab = tabOf(chosen.paddocks);
+  const groupTab = tabOf(chosen.groups);
+  const paddocks = paddockTab
+    ? readPaddocks(paddockTab, chosen.paddocks as unknown as PaddockList, units)
+    : { paddocks: [], problems: [], leftOut: [] };
+  const groups = groupTab
+    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units)
+    : { groups: [], problems: [], leftOut: [] };
+  return {
+    found,
+    chosen,
+    choose: (list) => setOwn((before) => ({ ...before, [list.kind]: list })),
+    paddocks: paddocks.paddocks,
+    groups: groups.groups,
+    problems: [...paddocks.problems, ...groups.problems],
+    leftOut: [...paddocks.leftOut, ...groups.leftOut].map(({ cell, text }) => `${cell} (“${text}”)`),
+  };
+}
+
+function ofKind(lists: readonly FoundList[], kind: ListKind): FoundList[] {
+  return lists.filter((list) => list.kind === kind);
+}
