@@ -139,7 +139,9 @@ function formatOf(engine: Engine, cell: Cell): string {
 }
 
 function colorOf(color: Partial<Color> | undefined): string | undefined {
-  return color?.argb && /^[0-9a-f]{8}$/i.test(color.argb) ? `#${color.argb.slice(2).toLowerCase()}` : undefined;
+  return color?.argb && /^[0-9a-f]{8}$/i.test(color.argb)
+    ? `#${color.argb.slice(2).toLowerCase()}`
+    : undefined;
 }
 
 function styleOf(cell: Cell): EngineStyle | undefined {
