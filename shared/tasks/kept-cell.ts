@@ -1,0 +1,11 @@
+import { BLANK } from '../block/cells';
+import type { BlockCell, WireCell } from '../contract';
+
+/** What was typed into a cell, to be written back as it was: a formula stays that formula. */
+export function keptCell(value: WireCell, formula: string): BlockCell {
+  if (formula.startsWith('=')) return { k: 'f', v: formula };
+  if (value === '') return BLANK;
+  if (typeof value === 'number') return { k: 'n', v: value };
+  if (typeof value === 'boolean') return { k: 'b', v: value };
+  return typeof value === 'string' ? { k: 't', v: value } : { k: 'd', v: value.d };
+}

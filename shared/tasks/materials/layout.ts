@@ -1,0 +1,49 @@
+/** What is to be fenced, and what fence that makes. SI units. */
+
+/** How paddocks of a list touch: not at all, along their lengths, or along their widths. */
+export type Touching = 'alone' | 'lengths' | 'widths';
+
+/** A rectangle, or a paddock of which only the fence round it is known. */
+export interface LaidPaddock {
+  readonly name: string;
+  readonly widthMeters?: number;
+  readonly lengthMeters?: number;
+  readonly fenceMeters?: number;
+  /** Positions in the list of the paddocks that adjoin; absent: not known. */
+  readonly adjoins?: readonly number[];
+  /** Formula bodies that fetch the same from the grower's list, in the block's unit of length. */
+  readonly links?: Partial<Readonly<Record<'name' | 'width' | 'length' | 'fence', string>>>;
+}
+
+export interface GridLayout {
+  readonly kind: 'grid';
+  readonly rows: number;
+  readonly columns: number;
+  /** Sides of one paddock. */
+  readonly widthMeters: number;
+  readonly lengthMeters: number;
+}
+
+export interface ListLayout {
+  readonly kind: 'list';
+  readonly paddocks: readonly LaidPaddock[];
+  readonly touching: Touching;
+}
+
+export type Layout = GridLayout | ListLayout;
+
+/** A fence as lengths and posts: corner and junction posts are among `posts`. */
+export interface FenceCount {
+  readonly meters: number;
+  readonly posts: number;
+  readonly corners: number;
+}
+
+export interface LayoutFence {
+  readonly outerMeters: number;
+  readonly dividingMeters: number;
+  /** Everything fenced at once, shared sides counted once. */
+  readonly all: FenceCount;
+  /** The most that stands at one time where a set of paddocks leapfrogs through the layout. */
+  readonly set: FenceCount;
+}

@@ -1,0 +1,100 @@
+import { gapsOnSide } from '../../core/fence/gaps-on-side';
+import { postCount } from '../../core/fence/post-count';
+import type { FenceCount, LaidPaddock, LayoutFence, ListLayout, Touching } from './layout';
+import { crossings, type SharedSide, sharedSides } from './shared-sides';
+
+/** A closed line of unknown shape is taken as having four corners. Judgement. */
+const CORNERS_EACH = 4;
+
+/**
+ * Fence of a paddock list, shared sides counted once.
+ *
+ *   outer = Σ round − 2 × Σ shared, dividing = Σ shared, all = Σ round − Σ shared
+ *
+ * A shared side is the shorter of the two sides that touch, which is exact where the paddocks are equally long
+ * there. The set is the most that `setPaddocks` paddocks that follow one another in the list need, the way back from
+ * the last to the first among them. Source: counting.
+ */
+export function listFence(list: ListLayout, postSpacingMeters: number, setPaddocks: number): LayoutFence {
+  const sides = sharedSides(list);
+  const round = list.paddocks.map((paddock) => fenceRound(paddock, postSpacingMeters));
+  const shared = sides.map((side) => sharedMeters(list, side));
+  const dividingMeters = sum(shared);
+  const roundMeters = sum(round.map(({ meters }) => meters));
+  const doublePosts = sum(shared.map((meters) => gapsOnSide(meters, postSpacingMeters) + 1));
+  const met = crossings(list.paddocks.length, sides);
+  return {
+    outerMeters: roundMeters - 2 * dividingMeters,
+    dividingMeters,
+    all: {
+      meters: roundMeters - dividingMeters,
+      posts: sum(round.map(({ posts }) => posts)) - doublePosts + met,
+      corners: CORNERS_EACH * list.paddocks.length - 2 * sides.length + met,
+    },
+    set: largestSet(list, sides, round, postSpacingMeters, setPaddocks),
+  };
+}
+
+export function fenceRound(paddock: LaidPaddock, spacing: number): FenceCount {
+  const { widthMeters: width, lengthMeters: length, fenceMeters } = paddock;
+  if (width !== undefined && length !== undefined) {
+    return {
+      meters: 2 * (width + length),
+      posts: postCount(width, length, spacing),
+      corners: CORNERS_EACH,
+    };
+  }
+  const meters = fenceMeters ?? 0;
+  return { meters, posts: gapsOnSide(meters, spacing), corners: CORNERS_EACH };
+}
+
+function sharedMeters(list: ListLayout, side: SharedSide): number {
+  return Math.min(
+    touchingSide(list.paddocks[side.earlier], list.touching),
+    touchingSide(list.paddocks[side.later], list.touching),
+  );
+}
+
+function touchingSide(paddock: LaidPaddock | undefined, touching: Touching): number {
+  return (touching === 'lengths' ? paddock?.lengthMeters : paddock?.widthMeters) ?? 0;
+}
+
+/** Positions of the paddocks that stand together: `setPaddocks` from `first` on, round again to the start. */
+export function setFrom(first: number, setPaddocks: number, paddocks: number): readonly number[] {
+  return Array.from({ length: Math.min(setPaddocks, paddocks) }, (_, i) => (first + i) % paddocks);
+}
+
+/** Shared sides between paddocks of a set. */
+export function sidesInSet(set: readonly number[], sides: readonly SharedSide[]): readonly SharedSide[] {
+  return sides.filter(({ earlier, later }) => set.includes(earlier) && set.includes(later));
+}
+
+function largestSet(
+  list: ListLayout,
+  sides: readonly SharedSide[],
+  round: readonly FenceCount[],
+  spacing: number,
+  setPaddocks: number,
+): FenceCount {
+  const sets = list.paddocks.map((_, first) => {
+    const set = setFrom(first, setPaddocks, list.paddocks.length);
+    const inside = sidesInSet(set, sides).map((side) => sharedMeters(list, side));
+    return {
+      meters: sum(set.map((at) => round[at]?.meters ?? 0)) - sum(inside),
+      posts:
+        sum(set.map((at) => round[at]?.posts ?? 0)) -
+        sum(inside.map((meters) => gapsOnSide(meters, spacing) + 1)),
+      corners: CORNERS_EACH * set.length - 2 * inside.length,
+    };
+  });
+  const most = (of: (set: FenceCount) => number): number => Math.max(0, ...sets.map(of));
+  return {
+    meters: most((set) => set.meters),
+    posts: most((set) => set.posts),
+    corners: most((set) => set.corners),
+  };
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}

@@ -1,0 +1,104 @@
+/** The materials list as a block of cells: list on top, then the comparison, the settings and the layout. */
+import { text } from '../../block/cells';
+import { composeBlock } from '../../block/compose-block';
+import type { BlockCell, BlockRule, BlockStyle } from '../../contract';
+import type { UnitSystem } from '../../units/units';
+import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { addSettings, type SettingValues } from '../settings';
+import { addComparison, type ComparisonKey, type TypedComparison } from './comparison-rows';
+import { addFigures } from './figure-rows';
+import { addItems, itemRowCount, type OwnItem, type TypedItem } from './item-rows';
+import type { Layout } from './layout';
+import { addLayout, setSize } from './layout-rows';
+import type { AtATime } from './material-needs';
+import { MATERIALS_SETTINGS, type MaterialsSettings } from './materials-settings';
+
+export const MATERIALS_BLOCK = 'SOUNDER_MATERIALS';
+export const AT_A_TIME_LABEL = 'Paddocks fenced at a time';
+
+export interface MaterialsPlan {
+  readonly layout: Layout;
+  readonly atATime: AtATime;
+  readonly units: UnitSystem;
+  /** In cell units. */
+  readonly settings: MaterialsSettings;
+  readonly comparison: SettingValues<ComparisonKey>;
+}
+
+/** What stands typed in the block that is rebuilt. */
+export interface MaterialsTyped extends TypedComparison {
+  readonly items: ReadonlyMap<string, TypedItem>;
+  readonly own: readonly OwnItem[];
+}
+
+export interface ComposedBlock {
+  readonly cells: BlockCell[][];
+  readonly styles: BlockStyle[][];
+  readonly rules: BlockRule[];
+  readonly widths: number[];
+}
+
+/** Cautions that stand beside the list, in the sheet and in the sidebar. */
+export const MATERIALS_CAUTIONS: readonly string[] = [
+  'Look out: the energizer’s manual and local codes decide over every figure here. Never two energizers on one fence; never live barbed wire.',
+  'Ground rods stay at least 10 m (33 ft) from any utility or telephone earth. Measure the volts with a fence tester when it stands.',
+];
+
+const WIDTHS = [230, 110, 110, 110, 110, 110, 110, 260, 110];
+
+export function materialsBlock(plan: MaterialsPlan, typed: MaterialsTyped, origin: Origin): ComposedBlock {
+  const list = draftBlock(origin);
+  addHead(list);
+  const below = draftBlock({
+    row: list.next() + itemRowCount(typed.own.length) + 1,
+    column: origin.column,
+  });
+  const { set, fence } = addGround(below, plan);
+  const figure = addFigures(fence, plan.atATime, { draft: below, units: plan.units, set });
+  const items = addItems({ draft: list, units: plan.units, set, figure }, typed.items, typed.own);
+  list.add();
+  below.add();
+  const lengths = { portable: figure.line, fixed: figure.fixed, corners: fence.all.corners };
+  addComparison({ draft: below, units: plan.units, lengths, items, typed }, plan.comparison);
+  const { cells, styles } = composeBlock([...list.rows, ...below.rows]);
+  return { cells, styles, rules: [], widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 110) ?? [] };
+}
+
+function addHead(draft: Draft): void {
+  draft.add([text('Fence materials')], 'title');
+  draft.add(
+    [
+      text(
+        'Type what you have and what things cost. Settings below may be changed here too; the list follows.',
+      ),
+    ],
+    'muted',
+  );
+  for (const caution of MATERIALS_CAUTIONS) draft.add([text(caution)], 'warning');
+}
+
+function addGround(draft: Draft, { layout, atATime, units, settings }: MaterialsPlan) {
+  draft.add([text('Settings')], 'heading');
+  const set = addSettings(draft, MATERIALS_SETTINGS, settings, units);
+  const many = atATime.kind === 'set';
+  draft.add(
+    [
+      text(AT_A_TIME_LABEL),
+      many ? { k: 'n', v: atATime.paddocks } : text('all'),
+      text('paddocks'),
+      text(
+        many
+          ? 'What stands and what goes up next. Rebuild from the sidebar to change it.'
+          : 'Rebuild from the sidebar to change it.',
+      ),
+    ],
+    ['plain', 'plain', 'muted', 'muted'],
+  );
+  const fence = addLayout(layout, {
+    draft,
+    units,
+    postSpacing: set.postSpacing,
+    setPaddocks: setSize(atATime),
+  });
+  return { set, fence };
+}

@@ -1,0 +1,91 @@
+/** Reads a materials list that stands already, so that a rebuild keeps what was typed there. */
+import { type BlockContent, type TableRow, tableRows } from '../../block/read-block';
+import type { BlockCell } from '../../contract';
+import { keptCell } from '../kept-cell';
+import { type KeptRow, rowsBetween, textOf } from '../rows-between';
+import { readSettings, type SettingsRead } from '../settings';
+import {
+  COMPARISON_HEADINGS,
+  COMPARISON_SETTINGS,
+  type ComparisonKey,
+  FIXED_HEADINGS,
+  KINDS,
+  YEARLY_INPUT_LABELS,
+} from './comparison-rows';
+import { ITEM_HEADINGS, ITEM_NAMES, type OwnItem, TOTAL_LABEL, type TypedItem } from './item-rows';
+import type { AtATime } from './material-needs';
+import { AT_A_TIME_LABEL, type MaterialsTyped } from './materials-block';
+import { MATERIALS_SETTINGS, type MaterialsKey } from './materials-settings';
+
+export const NOTHING_TYPED: MaterialsTyped = {
+  items: new Map(),
+  own: [],
+  fixed: new Map(),
+  yearly: new Map(),
+};
+
+export interface MaterialsRead {
+  readonly typed: MaterialsTyped;
+  readonly settings: SettingsRead<MaterialsKey>;
+  readonly comparison: SettingsRead<ComparisonKey>;
+  readonly atATime: AtATime | undefined;
+}
+
+export function readMaterials(block: BlockContent): MaterialsRead {
+  const ours = new Set(Object.values(ITEM_NAMES));
+  const rows = rowsBetween(block, ITEM_HEADINGS, TOTAL_LABEL).filter((row) => !row.emptyUnder(OWN_COLUMNS));
+  const nameOf = (row: KeptRow): string => textOf(row.kept('Item'));
+  return {
+    typed: {
+      items: new Map(rows.filter((row) => ours.has(nameOf(row))).map((row) => [nameOf(row), typedItem(row)])),
+      own: rows.filter((row) => !ours.has(nameOf(row))).map(ownItem),
+      fixed: new Map((tableRows(block, FIXED_HEADINGS) ?? []).map((row) => [fixedKey(row), typedFixed(row)])),
+      yearly: new Map(
+        (tableRows(block, COMPARISON_HEADINGS) ?? [])
+          .filter((row) => YEARLY_INPUT_LABELS.includes(String(row.value('Comparison'))))
+          .map((row) => [String(row.value('Comparison')), KINDS.map((kind) => kept(row, kind))]),
+      ),
+    },
+    settings: readSettings(block, MATERIALS_SETTINGS),
+    comparison: readSettings(block, COMPARISON_SETTINGS),
+    atATime: readAtATime(block),
+  };
+}
+
+function kept(row: TableRow, heading: string): BlockCell {
+  return keptCell(row.value(heading), row.formula(heading));
+}
+
+function typedItem(row: KeptRow): TypedItem {
+  return { onHand: row.kept('On hand'), price: row.kept('Unit price') };
+}
+
+const OWN_COLUMNS = ['Item', 'Need', 'Unit', 'On hand', 'Unit price', 'How it is counted'];
+
+function ownItem(row: KeptRow): OwnItem {
+  return {
+    ...typedItem(row),
+    item: row.kept('Item'),
+    need: row.kept('Need'),
+    unit: row.kept('Unit'),
+    note: row.kept('How it is counted'),
+  };
+}
+
+function fixedKey(row: TableRow): string {
+  return `${row.value('Fence')}|${row.value('Fixed fence item')}`;
+}
+
+/** A quantity with a formula is ours and is counted anew; one without was typed. */
+function typedFixed(row: TableRow): { quantity?: BlockCell; price: BlockCell } {
+  const price = kept(row, 'Price each');
+  return row.formula('Quantity') === '' && row.value('Quantity') !== ''
+    ? { quantity: kept(row, 'Quantity'), price }
+    : { price };
+}
+
+function readAtATime(block: BlockContent): AtATime | undefined {
+  const cell = block.values.find((row) => row[0] === AT_A_TIME_LABEL)?.[1];
+  if (cell === 'all') return { kind: 'all' };
+  return typeof cell === 'number' && cell >= 1 ? { kind: 'set', paddocks: cell } : undefined;
+}

@@ -1,0 +1,45 @@
+import type { BlockContent } from '../block/read-block';
+import type { BlockCell } from '../contract';
+import { keptCell } from './kept-cell';
+
+/** One row of a table in a block that stands already. */
+export interface KeptRow {
+  /** Row in the sheet, for messages. */
+  readonly sheetRow: number;
+  /** The cell as it stands, to be written back. */
+  readonly kept: (heading: string) => BlockCell;
+  /** Whether nothing was typed under any of the headings. */
+  readonly emptyUnder: (headings: readonly string[]) => boolean;
+}
+
+/**
+ * Rows of the table under `headings`, blank rows among them, down to the row whose first cell is `end`, or to the
+ * end of the block. Free rows that a grower leaves blank between filled ones are no end.
+ */
+export function rowsBetween(
+  block: BlockContent,
+  headings: readonly string[],
+  end?: string,
+): readonly KeptRow[] {
+  const at = block.values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+  const head = block.values[at];
+  if (!head) return [];
+  const stop = end === undefined ? -1 : block.values.findIndex((row, r) => r > at && row[0] === end);
+  const last = stop < 0 ? block.values.length : stop;
+  return block.values.slice(at + 1, last).map((row, i) => {
+    const kept = (heading: string): BlockCell => {
+      const column = head.indexOf(heading);
+      return keptCell(row[column] ?? '', block.formulas[at + 1 + i]?.[column] ?? '');
+    };
+    return {
+      sheetRow: block.info.row + at + 1 + i,
+      kept,
+      emptyUnder: (wanted) => wanted.every((heading) => kept(heading).k === 'blank'),
+    };
+  });
+}
+
+/** Text in a kept cell, '' where it holds something else. */
+export function textOf(cell: BlockCell): string {
+  return cell.k === 't' ? cell.v : '';
+}

@@ -1,0 +1,136 @@
+/**
+ * Settings of a task: numbers that stand as typed cells in the task's own block, so that changing a cell changes
+ * everything that hangs on it, with or without the script.
+ */
+
+import { cellA1 } from '../block/a1';
+import { BLANK, number, text } from '../block/cells';
+import type { BlockContent } from '../block/read-block';
+import type { BlockCell } from '../contract';
+import { amount, describeCell, Refusal, type Words } from '../refusals';
+import { type Quantity, symbolOf, toInside, type UnitSystem } from '../units/units';
+import type { Draft } from './draft-block';
+
+export interface SettingSpec<Key extends string = string> {
+  readonly key: Key;
+  /** Stands in the sheet; a rebuild finds the typed value by it. */
+  readonly label: string;
+  readonly quantity?: Quantity;
+  /** Unit in words where it is not a quantity of ours. */
+  readonly unit?: string;
+  /** In cell units. Absent: blank until typed. */
+  readonly start?: number | Readonly<Record<UnitSystem, number>>;
+  /** What it is and where the start value comes from, with its certainty. */
+  readonly note: string;
+  /** Limits in cell units where there is no quantity, else in inside units. `above` excludes the limit. */
+  readonly above?: number;
+  readonly min?: number;
+  readonly max?: number;
+  readonly whole?: true;
+  /** May be left blank. */
+  readonly optional?: true;
+}
+
+/** Values in cell units; undefined is blank. */
+export type SettingValues<Key extends string = string> = Readonly<Record<Key, number | undefined>>;
+
+export function startSettings<Key extends string>(
+  specs: readonly SettingSpec<Key>[],
+  units: UnitSystem,
+): SettingValues<Key> {
+  const entries = specs.map(({ key, start }) => [key, typeof start === 'object' ? start[units] : start]);
+  return Object.fromEntries(entries) as SettingValues<Key>;
+}
+
+/** Unit of a setting as it stands beside its value. */
+export function settingUnit(spec: Pick<SettingSpec, 'quantity' | 'unit'>, units: UnitSystem): string {
+  return spec.quantity ? symbolOf(spec.quantity, units) : (spec.unit ?? '');
+}
+
+/** One sentence for each setting that is missing or out of its limits. */
+export function settingProblems<Key extends string>(
+  specs: readonly SettingSpec<Key>[],
+  values: SettingValues<Key>,
+  units: UnitSystem,
+): readonly { key: Key; sentence: string }[] {
+  return specs.flatMap((spec) => {
+    const must = broken(spec, values[spec.key], units);
+    if (must === undefined) return [];
+    const got = values[spec.key] === undefined ? 'a blank' : describeCell(values[spec.key]);
+    const sentence = new Refusal(spec.label, must, got).sentence('', units).slice(2);
+    return [{ key: spec.key, sentence }];
+  });
+}
+
+function broken(spec: SettingSpec, value: number | undefined, units: UnitSystem): Words | undefined {
+  if (value === undefined) return spec.optional ? undefined : 'be a number';
+  if (!Number.isFinite(value)) return 'be a number';
+  const inside = spec.quantity ? toInside(value, spec.quantity, units) : value;
+  const show = (limit: number) => (spec.quantity ? amount(limit, spec.quantity) : String(limit));
+  if (spec.above !== undefined && !(inside > spec.above)) return ['be more than ', show(spec.above)];
+  if (spec.whole && !Number.isInteger(inside)) return 'be a whole number';
+  if (spec.min !== undefined && inside < spec.min) return ['be ', show(spec.min), ' or more'];
+  if (spec.max !== undefined && inside > spec.max) return ['be ', show(spec.max), ' or less'];
+  return undefined;
+}
+
+/** Values in inside units (SI and litres). */
+export function insideSettings<Key extends string>(
+  specs: readonly SettingSpec<Key>[],
+  values: SettingValues<Key>,
+  units: UnitSystem,
+): SettingValues<Key> {
+  const entries = specs.map(({ key, quantity }) => {
+    const value = values[key];
+    return [key, value === undefined || !quantity ? value : toInside(value, quantity, units)];
+  });
+  return Object.fromEntries(entries) as SettingValues<Key>;
+}
+
+/** Adds one row a setting (label, value, unit, note) and returns the fixed address of each value. */
+export function addSettings<Key extends string>(
+  draft: Draft,
+  specs: readonly SettingSpec<Key>[],
+  values: SettingValues<Key>,
+  units: UnitSystem,
+): Readonly<Record<Key, string>> {
+  const entries = specs.map((spec) => {
+    const value = values[spec.key];
+    const cells: BlockCell[] = [
+      text(spec.label),
+      value === undefined ? BLANK : number(value),
+      text(settingUnit(spec, units)),
+      text(spec.note),
+    ];
+    return [spec.key, draft.fixed(draft.add(cells, ['plain', 'input', 'muted', 'muted']), 1)];
+  });
+  return Object.fromEntries(entries) as Record<Key, string>;
+}
+
+export interface SettingsRead<Key extends string> {
+  readonly values: Partial<Record<Key, number | undefined>>;
+  /** Cells that hold something that is not a number. */
+  readonly problems: readonly string[];
+}
+
+/** Reads the settings of a block that stands already. A setting that is not found there is left out. */
+export function readSettings<Key extends string>(
+  block: BlockContent,
+  specs: readonly SettingSpec<Key>[],
+): SettingsRead<Key> {
+  const values: Partial<Record<Key, number | undefined>> = {};
+  const problems: string[] = [];
+  for (const { key, label } of specs) {
+    const at = block.values.findIndex((row) => row[0] === label);
+    const cell = block.values[at]?.[1];
+    if (at < 0) continue;
+    if (cell === '' || cell === undefined) values[key] = undefined;
+    else if (typeof cell === 'number') values[key] = cell;
+    else {
+      const where = `${block.info.tab}!${cellA1(block.info.row + at, block.info.column + 1)}`;
+      const got = typeof cell === 'object' ? 'a date' : describeCell(cell);
+      problems.push(`${where}: ${label} must be a number, got ${got}`);
+    }
+  }
+  return { values, problems };
+}
