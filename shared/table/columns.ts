@@ -1,0 +1,66 @@
+/** The columns of the rotation table, in their order. Reading finds them by label, whatever stands in brackets. */
+import type { BlockStyle } from '../contract';
+import { type Quantity, symbolOf, type UnitSystem } from '../units/units';
+
+interface Column {
+  readonly key: string;
+  readonly label: string;
+  readonly quantity?: Quantity;
+  /** Unit in words where it is no quantity of ours. */
+  readonly unit?: string;
+  readonly style: BlockStyle;
+  readonly width: number;
+}
+
+const DATE_WIDTH = 92;
+const NUMBER_WIDTH = 80;
+const NAME_WIDTH = 110;
+const SENTENCE_WIDTH = 170;
+const INPUT = { style: 'input' } as const;
+const PLAIN = { style: 'plain' } as const;
+const WORKING = { style: 'muted', width: DATE_WIDTH } as const;
+
+export const COLUMNS = [
+  { key: 'group', label: 'Group', ...PLAIN, width: NAME_WIDTH },
+  { key: 'paddock', label: 'Paddock', ...PLAIN, width: NAME_WIDTH },
+  { key: 'plannedIn', label: 'Planned in', ...PLAIN, width: DATE_WIDTH },
+  { key: 'movedIn', label: 'Moved in', ...INPUT, width: DATE_WIDTH },
+  { key: 'days', label: 'Days', ...INPUT, width: NUMBER_WIDTH },
+  { key: 'out', label: 'Out', ...PLAIN, width: DATE_WIDTH },
+  { key: 'head', label: 'Head', ...PLAIN, width: NUMBER_WIDTH },
+  { key: 'weightIn', label: 'Weight in', quantity: 'mass', ...PLAIN, width: NUMBER_WIDTH },
+  { key: 'density', label: 'Liveweight', quantity: 'massPerArea', ...PLAIN, width: NUMBER_WIDTH },
+  { key: 'restBefore', label: 'Rest before', unit: 'days', ...PLAIN, width: NUMBER_WIDTH },
+  { key: 'restDue', label: 'Rest due', unit: 'days', ...PLAIN, width: NUMBER_WIDTH },
+  { key: 'check', label: 'Check', ...PLAIN, width: SENTENCE_WIDTH },
+  { key: 'feed', label: 'Feed for the stay', quantity: 'mass', ...PLAIN, width: NUMBER_WIDTH },
+  { key: 'water', label: 'Water', quantity: 'volumePerDay', ...PLAIN, width: NUMBER_WIDTH },
+  { key: 'cover', label: 'Cover left', ...INPUT, width: NUMBER_WIDTH },
+  { key: 'note', label: 'Note', ...INPUT, width: SENTENCE_WIDTH },
+  { key: 'inDay', label: 'In', ...WORKING },
+  { key: 'dueOut', label: 'In + days', ...WORKING },
+  { key: 'lastOut', label: 'Last left', ...WORKING },
+  { key: 'groupKey', label: 'Group key', ...WORKING },
+  { key: 'paddockKey', label: 'Paddock key', ...WORKING },
+  { key: 'startWeight', label: 'Weighed', quantity: 'mass', ...WORKING },
+  { key: 'growthDays', label: 'Since weighed', unit: 'days', ...WORKING },
+  { key: 'dailyGain', label: 'Daily gain', quantity: 'massPerDay', ...WORKING },
+  { key: 'area', label: 'Area', quantity: 'area', ...WORKING },
+  { key: 'openFrom', label: 'Open from', ...WORKING },
+  { key: 'openUntil', label: 'Open until', ...WORKING },
+  { key: 'lastUsed', label: 'Used before', ...WORKING },
+] as const satisfies readonly Column[];
+
+export type ColumnKey = (typeof COLUMNS)[number]['key'];
+
+/** Heading of a column with its unit in brackets. */
+export function headingOf(column: Column, system: UnitSystem): string {
+  const unit = column.quantity ? symbolOf(column.quantity, system) : column.unit;
+  return unit ? `${column.label} (${unit})` : column.label;
+}
+
+/** The column that a heading of the block means; undefined for a heading that is not ours. */
+export function columnOfHeading(heading: string): ColumnKey | undefined {
+  const label = heading.replace(/\s*\([^)]*\)\s*$/, '').trim();
+  return COLUMNS.find((column) => column.label === label)?.key;
+}

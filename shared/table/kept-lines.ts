@@ -1,0 +1,36 @@
+import type { WireCell } from '../contract';
+import { isoFromDay } from '../core/calendar/day';
+import { plainNumber } from '../refusals';
+import type { ExtraColumn, KeptCell, OldRow } from './model';
+
+/**
+ * What was typed into moves that the new table does not have, as lines that stay in sight: nothing typed is
+ * ever lost.
+ */
+export function keptLinesOf(lost: readonly OldRow[], extraColumns: readonly ExtraColumn[]): string[] {
+  return lost.flatMap((row) => {
+    const typed = [
+      ...said('cover left', row.cover),
+      ...said('note', row.note),
+      ...row.extras.flatMap((cell, i) =>
+        cell.formula === '' ? said(extraColumns[i]?.heading || 'added column', cell) : [],
+      ),
+    ];
+    if (typed.length === 0) return [];
+    const day = row.inDay === undefined ? '' : ` ${isoFromDay(row.inDay)}`;
+    return [`${row.group}, ${row.paddock}${day}: ${typed.join('; ')}`];
+  });
+}
+
+function said(label: string, { value }: KeptCell): string[] {
+  const words = cellWords(value);
+  return words === '' ? [] : [`${label} ${words}`];
+}
+
+/** A cell's value as text. */
+export function cellWords(value: WireCell): string {
+  if (typeof value === 'object') return value.d;
+  if (typeof value === 'number') return plainNumber(value);
+  if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
+  return value.trim();
+}

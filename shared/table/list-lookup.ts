@@ -1,0 +1,40 @@
+import { fixedA1, quotedTab } from '../block/a1';
+import { FIELD_QUANTITIES } from '../lists/headings';
+import { farmUnit } from '../lists/list-units';
+import type { GroupField, GrowerList, PaddockField } from '../lists/model';
+import type { UnitSystem } from '../units/units';
+import type { ListSource } from './model';
+
+/** Characters that make a lookup see a pattern or a comparison instead of a name. */
+const NOT_PLAIN = /[*?~]|^[=<>]/;
+
+/**
+ * A formula part that looks a field up in the grower's list by the name in `nameCell`, so that a correction in the
+ * list reaches the table and sorting the list does no harm. Undefined where only a plain value is safe: the
+ * name is not literally there or would be read as a pattern, the cell is not a plain number or date, or the
+ * column is in another unit than the table.
+ */
+export function listLookup(
+  source: ListSource<GrowerList> | undefined,
+  field: PaddockField | GroupField,
+  name: string,
+  nameCell: string,
+  system: UnitSystem,
+): string | undefined {
+  if (!source || NOT_PLAIN.test(name)) return undefined;
+  const { tab, list } = source;
+  const columns: Partial<Record<string, number>> = list.columns;
+  const units: Partial<Record<string, string>> = list.units;
+  const { name: nameColumn } = list.columns;
+  const column = columns[field];
+  const quantity = FIELD_QUANTITIES[field];
+  if (nameColumn === undefined || column === undefined) return undefined;
+  if (quantity && units[field] && units[field] !== farmUnit(quantity, system)) return undefined;
+  const rows = tab.values.slice(list.firstRow - 1, list.lastRow);
+  const row = rows.find((cells) => cells[nameColumn - 1] === name);
+  const cell = row?.[column - 1];
+  if (typeof cell !== 'number' && typeof cell !== 'object') return undefined;
+  const range = (at: number): string =>
+    `${quotedTab(list.tab)}!${fixedA1(list.firstRow, at)}:${fixedA1(list.lastRow, at)}`;
+  return `INDEX(${range(column)};MATCH(${nameCell};${range(nameColumn)};0))`;
+}

@@ -1,0 +1,119 @@
+/**
+ * The rotation table as plain data: what goes into the block and what is read back from it.
+ *
+ * Rows and columns count from 1, as in the spreadsheet. Amounts are in SI units inside; the block shows the
+ * farm's units.
+ */
+import type { TabContent, WireCell } from '../contract';
+import type { Day } from '../core/calendar/day';
+import type { GroupList, PaddockList } from '../lists/model';
+import type { Plan, PlanProblem, PlanRules } from '../plan/model';
+import type { UnitSystem } from '../units/units';
+import type { ColumnKey } from './columns';
+
+/** What the table was built with. It stands in the block's cells, so that a copy of the file knows it. */
+export interface RotationSettings {
+  readonly unitSystem: UnitSystem;
+  /** The rules as the grower chose them; seasonStart is the season's, also when the plan begins later. */
+  readonly rules: PlanRules;
+  /** Day temperature that the water is worked out for. */
+  readonly temperatureC: number;
+  /** Feed of outdoor pigs over indoor ones. */
+  readonly outdoorFactor: number;
+  readonly lists: { readonly paddocks?: PaddockList; readonly groups?: GroupList };
+}
+
+/** The default of FEED_NEEDED and WATER_NEEDED in the contract of the cell functions. */
+export const DEFAULT_OUTDOOR_FACTOR = 1.15;
+export const DEFAULT_TEMPERATURE_C = 20;
+
+/** Where the block's corner goes. */
+export interface Corner {
+  readonly tab: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** A cell kept as it stands: its value, its formula or '', and the row it stood in. */
+export interface KeptCell {
+  readonly value: WireCell;
+  readonly formula: string;
+  readonly sheetRow: number;
+}
+
+/** A column that the grower added inside the block. */
+export interface ExtraColumn {
+  readonly heading: string;
+  /** Our column that it stands right of; undefined: left of all. */
+  readonly after: ColumnKey | undefined;
+}
+
+/** One move as it stands in the block now. Absent: blank or not readable. */
+export interface OldRow {
+  readonly sheetRow: number;
+  readonly group: string;
+  readonly paddock: string;
+  readonly plannedIn?: Day;
+  readonly movedIn?: Day;
+  readonly days?: number;
+  /** Moved in if typed, else planned in. */
+  readonly inDay?: Day;
+  readonly head?: number;
+  readonly startWeightKg?: number;
+  readonly growthDays?: number;
+  readonly dailyGainKg?: number;
+  readonly areaSquareMeters?: number;
+  readonly openFrom?: Day;
+  readonly openUntil?: Day;
+  readonly lastUsed?: Day;
+  readonly restDueDays?: number;
+  readonly cover: KeptCell;
+  readonly note: KeptCell;
+  /** Cells of the extra columns, in their order. */
+  readonly extras: readonly KeptCell[];
+}
+
+/** A past row with the day the group really left, or is planned to leave. */
+export interface PastRow extends OldRow {
+  readonly inDay: Day;
+  readonly outDay: Day;
+}
+
+export interface TableProblem {
+  readonly cell: string;
+  readonly sentence: string;
+}
+
+/** The block as it stands now. */
+export interface OldRotation {
+  readonly settings: RotationSettings | undefined;
+  readonly rows: readonly OldRow[];
+  readonly extraColumns: readonly ExtraColumn[];
+  /** Things typed into the block that belong to no move, and those kept from earlier tables. */
+  readonly keptLines: readonly string[];
+  readonly problems: readonly TableProblem[];
+}
+
+/** A grower's list with the tab it stands on, for formulas that look things up there. */
+export interface ListSource<List> {
+  readonly tab: TabContent;
+  readonly list: List;
+}
+
+export interface RotationBlockInput {
+  readonly problem: PlanProblem;
+  readonly plan: Plan;
+  readonly settings: RotationSettings;
+  readonly corner: Corner;
+  /** Sentences shown above the table. */
+  readonly warnings: readonly string[];
+  readonly sources?: {
+    readonly paddocks?: ListSource<PaddockList>;
+    readonly groups?: ListSource<GroupList>;
+  };
+  /** For a rebuild: what rebuildInput gives. */
+  readonly past?: readonly PastRow[];
+  readonly future?: readonly OldRow[];
+  readonly extraColumns?: readonly ExtraColumn[];
+  readonly keptLines?: readonly string[];
+}

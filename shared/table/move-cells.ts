@@ -1,0 +1,201 @@
+import { BLANK, date, formula, number, text } from '../block/cells';
+import type { BlockCell } from '../contract';
+import { civilFromDay, type Day } from '../core/calendar/day';
+import type { GroupField, PaddockField } from '../lists/model';
+import { restDue } from '../plan/rest-due';
+import { fromInside, type Quantity } from '../units/units';
+import type { ColumnKey } from './columns';
+import { listLookup } from './list-lookup';
+import type { KeptCell, RotationBlockInput } from './model';
+import {
+  cellIn,
+  checkFormula,
+  densityFormula,
+  dueOutFormula,
+  growthDaysFormula,
+  inDayFormula,
+  keyFormula,
+  lastOutFormula,
+  outFormula,
+  plannedInFormula,
+  restBeforeFormula,
+  restDueFormula,
+  type TableFrame,
+} from './move-formulas';
+import type { SettingKey } from './settings-rows';
+import { shiftFormula } from './shift-formula';
+import type { TableRow } from './table-rows';
+
+const DATE = 'yyyy-mm-dd';
+/** Nothing where the day is 0: never. */
+const DATE_OR_NONE = 'yyyy-mm-dd;;';
+const WHOLE = '0';
+const THOUSANDS = '#,##0';
+const PERCENT = '0%';
+
+interface MoveContext {
+  readonly input: RotationBlockInput;
+  readonly frame: TableFrame;
+  readonly rows: readonly TableRow[];
+  readonly i: number;
+  readonly setting: (key: SettingKey) => string | undefined;
+}
+
+/** The cells of one move, by column. Weight, feed and water stay blank: they spill from above. */
+export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
+  const { frame, rows, i, setting } = context;
+  const row = rows[i]!;
+  const at = frame.anchorRow + 1 + i;
+  const nextRow = row.next === undefined ? undefined : frame.anchorRow + 1 + row.next;
+  const { past, kept } = row;
+  return {
+    group: text(row.group),
+    paddock: text(row.paddock),
+    plannedIn: plannedIn(context, at),
+    movedIn: past?.movedIn === undefined ? BLANK : date(past.movedIn),
+    days: number(past?.days ?? row.outDay - row.inDay, WHOLE),
+    out: formula(outFormula(frame, at, nextRow), DATE),
+    ...(past ? pastAmounts(context, row) : liveAmounts(context, row, at)),
+    weightIn: BLANK,
+    density: formula(densityFormula(frame, at), THOUSANDS),
+    restBefore: formula(restBeforeFormula(frame, at), WHOLE),
+    restDue: restDueCell(context, row, at),
+    check: formula(checkFormula(frame, at, setting('groundLimit'))),
+    feed: BLANK,
+    water: BLANK,
+    cover: kept ? keptCell(kept.cover, at, PERCENT) : BLANK,
+    note: kept ? keptCell(kept.note, at) : BLANK,
+    inDay: formula(inDayFormula(frame, at), DATE),
+    dueOut: formula(dueOutFormula(frame, at), DATE),
+    lastOut: formula(lastOutFormula(frame, at), DATE_OR_NONE),
+    groupKey: formula(keyFormula(cellIn(frame, 'group', at))),
+    paddockKey: formula(keyFormula(cellIn(frame, 'paddock', at))),
+  };
+}
+
+/** A day where nothing above gives it: a group's first move, what is past, a gap in the plan; else the formula. */
+function plannedIn({ frame, rows, i }: MoveContext, at: number): BlockCell {
+  const row = rows[i]!;
+  if (row.past) return date(row.past.plannedIn ?? row.inDay);
+  const last = row.previous === undefined ? undefined : rows[row.previous];
+  if (!last) return date(row.inDay);
+  const due = last.inDay + (last.past?.days ?? last.outDay - last.inDay);
+  return due === row.inDay ? formula(plannedInFormula(frame, at), DATE) : date(row.inDay);
+}
+
+type Amounts = Record<
+  'head' | 'startWeight' | 'growthDays' | 'dailyGain' | 'area' | 'openFrom' | 'openUntil' | 'lastUsed',
+  BlockCell
+>;
+
+function pastAmounts({ input }: MoveContext, { past }: TableRow): Amounts {
+  const plain = (value: number | undefined, format?: string): BlockCell =>
+    value === undefined ? BLANK : number(value, format);
+  const amount = (value: number | undefined, quantity: Quantity): BlockCell =>
+    value === undefined ? BLANK : number(fromInside(value, quantity, input.settings.unitSystem));
+  const day = (value: Day | undefined): BlockCell => (value === undefined ? BLANK : date(value));
+  return {
+    head: plain(past?.head, WHOLE),
+    startWeight: amount(past?.startWeightKg, 'mass'),
+    growthDays: plain(past?.growthDays, WHOLE),
+    dailyGain: amount(past?.dailyGainKg, 'massPerDay'),
+    area: amount(past?.areaSquareMeters, 'area'),
+    openFrom: day(past?.openFrom),
+    openUntil: day(past?.openUntil),
+    lastUsed: day(past?.lastUsed),
+  };
+}
+
+/** Amounts of a planned move: looked up in the grower's lists where that is safe, else as values. */
+function liveAmounts(context: MoveContext, row: TableRow, at: number): Amounts {
+  const { input, frame } = context;
+  const { problem, sources, settings } = input;
+  const system = settings.unitSystem;
+  const group = problem.groups[row.groupIndex!]!;
+  const paddock = problem.paddocks[row.paddockIndex!]!;
+  const ofGroup = (field: GroupField): string | undefined =>
+    listLookup(sources?.groups, field, row.group, cellIn(frame, 'group', at), system);
+  const ofPaddock = (field: PaddockField): string | undefined =>
+    listLookup(sources?.paddocks, field, row.paddock, cellIn(frame, 'paddock', at), system);
+  const cell = (lookup: string | undefined, value: number | undefined, quantity?: Quantity): BlockCell => {
+    if (lookup) return formula(`=${lookup}`);
+    if (value === undefined) return BLANK;
+    return number(quantity ? fromInside(value, quantity, system) : value);
+  };
+  const day = (field: PaddockField, value: Day | undefined): BlockCell => {
+    const lookup = ofPaddock(field);
+    if (lookup) return formula(`=${lookup}`, DATE);
+    return value === undefined ? BLANK : date(value);
+  };
+  return {
+    head: cell(ofGroup('head'), group.head),
+    startWeight: cell(ofGroup('weight'), group.weightKg, 'mass'),
+    growthDays: formula(
+      growthDaysFormula(frame, at, ofGroup('weighedOn') ?? dateCall(group.weighedOn)),
+      WHOLE,
+    ),
+    dailyGain: cell(ofGroup('dailyGain'), group.dailyGainKg, 'massPerDay'),
+    area: cell(ofPaddock('area'), paddock.areaSquareMeters, 'area'),
+    openFrom: day('openFrom', paddock.openFrom),
+    openUntil: day('openUntil', paddock.openUntil),
+    lastUsed: day('lastUsed', usedBefore(context, row)),
+  };
+}
+
+/** Last used before this table: what only the table's own past rows say, its formulas find by themselves. */
+function usedBefore({ input, rows }: MoveContext, row: TableRow): Day | undefined {
+  const lastUsed = input.problem.paddocks[row.paddockIndex!]?.lastUsed;
+  const fromTable = rows.some(
+    (other) => other.past && other.paddockIndex === row.paddockIndex && other.outDay === lastUsed,
+  );
+  return fromTable ? undefined : lastUsed;
+}
+
+function dateCall(day: Day): string {
+  const { year, month, dayOfMonth } = civilFromDay(day);
+  return `DATE(${year};${month};${dayOfMonth})`;
+}
+
+/**
+ * The rest due: the paddock's own; else by the settings cells, so that changing them shows at once. From forage
+ * growth it is worked out here for the planned days, because no plain formula says it shortly.
+ */
+function restDueCell({ input, frame, rows, i, setting }: MoveContext, row: TableRow, at: number): BlockCell {
+  const { rest } = input.settings.rules;
+  const paddock = row.paddockIndex === undefined ? undefined : input.problem.paddocks[row.paddockIndex];
+  if (paddock?.restDays !== undefined) return number(restDue(paddock, rest, row.inDay), WHOLE);
+  if (rest.kind === 'fixed') return formula(restDueFormula(frame, at, setting('restDays')!, false), WHOLE);
+  if (rest.kind === 'monthly')
+    return formula(restDueFormula(frame, at, setting('restByMonth')!, true), WHOLE);
+  if (row.past?.restDueDays !== undefined) return number(row.past.restDueDays, WHOLE);
+  const left = rows.slice(0, i).reduce<number | undefined>((latest, other) => {
+    const counts = other.paddock === row.paddock && other.outDay <= row.inDay;
+    return counts ? Math.max(latest ?? other.outDay, other.outDay) : latest;
+  }, paddock?.lastUsed);
+  return left === undefined || !paddock ? BLANK : number(restDue(paddock, rest, left), WHOLE);
+}
+
+/** A cell of the grower's, at its new row. */
+function keptCell({ value, formula: typed, sheetRow }: KeptCell, row: number, format?: string): BlockCell {
+  if (typed !== '') return formula(shiftFormula(typed, row - sheetRow), format);
+  if (typeof value === 'number') return number(value, format);
+  if (typeof value === 'boolean') return { k: 'b', v: value };
+  if (typeof value === 'object') return { k: 'd', v: value.d.slice(0, 10) };
+  return text(value);
+}
+
+/**
+ * A cell of a column that the grower added. A move that was not in the old table takes over the column's formula,
+ * if there is one.
+ */
+export function shiftedExtra(
+  row: TableRow,
+  rows: readonly TableRow[],
+  extra: number,
+  sheetRow: number,
+): BlockCell {
+  const own = row.kept?.extras[extra];
+  if (own) return keptCell(own, sheetRow);
+  const model = rows.map((other) => other.kept?.extras[extra]).find((cell) => cell && cell.formula !== '');
+  return model ? formula(shiftFormula(model.formula, sheetRow - model.sheetRow)) : BLANK;
+}

@@ -1,0 +1,158 @@
+/**
+ * The plain formulas of the rotation table.
+ *
+ * They must give the same in Google Sheets, LibreOffice and the preview's engine, stay light at 3,000 rows, and
+ * survive a deleted or inserted row. Hence:
+ * - A group's planned day in is what MAXIFS finds in a window of rows above, not a reference to one cell: a
+ *   deleted row then leaves the next one with the move before it instead of #REF!.
+ * - The windows are as long as the table needs, not the whole column: work grows with the rows, not their square.
+ * - Groups and paddocks are compared by key columns, a letter before the name and the wildcards replaced, because
+ *   the criteria of MAXIFS and COUNTIFS would read a name such as ">5" or "Pigs*" as a pattern.
+ * - `;` between arguments, no decimal and no array literals: every locale reads them.
+ */
+import type { ColumnKey } from './columns';
+
+/** Where the rows of the table stand, and how far formulas look. */
+export interface TableFrame {
+  readonly letters: (key: ColumnKey) => string;
+  /** The blank row under the headings, which starts every window and holds the cell functions. */
+  readonly anchorRow: number;
+  readonly lastRow: number;
+  /** Rows above in which a group's move before is looked for. */
+  readonly groupWindow: number;
+  /** Rows above and below in which other uses of a paddock are looked for. */
+  readonly paddockWindow: number;
+}
+
+export function cellIn(frame: TableFrame, key: ColumnKey, row: number): string {
+  return `${frame.letters(key)}${row}`;
+}
+
+export function rangeIn(frame: TableFrame, key: ColumnKey, from: number, to: number): string {
+  return `${frame.letters(key)}${from}:${frame.letters(key)}${to}`;
+}
+
+type At = (key: ColumnKey) => string;
+
+function windows(frame: TableFrame, row: number): { at: At; above: At; around: At } {
+  const { anchorRow, lastRow, groupWindow, paddockWindow } = frame;
+  const from = Math.max(anchorRow, row - paddockWindow);
+  const to = Math.min(lastRow, row + paddockWindow);
+  return {
+    at: (key) => cellIn(frame, key, row),
+    above: (key) => rangeIn(frame, key, Math.max(anchorRow, row - groupWindow), row - 1),
+    around: (key) => rangeIn(frame, key, from, to),
+  };
+}
+
+/** In + days of the group's latest move above; blank where there is none. */
+export function plannedInFormula(frame: TableFrame, row: number): string {
+  const { at, above } = windows(frame, row);
+  const group = `${above('groupKey')};${at('groupKey')}`;
+  const latest = `MAXIFS(${above('inDay')};${group};${above('dueOut')};">0")`;
+  const due = `MAXIFS(${above('dueOut')};${group};${above('inDay')};${latest})`;
+  return `=IF(COUNTIFS(${group};${above('dueOut')};">0")=0;"";${due})`;
+}
+
+/** The day really moved in if it is typed, else the planned one. */
+export function inDayFormula(frame: TableFrame, row: number): string {
+  const { at } = windows(frame, row);
+  return `=IF(ISNUMBER(${at('movedIn')});INT(${at('movedIn')});${at('plannedIn')})`;
+}
+
+export function dueOutFormula(frame: TableFrame, row: number): string {
+  const { at } = windows(frame, row);
+  return `=IF(AND(ISNUMBER(${at('inDay')});ISNUMBER(${at('days')}));${at('inDay')}+${at('days')};"")`;
+}
+
+/** In + days; or the day on which the group's next move is typed in, for then it left. */
+export function outFormula(frame: TableFrame, row: number, nextRow: number | undefined): string {
+  const { at } = windows(frame, row);
+  if (nextRow === undefined) return `=${at('dueOut')}`;
+  const below = (key: ColumnKey): string => rangeIn(frame, key, row + 1, nextRow);
+  const typed = `MINIFS(${below('movedIn')};${below('groupKey')};${at('groupKey')})`;
+  return `=IFERROR(IF(${typed}>0;INT(${typed});${at('dueOut')});${at('dueOut')})`;
+}
+
+/** The day the paddock was last left before this move, by any row near or as the list says; 0 for never. */
+export function lastOutFormula(frame: TableFrame, row: number): string {
+  const { at, around } = windows(frame, row);
+  const used = at('lastUsed');
+  const inTable = `MAXIFS(${around('out')};${around('paddockKey')};${at('paddockKey')};${around('out')};"<="&${at('inDay')})`;
+  const inList = `IF(ISNUMBER(${used});IF(${used}<=${at('inDay')};${used};0);0)`;
+  return `=IF(ISNUMBER(${at('inDay')});MAX(${inTable};${inList});0)`;
+}
+
+export function restBeforeFormula(frame: TableFrame, row: number): string {
+  const { at } = windows(frame, row);
+  return `=IF(${at('lastOut')}>0;${at('inDay')}-${at('lastOut')};"")`;
+}
+
+/** Rest due by the settings cell (one number) or the twelve settings cells (the month last left). */
+export function restDueFormula(frame: TableFrame, row: number, setting: string, monthly: boolean): string {
+  const { at } = windows(frame, row);
+  const due = monthly ? `INDEX(${setting};1;MONTH(${at('lastOut')}))` : setting;
+  return `=IF(ISNUMBER(${at('restBefore')});ROUNDUP(${due};0);"")`;
+}
+
+/** What is wrong with a move, in words; empty where all is well. The first of these that is true. */
+export function checkFormula(frame: TableFrame, row: number, groundLimit: string | undefined): string {
+  const { at, around } = windows(frame, row);
+  const isNumber = (key: ColumnKey): string => `ISNUMBER(${at(key)})`;
+  const others = `COUNTIFS(${around('paddockKey')};${at('paddockKey')};${around('inDay')};"<="&${at('inDay')};${around('out')};">"&${at('inDay')})`;
+  const early = `IF(${isNumber('openFrom')};${at('inDay')}<${at('openFrom')};FALSE)`;
+  const late = `IF(${isNumber('openUntil')};IF(${at('openUntil')}>0;${at('out')}-1>${at('openUntil')};FALSE);FALSE)`;
+  const short = `${at('restDue')}-${at('restBefore')}`;
+  const rested = `IF(AND(${isNumber('restBefore')};${isNumber('restDue')});${at('restBefore')}>=${at('restDue')};TRUE)`;
+  const rules: [string, string][] = [
+    [`ISTEXT(${at('movedIn')})`, `"${CHECKS.notADate}"`],
+    [`NOT(${isNumber('inDay')})`, `"${CHECKS.noIn}"`],
+    [`NOT(${isNumber('dueOut')})`, `"${CHECKS.noDays}"`],
+    [`${at('out')}<=${at('inDay')}`, `"${CHECKS.outBeforeIn}"`],
+    [`${others}>1`, `"${CHECKS.occupied}"`],
+    [`OR(${early};${late})`, `"${CHECKS.closed}"`],
+    [`NOT(${rested})`, `"${CHECKS.short}: "&(${short})&IF(${short}=1;" day";" days")`],
+  ];
+  const rest = groundLimit === undefined ? '""' : overLimit(at, groundLimit);
+  return `=${rules.reduceRight((otherwise, [when, says]) => `IF(${when};${says};${otherwise})`, rest)}`;
+}
+
+export const CHECKS = {
+  notADate: 'Moved in must be a date',
+  noIn: 'Type the day moved in',
+  noDays: 'Type the days',
+  outBeforeIn: 'Out must be after in',
+  occupied: 'Still occupied',
+  closed: 'Closed on these days',
+  short: 'Short rest',
+  overLimit: 'Over the ground limit',
+} as const;
+
+/** Rounding that the ground limit forgives, as parts in a thousand. */
+const FORGIVEN = { limit: 1001, load: 1000 } as const;
+
+/** Liveweight-days with the weight at the middle of the stay against limit × area. */
+function overLimit(at: At, groundLimit: string): string {
+  const stay = `(${at('out')}-${at('inDay')})`;
+  const gain = `IF(ISNUMBER(${at('dailyGain')});${at('dailyGain')};0)`;
+  const load = `${at('head')}*(${at('weightIn')}+${gain}*${stay}/2)*${stay}`;
+  const over = `${load}*${FORGIVEN.load}>${groundLimit}*${at('area')}*${FORGIVEN.limit}`;
+  return `IF(AND(ISNUMBER(${at('weightIn')});ISNUMBER(${at('area')}));IF(${over};"${CHECKS.overLimit}";"");"")`;
+}
+
+export function densityFormula(frame: TableFrame, row: number): string {
+  const { at } = windows(frame, row);
+  return `=IF(AND(ISNUMBER(${at('weightIn')});ISNUMBER(${at('area')}));${at('head')}*${at('weightIn')}/${at('area')};"")`;
+}
+
+/** A name made safe as a criterion: a letter before it, no wildcards. */
+export function keyFormula(nameCell: string): string {
+  const plain = `SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${nameCell};"*";"·");"?";"¿");"~";"¬")`;
+  return `="k"&${plain}`;
+}
+
+/** Days since the weighing, not below 0: the growth of a stay before it is not taken back. */
+export function growthDaysFormula(frame: TableFrame, row: number, weighedOn: string): string {
+  const { at } = windows(frame, row);
+  return `=IF(ISNUMBER(${at('inDay')});MAX(0;${at('inDay')}-${weighedOn});"")`;
+}

@@ -1,0 +1,171 @@
+import { columnLetters } from '../block/a1';
+import { BLANK, text } from '../block/cells';
+import { type BlockRow, composeBlock } from '../block/compose-block';
+import type { BlockCell, BlockRule, BlockStyle, WriteBlock } from '../contract';
+import { isoFromDay } from '../core/calendar/day';
+import { COLUMNS, type ColumnKey, headingOf } from './columns';
+import { functionCells } from './function-cells';
+import { keptLinesOf } from './kept-lines';
+import type { ExtraColumn, RotationBlockInput } from './model';
+import { moveCells, shiftedExtra } from './move-cells';
+import { CHECKS, type TableFrame } from './move-formulas';
+import { settingsRows } from './settings-rows';
+import { type TableRow, tableRows } from './table-rows';
+
+export type Block = Pick<WriteBlock, 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
+
+/** Above the table, so that headings can stay in sight; the rest of the warnings is in the check column. */
+const MOST_WARNINGS = 4;
+export const KEPT_TITLE = 'Kept from earlier tables';
+export const HINT =
+  'When a group has moved, type the day under Moved in: all later moves of the group shift. Days, cover left and note are yours to type too. Build again to plan the rest anew.';
+
+/** A column of the block: ours, or one that the grower added. */
+type BlockColumn = { readonly key: ColumnKey } | { readonly extra: number };
+
+/**
+ * The rotation table as one block: title, hint and warnings; headings; a blank row that holds the cell functions
+ * (so that any move can be deleted); one row a move; what was kept; the settings.
+ *
+ * Formulas refer to the place where the block will stand, `corner`. They are plain spreadsheet formulas but for
+ * weight, feed and water, one cell function each over the whole column.
+ */
+export function rotationBlock(input: RotationBlockInput): Block {
+  const { rows, lost } = tableRows(input);
+  const { corner, settings } = input;
+  const columns = blockColumns(input.extraColumns ?? []);
+  const above = rowsAbove(input);
+  const headingRow = corner.row + above.length;
+  const frame = frameOf(rows, columns, headingRow + 1, corner.column);
+  const kept = keptRows([...(input.keptLines ?? []), ...keptLinesOf(lost, input.extraColumns ?? [])]);
+  const below = settingsRows(settings, frame.lastRow + 2 + kept.length, corner.column);
+  const table = rows.map((row, i): BlockRow => {
+    const ours = moveCells({ input, frame, rows, i, setting: below.address });
+    const cellOf = (column: BlockColumn): BlockCell =>
+      'key' in column ? ours[column.key] : shiftedExtra(row, rows, column.extra, frame.anchorRow + 1 + i);
+    return { cells: columns.map(cellOf), style: columns.map(styleOf) };
+  });
+  const blockRows = [...above, headings(input, columns), anchor(input, frame, columns, below), ...table];
+  const all = [...blockRows, { cells: [] }, ...kept, ...below.rows];
+  return {
+    ...composeBlock(all),
+    rules: rulesOf(frame, columns, corner, rows.length),
+    widths: columns.map((column) => widthOf(column)),
+    freezeRows: headingRow,
+  };
+}
+
+function blockColumns(extras: readonly ExtraColumn[]): BlockColumn[] {
+  const after = (key: ColumnKey | undefined): BlockColumn[] =>
+    extras.flatMap((extra, at) => (extra.after === key ? [{ extra: at }] : []));
+  return [...after(undefined), ...COLUMNS.flatMap(({ key }) => [{ key }, ...after(key)])];
+}
+
+function rowsAbove({ settings, warnings }: RotationBlockInput): BlockRow[] {
+  const { seasonStart, seasonEnd } = settings.rules;
+  const title = `Rotation from ${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
+  const shown = warnings.length > MOST_WARNINGS ? warnings.slice(0, MOST_WARNINGS - 1) : warnings;
+  const more = warnings.length - shown.length;
+  const lines = more > 0 ? [...shown, `And ${more} more: see the Check column.`] : shown;
+  return [
+    { cells: [text(title)], style: 'title' },
+    { cells: [text(HINT)], style: 'muted' },
+    ...lines.map((line): BlockRow => ({ cells: [text(line)], style: 'warning' })),
+  ];
+}
+
+function headings({ settings, extraColumns }: RotationBlockInput, columns: readonly BlockColumn[]): BlockRow {
+  const cells = columns.map((column) => {
+    if ('extra' in column) return text(extraColumns?.[column.extra]?.heading ?? '');
+    return text(headingOf(COLUMNS.find((one) => one.key === column.key)!, settings.unitSystem));
+  });
+  return { cells, style: 'heading' };
+}
+
+function anchor(
+  { settings }: RotationBlockInput,
+  frame: TableFrame,
+  columns: readonly BlockColumn[],
+  below: ReturnType<typeof settingsRows>,
+): BlockRow {
+  const calls = functionCells(frame, settings.unitSystem, below.address);
+  const cells = columns.map((column) => ('key' in column ? (calls[column.key] ?? BLANK) : BLANK));
+  return { cells, style: 'muted' };
+}
+
+function keptRows(lines: readonly string[]): BlockRow[] {
+  if (lines.length === 0) return [];
+  const title: BlockRow = { cells: [text(KEPT_TITLE)], style: 'heading' };
+  return [title, ...lines.map((line): BlockRow => ({ cells: [text(line)] })), { cells: [] }];
+}
+
+/** Rows added to the longest distance seen, so that windows still hold after rows are inserted. */
+const SPARE_ROWS = 10;
+const SHORTEST_WINDOW = 30;
+
+function frameOf(
+  rows: readonly TableRow[],
+  columns: readonly BlockColumn[],
+  anchorRow: number,
+  left: number,
+): TableFrame {
+  const lettersOf = new Map<ColumnKey, string>();
+  for (const [c, column] of columns.entries()) {
+    if ('key' in column) lettersOf.set(column.key, columnLetters(left + c));
+  }
+  const groups = longestGap(rows.map((row) => row.group));
+  const paddocks = longestGap(rows.map((row) => row.paddock));
+  return {
+    letters: (key) => lettersOf.get(key) ?? 'A',
+    anchorRow,
+    lastRow: anchorRow + rows.length,
+    // Twice the gap: the move before the one before, should that be deleted.
+    groupWindow: Math.max(SHORTEST_WINDOW, 2 * groups + SPARE_ROWS),
+    paddockWindow: Math.max(SHORTEST_WINDOW, paddocks + SPARE_ROWS),
+  };
+}
+
+/** Longest distance between two rows of one name that follow each other. */
+function longestGap(names: readonly string[]): number {
+  const last = new Map<string, number>();
+  let longest = 0;
+  for (const [i, name] of names.entries()) {
+    longest = Math.max(longest, i - (last.get(name) ?? i));
+    last.set(name, i);
+  }
+  return longest;
+}
+
+function styleOf(column: BlockColumn): BlockStyle {
+  return 'key' in column ? COLUMNS.find((one) => one.key === column.key)!.style : 'plain';
+}
+
+function widthOf(column: BlockColumn): number {
+  return 'key' in column ? COLUMNS.find((one) => one.key === column.key)!.width : 0;
+}
+
+const COLOURS = { wrong: '#f4cccc', shortRest: '#fff2cc', today: '#d9ead3' } as const;
+
+/** Colours beside the words of the check column: wrong, short rest, and where the pigs stand today. */
+function rulesOf(
+  frame: TableFrame,
+  columns: readonly BlockColumn[],
+  corner: { row: number },
+  count: number,
+): BlockRule[] {
+  if (count === 0) return [];
+  const first = frame.anchorRow + 1;
+  const at = (key: ColumnKey): string => `$${frame.letters(key)}${first}`;
+  const place = (key: ColumnKey, through: ColumnKey) => {
+    const from = columns.findIndex((column) => 'key' in column && column.key === key);
+    const to = columns.findIndex((column) => 'key' in column && column.key === through);
+    return { row: first - corner.row, column: from, rows: count, columns: to - from + 1 };
+  };
+  const isShort = `LEFT(${at('check')};${CHECKS.short.length})="${CHECKS.short}"`;
+  const isNow = `AND(ISNUMBER(${at('inDay')});${at('inDay')}<=TODAY();${at('out')}>TODAY())`;
+  return [
+    { ...place('check', 'check'), formula: `=${isShort}`, background: COLOURS.shortRest },
+    { ...place('check', 'check'), formula: `=${at('check')}<>""`, background: COLOURS.wrong },
+    { ...place('group', 'paddock'), formula: `=${isNow}`, background: COLOURS.today },
+  ];
+}

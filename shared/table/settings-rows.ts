@@ -1,0 +1,139 @@
+/** The settings of a rotation table as rows of label and values below it. Read back by readSettings. */
+import { columnLetters, fixedA1 } from '../block/a1';
+import { date, number, text } from '../block/cells';
+import type { BlockRow } from '../block/compose-block';
+import type { BlockCell } from '../contract';
+import type { GrowerList } from '../lists/model';
+import { fromInside, symbolOf } from '../units/units';
+import type { RotationSettings } from './model';
+
+/** Marks where the settings begin. */
+export const SETTINGS_TITLE = 'Settings of this table';
+
+/** Labels are what readSettings looks for; units in brackets behind them do not count. */
+export const SETTING_LABELS = {
+  units: 'Units',
+  seasonStart: 'Season start',
+  seasonEnd: 'Season end (last night is the one before)',
+  rest: 'Rest',
+  restDays: 'Rest in days',
+  restByMonth: 'Rest in days, January first',
+  growthByMonth: 'Growth a day, January first',
+  growthNeeded: 'Growth needed',
+  shortestStay: 'Shortest stay in days',
+  longestStay: 'Longest stay in days',
+  groundLimit: 'Ground limit',
+  moveDays: 'Move days',
+  noMoves: 'No moves on',
+  temperature: 'Warm day for water',
+  outdoorFactor: 'Outdoor feed factor',
+  paddockList: 'Paddock list',
+  groupList: 'Group list',
+} as const;
+export type SettingKey = keyof typeof SETTING_LABELS;
+
+export const REST_KINDS = { fixed: 'one number', monthly: 'by month', forage: 'from growth' } as const;
+export const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'] as const;
+const DATES_A_ROW = 12;
+
+export interface SettingsRows {
+  readonly rows: readonly BlockRow[];
+  /** Address of a setting's values, for formulas: "$B$120" or "$B$121:$M$121". */
+  readonly address: (key: SettingKey) => string | undefined;
+}
+
+/** The rows, the first of them in sheet row `top` and column `left`. */
+export function settingsRows(settings: RotationSettings, top: number, left: number): SettingsRows {
+  const lines = settingLines(settings);
+  const rows = lines.map(({ key, unit, values }): BlockRow => {
+    const label = SETTING_LABELS[key] + (unit ? ` (${unit})` : '');
+    return { cells: [text(label), ...values], style: ['muted', ...values.map(() => 'input' as const)] };
+  });
+  const title: BlockRow = { cells: [text(SETTINGS_TITLE)], style: 'heading' };
+  return {
+    rows: [title, ...rows],
+    address: (key) => {
+      const at = lines.findIndex((line) => line.key === key);
+      const count = lines[at]?.values.length ?? 0;
+      if (count === 0) return undefined;
+      const first = fixedA1(top + 1 + at, left + 1);
+      return count === 1 ? first : `${first}:${fixedA1(top + 1 + at, left + count)}`;
+    },
+  };
+}
+
+interface Line {
+  readonly key: SettingKey;
+  readonly unit?: string;
+  readonly values: readonly BlockCell[];
+}
+
+function settingLines({ unitSystem, rules, temperatureC, outdoorFactor, lists }: RotationSettings): Line[] {
+  const limit = rules.groundLimit;
+  const limitUnit = symbolOf('massPerArea', unitSystem).replace('/', '·days/');
+  const moveDays = WEEKDAYS.filter((_, i) => rules.moveWeekdays[i]).join(', ');
+  return [
+    { key: 'units', values: [text(unitSystem)] },
+    { key: 'seasonStart', values: [date(rules.seasonStart)] },
+    { key: 'seasonEnd', values: [date(rules.seasonEnd)] },
+    ...restLines(rules.rest),
+    { key: 'shortestStay', values: [number(rules.shortestStayDays)] },
+    { key: 'longestStay', values: [number(rules.longestStayDays)] },
+    ...(limit === undefined
+      ? []
+      : [
+          {
+            key: 'groundLimit' as const,
+            unit: limitUnit,
+            values: [number(fromInside(limit, 'massPerArea', unitSystem), '#,##0')],
+          },
+        ]),
+    { key: 'moveDays', values: [text(moveDays)] },
+    ...inRows(rules.noMoveDays).map(
+      (days): Line => ({ key: 'noMoves', values: days.map((day) => date(day)) }),
+    ),
+    {
+      key: 'temperature',
+      unit: symbolOf('temperature', unitSystem),
+      values: [number(rounded(fromInside(temperatureC, 'temperature', unitSystem)))],
+    },
+    { key: 'outdoorFactor', values: [number(outdoorFactor)] },
+    ...(lists.paddocks ? [listLine('paddockList', lists.paddocks)] : []),
+    ...(lists.groups ? [listLine('groupList', lists.groups)] : []),
+  ];
+}
+
+/** 20 °C is 68 °F, not 68.00000000000001. */
+function rounded(value: number): number {
+  return Number(value.toFixed(6));
+}
+
+function restLines(rest: RotationSettings['rules']['rest']): Line[] {
+  const kind: Line = { key: 'rest', values: [text(REST_KINDS[rest.kind])] };
+  const numbers = (values: readonly number[]): BlockCell[] => values.map((value) => number(value));
+  if (rest.kind === 'fixed') return [kind, { key: 'restDays', values: numbers([rest.days]) }];
+  if (rest.kind === 'monthly') return [kind, { key: 'restByMonth', values: numbers(rest.days) }];
+  return [
+    kind,
+    { key: 'growthByMonth', values: numbers(rest.growth) },
+    { key: 'growthNeeded', values: numbers([rest.needed]) },
+  ];
+}
+
+function inRows(days: readonly number[]): number[][] {
+  const rows: number[][] = [];
+  for (let i = 0; i < days.length; i += DATES_A_ROW) rows.push(days.slice(i, i + DATES_A_ROW));
+  return rows;
+}
+
+/** Tab, heading row, first and last row, then one cell a column: "area = C, ac". */
+function listLine(key: SettingKey, list: GrowerList): Line {
+  const columns: Partial<Record<string, number>> = list.columns;
+  const units: Partial<Record<string, string>> = list.units;
+  const fields = Object.entries(columns).map(([field, column]) => {
+    const unit = units[field];
+    return text(`${field} = ${columnLetters(column ?? 0)}${unit ? `, ${unit}` : ''}`);
+  });
+  const rows = `headings in row ${list.headingRow}, list in rows ${list.firstRow} to ${list.lastRow}`;
+  return { key, values: [text(list.tab), text(rows), ...fields] };
+}
