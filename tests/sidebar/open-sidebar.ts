@@ -46,7 +46,7 @@ export async function openSidebar(
 ): Promise<Opened> {
   const context = await browser.newContext({ viewport: SIDEBAR, ...options });
   const opened = await context.newPage();
-  opened.setDefaultTimeout(5000);
+  opened.setDefaultTimeout(15_000);
   const errors: string[] = [];
   opened.on('pageerror', (error) => errors.push(error.message));
   opened.on('console', (message) => message.type() === 'error' && errors.push(message.text()));

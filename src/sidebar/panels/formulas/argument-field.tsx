@@ -47,7 +47,7 @@ export function ArgumentField({ param, units, argument, problem, onChange }: Pro
       <div class="pair">
         <Value id={id} param={param} argument={argument} invalid={shown !== undefined} onChange={onChange} />
         {argument.from === 'cells' ? (
-          <Button onPress={() => onChange(BLANK)} label={`Type instead: ${name} from no cells`}>
+          <Button onPress={() => onChange(BLANK)} label={`Type instead of cells for ${name}`}>
             Type instead
           </Button>
         ) : (

@@ -8,6 +8,7 @@ import { PlanSection } from './plan-section';
 import { readRules } from './read-rules';
 import { type RulesForm, startingRules } from './rules-form';
 import { RulesSection } from './rules-section';
+import { SampleFarmOffer } from './sample-farm-offer';
 import type { Book } from './use-book';
 import { useLists } from './use-lists';
 import { usePlan } from './use-plan';
@@ -30,6 +31,7 @@ export function RotationSteps({ book, onReread }: Props) {
   return (
     <>
       <h2>1. Your lists</h2>
+      {!lists.chosen.paddocks && !lists.chosen.groups && <SampleFarmOffer onAdded={onReread} />}
       <ListsSection book={book} lists={lists} units={units} onUnits={setUnits} />
       <h2>2. Your rules</h2>
       <RulesSection form={form} units={units} problems={read.problems} onChange={setRules} />
