@@ -1,8 +1,8 @@
 /** Columns that the grower added to a table of ours, so that a rebuild keeps them. */
-import { BLANK, date, formula, number, text } from '../block/cells';
+import { BLANK } from '../block/cells';
 import { type BlockContent, tableRows } from '../block/read-block';
 import type { BlockCell, WireCell } from '../contract';
-import { dayFromIso } from '../core/calendar/day';
+import { keptCell } from './kept-cell';
 import { ownRowFormula } from './own-row-formula';
 
 export interface AddedColumns {
@@ -32,21 +32,9 @@ export function addedColumns(block: BlockContent, ours: readonly string[], key: 
       const row = rows.get(name);
       if (!row) return headings.map(() => BLANK);
       return headings.map((heading) => {
-        const body = row.formula(heading);
-        return body === ''
-          ? keptCell(row.value(heading))
-          : formula(ownRowFormula(body, row.sheetRow, sheetRow));
+        const formula = ownRowFormula(row.formula(heading), row.sheetRow, sheetRow);
+        return keptCell(row.value(heading), formula);
       });
     },
   };
-}
-
-/** A typed value as it goes back into the sheet. */
-export function keptCell(value: WireCell): BlockCell {
-  if (value === '') return BLANK;
-  if (typeof value === 'number') return number(value);
-  if (typeof value === 'boolean') return { k: 'b', v: value };
-  if (typeof value === 'string') return text(value);
-  const day = dayFromIso(value.d);
-  return day === undefined ? BLANK : date(day);
 }

@@ -14,6 +14,7 @@ import type { BlockCell } from '../../contract';
 import type { Corner } from '../../core/fence/corner';
 import { QUANTITIES, symbolOf, type UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
+import { roundUp } from '../formula-parts';
 import { WGS84_AXIS_METERS, WGS84_FLATTENING } from './local-plane';
 import { CORNER_HEADINGS, holeName } from './map-block';
 import type { MeasuredPaddock } from './measure-map';
@@ -123,10 +124,10 @@ function cornerCells(
   { axis, e2, lengthUnit, postSpacing }: Constants,
 ): BlockCell[] {
   const at = (column: ColumnName, ofRow = row): string => draft.at(ofRow, COLUMNS[column]);
-  const middle = `RADIANS((${at('latitude')}+${at('latitude', next)})/2)`;
+  const middle = radians(`(${at('latitude')}+${at('latitude', next)})/2`);
   const w = `(1-${e2}*SIN(${middle})^2)`;
-  const turn = `RADIANS(MOD(${at('longitude', next)}-${at('longitude')}+180;360)-180)`;
-  const sine = `SIN(RADIANS(${at('latitude')}))`;
+  const turn = radians(`(MOD(${at('longitude', next)}-${at('longitude')}+180;360)-180)`);
+  const sine = `SIN(${radians(at('latitude'))})`;
   const e = `SQRT(${e2})`;
   return [
     text(name),
@@ -134,9 +135,9 @@ function cornerCells(
     number(corner.latitudeDegrees, '0.0000000'),
     number(corner.longitudeDegrees, '0.0000000'),
     formula(`=SQRT(${at('north')}^2+${at('east')}^2)/${lengthUnit}`, '#,##0.0'),
-    formula(`=IF(${postSpacing}>0;ROUNDUP(${at('side')}/${postSpacing}-1/10^9;0);"")`, '0'),
+    formula(`=IF(${postSpacing}>0;${roundUp(`${at('side')}/${postSpacing}`)};"")`, '0'),
     formula(
-      `=${axis}*(1-${e2})/(${w}*SQRT(${w}))*RADIANS(${at('latitude', next)}-${at('latitude')})`,
+      `=${axis}*(1-${e2})/(${w}*SQRT(${w}))*${radians(`(${at('latitude', next)}-${at('latitude')})`)}`,
       '0.00',
     ),
     formula(`=${axis}/SQRT(${w})*COS(${middle})*${turn}`, '0.00'),
@@ -149,4 +150,8 @@ function cornerCells(
       '0',
     ),
   ];
+}
+
+function radians(degrees: string): string {
+  return `(${degrees}*PI()/180)`;
 }

@@ -4,7 +4,8 @@ import { cellA1 } from '../../block/a1';
 import { type BlockContent, tableRows } from '../../block/read-block';
 import type { BlockCell, WireCell } from '../../contract';
 import type { UnitSystem } from '../../units/units';
-import { type AddedColumns, addedColumns, keptCell } from '../added-columns';
+import { type AddedColumns, addedColumns } from '../added-columns';
+import { keptCell } from '../kept-cell';
 import { CORNER_HEADINGS, listHeadings } from './map-block';
 import { mapFromGeojson } from './map-from-geojson';
 import type { FarmMap } from './map-model';
@@ -62,7 +63,7 @@ export function keptInMap(block: BlockContent, units: UnitSystem): KeptInMap {
   const filled = rows.filter((row) => row.value(headings.note) !== '');
   return {
     notes: new Map(
-      filled.map((row) => [nameOf(row.value(headings.name)), keptCell(row.value(headings.note))]),
+      filled.map((row) => [nameOf(row.value(headings.name)), keptCell(row.value(headings.note), '')]),
     ),
     added: addedColumns(block, Object.values(headings), headings.name),
   };

@@ -1,0 +1,171 @@
+/** The map's block, written through the real script into the preview's engine and recalculated there. */
+import { describe, expect, it } from 'vitest';
+import { number as numberCell, text } from '../../../shared/block/cells';
+import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
+import type { BlockInfo, TabContent, WriteBlock } from '../../../shared/contract';
+import { blockFingerprint } from '../../../shared/table/block-fingerprint';
+import { composeMapBlock } from '../../../shared/tasks/map/compose-map-block';
+import { guessRole } from '../../../shared/tasks/map/guess-role';
+import { keptInMap, mapFromBlock } from '../../../shared/tasks/map/map-from-block';
+import { mapFromGeojson } from '../../../shared/tasks/map/map-from-geojson';
+import { type MeasuredMap, measureMap } from '../../../shared/tasks/map/measure-map';
+import { fromInside, type UnitSystem } from '../../../shared/units/units';
+import { openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { scriptText } from '../script-text';
+import { SAMPLE_MAP } from './sample-map';
+
+const measured = (map: unknown): MeasuredMap =>
+  measureMap(
+    mapFromGeojson(map).shapes.map((shape) => ({ ...shape, role: guessRole(shape) })),
+    8,
+    3,
+  );
+
+async function farm(): Promise<Workbook> {
+  return openWorkbook({ tabs: { Farm: [['My own notes']] }, codeJs: await scriptText() });
+}
+
+function compose(map: MeasuredMap, units: UnitSystem, kept?: ReturnType<typeof keptInMap>) {
+  return composeMapBlock({
+    map,
+    settings: { postSpacing: units === 'US' ? 25 : 8 },
+    units,
+    origin: { row: 1, column: 1 },
+    notes: kept?.notes ?? new Map(),
+    ...(kept ? { added: kept.added } : {}),
+  });
+}
+
+function write(book: Workbook, request: Omit<WriteBlock, 'place'>, place: WriteBlock['place']): BlockInfo {
+  const reply = book.ask('writeBlock', { ...request, place });
+  if (!reply.ok) throw new Error(reply.error);
+  return (reply.data as { block: BlockInfo }).block;
+}
+
+function readBack(book: Workbook, info: BlockInfo): BlockContent {
+  const reply = book.ask('readTabs', { tabs: [info.tab] });
+  if (!reply.ok) throw new Error(reply.error);
+  return cutBlock((reply.data as TabContent[])[0]!, info);
+}
+
+const LIST_ROW = 8;
+
+describe('the map block in a sheet', () => {
+  it('agrees with geodesics (geographiclib) to 1 in a million, live, in feet and acres', async () => {
+    const book = await farm();
+    const map = measured(SAMPLE_MAP);
+    write(book, compose(map, 'US'), { at: 'new-tab', tab: 'Map' });
+    const rows = book.values('Map');
+    expect(rows[LIST_ROW - 2]?.slice(0, 8)).toEqual([
+      'paddock',
+      'area (ac)',
+      'perimeter (ft)',
+      'posts',
+      'adjoining',
+      'to water (ft)',
+      'to well (ft)',
+      'note',
+    ]);
+    map.paddocks.forEach((paddock, i) => {
+      const [name, area, perimeter, posts, adjoining] = rows[LIST_ROW - 1 + i] ?? [];
+      expect(name).toBe(paddock.name);
+      expect(Number(area) / fromInside(paddock.areaSquareMeters, 'area', 'US')).toBeCloseTo(1, 6);
+      expect(Number(perimeter) / fromInside(paddock.boundaryMeters, 'length', 'US')).toBeCloseTo(1, 6);
+      const sides = paddock.sidesMeters.map((side) => Math.ceil(fromInside(side, 'length', 'US') / 25));
+      expect(posts).toBe(sides.reduce((sum, gaps) => sum + gaps));
+      expect(adjoining).toBe(paddock.adjoining.join(', '));
+    });
+  });
+
+  it.each([
+    ['on the southern half, across 180°, a kilometre wide', -41.2, 179.995, 0.012, 0.009],
+    ['at 70° north', 70, 25, 0.03, 0.008],
+    ['on the equator', -0.002, -60, 0.005, 0.006],
+  ])('agrees %s', async (_, latitude, longitude, wide, high) => {
+    const wrap = (degrees: number): number => (degrees > 180 ? degrees - 360 : degrees);
+    const corners = [
+      [longitude, latitude],
+      [wrap(longitude + wide), latitude + high / 9],
+      [wrap(longitude + wide * 0.8), latitude + high],
+      [wrap(longitude + wide * 0.1), latitude + high * 0.9],
+    ];
+    const map = measured({ type: 'Polygon', coordinates: [[...corners, corners[0]]] });
+    const book = await farm();
+    write(book, compose(map, 'metric'), { at: 'new-tab', tab: 'Map' });
+    const [, area, perimeter] = book.values('Map')[LIST_ROW - 1] ?? [];
+    const paddock = map.paddocks[0]!;
+    expect(Number(area) / (paddock.areaSquareMeters / 10_000)).toBeCloseTo(1, 6);
+    expect(Number(perimeter) / paddock.boundaryMeters).toBeCloseTo(1, 6);
+  });
+
+  it('follows a corrected corner and a typed spacing, and a rebuild keeps corner, note and own column', async () => {
+    const book = await farm();
+    const map = measured(SAMPLE_MAP);
+    const first = compose(map, 'metric');
+    const info = write(book, first, { at: 'new-tab', tab: 'Map' });
+    const before = Number(book.value('Map', 'B8'));
+    const corner = book.values('Map').findIndex((row) => row[0] === 'North' && row[1] === 3) + 1;
+    book.type('Map', `C${corner}`, '44.0012');
+    expect(Number(book.value('Map', 'B8'))).toBeGreaterThan(before * 1.1);
+    const posts = Number(book.value('Map', 'D8'));
+    book.type('Map', 'B4', '4');
+    expect(Number(book.value('Map', 'D8'))).toBeGreaterThan(posts * 1.8);
+    book.type('Map', 'H9', '=stays text'.slice(1));
+    book.type('Map', 'I7', 'soil');
+    book.type('Map', 'I10', 'sand');
+    book.type('Map', 'J7', 'twice');
+    book.type('Map', 'J10', '=B10*2');
+
+    const block = readBack(book, info);
+    const again = mapFromBlock(block);
+    const remeasured = measureMap(
+      again.shapes.map((shape) => ({ ...shape, role: guessRole(shape) })),
+      4,
+      3,
+    );
+    expect(remeasured.paddocks.map(({ name }) => name)).toEqual(map.paddocks.map(({ name }) => name));
+    expect(remeasured.paddocks[3]?.holes).toHaveLength(1);
+    // One paddock fewer, so that the rows below move up.
+    const fewer = { ...remeasured, paddocks: remeasured.paddocks.slice(1) };
+    const request = compose(fewer, 'metric', keptInMap(block, 'metric'));
+    write(book, { ...request, expects: blockFingerprint(block.values, block.formulas) }, { at: 'own' });
+    const rows = book.values('Map');
+    expect(rows[LIST_ROW - 1]?.[0]).toBe('Middle');
+    expect(rows[LIST_ROW - 1]?.[7]).toBe('stays text');
+    expect(rows[LIST_ROW]?.[8]).toBe('sand');
+    expect(Number(rows[LIST_ROW]?.[9])).toBeCloseTo(Number(rows[LIST_ROW]?.[1]) * 2, 9);
+    expect(book.values('Farm')).toEqual([['My own notes']]);
+  });
+
+  it('keeps names that look like formulas as text', async () => {
+    const named = structuredClone(SAMPLE_MAP);
+    named.features[0]!.properties.name = '=1+1';
+    named.features[1]!.properties.name = '<b>"x"</b>';
+    const book = await farm();
+    write(book, compose(measured(named), 'US'), { at: 'new-tab', tab: 'Map' });
+    expect(book.formula('Map', 'A8')).toBe('');
+    expect(String(book.value('Map', 'A8'))).toMatch(/=1\+1$/);
+    expect(book.formula('Map', 'E9')).toBe('');
+    expect(String(book.value('Map', 'E9'))).toMatch(/=1\+1, Pond field$/);
+  });
+
+  it('gives the same numbers under a decimal comma', async () => {
+    const book = await openWorkbook({ tabs: { Farm: [[]] }, codeJs: await scriptText(), locale: 'de_DE' });
+    const map = measured(SAMPLE_MAP);
+    write(book, compose(map, 'metric'), { at: 'new-tab', tab: 'Map' });
+    expect(Number(book.value('Map', 'B8')) / (map.paddocks[0]!.areaSquareMeters / 10_000)).toBeCloseTo(1, 6);
+  });
+
+  it('writes the typed cells that it was given', () => {
+    const notes = new Map([['North', text('=note')]]);
+    const block = composeMapBlock({
+      map: measured(SAMPLE_MAP),
+      settings: { postSpacing: 8 },
+      units: 'metric',
+      origin: { row: 1, column: 1 },
+      notes,
+    });
+    expect(block.cells[LIST_ROW - 1]?.[7]).toEqual({ k: 't', v: '=note' });
+    expect(block.cells[3]?.[1]).toEqual(numberCell(8));
+  });
+});
