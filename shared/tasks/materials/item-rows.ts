@@ -154,8 +154,8 @@ function addOwn(draft: Draft, own: OwnItem | undefined): void {
 }
 
 function costFormula(draft: Draft, row: number): string {
-  const price = draft.at(row, 5);
-  return `=IF(${price}="";"";N(${draft.at(row, 4)})*${price})`;
+  const [toBuy, price] = [draft.at(row, 4), draft.at(row, 5)];
+  return `=IF(OR(${toBuy}="";${price}="");"";${toBuy}*${price})`;
 }
 
 interface Need {

@@ -1,8 +1,8 @@
 /** The materials list as a block of cells: list on top, then the comparison, the settings and the layout. */
 import { text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
-import type { BlockCell, BlockRule, BlockStyle } from '../../contract';
 import type { UnitSystem } from '../../units/units';
+import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, type SettingValues } from '../settings';
 import { addComparison, type ComparisonKey, type TypedComparison } from './comparison-rows';
@@ -29,13 +29,6 @@ export interface MaterialsPlan {
 export interface MaterialsTyped extends TypedComparison {
   readonly items: ReadonlyMap<string, TypedItem>;
   readonly own: readonly OwnItem[];
-}
-
-export interface ComposedBlock {
-  readonly cells: BlockCell[][];
-  readonly styles: BlockStyle[][];
-  readonly rules: BlockRule[];
-  readonly widths: number[];
 }
 
 /** Cautions that stand beside the list, in the sheet and in the sidebar. */

@@ -1,0 +1,191 @@
+/** The materials block, written through the built script into the preview's engine and recalculated there. */
+import { describe, expect, test } from 'vitest';
+import { COMPARISON_SETTINGS } from '../../../shared/tasks/materials/comparison-rows';
+import { ITEM_NAMES } from '../../../shared/tasks/materials/item-rows';
+import type { Layout } from '../../../shared/tasks/materials/layout';
+import { layoutFence } from '../../../shared/tasks/materials/layout-fence';
+import { type AtATime, MATERIAL_ITEMS, materialNeeds } from '../../../shared/tasks/materials/material-needs';
+import {
+  MATERIALS_BLOCK,
+  type MaterialsPlan,
+  materialsBlock,
+} from '../../../shared/tasks/materials/materials-block';
+import { MATERIALS_SETTINGS } from '../../../shared/tasks/materials/materials-settings';
+import { NOTHING_TYPED, readMaterials } from '../../../shared/tasks/materials/read-materials';
+import { insideSettings, startSettings } from '../../../shared/tasks/settings';
+import { fromInside, type UnitSystem } from '../../../shared/units/units';
+import { openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { beside, cellBeside, errorsIn, readFromSheet, writeInSheet } from '../block-in-sheet';
+import { scriptText } from '../script-text';
+
+const FOOT = 0.3048;
+
+function planOf(layout: Layout, atATime: AtATime, units: UnitSystem, typed = {}): MaterialsPlan {
+  const settings = { ...startSettings(MATERIALS_SETTINGS, units), ...typed };
+  return { layout, atATime, units, settings, comparison: startSettings(COMPARISON_SETTINGS, units) };
+}
+
+async function emptyFarm(options = {}): Promise<Workbook> {
+  return openWorkbook({ tabs: { Notes: [['mine']] }, codeJs: await scriptText(), ...options });
+}
+
+/** The sheet's needs beside the core's: lengths, joules and every item. */
+function expectAsPlanned(content: ReturnType<typeof readFromSheet>, plan: MaterialsPlan): void {
+  const { units } = plan;
+  const inside = insideSettings(MATERIALS_SETTINGS, plan.settings, units);
+  const k = plan.atATime.kind === 'set' ? plan.atATime.paddocks : 1;
+  const fence = layoutFence(plan.layout, inside.postSpacing ?? 0, k);
+  const needs = materialNeeds(fence, plan.atATime, inside);
+  expect(
+    errorsIn(content),
+    JSON.stringify(content.values.filter((row) => errorsIn({ ...content, values: [row] }).length > 0)),
+  ).toEqual([]);
+  const length = (meters: number) => fromInside(meters, 'length', units);
+  expect(beside(content, 'Outer fence')).toBeCloseTo(length(fence.outerMeters), 6);
+  expect(beside(content, 'Dividing fence')).toBeCloseTo(length(fence.dividingMeters), 6);
+  expect(beside(content, 'Line to put up')).toBeCloseTo(length(needs.lineMeters), 6);
+  expect(beside(content, 'Output the energizer needs')).toBeCloseTo(needs.joules, 9);
+  for (const item of MATERIAL_ITEMS) {
+    const need = item === 'cable' ? Math.ceil(length(needs.need.cable) - 1e-9) : needs.need[item];
+    expect([item, beside(content, ITEM_NAMES[item])]).toEqual([item, need]);
+  }
+}
+
+const GRID: Layout = { kind: 'grid', rows: 2, columns: 4, widthMeters: 120 * FOOT, lengthMeters: 180 * FOOT };
+const LANE: Layout = {
+  kind: 'list',
+  touching: 'lengths',
+  paddocks: [
+    { name: '=Oak', widthMeters: 40, lengthMeters: 61 },
+    { name: 'Ash', widthMeters: 37.5, lengthMeters: 60 },
+    { name: 'Triangle', fenceMeters: 212 },
+    { name: 'Elm', widthMeters: 52, lengthMeters: 58, adjoins: [0, 1] },
+  ],
+};
+
+describe('the materials block in a sheet', () => {
+  test.each([
+    ['a grid in feet, all at once', planOf(GRID, { kind: 'all' }, 'US', { publicSide: 700, standing: 300 })],
+    [
+      'a grid in metres, two leapfrogging',
+      planOf(GRID, { kind: 'set', paddocks: 2 }, 'metric', { groups: 2 }),
+    ],
+    ['a list in metres, all at once', planOf(LANE, { kind: 'all' }, 'metric', { lineInsulators: 1 })],
+    [
+      'a list in feet, three leapfrogging',
+      planOf(LANE, { kind: 'set', paddocks: 3 }, 'US', { energizerJoules: 4 }),
+    ],
+  ])('%s: every need is what the core counts', async (_, plan) => {
+    const book = await emptyFarm();
+    const block = materialsBlock(plan, NOTHING_TYPED, { row: 1, column: 1 });
+    const info = writeInSheet(book, MATERIALS_BLOCK, block, { at: 'new-tab', tab: 'Fence' });
+    expectAsPlanned(readFromSheet(book, info), plan);
+  });
+
+  test('FENCE_GRID’s own example stands in the sheet: 1680, 1560, 3240', async () => {
+    const book = await emptyFarm();
+    const block = materialsBlock(planOf(GRID, { kind: 'all' }, 'US'), NOTHING_TYPED, { row: 1, column: 1 });
+    const info = writeInSheet(book, MATERIALS_BLOCK, block, { at: 'new-tab', tab: 'Fence' });
+    const content = readFromSheet(book, info);
+    const row = [1, 2, 3].map((column) => beside(content, 'Fence, shared sides once', column));
+    expect(row.map((value) => Number(value).toFixed(6))).toEqual([
+      '1680.000000',
+      '1560.000000',
+      '3240.000000',
+    ]);
+    // Two strands of a growing pig's fence stand at 10 and 18 in (extension FAQ, second hand); 50 lb pigs.
+    const heights = [1, 2].map((column) => beside(content, 'Wire heights, lowest first', column));
+    expect(heights.map((value) => Number(value).toFixed(6))).toEqual(['10.000000', '18.000000']);
+  });
+
+  test('Iowa State’s quarter mile of woven wire, typed into the sheet: 2,553.30 and 1.93 a foot', async () => {
+    const book = await emptyFarm();
+    const quarterMile: Layout = {
+      kind: 'list',
+      touching: 'alone',
+      paddocks: [{ name: 'Run', fenceMeters: 1320 * FOOT }],
+    };
+    const block = materialsBlock(planOf(quarterMile, { kind: 'all' }, 'US'), NOTHING_TYPED, {
+      row: 1,
+      column: 1,
+    });
+    const info = writeInSheet(book, MATERIALS_BLOCK, block, { at: 'new-tab', tab: 'Fence' });
+    let content = readFromSheet(book, info);
+    book.type('Fence', cellBeside(content, 'Pay for an hour of work'), '15.05');
+    const typed: [string, number | undefined, number][] = [
+      ['Corner and brace posts', 4, 28],
+      ['Line posts, wood', 57, 9],
+      ['Line posts, steel', 55, 5],
+      ['Staples and clips', undefined, 1.8],
+      ['Barbed wire, one strand', undefined, 0.06],
+      ['Woven wire', undefined, 0.7],
+    ];
+    for (const [item, quantity, price] of typed) {
+      const row = content.values.findIndex((cells) => cells[0] === 'Woven wire' && cells[1] === item) + 1;
+      if (quantity !== undefined) book.type('Fence', `C${row}`, String(quantity));
+      book.type('Fence', `E${row}`, String(price));
+    }
+    content = readFromSheet(book, info);
+    expect(errorsIn(content)).toEqual([]);
+    expect(beside(content, 'First cost', 2)).toBeCloseTo(2553.3, 2);
+    expect(beside(content, 'First cost for each ft', 2)).toBeCloseTo(1.93, 2);
+    expect(beside(content, 'Items without a price', 2)).toBe(0);
+    // 20 years, 8 % upkeep and 8 % on half, as in the yearly table of FM-1855: 5 + 8 + 4 = 17 % of the first cost.
+    expect(beside(content, 'A year, together', 2)).toBeCloseTo(2553.3 * 0.17, 2);
+  });
+
+  test('a changed setting and typed stock change the list; a rebuild keeps what was typed', async () => {
+    const book = await emptyFarm();
+    const plan = planOf(GRID, { kind: 'all' }, 'US');
+    const place = { at: 'area', tab: 'Notes', row: 3, column: 2 } as const;
+    const info = writeInSheet(book, MATERIALS_BLOCK, materialsBlock(plan, NOTHING_TYPED, place), place);
+    let content = readFromSheet(book, info);
+    const posts = Number(beside(content, 'Line posts'));
+    book.type('Notes', cellBeside(content, 'Gap between posts, at most'), '12.5');
+    book.type('Notes', cellBeside(content, 'Rolls of wire', 3), '2');
+    book.type('Notes', cellBeside(content, 'Rolls of wire', 5), '80');
+    const free = content.values.findIndex((row) => row[0] === ITEM_NAMES.tester) + 3;
+    const own = info.row + free - 1;
+    for (const [column, value] of [
+      ['B', 'Sledge'],
+      ['C', '2'],
+      ['E', '1'],
+      ['G', '31.5'],
+    ] as const) {
+      book.type('Notes', `${column}${own}`, value);
+    }
+    content = readFromSheet(book, info);
+    expect(Number(beside(content, 'Line posts'))).toBeGreaterThan(posts * 1.8);
+    // 3240 ft × 2 strands × 1.1 = 7128 ft, ⌈5.4⌉ = 6 rolls, 4 to buy at 80; the sledge 31.50.
+    expect(beside(content, 'Rolls of wire', 4)).toBe(4);
+    expect(beside(content, 'Rolls of wire', 6)).toBe(320);
+    expect(beside(content, 'To buy, together', 6)).toBe(351.5);
+    // Twelve items, less the rolls that have a price and the signs that nobody needs.
+    expect(beside(content, 'To buy, but without a price', 6)).toBe(10);
+
+    const read = readMaterials(content);
+    expect(read.settings.values.postSpacing).toBe(12.5);
+    expect(read.atATime).toEqual({ kind: 'all' });
+    const settings = { ...plan.settings, ...read.settings.values };
+    const again = materialsBlock({ ...plan, settings }, read.typed, info);
+    const rebuilt = writeInSheet(book, MATERIALS_BLOCK, again, { at: 'own' }, content.expects);
+    const after = readFromSheet(book, rebuilt);
+    expect(beside(after, 'Rolls of wire', 3)).toBe(2);
+    expect(beside(after, 'To buy, together', 6)).toBe(351.5);
+    expect(beside(after, 'Sledge', 4)).toBe(1);
+    expectAsPlanned(after, { ...plan, settings });
+  });
+
+  test('each cell function stands in at most one cell', () => {
+    const { cells } = materialsBlock(planOf(GRID, { kind: 'all' }, 'US'), NOTHING_TYPED, {
+      row: 1,
+      column: 1,
+    });
+    const formulas = cells.flat().flatMap((cell) => (cell.k === 'f' ? [cell.v] : []));
+    for (const name of ['FENCE_GRID', 'ENERGIZER_JOULES', 'GROUND_RODS', 'STRAND_HEIGHTS']) {
+      expect(formulas.filter((body) => body.includes(`${name}(`))).toHaveLength(1);
+    }
+    // No decimal point or comma: every locale reads the formulas.
+    expect(formulas.filter((body) => /\d[.,]\d|\{/.test(body))).toEqual([]);
+  });
+});
