@@ -117,7 +117,12 @@ export const WriteBlock = v.object({
 });
 export type WriteBlock = v.InferOutput<typeof WriteBlock>;
 
-export const WriteDone = v.object({ block: BlockInfo, a1: v.string() });
+export const WriteDone = v.object({
+  block: BlockInfo,
+  a1: v.string(),
+  /** What could not be done once the cells were in, for example colours; '' where all is well. */
+  note: v.string(),
+});
 export type WriteDone = v.InferOutput<typeof WriteDone>;
 
 /** Every call: its name, what goes in and what comes out. */

@@ -13,6 +13,7 @@ import { readSelection } from './actions/read-selection';
 import { readTabs } from './actions/read-tabs';
 import { startSample } from './actions/start-sample';
 import { writeBlock } from './actions/write-block';
+import { failureSentence } from './failure-sentence';
 import { type SheetPort, Told } from './port';
 
 type Actions = { readonly [Name in CallName]: (port: SheetPort, request: Request<Name>) => Reply<Name> };
@@ -57,23 +58,4 @@ function sampleFarm(id: string) {
   const farm = SAMPLE_FARMS.find((sample) => sample.id === id);
   if (!farm) throw new Told(`There is no sample farm named "${id}".`);
   return farm;
-}
-
-/** Failures of the sheet service in plain words, with what to do. */
-export function failureSentence(error: unknown): string {
-  if (error instanceof Told) return error.message;
-  const message = error instanceof Error ? error.message : String(error);
-  if (/protected/i.test(message)) {
-    return 'That part of the sheet is protected against changes. Ask its owner to let you edit it, or write to a new tab.';
-  }
-  if (/permission|not authori[sz]ed|authori[sz]ation/i.test(message)) {
-    return `Google did not allow it (${message}). Open the menu Sounder Sheet once and allow access; if you can only view this file, ask its owner for edit access or make a copy.`;
-  }
-  if (/too many|quota|limit exceeded|rate/i.test(message)) {
-    return 'Google asks to slow down: too many requests in a short time. Wait a minute and try again.';
-  }
-  if (/execution time|timed out|timeout/i.test(message)) {
-    return 'Google stopped the script because it took too long. Close other files with scripts and try again.';
-  }
-  return `The spreadsheet refused: ${message}. Look at the sheet, then try again.`;
 }

@@ -87,8 +87,14 @@ export function boundSpreadsheet(): SheetPort {
       file.insertSheet(name);
     },
     removeTab: (name) => file.deleteSheet(sheetOf(name)),
+    readFormats: (area) => rangeOf(area).getNumberFormats(),
+    setFormats: (area, formats) => {
+      rangeOf(area).setNumberFormats(formats);
+    },
     write: (area, content) => writeRange(rangeOf(area), content),
+    style: (area, styles) => styleRange(rangeOf(area), styles),
     nameArea: (name, area) => file.setNamedRange(name, rangeOf(area)),
+    forgetName: (name) => file.removeNamedRange(name),
     setRules: (area, old, rules) => setRules(sheetOf(area.tab), area, old, rules),
     setLook: (tab, column, widths, freezeRows) => setLook(sheetOf(tab), column, widths, freezeRows),
     putFormula: (area, formula) => {
@@ -169,9 +175,12 @@ function makeRoom(sheet: Sheet, area: Area): void {
 }
 
 /** Formats go first: a cell with format "@" keeps text that begins with "=" as text. */
-function writeRange(range: Range, { values, formats, styles }: AreaWrite): void {
+function writeRange(range: Range, { values, formats }: AreaWrite): void {
   range.setNumberFormats(formats);
   range.setValues(values);
+}
+
+function styleRange(range: Range, styles: BlockStyle[][]): void {
   const look = <T>(of: (style: BlockStyle) => T): T[][] => styles.map((row) => row.map(of));
   range.setBackgrounds(look((style) => LOOKS[style].background));
   range.setFontColors(look((style) => LOOKS[style].color));

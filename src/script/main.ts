@@ -8,6 +8,7 @@ import { MARROW_CREEK } from '../../shared/samples/marrow-creek';
 import type { SampleFarm } from '../../shared/samples/sample-farm';
 import { startSample } from './actions/start-sample';
 import * as sidebarDoor from './answer-sidebar';
+import { failureSentence } from './failure-sentence';
 import { addMenu, boundSpreadsheet, showSidebarPage, showText, spreadsheetEdge } from './google';
 import { HELP_TEXT } from './help-text';
 
@@ -46,7 +47,7 @@ function startFromMenu(farm: SampleFarm): void {
     const { tabs } = startSample(boundSpreadsheet(), farm);
     showText(TITLE, `Added ${tabs.map((tab) => `"${tab}"`).join(' and ')}. Everything in it is invented.`);
   } catch (error) {
-    showText(TITLE, sidebarDoor.failureSentence(error));
+    showText(TITLE, failureSentence(error));
   }
 }
 

@@ -23,7 +23,6 @@ export interface AreaContent {
 export interface AreaWrite {
   readonly values: (string | number | boolean)[][];
   readonly formats: string[][];
-  readonly styles: BlockStyle[][];
 }
 
 export interface SheetPort {
@@ -40,8 +39,13 @@ export interface SheetPort {
   makeRoom(area: Area): void;
   addTab(name: string): void;
   removeTab(name: string): void;
+  readFormats(area: Area): string[][];
+  setFormats(area: Area, formats: string[][]): void;
+  /** Formats, then all values as one batch. */
   write(area: Area, content: AreaWrite): void;
+  style(area: Area, styles: BlockStyle[][]): void;
   nameArea(name: string, area: Area): void;
+  forgetName(name: string): void;
   /** Replaces the conditional colours that lie inside `old`, keeps all others. */
   setRules(area: Area, old: Area | undefined, rules: readonly BlockRule[]): void;
   setLook(tab: string, column: number, widths: readonly number[], freezeRows: number): void;

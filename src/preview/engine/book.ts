@@ -1,7 +1,9 @@
 /** One workbook in the engine: the few readings and changes that the service stand-ins need. Indexes start at 0. */
+
 import type { Engine, EngineCell, EngineCommand, EngineLocale, EngineModel, EngineZone } from './engine';
 import { HOOKS_KEY, type HostHooks } from './host-hooks';
 import { localeOf } from './locale';
+import { sheetsFormat } from './number-format';
 import { BATCH_COMMAND } from './prepare-engine';
 
 export type Size = { rows: number; columns: number };
@@ -112,7 +114,7 @@ export class Book {
 
   /** The format the cell itself carries, '' where it has none. */
   ownFormat(sheetId: string, row: number, column: number): string {
-    return this.model.getters.getCell({ sheetId, row, col: column })?.format ?? '';
+    return sheetsFormat(this.model.getters.getCell({ sheetId, row, col: column })?.format ?? '');
   }
 
   style(sheetId: string, row: number, column: number) {

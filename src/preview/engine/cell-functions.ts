@@ -26,8 +26,10 @@ export function registerCellFunctions(engine: Engine, functions: readonly CellFu
       description: help.description,
       category: 'Sounder Sheet',
       args: help.parameters.map((parameter) => ({
-        // Every argument is optional for the engine, so that the function's own refusal is what people read.
-        ...engine.helpers.arg(`${parameter.name} (any, range<any>, optional)`, parameter.help),
+        ...engine.helpers.arg(
+          `${parameter.name} (any, range<any>${isOptional(parameter.help)})`,
+          parameter.help,
+        ),
         acceptErrors: true,
       })),
       compute(...cells) {
@@ -39,8 +41,15 @@ export function registerCellFunctions(engine: Engine, functions: readonly CellFu
         return runCellFunction(engine, hooks, help.name, cells as never[], context.locale.dateFormat);
       },
     });
+    // Google Sheets calls a function with too few arguments too, so that its own refusal is what people read.
+    engine.registries.functionRegistry.get(help.name).minArgRequired = 0;
     registered.set(help.name, signature);
   }
+}
+
+/** "Optional." at the beginning of an argument's help is the only sign of it that Sheets shows. */
+function isOptional(help: string): string {
+  return /^optional\b/i.test(help) ? ', optional' : '';
 }
 
 function runCellFunction(

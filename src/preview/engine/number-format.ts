@@ -7,11 +7,23 @@ export const AUTOMATIC_FORMAT = '0.###############';
 const AUTOMATIC = new Set(['', 'General', 'general', AUTOMATIC_FORMAT]);
 
 /**
+ * Plain text "@" under the engine's name. With "@" itself the engine shows the apostrophe of "'=1+1", and without
+ * the apostrophe it would take "=1+1" for a formula; a four-part format has neither trouble.
+ */
+const ENGINE_TEXT_FORMAT = '0;-0;0;@';
+
+/** The Sheets pattern of an engine format. */
+export function sheetsFormat(format: string): string {
+  return format === ENGINE_TEXT_FORMAT ? '@' : format;
+}
+
+/**
  * Engine format for a Sheets pattern; '' is automatic. Undefined where the engine cannot show it.
  * The engine has no one-letter hour, minute or second, and no durations.
  */
 export function engineFormat(engine: Engine, pattern: string): string | undefined {
   if (AUTOMATIC.has(pattern)) return '';
+  if (pattern === '@') return ENGINE_TEXT_FORMAT;
   const known = pattern
     .replace(/\[h+\](?=:)/gi, 'hhhh')
     .replace(/(^|[^h])h(?!h)/g, '$1hh')

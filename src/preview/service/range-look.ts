@@ -1,6 +1,6 @@
 /** How a range looks: number formats, colours, fonts, alignment, wrapping. */
 import type { EngineStyle } from '../engine/engine';
-import { AUTOMATIC_FORMAT, engineFormat } from '../engine/number-format';
+import { AUTOMATIC_FORMAT, engineFormat, sheetsFormat } from '../engine/number-format';
 import { zoneOf, zonesByEntry } from './area';
 import { guardService } from './call-gate';
 import { cssColor } from './colors';
@@ -95,7 +95,7 @@ export class RangeLook extends RangePlace {
       Array.from(
         { length: columns },
         (__, c) =>
-          book.cell(sheetId, row + r, column + c).format ||
+          sheetsFormat(book.cell(sheetId, row + r, column + c).format ?? '') ||
           book.ownFormat(sheetId, row + r, column + c) ||
           AUTOMATIC_FORMAT,
       ),

@@ -3,11 +3,13 @@
  * an array formula. Cells keep their last value beside the formula; what spilled is left out, so that a formula
  * finds room when the file is opened elsewhere.
  */
+
 import type { CellErrorValue, CellValue, Style, Workbook, Worksheet } from 'exceljs';
 import type { Book } from '../engine/book';
 import type { EngineCell, EngineStyle } from '../engine/engine';
 import { sheetsErrorName } from '../engine/error-names';
 import { toSheetsFormula } from '../engine/formula-text';
+import { sheetsFormat } from '../engine/number-format';
 import { DAY_MS, UNIX_EPOCH_SERIAL } from '../engine/zone-time';
 import { widthOfPixels } from './column-width';
 
@@ -40,7 +42,7 @@ function writeCells(book: Book, sheetId: string, sheet: Worksheet): void {
     const evaluated = book.cell(sheetId, row, col);
     cell.value = cellValue(book, book.formula(sheetId, row, col), evaluated);
     const format = stored.format || evaluated.format;
-    if (format) cell.numFmt = format;
+    if (format) cell.numFmt = sheetsFormat(format);
     Object.assign(cell, styleOf(book.style(sheetId, row, col)));
   }
 }

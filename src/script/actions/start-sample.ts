@@ -39,8 +39,9 @@ function writeTab(port: SheetPort, name: string, rows: readonly (readonly Sample
   port.write(area, {
     values: cells.map((row) => row.map(sampleValue)),
     formats: cells.map((row) => row.map(sampleFormat)),
-    styles: cells.map((row, r) => row.map((): BlockStyle => (r === 0 ? 'title' : 'plain'))),
   });
+  const styles = cells.map((row, r) => row.map((): BlockStyle => (r === 0 ? 'title' : 'plain')));
+  port.style(area, styles);
 }
 
 function sampleValue(cell: SampleCell): string | number | boolean {

@@ -5,201 +5,87 @@
  * batch, so that a failure leaves the old table or the new one, never half of each.
  */
 
-import { areaA1, cellA1 } from '../../../shared/block/a1';
-import type { BlockCell, BlockInfo, WriteBlock, WriteDone } from '../../../shared/contract';
-import { dayFromIso } from '../../../shared/core/calendar/day';
-import { serialFromDay } from '../../../shared/core/calendar/serial';
+import { areaA1 } from '../../../shared/block/a1';
+import type { WriteBlock, WriteDone } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
-import { type Area, type AreaContent, type AreaWrite, type SheetPort, Told } from '../port';
-
-const DATE_FORMAT = 'yyyy-mm-dd';
-/** Keeps text as text, whatever it begins with. */
-const TEXT_FORMAT = '@';
-const GENERAL_FORMAT = 'General';
-/** Far above any season's table; a guard against a runaway request. Judgement. */
-const MOST_CELLS = 200_000;
-const LONGEST_TAB_NAME = 100;
+import { failureSentence } from '../failure-sentence';
+import { type Area, type SheetPort, Told } from '../port';
+import { blockContent, grid, union } from './block-content';
+import { isEmpty, targetArea } from './target-area';
 
 export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
-  const size = sizeOf(request);
   return port.locked(() => {
-    const old = port.namedAreas().find((area) => area.name === request.name);
-    const area = targetArea(port, request, size, old);
-    const madeTab = request.place.at === 'new-tab';
-    if (madeTab) port.addTab(area.tab);
-    try {
-      port.makeRoom(area);
-      port.write(union(area, own(request, old)), content(request, area, own(request, old)));
-      port.nameArea(request.name, area);
-    } catch (error) {
-      if (madeTab) port.removeTab(area.tab);
-      throw error;
-    }
-    port.setRules(area, own(request, old), request.rules);
-    if (madeTab) port.setLook(area.tab, area.column, request.widths, request.freezeRows);
-    port.showTab(area.tab);
-    const block: BlockInfo = { name: request.name, ...area };
-    return { block, a1: areaA1(area) };
+    const named = port.namedAreas().find((area) => area.name === request.name);
+    const area = targetArea(port, request, named);
+    const old = request.place.at === 'own' ? named : undefined;
+    writeCells(port, request, area, old);
+    const note = finish(port, request, area, old);
+    return { block: { name: request.name, ...area }, a1: areaA1(area), note };
   });
 }
 
-function own(request: WriteBlock, old: Area | undefined): Area | undefined {
-  return request.place.at === 'own' ? old : undefined;
-}
-
-function sizeOf({ cells, styles }: WriteBlock): { rows: number; columns: number } {
-  const rows = cells.length;
-  const columns = cells[0]?.length ?? 0;
-  const even = (grid: readonly (readonly unknown[])[]) =>
-    grid.length === rows && grid.every((row) => row.length === columns);
-  if (columns === 0 || !even(cells) || !even(styles)) {
-    throw new Told(
-      'The table came in uneven rows and was not written. Please report this; nothing was changed.',
-    );
-  }
-  if (rows * columns > MOST_CELLS) {
-    throw new Told(
-      `The table would take ${rows} rows and ${columns} columns, more than a sheet bears. Plan a shorter season. Nothing was written.`,
-    );
-  }
-  return { rows, columns };
-}
-
-function targetArea(
-  port: SheetPort,
-  request: WriteBlock,
-  size: { rows: number; columns: number },
-  old: Area | undefined,
-): Area {
-  const { place } = request;
-  if (place.at === 'own') return overOwn(port, request, size, old);
-  if (old) {
-    throw new Told(
-      `A table of this kind already stands on "${old.tab}" at ${areaA1(old)}. Rebuild it there, or delete that tab first. Nothing was written.`,
-    );
-  }
-  if (place.at === 'new-tab') return newTab(port, place.tab, size);
-  const area: Area = { tab: place.tab, row: place.row, column: place.column, ...size };
-  refuseTaken(port, area, undefined);
-  return area;
-}
-
-function newTab(port: SheetPort, name: string, size: { rows: number; columns: number }): Area {
-  const tab = name.trim();
-  if (tab === '' || tab.length > LONGEST_TAB_NAME) {
-    throw new Told(`The new tab needs a name of 1 to ${LONGEST_TAB_NAME} letters. Nothing was written.`);
-  }
-  const taken = port.tabs().some((info) => info.name.toLowerCase() === tab.toLowerCase());
-  if (taken)
-    throw new Told(`There is already a tab named "${tab}". Choose another name. Nothing was written.`);
-  return { tab, row: 1, column: 1, ...size };
-}
-
-function overOwn(
-  port: SheetPort,
-  request: WriteBlock,
-  size: { rows: number; columns: number },
-  old: Area | undefined,
-): Area {
-  if (!old) {
-    throw new Told(
-      'The table to rebuild is no longer in this file. Build it on a new tab. Nothing was written.',
-    );
-  }
-  const now = port.read(old);
-  if (request.expects !== blockFingerprint(now.values, now.formulas)) {
-    throw new Told(
-      `Somebody changed the table on "${old.tab}" after it was read here. Read it again, look at the plan and write once more. Nothing was written.`,
-    );
-  }
-  const area: Area = { tab: old.tab, row: old.row, column: old.column, ...size };
-  refuseTaken(port, area, old);
-  return area;
-}
-
-const MOST_NAMED_CELLS = 5;
-
-/** Refuses where a cell of the area that is not our own already holds something. */
-function refuseTaken(port: SheetPort, area: Area, old: Area | undefined): void {
-  const tab = port.tabs().find((info) => info.name === area.tab);
-  if (!tab) throw new Told(`There is no tab named "${area.tab}" any more. Nothing was written.`);
-  const rows = Math.min(area.rows, tab.rows - area.row + 1);
-  const columns = Math.min(area.columns, tab.columns - area.column + 1);
-  if (rows <= 0 || columns <= 0) return;
-  const taken = takenCells(port.read({ ...area, rows, columns }), area, old);
-  if (taken.length === 0) return;
-  const named = taken.slice(0, MOST_NAMED_CELLS).join(', ');
-  const more = taken.length > MOST_NAMED_CELLS ? ` and ${taken.length - MOST_NAMED_CELLS} more` : '';
-  throw new Told(
-    `The table needs ${areaA1(area)} on "${area.tab}", but something stands in ${named}${more}. Choose an empty area or a new tab, or move those cells. Nothing was written.`,
-  );
-}
-
-function takenCells({ values, formulas }: AreaContent, area: Area, old: Area | undefined): string[] {
-  const taken: string[] = [];
-  values.forEach((row, r) => {
-    row.forEach((value, c) => {
-      const at = { row: area.row + r, column: area.column + c };
-      const empty = value === '' && (formulas[r]?.[c] ?? '') === '';
-      if (!empty && !(old && inside(old, at))) taken.push(cellA1(at.row, at.column));
-    });
-  });
-  return taken;
-}
-
-function inside(area: Area, at: { row: number; column: number }): boolean {
-  return (
-    at.row >= area.row &&
-    at.row < area.row + area.rows &&
-    at.column >= area.column &&
-    at.column < area.column + area.columns
-  );
-}
-
-/** The smallest rectangle over both: cells of the old block that the new one no longer needs are blanked. */
-function union(area: Area, old: Area | undefined): Area {
-  if (!old) return area;
-  return {
-    ...area,
-    rows: Math.max(area.rows, old.rows),
-    columns: Math.max(area.columns, old.columns),
-  };
-}
-
-function content(request: WriteBlock, area: Area, old: Area | undefined): AreaWrite {
+/**
+ * All or nothing: where the cells cannot be written, the new tab, the name and the formats are taken back.
+ * A service may also fail after the cells are in; then the table stands, and what is in the sheet decides.
+ */
+function writeCells(port: SheetPort, request: WriteBlock, area: Area, old: Area | undefined): void {
   const all = union(area, old);
-  const grid = <T>(of: (r: number, c: number) => T): T[][] =>
-    Array.from({ length: all.rows }, (_, r) => Array.from({ length: all.columns }, (__, c) => of(r, c)));
-  const cellAt = (r: number, c: number): BlockCell => request.cells[r]?.[c] ?? { k: 'blank' };
-  return {
-    values: grid((r, c) => sheetValue(cellAt(r, c))),
-    formats: grid((r, c) => numberFormat(cellAt(r, c))),
-    styles: grid((r, c) => request.styles[r]?.[c] ?? 'plain'),
-  };
+  const undo: (() => void)[] = [];
+  try {
+    if (request.place.at === 'new-tab') {
+      port.addTab(area.tab);
+      undo.push(() => port.removeTab(area.tab));
+    }
+    port.makeRoom(area);
+    // The name goes first: a table without its name could never be found again.
+    port.nameArea(request.name, area);
+    undo.push(() => (old ? port.nameArea(request.name, old) : port.forgetName(request.name)));
+    const formats = port.readFormats(all);
+    undo.push(() => port.setFormats(all, formats));
+    port.write(all, blockContent(request, area, old));
+  } catch (error) {
+    if (isWritten(port, request, all, old)) return;
+    for (const step of undo.reverse()) attempt(step);
+    throw new Told(
+      `${failureSentence(error)} ${old ? 'The table was left as it was.' : 'No table was written.'}`,
+    );
+  }
 }
 
-function sheetValue(cell: BlockCell): string | number | boolean {
-  if (cell.k === 'blank') return '';
-  if (cell.k === 'd') return dateSerial(cell.v);
-  return cell.v;
+/** True where the sheet holds something else now than before the write. */
+function isWritten(port: SheetPort, request: WriteBlock, all: Area, old: Area | undefined): boolean {
+  try {
+    if (!old) return !isEmpty(port.read(all));
+    const { values, formulas } = port.read(old);
+    return blockFingerprint(values, formulas) !== request.expects;
+  } catch {
+    return false;
+  }
 }
 
-function dateSerial(iso: string): number {
-  const day = dayFromIso(iso);
-  if (day === undefined) throw new Told(`"${iso}" is not a date. Nothing was written.`);
-  return serialFromDay(day);
+/** Colours, widths and the view: where they fail the table stands all the same, and the reply says so. */
+function finish(port: SheetPort, request: WriteBlock, area: Area, old: Area | undefined): string {
+  const all = union(area, old);
+  const failure = attempt(() => {
+    port.style(
+      all,
+      grid(all, (r, c) => request.styles[r]?.[c] ?? 'plain'),
+    );
+    port.setRules(area, old, request.rules);
+    if (request.place.at === 'new-tab') {
+      port.setLook(area.tab, area.column, request.widths, request.freezeRows);
+    }
+    port.showTab(area.tab);
+  });
+  return failure ? `The table is written, but not all of its colours and widths. ${failure}` : '';
 }
 
-function numberFormat(cell: BlockCell): string {
-  switch (cell.k) {
-    case 't':
-      return TEXT_FORMAT;
-    case 'd':
-      return DATE_FORMAT;
-    case 'n':
-    case 'f':
-      return cell.format && cell.format !== TEXT_FORMAT ? cell.format : GENERAL_FORMAT;
-    default:
-      return GENERAL_FORMAT;
+/** Runs a step whose failure must not stop the rest; gives the sentence of what went wrong. */
+function attempt(step: () => void): string | undefined {
+  try {
+    step();
+    return undefined;
+  } catch (error) {
+    return failureSentence(error);
   }
 }

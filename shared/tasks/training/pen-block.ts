@@ -1,0 +1,157 @@
+/** The training pen as a live list: one TRAINING_PEN call, one STRAND_HEIGHTS call, plain formulas for the rest. */
+import { BLANK, formula, text } from '../../block/cells';
+import { composeBlock } from '../../block/compose-block';
+import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
+import type { UnitSystem } from '../../units/units';
+import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { roundUp } from '../formula-parts';
+import { addSettings, type SettingSpec, type SettingValues } from '../settings';
+
+export const PEN_BLOCK = 'SOUNDER_TRAINING_PEN';
+export const PEN_HEADINGS = ['Item', 'Need', 'Unit', 'On hand', 'To buy'] as const;
+
+export type PenKey = 'head' | 'weight' | 'panel' | 'spacing' | 'area' | 'strands';
+export type PenSettings = SettingValues<PenKey>;
+
+/** Start values are those of TRAINING_PEN, so that a cell typed by hand agrees with the block. */
+export const PEN_SETTINGS: readonly SettingSpec<PenKey>[] = [
+  { key: 'head', label: 'Pigs', unit: 'head', start: 8, note: 'Trained together.', min: 1, whole: true },
+  {
+    key: 'weight',
+    label: 'Weight of one',
+    quantity: 'mass',
+    start: { US: 60, metric: 27 },
+    note: 'On the day they go in; the wires hang by it.',
+    above: 0,
+    max: 400,
+  },
+  {
+    key: 'panel',
+    label: 'Length of a panel',
+    quantity: 'length',
+    start: { US: 16, metric: 4.9 },
+    note: 'Rigid panels outside the wire. Common practice, no source.',
+    above: 0,
+  },
+  {
+    key: 'spacing',
+    label: 'Widest gap between posts',
+    quantity: 'length',
+    start: { US: 16 / 3, metric: 4.9 / 3 },
+    note: 'Three gaps to a panel. Common practice, no source.',
+    above: 0,
+  },
+  {
+    key: 'area',
+    label: 'Floor for each pig',
+    quantity: 'floorArea',
+    start: { US: 25, metric: 2.4 },
+    note: 'Judgement: about twice the floor on which a 250 lb (113 kg) pig lies flat. More in hot weather.',
+    above: 0,
+  },
+  {
+    key: 'strands',
+    label: 'Live wires',
+    unit: 'wires',
+    start: 2,
+    note: '1 to 3. Small pigs do better with a second, lower wire: judgement.',
+    min: 1,
+    max: 3,
+    whole: true,
+  },
+];
+
+/** Stand in the sheet and in the sidebar. */
+export const PEN_CAUTIONS = [
+  'Panels outside, live wire inside, so that the pigs see the wire and cannot get out: published (Defra Pig Welfare Code PB7950).',
+  'Never drive pigs into the wire. Leave them room to step back, and watch the first hour.',
+  'The energizer’s manual and local codes decide. Earth at least 10 m (33 ft) from any utility or telephone earth; one energizer to a fence; no live barbed wire.',
+  'Shade, shelter, feed and water are not in this list. Heat kills pigs: keep water there at all times.',
+] as const;
+
+export const POST_SIDES =
+  'Corner posts stand inside the panels, posts along the sides outside, so that the pigs’ push goes into the posts. Common practice, no source.';
+
+/** What TRAINING_PEN answers with, row by row. "live wire" and insulators are for one wire. */
+const LINES = ['panels', 'side', 'posts', 'clips', 'insulators', 'wire', 'highest'] as const;
+const COUNTED: readonly string[] = ['panels', 'posts', 'clips'];
+
+const INPUT_ROW: readonly BlockStyle[] = ['plain', 'plain', 'muted', 'input', 'plain'];
+
+export type PenBlock = Pick<WriteBlock, 'name' | 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
+
+/** `onHand` holds typed cells by the item's place in the list, 0 for the first. */
+export function composePenBlock(
+  settings: PenSettings,
+  onHand: readonly BlockCell[],
+  units: UnitSystem,
+  origin: Origin,
+): PenBlock {
+  const draft = draftBlock(origin);
+  draft.add([text('Training pen')], 'title');
+  draft.add([text('Change a setting here and the list follows.')], 'muted');
+  for (const caution of PEN_CAUTIONS) draft.add([text(caution)], 'warning');
+  draft.add([text(POST_SIDES)], 'muted');
+  const set = addSettings(draft, PEN_SETTINGS, settings, units);
+  draft.add();
+  draft.add(PEN_HEADINGS.map(text), 'heading');
+  const first = addPenLines(draft, set, onHand, units);
+  addWires(draft, set, onHand, first);
+  draft.add();
+  const heights = formula(`=STRAND_HEIGHTS(${set.weight};${set.strands};"${units}")`, '0.0');
+  draft.add([text(`Wire heights (${units === 'US' ? 'in' : 'cm'})`), heights, BLANK, BLANK]);
+  draft.add(
+    [text('Lowest first. Certainty of each height: see STRAND_HEIGHTS in “Work out a number”.')],
+    'muted',
+  );
+  return {
+    name: PEN_BLOCK,
+    ...composeBlock(draft.rows),
+    rules: [],
+    widths: [240, 90, 90, 90, 90],
+    freezeRows: 0,
+  };
+}
+
+function addPenLines(
+  draft: Draft,
+  set: Readonly<Record<PenKey, string>>,
+  onHand: readonly BlockCell[],
+  units: UnitSystem,
+): number {
+  const first = draft.next();
+  const call = `=TRAINING_PEN(${set.head};${set.weight};${set.panel};${set.spacing};${set.area};"${units}")`;
+  LINES.forEach((line, i) => {
+    const counted = COUNTED.includes(line);
+    const row = draft.next();
+    // One call fills item, need and unit of all rows; those cells stay blank here.
+    const cells = [i === 0 ? formula(call) : BLANK, BLANK, BLANK];
+    const typed = counted ? [onHand[i] ?? BLANK, toBuy(draft, row)] : [];
+    draft.add([...cells, ...typed], counted ? INPUT_ROW : 'plain');
+  });
+  return first;
+}
+
+function addWires(
+  draft: Draft,
+  set: Readonly<Record<PenKey, string>>,
+  onHand: readonly BlockCell[],
+  first: number,
+): void {
+  const times = [
+    { item: 'offset insulators, all wires', line: 'insulators' },
+    { item: 'live wire, all wires', line: 'wire' },
+  ] as const;
+  times.forEach(({ item, line }, i) => {
+    const source = first + LINES.indexOf(line);
+    const row = draft.next();
+    const need = formula(`=${draft.at(source, 1)}*${set.strands}`, '#,##0');
+    const unit = formula(`=${draft.at(source, 2)}`);
+    draft.add([text(item), need, unit, onHand[LINES.length + i] ?? BLANK, toBuy(draft, row)], INPUT_ROW);
+  });
+}
+
+function toBuy(draft: Draft, row: number): BlockCell {
+  const [need, have] = [draft.at(row, 1), draft.at(row, 3)];
+  return formula(`=IF(ISNUMBER(${need});MAX(0;${roundUp(`(${need}-N(${have}))`)});"")`, '#,##0');
+}
