@@ -1,6 +1,6 @@
 /** One workbook in the engine: the few readings and changes that the service stand-ins need. Indexes start at 0. */
-
 import type { Engine, EngineCell, EngineCommand, EngineLocale, EngineModel, EngineZone } from './engine';
+import { plainQuotes } from './formula-text';
 import { HOOKS_KEY, type HostHooks } from './host-hooks';
 import { localeOf } from './locale';
 import { sheetsFormat } from './number-format';
@@ -99,10 +99,10 @@ export class Book {
 
   cell(sheetId: string, row: number, column: number): EngineCell {
     const cell = this.model.getters.getEvaluatedCell({ sheetId, row, col: column });
-    if (!cell.link || cell.type !== 'text') return cell;
-    // The engine reads "[label](address)" as a link and shows the label; Sheets keeps the text.
+    if (cell.type !== 'text') return cell;
     const stored = this.model.getters.getCell({ sheetId, row, col: column });
-    if (!stored || stored.isFormula) return cell;
+    if (!stored || stored.isFormula) return { ...cell, value: plainQuotes(cell.value) };
+    // The engine reads "[label](address)" as a link and shows the label; Sheets keeps the text.
     return { ...cell, value: stored.content.replace(/^'/, '') };
   }
 

@@ -1,6 +1,7 @@
 /** Values between the engine's cells (columns of {value, format}) and scripts (rows of plain values and Dates). */
 import type { Engine, EngineResult } from './engine';
 import { SCRIPT_ERROR, sheetsErrorName } from './error-names';
+import { plainQuotes } from './formula-text';
 import { dateOfSerial, serialOfDate } from './zone-time';
 
 type EngineArgument = EngineResult | EngineResult[][] | undefined | null;
@@ -20,13 +21,15 @@ export function scriptValue(engine: Engine, cell: EngineResult, timeZone: string
 /** One argument of a cell function. A range of one cell arrives as a single value. */
 export function scriptArgument(engine: Engine, argument: EngineArgument, timeZone: string): unknown {
   if (argument === undefined || argument === null) return '';
-  if (!Array.isArray(argument)) return scriptValue(engine, argument, timeZone);
+  const one = (cell: EngineResult | undefined): unknown => {
+    const value = scriptValue(engine, cell ?? { value: null }, timeZone);
+    return typeof value === 'string' ? plainQuotes(value) : value;
+  };
+  if (!Array.isArray(argument)) return one(argument);
   const columns = argument;
   const height = columns[0]?.length ?? 0;
-  if (columns.length === 1 && height === 1) return scriptValue(engine, columns[0]![0]!, timeZone);
-  return Array.from({ length: height }, (_, row) =>
-    columns.map((column) => scriptValue(engine, column[row] ?? { value: null }, timeZone)),
-  );
+  if (columns.length === 1 && height === 1) return one(columns[0]?.[0]);
+  return Array.from({ length: height }, (_, row) => columns.map((column) => one(column[row])));
 }
 
 export function isDate(value: unknown): value is Date {

@@ -28,6 +28,11 @@ function piecesOf(formula: string, quoteInText: RegExp): Piece[] {
 const SHEETS_TEXT = /^"(?:[^"]|"")*"/;
 const ENGINE_TEXT = /^"(?:[^"\\]|\\.)*"/;
 
+/** Text that a formula gave, without the backslash that the engine keeps before each quote in it. */
+export function plainQuotes(text: string): string {
+  return text.replace(/\\"/g, '"');
+}
+
 function toEngineText(text: string): string {
   return `"${text.slice(1, -1).replace(/""/g, '\\"')}"`;
 }

@@ -22,6 +22,7 @@ const area = RangePlace.area;
 export function writtenEntry(host: HostState, value: unknown, ownFormat: string): Entry {
   const { locale } = host.book;
   if (value === null || value === undefined || value === '') return { content: '' };
+  if (ownFormat === PLAIN_TEXT_FORMAT && !isDate(value)) return literalText(String(value));
   if (typeof value === 'boolean') return { content: value ? 'TRUE' : 'FALSE' };
   if (typeof value === 'number') return { content: Number.isFinite(value) ? String(value) : '#NUM!' };
   if (isDate(value)) {
@@ -31,7 +32,6 @@ export function writtenEntry(host: HostState, value: unknown, ownFormat: string)
     return ownFormat === '' ? { content: String(serial), format } : { content: String(serial) };
   }
   const text = String(value);
-  if (ownFormat === PLAIN_TEXT_FORMAT) return literalText(text);
   const entry = typedEntry(text, locale, Number(new Date(host.now()).getUTCFullYear()));
   return ownFormat === '' ? entry : { content: entry.content };
 }
