@@ -13,6 +13,7 @@ import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { FREE_COLUMNS } from '../name-blank-headings';
 import { addSettings, type SettingSpec, type SettingValues } from '../settings';
 import { MINIMUM_DAYS_NOTE } from './training-advice';
 
@@ -75,12 +76,13 @@ export function composeLogBlock(
   const { minimumDays } = addSettings(draft, LOG_SETTINGS, settings, 'US');
   const todayRow = draft.add([text('Today'), formula('=TODAY()', 'yyyy-mm-dd')]);
   draft.add();
-  draft.add([...LOG_HEADINGS, ...addedHeadings].map(text), 'heading');
+  const headings = [...LOG_HEADINGS, ...addedHeadings, ...Array<string>(FREE_COLUMNS).fill('')];
+  draft.add(headings.map(text), 'heading');
   const first = draft.next();
   const last = first + Math.max(FEWEST_ROWS, typed.length + FREE_ROWS) - 1;
   const places: Places = { minimumDays, today: draft.fixed(todayRow, 1), first, last };
   for (let row = first; row <= last; row++) {
-    addLogRow(draft, places, typed[row - first] ?? new Map(), addedHeadings);
+    addLogRow(draft, places, typed[row - first] ?? new Map(), headings);
   }
   const status = LOG_HEADINGS.indexOf('Status');
   const colour = (word: string, background: string) => ({
@@ -107,15 +109,11 @@ interface Places {
   readonly last: number;
 }
 
-function addLogRow(draft: Draft, places: Places, typed: LogRow, added: readonly string[]): void {
+function addLogRow(draft: Draft, places: Places, typed: LogRow, headings: readonly string[]): void {
   const row = draft.next();
   const results = resultCells(draft, row, places);
-  const cells = [...LOG_HEADINGS, ...added].map(
-    (heading) => results.get(heading) ?? typed.get(heading) ?? BLANK,
-  );
-  const styles = [...LOG_HEADINGS, ...added].map(
-    (heading): BlockStyle => (results.has(heading) ? 'plain' : 'input'),
-  );
+  const cells = headings.map((heading) => results.get(heading) ?? typed.get(heading) ?? BLANK);
+  const styles = headings.map((heading): BlockStyle => (results.has(heading) ? 'plain' : 'input'));
   draft.add(cells, styles);
 }
 
@@ -183,7 +181,10 @@ function missingText(at: (heading: (typeof LOG_HEADINGS)[number]) => string, tod
     piece(`NOT(ISNUMBER(${back}))`, 'backed off'),
     piece(`NOT(ISNUMBER(${check}))`, 'passed the check'),
     piece(`${observer}=""`, 'name of the observer'),
-    piece(`COUNT(${days})<COUNTA(${days})`, 'a day that is typed as words, not as a date'),
+    piece(
+      `COUNT(${days})<COUNTA(${days})`,
+      'a day that is typed as words (Format > Number > Date, then type it again)',
+    ),
     piece(
       `OR(AND(COUNT(${inPen};${saw})=2;${saw}<${inPen});AND(COUNT(${saw};${back})=2;${back}<${saw});AND(COUNT(${back};${check})=2;${check}<${back}))`,
       'days in their order',

@@ -153,5 +153,5 @@ function addWires(
 
 function toBuy(draft: Draft, row: number): BlockCell {
   const [need, have] = [draft.at(row, 1), draft.at(row, 3)];
-  return formula(`=IF(ISNUMBER(${need});MAX(0;${roundUp(`(${need}-N(${have}))`)});"")`, '#,##0');
+  return formula(`=IF(ISNUMBER(${need});MAX(0;${roundUp(`(${need}-SUM(${have}))`)});"")`, '#,##0');
 }

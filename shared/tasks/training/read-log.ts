@@ -1,4 +1,5 @@
 import type { BlockContent } from '../../block/read-block';
+import { nameBlankHeadings } from '../name-blank-headings';
 import { rowsBetween } from '../rows-between';
 import { readSettings, type SettingsRead } from '../settings';
 import { LOG_HEADINGS, LOG_INPUTS, LOG_REMARKS, LOG_RESULTS, LOG_SETTINGS, type LogRow } from './log-block';
@@ -11,7 +12,8 @@ export interface LogRead {
 }
 
 /** What was typed in a training log that stands already, columns of the grower's own included. */
-export function readLog(block: BlockContent): LogRead {
+export function readLog(standing: BlockContent): LogRead {
+  const block = nameBlankHeadings(standing, LOG_HEADINGS, standing.values.length);
   const head = block.values.find((row) => LOG_HEADINGS.every((heading) => row.includes(heading))) ?? [];
   const addedHeadings = head.filter(
     (cell): cell is string =>

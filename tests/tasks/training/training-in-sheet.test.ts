@@ -1,0 +1,196 @@
+/** The training blocks, written through the real script into the preview's engine and recalculated there. */
+import { describe, expect, it } from 'vitest';
+import type { WireCell } from '../../../shared/contract';
+import { startSettings } from '../../../shared/tasks/settings';
+import { composeLogBlock, LOG_HEADINGS } from '../../../shared/tasks/training/log-block';
+import { composePenBlock, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
+import { readLog } from '../../../shared/tasks/training/read-log';
+import { readPen } from '../../../shared/tasks/training/read-pen';
+import { openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { readBack, writeNew, writeOver } from '../block-in-sheet';
+import { scriptText } from '../script-text';
+
+const ORIGIN = { row: 1, column: 1 };
+
+async function farm(today = '2026-05-20'): Promise<Workbook> {
+  return openWorkbook({ tabs: { Farm: [[]] }, codeJs: await scriptText(), today });
+}
+
+describe('the pen list', () => {
+  // Common practice, no source: a pen whose every side is one 16 ft panel takes 4 panels and 12 posts.
+  it('lists panels and posts with one call each of TRAINING_PEN and STRAND_HEIGHTS', async () => {
+    const book = await farm();
+    book.resetCounts();
+    const settings = { ...startSettings(PEN_SETTINGS, 'US'), weight: 216 };
+    writeNew(book, composePenBlock(settings, [], 'US', ORIGIN), 'Pen');
+    const rows = book.values('Pen');
+    const head = rows.findIndex((row) => row[0] === 'Item');
+    expect(rows.slice(head + 1, head + 8).map((row) => row.slice(0, 3))).toEqual([
+      ['panels', 4, 'panels'],
+      ['inside length of a side', 16, 'ft'],
+      ['posts', 12, 'posts'],
+      ['clips', 36, 'clips'],
+      ['offset insulators', 12, 'insulators'],
+      ['live wire', 64, 'ft'],
+      ['highest wire', expect.closeTo(17.2, 1), 'in'],
+    ]);
+    // Two wires: twice the wire, 2 × 64 ft, and twice the insulators.
+    expect(rows[head + 8]?.slice(0, 3)).toEqual(['offset insulators, all wires', 24, 'insulators']);
+    expect(rows[head + 9]?.slice(0, 3)).toEqual(['live wire, all wires', 128, 'ft']);
+    // Two strands for growing pigs: 10 and 18 in (published, second hand).
+    const heights = rows.find((row) => String(row[0]).startsWith('Wire heights'));
+    expect(heights?.slice(1, 3)).toEqual([expect.closeTo(10, 6), expect.closeTo(18, 6)]);
+    expect(Object.keys(book.cellCalls).sort()).toEqual(['STRAND_HEIGHTS', 'TRAINING_PEN']);
+  });
+
+  it('subtracts what is on hand, follows a typed setting, and a rebuild keeps both', async () => {
+    const book = await farm();
+    const settings = startSettings(PEN_SETTINGS, 'metric');
+    const info = writeNew(book, composePenBlock(settings, [], 'metric', ORIGIN), 'Pen');
+    const head = book.values('Pen').findIndex((row) => row[0] === 'Item') + 1;
+    const pigs = book.values('Pen').findIndex((row) => row[0] === 'Pigs') + 1;
+    book.type('Pen', `B${pigs}`, '40');
+    book.type('Pen', `D${head + 3}`, '10');
+    book.type('Pen', `D${head + 9}`, '5000');
+    // 40 pigs × 2.4 m² = 96 m², √96 = 9.8 m: two 4.9 m panels a side, 8 panels, 4 × 6 = 24 posts.
+    expect(book.value('Pen', `B${head + 1}`)).toBe(8);
+    expect(book.value('Pen', `E${head + 3}`)).toBe(14);
+    expect(book.value('Pen', `E${head + 9}`)).toBe(0);
+
+    const old = readBack(book, info);
+    const read = readPen(old);
+    expect(read.settings.values.head).toBe(40);
+    writeOver(
+      book,
+      composePenBlock({ ...settings, ...read.settings.values }, read.onHand, 'metric', ORIGIN),
+      old,
+    );
+    expect(book.value('Pen', `B${head + 1}`)).toBe(8);
+    expect(book.value('Pen', `D${head + 3}`)).toBe(10);
+    expect(book.value('Pen', `D${head + 9}`)).toBe(5000);
+  });
+});
+
+describe('the training log', () => {
+  async function log(rows: Record<string, string>[], today?: string) {
+    const book = await farm(today);
+    const info = writeNew(book, composeLogBlock({ minimumDays: 3 }, [], [], ORIGIN), 'Training');
+    const head = book.values('Training').findIndex((row) => row[0] === LOG_HEADINGS[0]) + 1;
+    const cell = (row: number, heading: string): string =>
+      `${String.fromCharCode(65 + (LOG_HEADINGS as readonly string[]).indexOf(heading))}${head + row}`;
+    rows.forEach((row, i) => {
+      for (const [heading, typed] of Object.entries(row)) book.type('Training', cell(i + 1, heading), typed);
+    });
+    const at = (row: number, heading: string): unknown => book.value('Training', cell(row, heading));
+    return { book, info, at, cell };
+  }
+
+  const TRAINED = {
+    'Pig or batch': 'Red',
+    Group: 'Spring',
+    'In the pen on': '2026-05-10',
+    'Saw the wire on': '2026-05-10',
+    'Backed off on': '2026-05-11',
+    'Passed check on': '2026-05-12',
+    Observer: 'Ada',
+  };
+
+  it('is ready from the later of the check and the fewest days', async () => {
+    const { at, book } = await log([TRAINED, { ...TRAINED, 'Passed check on': '2026-05-18' }]);
+    expect(at(1, 'Status')).toBe('ready');
+    expect(at(1, 'Still missing')).toBe('');
+    // 10 May + 3 days
+    expect(at(1, 'Ready from')).toEqual(new Date('2026-05-13'));
+    expect(at(2, 'Ready from')).toEqual(new Date('2026-05-18'));
+    // The group waits for its last batch.
+    expect(at(1, 'Group ready from')).toEqual(new Date('2026-05-18'));
+    expect(at(1, 'Days in')).toBe(2);
+    book.type('Training', 'B5', '14');
+    expect(book.value('Training', 'A5')).toBe('Fewest days in the pen');
+    expect(at(1, 'Status')).toBe('wait');
+    expect(at(1, 'Ready from')).toEqual(new Date('2026-05-24'));
+  });
+
+  it('says what is missing, one thing left out at a time', async () => {
+    const words: Record<string, RegExp> = {
+      'In the pen on': /^day in the pen$/,
+      'Saw the wire on': /^saw the wire$/,
+      'Backed off on': /^backed off$/,
+      'Passed check on': /^passed the check$/,
+      Observer: /^name of the observer$/,
+    };
+    const rows = Object.keys(words).map((heading) => {
+      const { [heading as keyof typeof TRAINED]: _, ...rest } = TRAINED;
+      return rest as Record<string, string>;
+    });
+    const { at } = await log(rows);
+    Object.values(words).forEach((pattern, i) => {
+      expect(at(i + 1, 'Still missing')).toMatch(pattern);
+      expect(at(i + 1, 'Status')).toBe('not ready');
+      expect(at(i + 1, 'Ready from')).toBe('not ready');
+      expect(at(i + 1, 'Group ready from')).toBe('not ready');
+    });
+  });
+
+  it('never takes a seller’s word, an order that cannot be, a day ahead or a day in words', async () => {
+    const { at } = await log([
+      { 'Pig or batch': 'Bought', 'Seller says trained': 'yes, fully' },
+      { ...TRAINED, 'Pig or batch': 'Backwards', Group: 'B', 'Saw the wire on': '2026-05-01' },
+      { ...TRAINED, 'Pig or batch': 'Ahead', Group: 'C', 'Passed check on': '2026-06-01' },
+      { ...TRAINED, 'Pig or batch': 'Words', Group: 'D', 'Backed off on': 'last Tuesday' },
+      { ...TRAINED, 'Pig or batch': 'Word and deed', Group: 'E', 'Seller says trained': 'yes' },
+      { ...TRAINED, 'Pig or batch': 'no group', Group: '' },
+    ]);
+    expect(at(1, 'Status')).toBe('not ready');
+    expect(at(1, 'Still missing')).toBe(
+      'day in the pen; saw the wire; backed off; passed the check; name of the observer (a seller’s word does not count)',
+    );
+    expect(at(2, 'Still missing')).toBe('days in their order');
+    expect(at(3, 'Still missing')).toBe('a day that lies ahead');
+    expect(at(4, 'Still missing')).toMatch(/^backed off; a day that is typed as words/);
+    expect([2, 3, 4].map((row) => at(row, 'Ready from'))).toEqual(['not ready', 'not ready', 'not ready']);
+    expect(at(5, 'Status')).toBe('ready');
+    expect(at(6, 'Group ready from')).toBe('');
+    expect(at(7, 'Status')).toBe('');
+  });
+
+  it('keeps everything typed on a rebuild: gaps, own columns, notes, and free rows stay', async () => {
+    const { book, info, at } = await log([
+      { ...TRAINED, Note: '=limps?'.slice(1) },
+      {},
+      { ...TRAINED, 'Pig or batch': 'Blue', Group: 'Spring' },
+    ]);
+    book.type('Training', 'P8', 'Ear tag');
+    book.type('Training', 'P11', '007a');
+    book.type('Training', 'B5', '5');
+    book.type('Training', 'Q9', 'bold one');
+    const old = readBack(book, info);
+    const read = readLog(old);
+    expect(read.addedHeadings).toEqual(['Ear tag', 'Own column 1']);
+    const again = composeLogBlock(
+      { minimumDays: 3, ...read.settings.values },
+      read.rows,
+      read.addedHeadings,
+      ORIGIN,
+    );
+    writeOver(book, again, old);
+    expect(at(1, 'Note')).toBe('limps?');
+    expect(at(2, 'Pig or batch')).toBe('');
+    expect(at(3, 'Pig or batch')).toBe('Blue');
+    expect(book.value('Training', 'P11')).toMatch(/007a$/);
+    expect(book.value('Training', 'Q9')).toBe('bold one');
+    expect(at(3, 'Ready from')).toEqual(new Date('2026-05-15'));
+    expect(book.values('Training').length).toBeGreaterThanOrEqual(8 + 8);
+  });
+
+  it('feeds a group list: a date when ready, words that stop the plan when not', async () => {
+    const { book, cell } = await log([TRAINED]);
+    book.type('Farm', 'A1', `=Training!${cell(1, 'Group ready from')}`);
+    const wire = (): WireCell =>
+      (book.ask('readTabs', { tabs: ['Farm'] }) as { data: { values: WireCell[][] }[] }).data[0]!
+        .values[0]![0]!;
+    expect(wire()).toEqual({ d: '2026-05-13' });
+    book.type('Training', cell(1, 'Observer'), '');
+    expect(wire()).toBe('not ready');
+  });
+});
