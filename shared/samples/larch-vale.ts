@@ -2,7 +2,7 @@ import type { SampleFarm } from './sample-farm';
 
 /** An invented metric farm: two groups on fourteen paddocks, both lists on one tab, headings in another order. */
 export const LARCH_VALE: SampleFarm = {
-  id: 'larch-vale-metric',
+  id: 'metric-larch-vale',
   title: 'Larch Vale (metres, hectares, kilograms)',
   tabs: [
     {

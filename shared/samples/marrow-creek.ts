@@ -2,7 +2,7 @@ import type { SampleCell, SampleFarm } from './sample-farm';
 
 /** An invented farm in feet, acres and pounds: one growing group on ten paddocks along a lane. */
 export const MARROW_CREEK: SampleFarm = {
-  id: 'marrow-creek-feet',
+  id: 'feet-marrow-creek',
   title: 'Marrow Creek (feet, acres, pounds)',
   tabs: [
     {
