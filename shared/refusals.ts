@@ -30,10 +30,10 @@ export class Refusal extends Error {
     this.name = 'Refusal';
   }
 
-  /** The sentence for a cell. */
+  /** The sentence for a cell. Limits that come from the other unit system are rounded to read well. */
   sentence(functionName: string, system: UnitSystem): string {
     const got = this.got === undefined ? '' : `, got ${words(this.got, system)}`;
-    return `${functionName}: ${this.argument} must ${words(this.must, system)}${got}`;
+    return `${functionName}: ${this.argument} must ${words(this.must, system, DIGITS_OF_LIMITS)}${got}`;
   }
 }
 
@@ -41,9 +41,12 @@ export function amount(value: number, quantity: Quantity): Amount {
   return { value, quantity };
 }
 
+const DIGITS = 6;
+const DIGITS_OF_LIMITS = 4;
+
 /** A number as people write it: up to 6 significant digits, no trailing zeros. */
-export function plainNumber(value: number): string {
-  return Number.isFinite(value) ? String(Number(value.toPrecision(6))) : String(value);
+export function plainNumber(value: number, digits = DIGITS): string {
+  return Number.isFinite(value) ? String(Number(value.toPrecision(digits))) : String(value);
 }
 
 const LONGEST_QUOTE = 40;
@@ -67,16 +70,16 @@ export function isErrorText(cell: unknown): boolean {
   return typeof cell === 'string' && /^#(N\/A|[A-Z0-9/]+[!?])$/.test(cell);
 }
 
-function words(parts: Words, system: UnitSystem): string {
+function words(parts: Words, system: UnitSystem, digits = DIGITS): string {
   if (typeof parts === 'string') return parts;
-  if (isAmount(parts)) return amountWords(parts, system);
-  return parts.map((part) => (typeof part === 'string' ? part : amountWords(part, system))).join('');
+  if (isAmount(parts)) return amountWords(parts, system, digits);
+  return parts.map((part) => (typeof part === 'string' ? part : amountWords(part, system, digits))).join('');
 }
 
 function isAmount(parts: Words): parts is Amount {
   return typeof parts === 'object' && 'quantity' in parts;
 }
 
-function amountWords(part: Amount, system: UnitSystem): string {
-  return `${plainNumber(fromInside(part.value, part.quantity, system))} ${symbolOf(part.quantity, system)}`;
+function amountWords({ value, quantity }: Amount, system: UnitSystem, digits: number): string {
+  return `${plainNumber(fromInside(value, quantity, system), digits)} ${symbolOf(quantity, system)}`;
 }

@@ -1,7 +1,7 @@
 /** Reads one cell for one argument: blank, refused or a value in inside units. */
-import type { BooleanParam, ChoiceParam, DateParam, ListParam, NumberParam } from '../catalogue/define';
+import type { BooleanParam, ChoiceParam, DateParam, NumberParam, Param } from '../catalogue/define';
 import { type Day, dayFromIso } from '../core/calendar/day';
-import { amount, describeCell, Refusal, type Words } from '../refusals';
+import { type Amount, amount, describeCell, Refusal, type Words } from '../refusals';
 import { toInside, type UnitSystem } from '../units/units';
 import type { Edge } from './edge';
 
@@ -12,44 +12,82 @@ export function isBlank(cell: unknown): boolean {
   return cell === '' || cell === undefined || cell === null;
 }
 
+/** A single argument: its value, its default where blank, or a refusal. */
+export function readArgument(param: Param, cell: unknown, system: UnitSystem, edge: Edge): unknown {
+  if (isBlank(cell)) {
+    const filled = defaultOf(param, system);
+    if (filled === undefined && !param.optional) throw new Refusal(param.name, 'be given', 'a blank');
+    return filled;
+  }
+  switch (param.kind) {
+    case 'number':
+      return readNumber(param, cell, system);
+    case 'choice':
+      return readChoice(param, cell);
+    case 'boolean':
+      return readBoolean(param, cell);
+    case 'date':
+      return readDate(param, cell, edge);
+    default:
+      return undefined;
+  }
+}
+
+function defaultOf(param: Param, system: UnitSystem): unknown {
+  if (param.kind === 'boolean') return param.default;
+  if (param.kind !== 'number' || param.default === undefined) return undefined;
+  const typed = typeof param.default === 'number' ? param.default : param.default[system];
+  return readNumber(param, typed, system);
+}
+
+type Limits = Pick<NumberParam, 'quantity' | 'above' | 'min' | 'max' | 'below' | 'whole'>;
+
 /** The number in a cell, plain text numbers included; refuses everything else. */
-export function readNumber(
-  param: Pick<NumberParam | ListParam, 'name' | 'quantity' | 'above' | 'min' | 'max'> & { whole?: true },
-  cell: unknown,
-  system: UnitSystem,
-): number {
+export function readNumber(param: Limits & { name: string }, cell: unknown, system: UnitSystem): number {
   const typed = typeof cell === 'string' && PLAIN_NUMBER.test(cell.trim()) ? Number(cell) : cell;
   if (typeof typed !== 'number' || !Number.isFinite(typed)) {
     throw new Refusal(param.name, 'be a number', describeCell(cell));
   }
   const inside = param.quantity ? toInside(typed, param.quantity, system) : typed;
   const limit = brokenLimit(param, inside);
-  if (limit) throw new Refusal(param.name, limit, gotAmount(param, typed, inside));
+  if (limit) {
+    throw new Refusal(
+      param.name,
+      limit,
+      param.quantity ? amount(inside, param.quantity) : describeCell(typed),
+    );
+  }
   return inside;
 }
 
-/** Limits in words where a number breaks them, else undefined. */
-function brokenLimit(
-  param: Pick<NumberParam | ListParam, 'quantity' | 'above' | 'min' | 'max'> & { whole?: true },
-  inside: number,
-): Words | undefined {
+/** Limits in words where a number breaks one of them, else undefined. */
+function brokenLimit(param: Limits, inside: number): Words | undefined {
+  const { above, min, max, below, whole } = param;
+  const fits =
+    (above === undefined || inside > above) &&
+    (min === undefined || inside >= min) &&
+    (max === undefined || inside <= max) &&
+    (below === undefined || inside < below);
+  if (fits) return whole && !Number.isInteger(inside) ? 'be a whole number' : undefined;
   const show = (limit: number): Words => (param.quantity ? amount(limit, param.quantity) : String(limit));
-  if (param.above !== undefined && !(inside > param.above)) return join('be more than ', show(param.above));
-  if (param.whole && !Number.isInteger(inside)) return 'be a whole number';
-  const { min, max } = param;
-  if ((min !== undefined && inside < min) || (max !== undefined && inside > max)) {
-    if (min !== undefined && max !== undefined) return join('be from ', show(min), ' to ', show(max));
-    return min !== undefined ? join('be ', show(min), ' or more') : join('be ', show(max ?? 0), ' or less');
-  }
-  return undefined;
+  if (min !== undefined && max !== undefined) return join('be from ', show(min), ' to ', show(max));
+  const low =
+    above !== undefined
+      ? join('more than ', show(above))
+      : min !== undefined
+        ? join(show(min), ' or more')
+        : [];
+  const high =
+    below !== undefined
+      ? join('less than ', show(below))
+      : max !== undefined
+        ? join('at most ', show(max))
+        : [];
+  return join('be ', low, low.length > 0 && high.length > 0 ? ' and ' : '', high);
 }
 
-function join(...parts: Words[]): Words {
-  return parts.flat() as Words;
-}
-
-function gotAmount(param: { quantity?: NumberParam['quantity'] }, typed: number, inside: number): Words {
-  return param.quantity ? amount(inside, param.quantity) : describeCell(typed);
+function join(...parts: Words[]): readonly (string | Amount)[] {
+  return parts.flat() as readonly (string | Amount)[];
 }
 
 export function readChoice(param: ChoiceParam, cell: unknown): string {

@@ -8,7 +8,7 @@ import { isBlank, readNumber } from './read-cell';
 /** Rows of cells: what a range is, and what a single cell becomes. */
 export function asRows(arg: unknown): readonly (readonly unknown[])[] {
   if (!Array.isArray(arg)) return [[arg]];
-  return arg.map((row) => (Array.isArray(row) ? row : [row]));
+  return arg.every(Array.isArray) ? arg : arg.map((row) => (Array.isArray(row) ? row : [row]));
 }
 
 /**
@@ -91,6 +91,7 @@ const FEWEST_CORNERS = 3;
 
 /** Two columns of decimal degrees; rows that are wholly blank are left out. */
 export function readCorners(name: string, arg: unknown): readonly Corner[] {
+  if (isBlank(arg)) throw new Refusal(name, 'be given', 'a blank');
   const rows = asRows(arg);
   const wide = rows.find((row) => row.length !== 2);
   if (wide)
@@ -111,9 +112,7 @@ function readCorner(name: string, row: readonly unknown[], at: number): Corner {
       return readNumber(param, cell, 'metric');
     } catch (error) {
       if (!(error instanceof Refusal)) throw error;
-      const must =
-        typeof error.must === 'string' ? error.must : `be from ${param.min} to ${param.max} degrees`;
-      throw new Refusal(`${name}, row ${at + 1}, ${param.name}`, must, describeCell(cell));
+      throw new Refusal(`${name}, row ${at + 1}, ${param.name}`, error.must, describeCell(cell));
     }
   };
   return { latitudeDegrees: degrees(LATITUDE, row[0]), longitudeDegrees: degrees(LONGITUDE, row[1]) };

@@ -13,6 +13,7 @@ export function nutrientLoad(
   days: number,
   areaSquareMeters: number,
 ): readonly number[] {
-  const liveweightDays = (head * weightKg * days) / areaSquareMeters;
-  return DROPPED_PER_1000_A_DAY.map((rate) => (liveweightDays * rate) / 1000);
+  const load = (head * weightKg * days) / areaSquareMeters / 1000;
+  const { nitrogen, phosphorus, potassium } = DROPPED_PER_1000_A_DAY;
+  return [load * nitrogen, load * phosphorus, load * potassium];
 }

@@ -3,7 +3,9 @@
  *
  *   head × (weight × t + gain × t² ÷ 2) = limit × area, solved for t
  *
- * In the units of the inputs. The root is taken in the form that keeps its digits where the gain is small.
+ *   days = 2 d ÷ (1 + √(1 + 2 d × gain ÷ weight)), d = limit × area ÷ head ÷ weight
+ *
+ * In the units of the inputs. This form of the root keeps its digits where the gain is small or nothing.
  * Source: definition; the limit is the farm's own (see groundLimit).
  */
 export function stayDays(
@@ -13,6 +15,6 @@ export function stayDays(
   limit: number,
   dailyGain: number,
 ): number {
-  const perHead = (limit * area) / head;
-  return (2 * perHead) / (weight + Math.hypot(weight, Math.sqrt(2 * dailyGain * perHead)));
+  const daysAtThatWeight = (limit * area) / head / weight;
+  return (2 * daysAtThatWeight) / (1 + Math.sqrt(1 + 2 * daysAtThatWeight * (dailyGain / weight)));
 }
