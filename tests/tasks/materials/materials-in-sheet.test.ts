@@ -15,7 +15,7 @@ import { NOTHING_TYPED, readMaterials } from '../../../shared/tasks/materials/re
 import { insideSettings, startSettings } from '../../../shared/tasks/settings';
 import { fromInside, type UnitSystem } from '../../../shared/units/units';
 import { openWorkbook, type Workbook } from '../../../src/preview/headless';
-import { beside, cellBeside, errorsIn, readFromSheet, writeInSheet } from '../block-in-sheet';
+import { beside, cellBeside, errorsIn, readFromSheet, writeInSheet } from '../sheet-block';
 import { scriptText } from '../script-text';
 
 const FOOT = 0.3048;

@@ -1,0 +1,233 @@
+/** "Will it bite" as a block of cells: the lines with their volts, the wires, the settings, the levels. */
+import { BLANK, formula, number, text } from '../../block/cells';
+import { composeBlock } from '../../block/compose-block';
+import type { BlockCell, BlockStyle } from '../../contract';
+import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
+import type { ComposedBlock } from '../composed-block';
+import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { addSettings } from '../settings';
+import { BITE_SETTINGS, type BiteSettings } from './bite-settings';
+import { VOLT_LEVELS } from './levels';
+import type { Wire } from './wires';
+
+export const BITE_BLOCK = 'SOUNDER_BITE';
+
+export interface PlannedLine {
+  readonly name: string;
+  readonly meters: number;
+  readonly liveWires: number;
+  readonly wire: string;
+}
+
+/** A wire of the table: by its make-up, or with Ω per 1000 ft or km as typed. */
+export type WireRow = Wire & { readonly typedOhms?: number };
+
+export interface BitePlan {
+  readonly lines: readonly PlannedLine[];
+  readonly wires: readonly WireRow[];
+  readonly units: UnitSystem;
+  readonly settings: BiteSettings;
+}
+
+export const BITE_CAUTIONS: readonly string[] = [
+  'Look out: a steady planning estimate. A pulse also meets capacitance, inductance and reflections. Measure with a fence tester at the far end before you trust the fence.',
+  'The energizer’s manual and local codes decide. Never two energizers on one fence; ground rods at least 10 m (33 ft) from utility earths.',
+];
+
+export const LINE_HEADINGS = [
+  'Line',
+  'Wire of the line',
+  'Length',
+  'Live wires',
+  'Ohms of it',
+  'Clean',
+  'In weeds',
+  'Pig, clean',
+  'Pig, in weeds',
+  'Will it bite',
+  'Length ÷ 1000',
+] as const;
+
+export const WIRE_HEADINGS = [
+  'Wire',
+  'Metal',
+  'Thickness',
+  'Strands',
+  'Second metal',
+  'Thickness of it',
+  'Strands of it',
+  'Ohms typed',
+  'Ohms, first',
+  'Ohms, second',
+  'Ohms together',
+] as const;
+
+/** Rows left free for further lines and wires. */
+const FREE_LINES = 3;
+const FREE_WIRES = 2;
+const WIDTHS = [230, 200, 90, 90, 110, 90, 90, 90, 100, 170, 110];
+
+export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
+  const top = draftBlock(origin);
+  addHead(top);
+  const below = draftBlock({ row: top.next() + plan.lines.length + FREE_LINES + 3, column: origin.column });
+  below.add([text('Settings')], 'heading');
+  const set = addSettings(below, BITE_SETTINGS, plan.settings, plan.units);
+  below.add();
+  const wires = addWires(below, plan);
+  below.add();
+  addLevels(below);
+  addLines(top, plan, set, wires);
+  top.add();
+  const { cells, styles } = composeBlock([...top.rows, ...below.rows]);
+  return { cells, styles, rules: top.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 100) ?? [] };
+}
+
+function addHead(draft: Draft): void {
+  draft.add([text('Will it bite')], 'title');
+  for (const caution of BITE_CAUTIONS) draft.add([text(caution)], 'warning');
+}
+
+const LINE_STYLES: readonly BlockStyle[] = [
+  'input',
+  'input',
+  'input',
+  'input',
+  ...Array<BlockStyle>(6).fill('plain'),
+];
+
+interface WireTable {
+  readonly names: string;
+  readonly ohms: string;
+}
+
+function addLines(
+  draft: Draft,
+  plan: BitePlan,
+  set: Readonly<Record<keyof BiteSettings, string>>,
+  wires: WireTable,
+): void {
+  const unit = symbolOf('length', plan.units);
+  const per = symbolOf('ohmsPerLength', plan.units);
+  draft.add(
+    ['', '', unit, '', per, 'volts', 'volts', 'volts', 'volts'].map((word) => text(word)),
+    'muted',
+  );
+  draft.add(LINE_HEADINGS.map(text), 'heading');
+  const first = draft.next();
+  const count = plan.lines.length + FREE_LINES;
+  const last = first + count - 1;
+  const column = (at: number): string => draft.down(first, last, at);
+  const volts = (leak: string, touch: string): string =>
+    `=FENCE_VOLTAGE(${set.volts};${set.ohms};${column(10)};${column(4)};${leak};${touch})`;
+  const columns = [volts('', ''), volts(set.weeds, ''), volts('', set.pig), volts(set.weeds, set.pig)];
+  for (let at = 0; at < count; at++) {
+    const row = first + at;
+    const line = plan.lines[at];
+    draft.add(
+      [
+        ...(line ? lineCells(line, plan.units) : [BLANK, BLANK, BLANK, BLANK]),
+        formula(ohmsFormula(draft, row, wires), '0.0'),
+        ...(at === 0 ? columns.map((body) => formula(body, '0')) : columns.map(() => BLANK)),
+        formula(judgeFormula(draft, row, set)),
+        formula(`=IF(${draft.at(row, 2)}="";"";${draft.at(row, 2)}/1000)`, '0.000'),
+      ],
+      [...LINE_STYLES, 'muted'],
+    );
+  }
+  const warned = draft.at(first, 9);
+  draft.rules.push({
+    row: first - draft.origin.row,
+    column: 9,
+    rows: count,
+    columns: 1,
+    formula: `=LEFT(${warned};4)="weak"`,
+    background: '#fde3c8',
+  });
+}
+
+function lineCells(line: PlannedLine, units: UnitSystem): BlockCell[] {
+  return [
+    text(line.name),
+    text(line.wire),
+    number(fromInside(line.meters, 'length', units), '0.#'),
+    number(line.liveWires),
+  ];
+}
+
+function ohmsFormula(draft: Draft, row: number, { names, ohms }: WireTable): string {
+  const [wire, live] = [draft.at(row, 1), draft.at(row, 3)];
+  return `=IF(${wire}="";"";INDEX(${ohms};MATCH(${wire};${names};0))/IF(${live}="";1;${live}))`;
+}
+
+function judgeFormula(draft: Draft, row: number, set: Readonly<Record<keyof BiteSettings, string>>): string {
+  const [clean, weeds, pig, both] = [5, 6, 7, 8].map((at) => draft.at(row, at));
+  return `=IF(${draft.at(row, 2)}="";"";IF(${clean}<${set.onFence};"weak even clean";IF(${weeds}<${set.onFence};"weak in weeds";IF(MIN(${pig};${both})<${set.delivered};"weak when a pig touches";"enough"))))`;
+}
+
+const WIRE_STYLES: readonly BlockStyle[] = [...Array<BlockStyle>(8).fill('input'), 'muted', 'muted', 'plain'];
+
+function addWires(draft: Draft, { wires, units }: BitePlan): WireTable {
+  draft.add([text('Wires: make-up, or ohms typed')], 'heading');
+  const thick = symbolOf('diameter', units);
+  const per = symbolOf('ohmsPerLength', units);
+  draft.add(
+    ['', '', thick, '', '', thick, '', per, per, per, per].map((word) => text(word)),
+    'muted',
+  );
+  draft.add(WIRE_HEADINGS.map(text), 'heading');
+  const first = draft.next();
+  const count = wires.length + FREE_WIRES;
+  const column = (at: number): string => draft.down(first, first + count - 1, at);
+  const ohms = (at: number): string =>
+    `=WIRE_OHMS(${column(at)};${column(at + 1)};${column(at + 2)};"${units}")`;
+  for (let at = 0; at < count; at++) {
+    const row = first + at;
+    const [typed, one, two] = [7, 8, 9].map((c) => draft.at(row, c));
+    draft.add(
+      [
+        ...wireCells(wires[at], units),
+        at === 0 ? formula(ohms(1), '0.0') : BLANK,
+        at === 0 ? formula(ohms(4), '0.0') : BLANK,
+        formula(
+          `=IF(${typed}<>"";${typed};IF(${one}="";"";IF(${two}="";${one};1/(1/${one}+1/${two}))))`,
+          '0.0',
+        ),
+      ],
+      WIRE_STYLES,
+    );
+  }
+  return { names: column(0), ohms: column(10) };
+}
+
+function wireCells(wire: WireRow | undefined, units: UnitSystem): BlockCell[] {
+  if (!wire) return Array<BlockCell>(8).fill(BLANK);
+  const strands = [0, 1].flatMap((at): BlockCell[] => {
+    const strand = wire.strands[at];
+    if (!strand) return [BLANK, BLANK, BLANK];
+    const thick = fromInside(strand.diameterMeters, 'diameter', units);
+    return [text(strand.metal), number(Number(thick.toPrecision(4))), number(strand.wires)];
+  });
+  return [text(wire.name), ...strands, wire.typedOhms === undefined ? BLANK : number(wire.typedOhms)];
+}
+
+function addLevels(draft: Draft): void {
+  draft.add(
+    [
+      text('Levels that are named'),
+      text('Volts'),
+      text('Where'),
+      BLANK,
+      text('How sure'),
+      BLANK,
+      text('Source'),
+    ],
+    'heading',
+  );
+  for (const { stock, volts, meaning, certainty, source } of VOLT_LEVELS) {
+    draft.add(
+      [text(stock), text(volts), text(meaning), BLANK, text(certainty), BLANK, text(source)],
+      'muted',
+    );
+  }
+}

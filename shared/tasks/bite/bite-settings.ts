@@ -1,0 +1,74 @@
+import { fromInside } from '../../units/units';
+import type { SettingSpec, SettingValues } from '../settings';
+
+export type BiteKey = 'volts' | 'ohms' | 'weeds' | 'pig' | 'onFence' | 'delivered';
+
+/** 10,000 Ω·km in the unit of the sheet: Ω × 1000 ft or Ω × km. An illustration, not a measured figure. */
+const WEEDS_OHM_METERS = 10_000_000;
+const METERS_IN_THOUSAND = { US: 1000 * 0.3048, metric: 1000 } as const;
+
+export const BITE_SETTINGS: readonly SettingSpec<BiteKey>[] = [
+  {
+    key: 'volts',
+    label: 'Energizer, volts without load',
+    unit: 'V',
+    start: 8000,
+    above: 0,
+    note: 'On its label, or measured at the terminals with the fence taken off. The start value is an illustration.',
+  },
+  {
+    key: 'ohms',
+    label: 'Energizer and ground, inner resistance',
+    unit: 'Ω',
+    start: 300,
+    min: 0,
+    note: 'Seldom published. From its volts into 500 Ω: 500 × (volts without load ÷ volts at 500 Ω − 1). The start value is an illustration.',
+  },
+  {
+    key: 'weeds',
+    label: 'Leak to earth in weeds',
+    unit: 'Ω × 1000 ft or Ω × km',
+    start: {
+      US: Math.round(WEEDS_OHM_METERS / METERS_IN_THOUSAND.US),
+      metric: WEEDS_OHM_METERS / METERS_IN_THOUSAND.metric,
+    },
+    above: 0,
+    note: 'Of 1000 ft (1 km) of line; less is worse. An illustration: no published figure for growth was found.',
+  },
+  {
+    key: 'pig',
+    label: 'A pig that touches',
+    unit: 'Ω',
+    start: 500,
+    above: 0,
+    note: 'Worst case, wet feet and snout; also the load of the IEC test (Dalton, published; IEC, second hand).',
+  },
+  {
+    key: 'onFence',
+    label: 'Volts you want on the fence, at least',
+    unit: 'V',
+    start: 3000,
+    above: 0,
+    note: 'Trained pigs 2,000 at least, aim 3,000 to 4,000: from memory, no official level for pigs was found.',
+  },
+  {
+    key: 'delivered',
+    label: 'Volts the pig should get, at least',
+    unit: 'V',
+    start: 2000,
+    above: 0,
+    note: 'NRCS Iowa publishes 2,000 for sheep and 1,000 for cattle, nothing for pigs: judgement.',
+  },
+];
+
+export type BiteSettings = SettingValues<BiteKey>;
+
+/** Ω × 1000 ft or Ω × km to Ω·m. */
+export function weedsOhmMeters(setting: number, units: 'US' | 'metric'): number {
+  return setting * METERS_IN_THOUSAND[units];
+}
+
+/** Ω per 1000 ft or per km of a wire given in Ω/m. */
+export function ohmsPerThousand(ohmsPerMeter: number, units: 'US' | 'metric'): number {
+  return fromInside(ohmsPerMeter, 'ohmsPerLength', units);
+}

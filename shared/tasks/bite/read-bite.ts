@@ -1,0 +1,71 @@
+/** Reads a "Will it bite" block that stands already: its lines, wires and settings as typed there. */
+
+import { cellA1 } from '../../block/a1';
+import type { BlockContent } from '../../block/read-block';
+import type { BlockCell } from '../../contract';
+import { type Metal, RESISTIVITY_OHM_METERS } from '../../tables/resistivity';
+import { toInside, type UnitSystem } from '../../units/units';
+import { type KeptRow, rowsBetween, textOf } from '../rows-between';
+import { readSettings, type SettingsRead } from '../settings';
+import { LINE_HEADINGS, type PlannedLine, WIRE_HEADINGS, type WireRow } from './bite-block';
+import { BITE_SETTINGS, type BiteKey } from './bite-settings';
+import type { Strand } from './wires';
+
+export interface BiteRead {
+  readonly lines: readonly PlannedLine[];
+  readonly wires: readonly WireRow[];
+  readonly settings: SettingsRead<BiteKey>;
+  /** Rows that cannot be read, each with its cell. */
+  readonly problems: readonly string[];
+}
+
+export function readBite(block: BlockContent, units: UnitSystem): BiteRead {
+  const problems: string[] = [];
+  const lines = rowsBetween(block, LINE_HEADINGS, 'Settings')
+    .filter((row) => !row.emptyUnder(LINE_HEADINGS.slice(0, 4)))
+    .flatMap((row) => readLine(row, units, block, problems));
+  const wires = rowsBetween(block, WIRE_HEADINGS, 'Levels that are named')
+    .filter((row) => !row.emptyUnder(WIRE_HEADINGS.slice(0, 8)))
+    .map((row) => readWire(row, units));
+  return { lines, wires, settings: readSettings(block, BITE_SETTINGS), problems };
+}
+
+function readLine(row: KeptRow, units: UnitSystem, block: BlockContent, problems: string[]): PlannedLine[] {
+  const length = numberOf(row.kept('Length'));
+  if (length === undefined || length <= 0) {
+    const where = `${block.info.tab}!${cellA1(row.sheetRow, block.info.column + 2)}`;
+    problems.push(`${where}: length must be a number above 0`);
+    return [];
+  }
+  const meters = toInside(length, 'length', units);
+  const liveWires = numberOf(row.kept('Live wires')) ?? 1;
+  return [{ name: textOf(row.kept('Line')), meters, liveWires, wire: textOf(row.kept('Wire of the line')) }];
+}
+
+function readWire(row: KeptRow, units: UnitSystem): WireRow {
+  const strand = (metal: string, thickness: string, wires: string): Strand[] => {
+    const name = textOf(row.kept(metal));
+    const thick = numberOf(row.kept(thickness));
+    if (!isMetal(name) || thick === undefined) return [];
+    const diameterMeters = toInside(thick, 'diameter', units);
+    return [{ metal: name, diameterMeters, wires: numberOf(row.kept(wires)) ?? 1 }];
+  };
+  const typedOhms = numberOf(row.kept('Ohms typed'));
+  return {
+    name: textOf(row.kept('Wire')),
+    strands: [
+      ...strand('Metal', 'Thickness', 'Strands'),
+      ...strand('Second metal', 'Thickness of it', 'Strands of it'),
+    ],
+    note: '',
+    ...(typedOhms !== undefined && { typedOhms }),
+  };
+}
+
+function isMetal(name: string): name is Metal {
+  return name in RESISTIVITY_OHM_METERS;
+}
+
+function numberOf(cell: BlockCell): number | undefined {
+  return cell.k === 'n' ? cell.v : undefined;
+}

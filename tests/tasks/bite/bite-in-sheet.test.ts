@@ -1,0 +1,155 @@
+/** "Will it bite" and the fence walk log in the preview's engine, written through the built script. */
+import { describe, expect, test } from 'vitest';
+import { BITE_BLOCK, type BitePlan, biteBlock } from '../../../shared/tasks/bite/bite-block';
+import { BITE_SETTINGS, weedsOhmMeters } from '../../../shared/tasks/bite/bite-settings';
+import { lineVolts } from '../../../shared/tasks/bite/line-volts';
+import { readBite } from '../../../shared/tasks/bite/read-bite';
+import { readWalk } from '../../../shared/tasks/bite/read-walk';
+import { readingRow, WALK_BLOCK, WALK_SETTINGS, walkBlock } from '../../../shared/tasks/bite/walk-block';
+import { wireResistance } from '../../../shared/tasks/bite/wire-resistance';
+import { WIRES } from '../../../shared/tasks/bite/wires';
+import { startSettings } from '../../../shared/tasks/settings';
+import type { UnitSystem } from '../../../shared/units/units';
+import { openWorkbook } from '../../../src/preview/headless';
+import { scriptText } from '../script-text';
+import { beside, cellBeside, errorsIn, readFromSheet, writeInSheet } from '../sheet-block';
+
+const LINES = [
+  { name: 'Lane', meters: 400, liveWires: 2, wire: 'Polywire, 6 stainless and 3 copper' },
+  { name: '=Hill', meters: 500, liveWires: 1, wire: 'Polywire, 6 stainless' },
+  { name: 'Perimeter', meters: 5000, liveWires: 1, wire: 'High-tensile steel, 12.5 gauge' },
+];
+
+const planOf = (units: UnitSystem): BitePlan => ({
+  lines: LINES,
+  wires: WIRES,
+  units,
+  settings: startSettings(BITE_SETTINGS, units),
+});
+
+const farm = async () => openWorkbook({ tabs: { Notes: [['mine']] }, codeJs: await scriptText() });
+
+describe('the "will it bite" block', () => {
+  test.each(['US', 'metric'] as const)('%s: the sheet’s volts are the core’s', async (units) => {
+    const book = await farm();
+    const plan = planOf(units);
+    const info = writeInSheet(book, BITE_BLOCK, biteBlock(plan, { row: 1, column: 1 }), {
+      at: 'new-tab',
+      tab: 'Bite',
+    });
+    const content = readFromSheet(book, info);
+    expect(errorsIn(content)).toEqual([]);
+    for (const line of LINES) {
+      const strands = WIRES.find(({ name }) => name === line.wire)?.strands ?? [];
+      const weeds = weedsOhmMeters(plan.settings.weeds ?? 0, units);
+      const volts = lineVolts(
+        { volts: 8000, ohms: 300 },
+        { ...line, ohmsPerMeter: wireResistance(strands) },
+        weeds,
+        500,
+      );
+      const sheet = [5, 6, 7, 8].map((column) => Number(beside(content, line.name, column)));
+      // The sheet holds thickness with four digits.
+      [volts.clean, volts.weeds, volts.pig, volts.pigInWeeds].forEach((value, i) => {
+        expect((sheet[i] ?? 0) / value).toBeCloseTo(1, 3);
+      });
+    }
+    // 5 km of 12.5 gauge at 34.82 Ω/km (example of WIRE_OHMS): 8000 × 500 ÷ (300 + 174.1 + 500), by hand.
+    expect(Number(beside(content, 'Perimeter', 7)) / 4106.4).toBeCloseTo(1, 3);
+    expect(beside(content, '=Hill', 9)).toBe('weak when a pig touches');
+    expect(beside(content, 'Lane', 9)).toBe('enough');
+  });
+
+  test('a further line and typed ohms answer at once, and a rebuild keeps them', async () => {
+    const book = await farm();
+    const plan = planOf('metric');
+    const info = writeInSheet(book, BITE_BLOCK, biteBlock(plan, { row: 1, column: 1 }), {
+      at: 'new-tab',
+      tab: 'Bite',
+    });
+    let content = readFromSheet(book, info);
+    const free = content.values.findIndex((row) => row[0] === 'Perimeter') + 2;
+    const wires = content.values.findIndex((row) => row[0] === 'Mild steel, 17 gauge') + 2;
+    book.type('Bite', `A${wires}`, 'Tape');
+    book.type('Bite', `H${wires}`, '4000');
+    book.type('Bite', `A${free}`, 'Wood edge');
+    book.type('Bite', `B${free}`, 'Tape');
+    book.type('Bite', `C${free}`, '500');
+    book.type('Bite', cellBeside(content, 'Volts the pig should get, at least'), '1000');
+    content = readFromSheet(book, info);
+    // 4 Ω/m over 500 m, 500 Ω at the end: 1,428.6 V (example of FENCE_VOLTAGE).
+    expect(Number(beside(content, 'Wood edge', 7))).toBeCloseTo(1428.6, 1);
+    expect(beside(content, 'Wood edge', 9)).toBe('enough');
+    const read = readBite(content, 'metric');
+    expect(read.problems).toEqual([]);
+    expect(read.lines.map(({ name, meters }) => [name, meters])).toEqual([
+      ...LINES.map(({ name, meters }) => [name, meters]),
+      ['Wood edge', 500],
+    ]);
+    const settings = { ...plan.settings, ...read.settings.values };
+    const again = biteBlock({ ...plan, ...read, settings }, info);
+    const after = readFromSheet(book, writeInSheet(book, BITE_BLOCK, again, { at: 'own' }, content.expects));
+    expect(Number(beside(after, 'Wood edge', 7))).toBeCloseTo(1428.6, 1);
+    expect(beside(after, 'Volts the pig should get, at least')).toBe(1000);
+  });
+});
+
+describe('the fence walk log', () => {
+  test('counts in plain formulas, and a rebuild keeps the rows as typed', async () => {
+    const book = await farm();
+    const place = { at: 'area', tab: 'Notes', row: 3, column: 2 } as const;
+    const start = startSettings(WALK_SETTINGS, 'US');
+    const first = [readingRow({ day: 20565, place: 'Gate', volts: 6100, found: '' })];
+    const info = writeInSheet(book, WALK_BLOCK, walkBlock(first, start, place), place);
+    let content = readFromSheet(book, info);
+    expect(beside(content, 'Change')).toBe('');
+    const head = content.values.findIndex((row) => row[0] === 'Date') + info.row;
+    const typed = [
+      ['2026-04-29', 'Far corner', '4700', 'grass on the wire'],
+      ['2026-04-29', 'Gate', '5200', ''],
+      ['', '', '', ''],
+      ['2026-05-06', 'Far corner', '2900', "'=broken"],
+    ];
+    typed.forEach((row, r) => {
+      row.forEach((value, c) => {
+        if (value !== '') book.type('Notes', `${'BCDE'[c]}${head + 2 + r}`, value);
+      });
+    });
+    content = readFromSheet(book, info);
+    expect(errorsIn(content)).toEqual([]);
+    expect(beside(content, 'Last walk')).toEqual({ d: '2026-05-06' });
+    expect(beside(content, 'Lowest of the last walk')).toBe(2900);
+    expect(beside(content, 'Walk before')).toEqual({ d: '2026-04-29' });
+    expect(beside(content, 'Lowest of the walk before')).toBe(4700);
+    expect(beside(content, 'Change')).toBe(-1800);
+    expect(beside(content, 'Lowest of all')).toBe(2900);
+    expect(beside(content, 'Readings below the level')).toBe(1);
+    const read = readWalk(content);
+    expect(read.problems).toEqual([]);
+    expect(read.readings.map(({ volts }) => volts)).toEqual([6100, 4700, 5200, 2900]);
+    const again = walkBlock(read.rows, { ...start, ...read.settings.values }, info);
+    const after = readFromSheet(book, writeInSheet(book, WALK_BLOCK, again, { at: 'own' }, content.expects));
+    expect(readWalk(after).readings).toEqual(read.readings);
+    expect(beside(after, 'Change')).toBe(-1800);
+  });
+
+  test('a row that cannot be counted is kept and named', async () => {
+    const book = await farm();
+    const place = { at: 'new-tab', tab: 'Walk' } as const;
+    const info = writeInSheet(
+      book,
+      WALK_BLOCK,
+      walkBlock([], startSettings(WALK_SETTINGS, 'US'), { row: 1, column: 1 }),
+      place,
+    );
+    const head = readFromSheet(book, info).values.findIndex((row) => row[0] === 'Date') + 1;
+    book.type('Walk', `A${head + 1}`, 'last week');
+    book.type('Walk', `C${head + 1}`, 'dead');
+    const read = readWalk(readFromSheet(book, info));
+    expect(read.rows).toHaveLength(1);
+    expect(read.problems).toEqual([
+      `Walk!A${head + 1}: date must be a date (a date cell, or text such as "2026-04-20")`,
+      `Walk!C${head + 1}: volts must be a number`,
+    ]);
+  });
+});
