@@ -25,6 +25,6 @@ export function functionCells(
       `=FEED_NEEDED(${head};${weight};${column('days')};${gain};${setting('outdoorFactor')};${units})`,
       '#,##0',
     ),
-    water: formula(`=WATER_NEEDED(${head};${weight};${setting('temperature')};${units})`, '#,##0'),
+    water: formula(`=WATER_NEEDED(${head};${weight};${setting('temperature')};${units})`, '#,##0.0'),
   };
 }

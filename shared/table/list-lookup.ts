@@ -11,8 +11,8 @@ const NOT_PLAIN = /[*?~]|^[=<>]/;
 /**
  * A formula part that looks a field up in the grower's list by the name in `nameCell`, so that a correction in the
  * list reaches the table and sorting the list does no harm. Undefined where only a plain value is safe: the
- * name is not literally there or would be read as a pattern, the cell is not a plain number or date, or the
- * column is in another unit than the table.
+ * name is not literally there or would be read as a pattern, the cell is not a plain number or date, the column
+ * is in another unit than the table, or the tab's name holds an apostrophe, which not every engine can refer to.
  */
 export function listLookup(
   source: ListSource<GrowerList> | undefined,
@@ -21,7 +21,7 @@ export function listLookup(
   nameCell: string,
   system: UnitSystem,
 ): string | undefined {
-  if (!source || NOT_PLAIN.test(name)) return undefined;
+  if (!source || NOT_PLAIN.test(name) || source.list.tab.includes("'")) return undefined;
   const { tab, list } = source;
   const columns: Partial<Record<string, number>> = list.columns;
   const units: Partial<Record<string, string>> = list.units;

@@ -2,6 +2,8 @@ import type { Day } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { OldRow, PastRow, RotationBlockInput } from './model';
 
+type StayInput = Pick<RotationBlockInput, 'problem' | 'plan' | 'past' | 'future'>;
+
 /** One row of the new table: a stay of the plan, or a row kept from the past. */
 export interface TableRow {
   readonly group: string;
@@ -26,7 +28,7 @@ export interface TableRow {
  * future rows of the old table goes to the same stay: same group, same paddock, same count of visits. `lost`
  * are the old rows that have no such stay any more.
  */
-export function tableRows(input: RotationBlockInput): { rows: TableRow[]; lost: OldRow[] } {
+export function tableRows(input: StayInput): { rows: TableRow[]; lost: OldRow[] } {
   const past = input.past ?? [];
   const planned = plannedRows(input);
   const standing = new Map<PastRow, TableRow>();
@@ -46,7 +48,7 @@ function orderOf({ groupIndex }: TableRow): number {
   return groupIndex ?? Number.MAX_SAFE_INTEGER;
 }
 
-function plannedRows({ problem, plan }: RotationBlockInput): TableRow[] {
+function plannedRows({ problem, plan }: StayInput): TableRow[] {
   return plan.stays.map((stay) => ({
     group: problem.groups[stay.group]!.name,
     paddock: problem.paddocks[stay.paddock]!.name,
@@ -65,7 +67,7 @@ function isSameStay(old: PastRow, row: TableRow): boolean {
   );
 }
 
-function pastRow({ problem }: RotationBlockInput, old: PastRow, stay: TableRow | undefined): TableRow {
+function pastRow({ problem }: StayInput, old: PastRow, stay: TableRow | undefined): TableRow {
   const indexOf = (list: readonly { name: string }[], name: string): number | undefined => {
     const at = list.findIndex((one) => nameKey(one.name) === nameKey(name));
     return at < 0 ? undefined : at;

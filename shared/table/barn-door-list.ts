@@ -1,0 +1,100 @@
+import { type Day, isoFromDay, weekday } from '../core/calendar/day';
+import { feedNeeded } from '../core/herd/feed-needed';
+import { waterNeeded } from '../core/herd/water-needed';
+import { groupWeightOn } from '../plan/group-weights';
+import type { PlanGroup } from '../plan/model';
+import { Refusal } from '../refusals';
+import { fromInside, type Quantity, symbolOf } from '../units/units';
+import type { RotationBlockInput, RotationSettings } from './model';
+import { WEEKDAYS } from './settings-rows';
+import { tableRows } from './table-rows';
+
+export interface BarnDoorInput extends Pick<RotationBlockInput, 'problem' | 'plan' | 'settings' | 'past'> {
+  /** Moves from this day on. */
+  readonly from: Day;
+  /** Fence round each paddock by its position, in metres, where known. */
+  readonly fenceMeters?: readonly (number | undefined)[];
+}
+
+export interface BarnDoorMove {
+  readonly date: string;
+  readonly weekday: string;
+  readonly group: string;
+  /** Paddock left, or where a group comes from that was not in the rotation. */
+  readonly from: string;
+  readonly to: string;
+  /** Nights in the new paddock. */
+  readonly days: number;
+  readonly carry: readonly string[];
+}
+
+export interface BarnDoorList {
+  readonly title: string;
+  readonly moves: readonly BarnDoorMove[];
+  readonly reminders: readonly string[];
+}
+
+export const COMES_IN = 'training pen or barn';
+
+/** Common practice, no source, save for what the energizer's manual says. */
+const REMINDERS = [
+  'Switch the energizer off before you touch or shift wire; its manual comes first.',
+  'Set up and test the next fence before the pigs are let in; check the voltage again when they are in.',
+  'Trained pigs refuse to cross a place where a wire stood: open where none has been (common practice, no source).',
+  'Water first, then pigs; shade and wallow on hot days. Never move heavy pigs alone.',
+] as const;
+
+/** The moves as plain lines for one printed page: when, who, from where to where, what to carry. */
+export function barnDoorList(input: BarnDoorInput): BarnDoorList {
+  const { problem, settings } = input;
+  const { rows } = tableRows(input);
+  const moves = rows.flatMap((row): BarnDoorMove[] => {
+    if (row.past || row.inDay < input.from) return [];
+    const group = problem.groups[row.groupIndex!]!;
+    const left = row.previous === undefined ? undefined : rows[row.previous];
+    return [
+      {
+        date: isoFromDay(row.inDay),
+        weekday: WEEKDAYS[weekday(row.inDay)]!,
+        group: row.group,
+        from: left?.paddock ?? COMES_IN,
+        to: row.paddock,
+        days: row.outDay - row.inDay,
+        carry: carryFor(group, row, settings, input.fenceMeters?.[row.paddockIndex!]),
+      },
+    ];
+  });
+  return { title: `Moves from ${isoFromDay(input.from)}`, moves, reminders: REMINDERS };
+}
+
+function carryFor(
+  group: PlanGroup,
+  stay: { inDay: Day; outDay: Day },
+  settings: RotationSettings,
+  fenceMeters: number | undefined,
+): string[] {
+  const { unitSystem, outdoorFactor, temperatureC } = settings;
+  const say = (value: number, quantity: Quantity): string =>
+    `${Math.ceil(fromInside(value, quantity, unitSystem))} ${symbolOf(quantity, unitSystem)}`;
+  const weightKg = groupWeightOn(group, stay.inDay);
+  const days = stay.outDay - stay.inDay;
+  const fence =
+    fenceMeters === undefined ? 'fence and posts' : `fence ${say(fenceMeters, 'length')} and posts`;
+  const feed = orNothing(() => feedNeeded(group.head, weightKg, days, group.dailyGainKg, outdoorFactor));
+  return [
+    fence,
+    ...(feed === undefined ? [] : [`feed ${say(feed, 'mass')} for the stay`]),
+    `water ${say(waterNeeded(group.head, weightKg, temperatureC), 'volumePerDay')}`,
+    'shelter, trough and drinker',
+  ];
+}
+
+/** The growth table ends at 135 kg; the feed of heavier pigs is left to the grower. */
+function orNothing(work: () => number): number | undefined {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof Refusal) return undefined;
+    throw error;
+  }
+}

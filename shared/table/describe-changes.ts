@@ -1,0 +1,81 @@
+import { type Day, isoFromDay } from '../core/calendar/day';
+import { nameKey } from '../lists/read-list-cell';
+import type { Plan } from '../plan/model';
+import { keptLinesOf } from './kept-lines';
+import type { OldRow } from './model';
+import type { RebuildInput } from './rebuild-input';
+import { tableRows } from './table-rows';
+
+interface Move {
+  readonly paddock: string;
+  readonly inDay: Day;
+}
+
+/** What a rebuild changes in the rest of the table, in sentences, to be read before anything is written. */
+export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
+  const { problem, past, future, extraColumns } = rebuild;
+  const { rows, lost } = tableRows({ problem, plan, past, future });
+  const names = [
+    ...new Set([...problem.groups.map((group) => group.name), ...future.map((row) => row.group)]),
+  ];
+  const seen = new Set<string>();
+  const sentences = names.flatMap((name) => {
+    const key = nameKey(name);
+    if (seen.has(key)) return [];
+    seen.add(key);
+    const before = future.filter((row) => nameKey(row.group) === key).flatMap(moveOf);
+    const after = rows.filter((row) => !row.past && nameKey(row.group) === key);
+    return [...standingChange(name, rows, past), ...movesChange(name, before, after)];
+  });
+  const kept = keptLinesOf(lost, extraColumns).length;
+  if (kept > 0) {
+    const what = kept === 1 ? 'What was typed into 1 move' : `What was typed into ${kept} moves`;
+    sentences.push(`${what} that the new plan does not have is kept in a line below the table.`);
+  }
+  return sentences.length > 0 ? sentences : ['The rest of the plan stays as it is.'];
+}
+
+function moveOf({ paddock, inDay }: OldRow): Move[] {
+  return inDay === undefined ? [] : [{ paddock, inDay }];
+}
+
+/** The stay that a group is in now may end on another day. */
+function standingChange(
+  name: string,
+  rows: ReturnType<typeof tableRows>['rows'],
+  past: RebuildInput['past'],
+): string[] {
+  const stay = rows.filter((row) => row.past && nameKey(row.group) === nameKey(name)).pop();
+  const old = past.filter((row) => nameKey(row.group) === nameKey(name)).pop();
+  if (!stay || !old || stay.outDay === old.outDay) return [];
+  return [`${name} leaves ${stay.paddock} on ${isoFromDay(stay.outDay)}, not on ${isoFromDay(old.outDay)}.`];
+}
+
+function movesChange(name: string, before: readonly Move[], after: readonly Move[]): string[] {
+  const inOrder = [...before].sort((a, b) => a.inDay - b.inDay);
+  const at = Math.max(inOrder.length, after.length);
+  const first = Array.from({ length: at }, (_, i) => i).find((i) => !isSame(inOrder[i], after[i]));
+  if (first === undefined) return [];
+  const was = inOrder[first];
+  const is = after[first];
+  if (!was && is) return [`${name}: ${moves(after.length - inOrder.length)} more, from ${said(is)} on.`];
+  if (was && !is) return [`${name}: ${moves(inOrder.length - after.length)} fewer, from ${said(was)} on.`];
+  if (!was || !is) return [];
+  const count = after.length - inOrder.length;
+  const more = count === 0 ? '' : ` ${moves(Math.abs(count))} ${count > 0 ? 'more' : 'fewer'} in all.`;
+  return [`${name}: ${said(is)} instead of ${said(was)}, and on from there.${more}`];
+}
+
+function isSame(a: Move | undefined, b: Move | undefined): boolean {
+  return (
+    a !== undefined && b !== undefined && a.inDay === b.inDay && nameKey(a.paddock) === nameKey(b.paddock)
+  );
+}
+
+function said({ paddock, inDay }: Move): string {
+  return `${paddock} on ${isoFromDay(inDay)}`;
+}
+
+function moves(count: number): string {
+  return count === 1 ? '1 move' : `${count} moves`;
+}

@@ -1,0 +1,258 @@
+import { type BlockContent, cutBlock } from '../block/read-block';
+import type { BlockInfo, TabContent, WireCell } from '../contract';
+import type { Day } from '../core/calendar/day';
+import { cellOnTab } from '../lists/cell-on-tab';
+import { dayIn, describeWire } from '../lists/read-list-cell';
+import { type Quantity, toInside, type UnitSystem } from '../units/units';
+import { COLUMNS, type ColumnKey, columnOfHeading } from './columns';
+import { cellWords } from './kept-lines';
+import type { ExtraColumn, KeptCell, OldRotation, OldRow, TableProblem } from './model';
+import { readSettings, settingOfLabel, settingsTitleRow } from './read-settings';
+import { HINT, KEPT_TITLE } from './rotation-block';
+import type { SettingKey } from './settings-rows';
+
+/** The block with what is needed to find things in it. */
+interface Reading {
+  readonly block: BlockContent;
+  readonly system: UnitSystem;
+  /** Row of the headings and row after the last move, from 0 within the block. */
+  readonly headingRow: number;
+  readonly endRow: number;
+  readonly columns: ReadonlyMap<ColumnKey, number>;
+  readonly extras: readonly { readonly column: number; readonly extra: ExtraColumn }[];
+  readonly problems: TableProblem[];
+}
+
+/**
+ * What stands in a rotation block now, whatever the grower did there: rows sorted, inserted, deleted or left
+ * half empty, columns added or deleted, things typed beside the table. Problems name their cells; while
+ * there are any, nothing should be rebuilt.
+ */
+export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
+  const block = cutBlock(tab, info);
+  const { settings, problems: settingProblems } = readSettings(tab, info);
+  const problems = [...settingProblems];
+  const headingRow = block.values.findIndex((row) =>
+    REQUIRED.every((key) => row.some((cell) => means(cell, key))),
+  );
+  if (headingRow < 0) {
+    const cell = cellOnTab(info.tab, info.row, info.column);
+    const labels = REQUIRED.map((key) => `"${COLUMNS.find((column) => column.key === key)!.label}"`);
+    problems.push({
+      cell,
+      sentence: `${cell}: the table must have the headings ${labels.join(', ')}; not all were found`,
+    });
+    return { settings, rows: [], extraColumns: [], keptLines: [], problems };
+  }
+  const titleRow = settingsTitleRow(block);
+  const endRow = endOfMoves(block, headingRow, titleRow);
+  const { columns, extras } = columnsOf(block, headingRow, endRow);
+  const system = settings?.unitSystem ?? 'US';
+  const reading: Reading = { block, system, headingRow, endRow, columns, extras, problems };
+  const rows: OldRow[] = [];
+  const strays: string[] = [];
+  for (let r = headingRow + 1; r < endRow; r++) {
+    if (isMove(reading, r)) rows.push(readRow(reading, r));
+    else strays.push(...strayCells(reading, r));
+  }
+  const keptLines = [...keptAlready(block, endRow), ...strays, ...straysAround(reading, titleRow)];
+  return { settings, rows, extraColumns: extras.map(({ extra }) => extra), keptLines, problems };
+}
+
+const REQUIRED: readonly ColumnKey[] = ['group', 'paddock', 'plannedIn', 'movedIn', 'days'];
+
+function means(cell: WireCell, key: ColumnKey): boolean {
+  return typeof cell === 'string' && columnOfHeading(cell) === key;
+}
+
+/** The first row after the moves: the kept lines or the settings, else the end of the block. */
+function endOfMoves({ values }: BlockContent, headingRow: number, titleRow: number): number {
+  const kept = values.findIndex((row, r) => r > headingRow && row.includes(KEPT_TITLE));
+  const ends = [kept, titleRow].filter((row) => row > headingRow);
+  return Math.min(values.length, ...ends);
+}
+
+function columnsOf(block: BlockContent, headingRow: number, endRow: number) {
+  const columns = new Map<ColumnKey, number>();
+  const extras: { column: number; extra: ExtraColumn }[] = [];
+  let after: ColumnKey | undefined;
+  for (const [c, heading] of block.values[headingRow]!.entries()) {
+    const key = typeof heading === 'string' ? columnOfHeading(heading) : undefined;
+    if (key && !columns.has(key)) {
+      columns.set(key, c);
+      after = key;
+      continue;
+    }
+    const rows = Array.from({ length: endRow - headingRow }, (_, i) => headingRow + i);
+    const isUsed = rows.some((r) => block.values[r]![c] !== '' || block.formulas[r]![c] !== '');
+    if (isUsed) extras.push({ column: c, extra: { heading: cellWords(heading), after } });
+  }
+  return { columns, extras };
+}
+
+function valueAt({ block, columns }: Reading, r: number, key: ColumnKey): WireCell {
+  const column = columns.get(key);
+  return column === undefined ? '' : (block.values[r]?.[column] ?? '');
+}
+
+/** A move has a group and a paddock; a row with only one of them is told when it holds anything typed. */
+function isMove(reading: Reading, r: number): boolean {
+  const group = cellWords(valueAt(reading, r, 'group'));
+  const paddock = cellWords(valueAt(reading, r, 'paddock'));
+  if (group !== '' && paddock !== '') return true;
+  if ((group !== '' || paddock !== '') && valueAt(reading, r, 'movedIn') !== '') {
+    const key = group === '' ? 'group' : 'paddock';
+    const cell = cellName(reading, r, key);
+    reading.problems.push({
+      cell,
+      sentence: `${cell}: ${key} must be given where a day moved in is typed, got a blank`,
+    });
+  }
+  return false;
+}
+
+function cellName({ block, columns }: Reading, r: number, key: ColumnKey): string {
+  return cellOnTab(block.info.tab, block.info.row + r, block.info.column + (columns.get(key) ?? 0));
+}
+
+function keptAt({ block }: Reading, r: number, column: number | undefined): KeptCell {
+  return {
+    value: column === undefined ? '' : (block.values[r]?.[column] ?? ''),
+    formula: column === undefined ? '' : (block.formulas[r]?.[column] ?? ''),
+    sheetRow: block.info.row + r,
+  };
+}
+
+function readRow(reading: Reading, r: number): OldRow {
+  const { columns, system } = reading;
+  const plain = (key: ColumnKey): number | undefined => {
+    const value = valueAt(reading, r, key);
+    return typeof value === 'number' ? value : undefined;
+  };
+  const inside = (key: ColumnKey, quantity: Quantity): number | undefined => {
+    const value = plain(key);
+    return value === undefined ? undefined : toInside(value, quantity, system);
+  };
+  const day = (key: ColumnKey): Day | undefined => realDay(dayIn(valueAt(reading, r, key)));
+  const plannedIn = day('plannedIn');
+  const movedIn = typedDay(reading, r);
+  const row = {
+    plannedIn,
+    movedIn,
+    days: typedDays(reading, r),
+    inDay: movedIn ?? plannedIn,
+    head: plain('head'),
+    startWeightKg: inside('startWeight', 'mass'),
+    growthDays: plain('growthDays'),
+    dailyGainKg: inside('dailyGain', 'massPerDay'),
+    areaSquareMeters: inside('area', 'area'),
+    openFrom: day('openFrom'),
+    openUntil: day('openUntil'),
+    lastUsed: day('lastUsed'),
+    restDueDays: plain('restDue'),
+  };
+  return {
+    sheetRow: reading.block.info.row + r,
+    group: cellText(valueAt(reading, r, 'group')),
+    paddock: cellText(valueAt(reading, r, 'paddock')),
+    ...given(row),
+    cover: keptAt(reading, r, columns.get('cover')),
+    note: keptAt(reading, r, columns.get('note')),
+    extras: reading.extras.map(({ column }) => keptAt(reading, r, column)),
+  };
+}
+
+/** A name as it stands, white space included. */
+function cellText(value: WireCell): string {
+  return typeof value === 'string' ? value : cellWords(value);
+}
+
+/** Day 0 of spreadsheets stands for "none". */
+const NO_DAY = dayIn({ d: '1899-12-30' });
+
+function realDay(day: Day | undefined): Day | undefined {
+  return day === NO_DAY ? undefined : day;
+}
+
+type Given<T> = { [K in keyof T]?: Exclude<T[K], undefined> };
+
+function given<T extends object>(values: T): Given<T> {
+  return Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)) as Given<T>;
+}
+
+function typedDay(reading: Reading, r: number): Day | undefined {
+  const value = valueAt(reading, r, 'movedIn');
+  if (cellWords(value) === '') return undefined;
+  const day = dayIn(value);
+  if (day !== undefined) return day;
+  const cell = cellName(reading, r, 'movedIn');
+  reading.problems.push({ cell, sentence: `${cell}: moved in must be a date, got ${describeWire(value)}` });
+  return undefined;
+}
+
+function typedDays(reading: Reading, r: number): number | undefined {
+  const value = valueAt(reading, r, 'days');
+  if (typeof value === 'number' && Number.isInteger(value) && value >= 1) return value;
+  const cell = cellName(reading, r, 'days');
+  reading.problems.push({
+    cell,
+    sentence: `${cell}: days must be a whole number from 1 up, got ${describeWire(value)}`,
+  });
+  return undefined;
+}
+
+/** Lines that an earlier rebuild kept below the table. */
+function keptAlready({ values }: BlockContent, endRow: number): string[] {
+  const at = values.findIndex((row, r) => r >= endRow && row.includes(KEPT_TITLE));
+  if (at < 0) return [];
+  const column = values[at]!.indexOf(KEPT_TITLE);
+  const lines: string[] = [];
+  for (let r = at + 1; r < values.length && cellWords(values[r]![column]!) !== ''; r++) {
+    lines.push(cellText(values[r]![column]!));
+  }
+  return lines;
+}
+
+/** Things typed into a row of the table that is no move: a remark between the rows. */
+function strayCells(reading: Reading, r: number): string[] {
+  const { block, headingRow, columns } = reading;
+  const spills = new Set([columns.get('weightIn'), columns.get('feed'), columns.get('water')]);
+  const words = block.values[r]!.flatMap((value, c) => {
+    const isOurs = block.formulas[r]![c] !== '' || spills.has(c);
+    return isOurs || cellWords(value) === '' ? [] : [cellWords(value)];
+  });
+  const isAnchor = r === headingRow + 1;
+  return words.length === 0
+    ? []
+    : [`${isAnchor ? 'Under the headings' : `Row ${block.info.row + r}`}: ${words.join('; ')}`];
+}
+
+/** Things typed beside the title, the warnings and the settings, where we write nothing. */
+function straysAround({ block, headingRow }: Reading, titleRow: number): string[] {
+  const lines: string[] = [];
+  for (const [r, row] of block.values.entries()) {
+    const isAbove = r < headingRow;
+    const isBelow = titleRow >= 0 && r > titleRow;
+    if (!isAbove && !isBelow) continue;
+    const filled = row.filter((cell) => cellWords(cell) !== '');
+    const typed = filled.slice(isAbove ? 1 : settingCells(filled));
+    if (typed.length === 0 || filled[0] === HINT) continue;
+    lines.push(`Row ${block.info.row + r}: ${typed.map(cellWords).join('; ')}`);
+  }
+  return lines;
+}
+
+const SEVERAL_VALUES: readonly (SettingKey | undefined)[] = [
+  'restByMonth',
+  'growthByMonth',
+  'noMoves',
+  'paddockList',
+  'groupList',
+];
+
+/** How many cells of a settings row are the setting's own. */
+function settingCells(filled: readonly WireCell[]): number {
+  const key = filled[0] === undefined ? undefined : settingOfLabel(filled[0]);
+  if (key === undefined) return 0;
+  return SEVERAL_VALUES.includes(key) ? filled.length : 2;
+}

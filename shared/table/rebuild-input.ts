@@ -1,0 +1,162 @@
+import { type Day, isoFromDay } from '../core/calendar/day';
+import { nameKey } from '../lists/read-list-cell';
+import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules } from '../plan/model';
+import type { ExtraColumn, OldRotation, OldRow, PastRow } from './model';
+
+/** The farm as the lists say now, and the rules to plan by. */
+export interface FarmNow {
+  readonly paddocks: readonly PlanPaddock[];
+  readonly groups: readonly PlanGroup[];
+  readonly rules: PlanRules;
+  readonly today: Day;
+  /**
+   * Count moves that were planned up to today as done as planned, although no day is typed. Off: only moves with
+   * a typed day are real.
+   */
+  readonly countPlannedAsDone?: boolean;
+}
+
+export interface RebuildInput {
+  /** What is left to plan: groups stand where they really are, paddocks rest since they were really left. */
+  readonly problem: PlanProblem;
+  /** Rows kept as they stand. */
+  readonly past: readonly PastRow[];
+  /** Rows that the new plan replaces; what was typed there is carried over. */
+  readonly future: readonly OldRow[];
+  readonly extraColumns: readonly ExtraColumn[];
+  readonly keptLines: readonly string[];
+  /** What was taken for granted, in sentences. */
+  readonly notes: readonly string[];
+}
+
+/**
+ * Splits the old table into what has happened and what is still open, and makes the problem of planning the rest.
+ *
+ * For each group everything up to its last real move (a typed day moved in) is past and kept, moves without a typed
+ * day in between too. The group stands in the paddock of that last move. The rest of the plan begins today, or on
+ * the latest typed day if that is later; with no real move at all the whole season is planned anew.
+ */
+export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
+  const groups = bySameGroup(old.rows);
+  const split = [...groups.values()].map((rows) => splitGroup(rows, now));
+  const past = split.flatMap((part) => part.past).sort((a, b) => a.inDay - b.inDay);
+  const future = split.flatMap((part) => part.future);
+  const keep = { past, future, extraColumns: old.extraColumns, keptLines: old.keptLines };
+  if (past.length === 0) {
+    return { ...keep, problem: { paddocks: now.paddocks, groups: now.groups, rules: now.rules }, notes: [] };
+  }
+  const notes: string[] = split.flatMap((part) => overdueNote(part, now.today));
+  const last = new Map(
+    split.flatMap(({ past: rows }) => rows.slice(-1).map((row) => [nameKey(row.group), row])),
+  );
+  const planStart = Math.max(now.rules.seasonStart, now.today, ...[...last.values()].map((row) => row.inDay));
+  const standing = now.groups.map((group) =>
+    standingOf(group, last.get(nameKey(group.name)), now.paddocks, notes),
+  );
+  noteShared(now, standing, notes);
+  const stillStanding = new Set(standing.flatMap((one) => (one ? [one.row] : [])));
+  return {
+    ...keep,
+    problem: {
+      groups: now.groups.map((group, g) => withStanding(group, standing[g])),
+      paddocks: now.paddocks.map((paddock) => withLastUsed(paddock, past, stillStanding)),
+      rules: { ...now.rules, seasonStart: planStart },
+    },
+    notes,
+  };
+}
+
+function bySameGroup(rows: readonly OldRow[]): Map<string, OldRow[]> {
+  const groups = new Map<string, OldRow[]>();
+  for (const row of rows) {
+    const key = nameKey(row.group);
+    groups.set(key, [...(groups.get(key) ?? []), row]);
+  }
+  return groups;
+}
+
+interface Split {
+  readonly past: readonly PastRow[];
+  readonly future: readonly OldRow[];
+}
+
+/** Rows in the order of the day in, whatever order they stand in; rows without a day come last. */
+function splitGroup(rows: readonly OldRow[], { today, countPlannedAsDone }: FarmNow): Split {
+  const inOrder = [...rows].sort(
+    (a, b) => (a.inDay ?? Infinity) - (b.inDay ?? Infinity) || a.sheetRow - b.sheetRow,
+  );
+  const isReal = (row: OldRow): boolean =>
+    row.movedIn !== undefined ||
+    (countPlannedAsDone === true && row.inDay !== undefined && row.inDay <= today);
+  const count = inOrder.reduce((last, row, i) => (isReal(row) ? i + 1 : last), 0);
+  const past = inOrder.slice(0, count).map((row, i): PastRow => {
+    const inDay = row.inDay ?? today;
+    const nextIn = i + 1 < count ? inOrder[i + 1]!.inDay : undefined;
+    return { ...row, inDay, outDay: nextIn ?? inDay + (row.days ?? 1) };
+  });
+  return { past, future: inOrder.slice(count) };
+}
+
+interface Standing {
+  readonly paddock: number;
+  readonly since: Day;
+  readonly row: PastRow;
+}
+
+function standingOf(
+  group: PlanGroup,
+  row: PastRow | undefined,
+  paddocks: readonly PlanPaddock[],
+  notes: string[],
+): Standing | undefined {
+  if (!row) return undefined;
+  const paddock = paddocks.findIndex(({ name }) => nameKey(name) === nameKey(row.paddock));
+  if (paddock >= 0) return { paddock, since: row.inDay, row };
+  notes.push(
+    `${group.name} stands in ${row.paddock} since ${isoFromDay(row.inDay)}, which is not in the paddock list any more: the new plan lets it come in anew.`,
+  );
+  return undefined;
+}
+
+function withStanding(group: PlanGroup, standing: Standing | undefined): PlanGroup {
+  if (!standing) return group;
+  return { ...group, standing: { paddock: standing.paddock, since: standing.since } };
+}
+
+/** Last used: what the list says or what the table shows, whichever is later. */
+function withLastUsed(
+  paddock: PlanPaddock,
+  past: readonly PastRow[],
+  stillStanding: ReadonlySet<PastRow>,
+): PlanPaddock {
+  const outs = past
+    .filter((row) => nameKey(row.paddock) === nameKey(paddock.name) && !stillStanding.has(row))
+    .map((row) => row.outDay);
+  if (outs.length === 0) return paddock;
+  return { ...paddock, lastUsed: Math.max(...outs, paddock.lastUsed ?? -Infinity) };
+}
+
+function overdueNote({ past, future }: Split, today: Day): string[] {
+  const last = past[past.length - 1];
+  const overdue = future.filter((row) => row.inDay !== undefined && row.inDay < today).length;
+  if (overdue === 0) return [];
+  const first = future[0]!;
+  const moves = overdue === 1 ? '1 move' : `${overdue} moves`;
+  const taken = last
+    ? `the new plan takes it that the group still stands in ${last.paddock} since ${isoFromDay(last.inDay)}`
+    : 'the new plan takes it that the group has not come in yet';
+  return [
+    `${first.group}: ${moves} planned before today ${overdue === 1 ? 'has' : 'have'} no day moved in; ${taken}.`,
+  ];
+}
+
+function noteShared(now: FarmNow, standing: readonly (Standing | undefined)[], notes: string[]): void {
+  for (const [g, one] of standing.entries()) {
+    const other = standing.findIndex((two, h) => h < g && two && one && two.paddock === one.paddock);
+    if (!one || other < 0) continue;
+    const names = `${now.groups[other]!.name} and ${now.groups[g]!.name}`;
+    notes.push(
+      `${names} both stand in ${now.paddocks[one.paddock]!.name} by their last typed moves: correct one of them.`,
+    );
+  }
+}
