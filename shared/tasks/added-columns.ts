@@ -2,8 +2,8 @@
 import { BLANK } from '../block/cells';
 import { type BlockContent, tableRows } from '../block/read-block';
 import type { BlockCell, WireCell } from '../contract';
+import { shiftFormula } from '../table/shift-formula';
 import { keptCell } from './kept-cell';
-import { ownRowFormula } from './own-row-formula';
 
 export interface AddedColumns {
   readonly headings: readonly string[];
@@ -32,7 +32,7 @@ export function addedColumns(block: BlockContent, ours: readonly string[], key: 
       const row = rows.get(name);
       if (!row) return headings.map(() => BLANK);
       return headings.map((heading) => {
-        const formula = ownRowFormula(row.formula(heading), row.sheetRow, sheetRow);
+        const formula = shiftFormula(row.formula(heading), sheetRow - row.sheetRow);
         return keptCell(row.value(heading), formula);
       });
     },
