@@ -1,0 +1,66 @@
+/** .xlsx files out and in again, and read by ExcelJS in between. */
+import ExcelJS from 'exceljs';
+import { expect, test } from 'vitest';
+import { openWorkbook, openXlsx } from '../../src/preview/headless';
+import { codeJs } from './fixture';
+
+test('texts, dates, formulas with our functions, names, merges and colours survive', async () => {
+  const book = await openWorkbook({
+    codeJs,
+    tabs: {
+      'My tab': [
+        [
+          { text: '00123' },
+          '=FENCE_TEST(1;2)',
+          '=IF(A1="";"no ""q""";"yes ""q""")',
+          { d: '2026-04-01' },
+          '=NA()',
+        ],
+        [{ text: '=x' }, true, '50%', '=1+', { text: '[a](b)' }],
+        ['Ünï', { text: 'a\nb' }, { text: '#N/A' }, '=DOUBLE_TEST(E3:E4)', 4],
+      ],
+    },
+    names: { HERD: "'My tab'!A1:B2" },
+    merges: { 'My tab': ['A6:C6'] },
+  });
+  book.range('My tab', 'A1').setBackground('#ff0000').setFontWeight('bold');
+  const bytes = await book.toXlsx();
+  const again = await openXlsx(bytes, { codeJs });
+  expect(again.values('My tab')).toEqual(book.values('My tab'));
+  expect(again.formulas('My tab')).toEqual(book.formulas('My tab'));
+  expect(again.range('My tab', 'A1').getBackground()).toBe('#ff0000');
+  expect(again.spreadsheet.getRangeByName('HERD')?.getA1Notation()).toBe('A1:B2');
+  expect(again.range('My tab', 'A6').isPartOfMerge()).toBe(true);
+
+  const file = new ExcelJS.Workbook();
+  await file.xlsx.load(bytes as unknown as ArrayBuffer);
+  const sheet = file.getWorksheet('My tab')!;
+  expect(sheet.getCell('A1').value).toBe('00123');
+  expect(sheet.getCell('B1').value).toMatchObject({ formula: 'FENCE_TEST(1,2)', result: 6 });
+  expect(sheet.getCell('D1').value).toEqual(new Date('2026-04-01T00:00:00Z'));
+  // What spilled is not written, or it would stand in the formula's way.
+  expect(sheet.getCell('D4').value).toBeNull();
+});
+
+test('a file made elsewhere opens: shared formulas, rich text, links, frozen rows', async () => {
+  const file = new ExcelJS.Workbook();
+  const sheet = file.addWorksheet('Data', { views: [{ state: 'frozen', ySplit: 1 }] });
+  sheet.getCell('A1').value = { richText: [{ text: 'Pad' }, { text: 'dock' }] };
+  sheet.getCell('A2').value = { text: 'a link', hyperlink: 'https://example.org/' };
+  sheet.fillFormula('B1:B3', 'ROW()*2', [2, 4, 6]);
+  sheet.getCell('C1').value = { formula: '_xlfn.IFS(TRUE,"x")', result: 'x' } as ExcelJS.CellFormulaValue;
+  sheet.getCell('D1').value = 0.25;
+  sheet.getCell('D1').numFmt = '0%';
+  const book = await openXlsx(new Uint8Array(await file.xlsx.writeBuffer()));
+  expect(book.values('Data')).toEqual([
+    ['Paddock', 2, 'x', 0.25],
+    ['a link', 4, '', ''],
+    ['', 6, '', ''],
+  ]);
+  expect(book.shownValues('Data')[0]?.[3]).toBe('25%');
+  expect(book.spreadsheet.getSheetByName('Data')?.getFrozenRows()).toBe(1);
+});
+
+test('what is no .xlsx is refused', async () => {
+  await expect(openXlsx(new TextEncoder().encode('not a workbook'))).rejects.toThrow();
+});
