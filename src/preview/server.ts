@@ -52,6 +52,15 @@ const CONTENT_POLICY = [
   "font-src 'self' data:",
 ].join('; ');
 
+/** Bundled scripts of the page, made once per run. */
+const bundles = new Map<string, Promise<string>>();
+
+function bundled(entry: string): Promise<string> {
+  const text = bundles.get(entry) ?? bundle(entry);
+  bundles.set(entry, text);
+  return text;
+}
+
 async function bundle(entry: string): Promise<string> {
   const result = await build({
     entryPoints: [join(PAGE, entry)],
@@ -84,12 +93,6 @@ type Routes = (path: string, query: URLSearchParams) => Promise<string | Buffer 
 function routesOf(options: PreviewOptions): Routes {
   const builtFolder = options.built ?? join(ROOT, 'dist');
   const sampleFolder = options.samples ?? join(ROOT, 'sample-sheets');
-  const bundles = new Map<string, Promise<string>>();
-  const bundled = (entry: string): Promise<string> => {
-    const text = bundles.get(entry) ?? bundle(entry);
-    bundles.set(entry, text);
-    return text;
-  };
   return async (path, query) => {
     const [, folder = '', name = ''] = /^\/(?:([\w-]+)\/)?([^/]*)$/.exec(path) ?? [];
     if (path === '/') return readFile(join(PAGE, 'index.html'));

@@ -4,6 +4,7 @@ import { Host } from '../host';
 import { readXlsx } from '../xlsx/read-xlsx';
 import { writeXlsx } from '../xlsx/write-xlsx';
 import { clearMenus, showMenu } from './menus';
+import { openHelpOnAppearing } from './open-help';
 import { DOOR_KEY, type PageDoor } from './page-door';
 import { element, engine, excelJs, owl } from './page-globals';
 import {
@@ -143,6 +144,7 @@ async function start(): Promise<void> {
     : undefined;
   (window as unknown as Record<string, unknown>)[DOOR_KEY] = door;
   connectButtons(built);
+  openHelpOnAppearing(element('grid'));
   await openBuilt(built, sampleName || 'Untitled spreadsheet', file);
   // Tests look at the workbook through this.
   Object.defineProperty(window, 'sounderPreview', { get: () => host });

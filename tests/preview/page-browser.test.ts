@@ -1,0 +1,154 @@
+/** The preview's page in a real browser, with the fixture script in the place of the built one. */
+import { readFile } from 'node:fs/promises';
+import axe from 'axe-core';
+import type { Browser } from 'playwright-core';
+import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import { openWorkbook, openXlsx } from '../../src/preview/headless';
+import { launchBrowser } from '../browser/launch';
+import { type OpenOptions, PreviewPage } from '../browser/page';
+import { codeJs, FIXTURES } from './fixture';
+
+let browser: Browser | undefined;
+let opened: PreviewPage | undefined;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser?.close());
+afterEach(async () => {
+  const { problems, outside } = opened ?? { problems: [], outside: [] };
+  await opened?.close();
+  opened = undefined;
+  expect(problems).toEqual([]);
+  expect(outside).toEqual([]);
+});
+
+/** Opens the page on an empty workbook, or skips the test where there is no browser. */
+async function open(skip: () => void, options: OpenOptions = {}): Promise<PreviewPage> {
+  if (!browser) skip();
+  opened = await PreviewPage.open(browser as Browser, { built: FIXTURES, samples: FIXTURES, ...options });
+  return opened;
+}
+
+describe('the grid', () => {
+  test('a formula typed by keyboard, with help popping up, gives its answer', async ({ skip }) => {
+    const preview = await open(skip);
+    await preview.typeInto('Sheet1', 'B5', '200');
+    await preview.typeInto('Sheet1', 'C5', '300');
+    await preview.startTyping('Sheet1', 'D5', '=FENCE_T');
+    await preview.page.locator('.o-autocomplete-value').getByText('FENCE_TEST').waitFor();
+    await preview.page.keyboard.type('EST(');
+    const help = preview.page.locator('.o-formula-assistant');
+    await help.getByText('Round a rectangle: 2 × (width + length) × strands.').waitFor();
+    await help.getByText('Width of the field.').waitFor();
+    await help.getByText('[strands]').first().waitFor();
+    await preview.screenshot('preview-help');
+    await preview.page.keyboard.type('B5; C5; 2)');
+    await preview.page.keyboard.press('Enter');
+    // 2 × (200 + 300) × 2, by hand.
+    expect(await preview.value('Sheet1', 'D5')).toBe(2000);
+    expect(await preview.formula('Sheet1', 'D5')).toBe('=FENCE_TEST(B5,C5,2)');
+  });
+
+  test('the message of an error shows on hover', async ({ skip }) => {
+    const preview = await open(skip);
+    await preview.typeInto('Sheet1', 'B2', '=FENCE_TEST("wide", 5)');
+    expect(await preview.value('Sheet1', 'B2')).toBe('#ERROR!');
+    expect(await preview.hoverMessage('Sheet1', 'B2')).toContain(
+      'FENCE_TEST: width must be a number, got "wide"',
+    );
+    await preview.screenshot('preview-error');
+  });
+
+  test('several tabs, each with its own cells', async ({ skip }) => {
+    const preview = await open(skip);
+    await preview.typeInto('Sheet1', 'A1', 'first');
+    await preview.page.locator('.o-add-sheet').click();
+    expect(await preview.tabs()).toEqual(['Sheet1', 'Sheet2']);
+    await preview.typeInto('Sheet2', 'A1', '=Sheet1!A1');
+    expect(await preview.value('Sheet2', 'A1')).toBe('first');
+  });
+
+  test('locale and time zone come from the address', async ({ skip }) => {
+    const query = { locale: 'de_DE', tz: 'America/New_York', today: '2026-04-01' };
+    const preview = await open(skip, { query });
+    await preview.typeInto('Sheet1', 'A1', '1,5');
+    await preview.typeInto('Sheet1', 'A2', '=A1*2');
+    await preview.typeInto('Sheet1', 'A3', '=SUM(A1;A2)');
+    await preview.typeInto('Sheet1', 'A4', '=TODAY()');
+    expect(await preview.shown('Sheet1', 'A3')).toBe('4,5');
+    expect(await preview.shown('Sheet1', 'A4')).toBe('1.4.2026');
+  });
+});
+
+describe("the script's menu and pages", () => {
+  test('the sidebar opens from the menu, 300 pixels wide, and talks with the script', async ({ skip }) => {
+    const preview = await open(skip);
+    await preview.clickCell('Sheet1', 'C4');
+    await preview.chooseMenu('Fixture', 'Open the sidebar');
+    await preview.sidebar.getByRole('button', { name: 'Ask the script' }).click();
+    const answer = '{"ok":true,"data":{"title":"Untitled spreadsheet","activeCell":"C4"}}';
+    await preview.sidebar.getByText(`got ${answer}`).waitFor();
+    // 300 pixels is what Google documents; one of them is the border here.
+    expect((await preview.page.locator('#sidebar').boundingBox())?.width).toBe(300);
+    await preview.screenshot('preview-sidebar');
+    await preview.sidebar.getByRole('button', { name: 'Close' }).click();
+    await preview.page.locator('#sidebar').waitFor({ state: 'hidden' });
+  });
+
+  test('the menu works by keyboard and an alert shows its text', async ({ skip }) => {
+    const preview = await open(skip);
+    await preview.page.locator('#menus').getByRole('button', { name: 'Fixture' }).focus();
+    for (const key of ['Enter', 'ArrowDown', 'Enter']) await preview.page.keyboard.press(key);
+    await preview.page.getByRole('dialog', { name: 'Hello' }).getByText('From the script').waitFor();
+    await preview.page.keyboard.press('Escape');
+    await preview.page.getByRole('dialog', { name: 'Hello' }).waitFor({ state: 'hidden' });
+  });
+
+  test('our own parts of the page pass axe-core', async ({ skip }) => {
+    const preview = await open(skip);
+    await preview.chooseMenu('Fixture', 'Open the sidebar');
+    await preview.page.evaluate(axe.source);
+    const violations = await preview.page.evaluate(async () => {
+      const { axe: checker } = window as unknown as { axe: typeof axe };
+      const found = await checker.run({ include: [['.bar'], ['#sidebar']] }, { iframes: false });
+      return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`);
+    });
+    expect(violations).toEqual([]);
+  });
+});
+
+describe('.xlsx', () => {
+  test('a file opens, keeps its texts and formulas, and is saved again', async ({ skip }) => {
+    const preview = await open(skip);
+    const file = await (
+      await openWorkbook({
+        codeJs,
+        tabs: { Farm: [[{ text: '00123' }, '=FENCE_TEST(1;2)', { d: '2026-04-01' }]] },
+      })
+    ).toXlsx();
+    const mimeType = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+    await preview.page.setInputFiles('#file', { name: 'My farm.xlsx', mimeType, buffer: Buffer.from(file) });
+    await preview.page.getByRole('heading', { name: 'My farm' }).waitFor();
+    expect(await preview.value('Farm', 'A1')).toBe('00123');
+    expect(await preview.value('Farm', 'B1')).toBe(6);
+    const [download] = await Promise.all([
+      preview.page.waitForEvent('download'),
+      preview.page.getByRole('button', { name: 'Save .xlsx' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe('My farm.xlsx');
+    const saved = await openXlsx(await readFile(await download.path()), { codeJs });
+    expect(saved.values('Farm')).toEqual([['00123', 6, new Date('2026-04-01T00:00:00Z')]]);
+    expect(saved.formulas('Farm')).toEqual([['', '=FENCE_TEST(1,2)', '']]);
+  });
+
+  test('a file that is none is refused in words', async ({ skip }) => {
+    const preview = await open(skip);
+    await preview.page.setInputFiles('#file', {
+      name: 'x.xlsx',
+      mimeType: 'text/plain',
+      buffer: Buffer.from('no'),
+    });
+    await preview.page.getByText('"x.xlsx" could not be read as an .xlsx workbook.').waitFor();
+    expect(await preview.tabs()).toEqual(['Sheet1']);
+  });
+});
