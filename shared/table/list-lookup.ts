@@ -20,6 +20,8 @@ export function listLookup(
   name: string,
   nameCell: string,
   system: UnitSystem,
+  /** Whether a blank is right in the table too: then a blank that is filled later counts at once. */
+  mayBeBlank: boolean,
 ): string | undefined {
   if (!source || NOT_PLAIN.test(name) || source.list.tab.includes("'")) return undefined;
   const { tab, list } = source;
@@ -33,7 +35,8 @@ export function listLookup(
   const rows = tab.values.slice(list.firstRow - 1, list.lastRow);
   const row = rows.find((cells) => cells[nameColumn - 1] === name);
   const cell = row?.[column - 1];
-  if (typeof cell !== 'number' && typeof cell !== 'object') return undefined;
+  const fits = typeof cell === 'number' || typeof cell === 'object' || (cell === '' && mayBeBlank);
+  if (!fits) return undefined;
   const range = (at: number): string =>
     `${quotedTab(list.tab)}!${fixedA1(list.firstRow, at)}:${fixedA1(list.lastRow, at)}`;
   return `INDEX(${range(column)};MATCH(${nameCell};${range(nameColumn)};0))`;

@@ -80,7 +80,9 @@ function plannedIn({ frame, rows, i }: MoveContext, at: number): BlockCell {
   const last = row.previous === undefined ? undefined : rows[row.previous];
   if (!last) return date(row.inDay);
   const due = last.inDay + (last.past?.days ?? last.outDay - last.inDay);
-  return due === row.inDay ? formula(plannedInFormula(frame, at), DATE) : date(row.inDay);
+  return due === row.inDay
+    ? formula(plannedInFormula(frame, at, dateCall(row.inDay)), DATE)
+    : date(row.inDay);
 }
 
 type Amounts = Record<
@@ -114,17 +116,17 @@ function liveAmounts(context: MoveContext, row: TableRow, at: number): Amounts {
   const group = problem.groups[row.groupIndex!]!;
   const paddock = problem.paddocks[row.paddockIndex!]!;
   const ofGroup = (field: GroupField): string | undefined =>
-    listLookup(sources?.groups, field, row.group, cellIn(frame, 'group', at), system);
-  const ofPaddock = (field: PaddockField): string | undefined =>
-    listLookup(sources?.paddocks, field, row.paddock, cellIn(frame, 'paddock', at), system);
+    listLookup(sources?.groups, field, row.group, cellIn(frame, 'group', at), system, false);
+  const ofPaddock = (field: PaddockField, mayBeBlank: boolean): string | undefined =>
+    listLookup(sources?.paddocks, field, row.paddock, cellIn(frame, 'paddock', at), system, mayBeBlank);
   const cell = (lookup: string | undefined, value: number | undefined, quantity?: Quantity): BlockCell => {
     if (lookup) return formula(`=${lookup}`);
     if (value === undefined) return BLANK;
     return number(quantity ? fromInside(value, quantity, system) : value);
   };
   const day = (field: PaddockField, value: Day | undefined): BlockCell => {
-    const lookup = ofPaddock(field);
-    if (lookup) return formula(`=${lookup}`, DATE);
+    const lookup = ofPaddock(field, true);
+    if (lookup) return formula(`=${lookup}`, DATE_OR_NONE);
     return value === undefined ? BLANK : date(value);
   };
   return {
@@ -135,7 +137,7 @@ function liveAmounts(context: MoveContext, row: TableRow, at: number): Amounts {
       WHOLE,
     ),
     dailyGain: cell(ofGroup('dailyGain'), group.dailyGainKg, 'massPerDay'),
-    area: cell(ofPaddock('area'), paddock.areaSquareMeters, 'area'),
+    area: cell(ofPaddock('area', false), paddock.areaSquareMeters, 'area'),
     openFrom: day('openFrom', paddock.openFrom),
     openUntil: day('openUntil', paddock.openUntil),
     lastUsed: day('lastUsed', usedBefore(context, row)),

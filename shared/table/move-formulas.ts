@@ -45,13 +45,13 @@ function windows(frame: TableFrame, row: number): { at: At; above: At; around: A
   };
 }
 
-/** In + days of the group's latest move above; blank where there is none. */
-export function plannedInFormula(frame: TableFrame, row: number): string {
+/** In + days of the group's latest move above; the day first planned where all of those were deleted. */
+export function plannedInFormula(frame: TableFrame, row: number, firstPlanned: string): string {
   const { at, above } = windows(frame, row);
   const group = `${above('groupKey')};${at('groupKey')}`;
   const latest = `MAXIFS(${above('inDay')};${group};${above('dueOut')};">0")`;
   const due = `MAXIFS(${above('dueOut')};${group};${above('inDay')};${latest})`;
-  return `=IF(COUNTIFS(${group};${above('dueOut')};">0")=0;"";${due})`;
+  return `=IF(COUNTIFS(${group};${above('dueOut')};">0")=0;${firstPlanned};${due})`;
 }
 
 /** The day really moved in if it is typed, else the planned one. */
@@ -69,9 +69,15 @@ export function dueOutFormula(frame: TableFrame, row: number): string {
 export function outFormula(frame: TableFrame, row: number, nextRow: number | undefined): string {
   const { at } = windows(frame, row);
   if (nextRow === undefined) return `=${at('dueOut')}`;
+  const due = at('dueOut');
+  if (nextRow === row + 1) {
+    // A range of one cell would do the same, but the preview's engine mixes it up with a single cell.
+    const typed = cellIn(frame, 'movedIn', nextRow);
+    return `=IFERROR(IF(ISNUMBER(${typed});INT(${typed});${due});${due})`;
+  }
   const below = (key: ColumnKey): string => rangeIn(frame, key, row + 1, nextRow);
   const typed = `MINIFS(${below('movedIn')};${below('groupKey')};${at('groupKey')})`;
-  return `=IFERROR(IF(${typed}>0;INT(${typed});${at('dueOut')});${at('dueOut')})`;
+  return `=IFERROR(IF(${typed}>0;INT(${typed});${due});${due})`;
 }
 
 /** The day the paddock was last left before this move, by any row near or as the list says; 0 for never. */
