@@ -70,7 +70,7 @@ const WIDTHS = [230, 200, 90, 90, 110, 90, 90, 90, 100, 170, 110];
 export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
   const top = draftBlock(origin);
   addHead(top);
-  const below = draftBlock({ row: top.next() + plan.lines.length + FREE_LINES + 3, column: origin.column });
+  const below = draftBlock({ row: top.next() + plan.lines.length + FREE_LINES + 4, column: origin.column });
   below.add([text('Settings')], 'heading');
   const set = addSettings(below, BITE_SETTINGS, plan.settings, plan.units);
   below.add();
@@ -114,13 +114,15 @@ function addLines(
     'muted',
   );
   draft.add(LINE_HEADINGS.map(text), 'heading');
-  const first = draft.next();
+  // The cell functions stand in a blank row above the first line and spill: sorting the lines leaves them alone.
+  const anchor = draft.next();
   const count = plan.lines.length + FREE_LINES;
-  const last = first + count - 1;
-  const column = (at: number): string => draft.down(first, last, at);
+  const column = (at: number): string => draft.down(anchor, anchor + count, at);
   const volts = (leak: string, touch: string): string =>
     `=FENCE_VOLTAGE(${set.volts};${set.ohms};${column(10)};${column(4)};${leak};${touch})`;
   const columns = [volts('', ''), volts(set.weeds, ''), volts('', set.pig), volts(set.weeds, set.pig)];
+  draft.add([...Array<BlockCell>(5).fill(BLANK), ...columns.map((body) => formula(body, '0'))]);
+  const first = draft.next();
   for (let at = 0; at < count; at++) {
     const row = first + at;
     const line = plan.lines[at];
@@ -128,7 +130,7 @@ function addLines(
       [
         ...(line ? lineCells(line, plan.units) : [BLANK, BLANK, BLANK, BLANK]),
         formula(ohmsFormula(draft, row, wires), '0.0'),
-        ...(at === 0 ? columns.map((body) => formula(body, '0')) : columns.map(() => BLANK)),
+        ...columns.map(() => BLANK),
         formula(judgeFormula(draft, row, set)),
         formula(`=IF(${draft.at(row, 2)}="";"";${draft.at(row, 2)}/1000)`, '0.000'),
       ],
@@ -162,7 +164,8 @@ function ohmsFormula(draft: Draft, row: number, { names, ohms }: WireTable): str
 
 function judgeFormula(draft: Draft, row: number, set: Readonly<Record<keyof BiteSettings, string>>): string {
   const [clean, weeds, pig, both] = [5, 6, 7, 8].map((at) => draft.at(row, at));
-  return `=IF(${draft.at(row, 2)}="";"";IF(${clean}<${set.onFence};"weak even clean";IF(${weeds}<${set.onFence};"weak in weeds";IF(MIN(${pig};${both})<${set.delivered};"weak when a pig touches";"enough"))))`;
+  const known = `COUNT(${clean};${weeds};${pig};${both})=4`;
+  return `=IF(${draft.at(row, 2)}="";"";IF(NOT(${known});"not worked out";IF(${clean}<${set.onFence};"weak even clean";IF(${weeds}<${set.onFence};"weak in weeds";IF(MIN(${pig};${both})<${set.delivered};"weak when a pig touches";"enough")))))`;
 }
 
 const WIRE_STYLES: readonly BlockStyle[] = [...Array<BlockStyle>(8).fill('input'), 'muted', 'muted', 'plain'];
@@ -176,19 +179,20 @@ function addWires(draft: Draft, { wires, units }: BitePlan): WireTable {
     'muted',
   );
   draft.add(WIRE_HEADINGS.map(text), 'heading');
-  const first = draft.next();
+  const anchor = draft.next();
   const count = wires.length + FREE_WIRES;
-  const column = (at: number): string => draft.down(first, first + count - 1, at);
+  const column = (at: number): string => draft.down(anchor, anchor + count, at);
   const ohms = (at: number): string =>
     `=WIRE_OHMS(${column(at)};${column(at + 1)};${column(at + 2)};"${units}")`;
+  draft.add([...Array<BlockCell>(8).fill(BLANK), formula(ohms(1), '0.0'), formula(ohms(4), '0.0')]);
   for (let at = 0; at < count; at++) {
-    const row = first + at;
+    const row = draft.next();
     const [typed, one, two] = [7, 8, 9].map((c) => draft.at(row, c));
     draft.add(
       [
         ...wireCells(wires[at], units),
-        at === 0 ? formula(ohms(1), '0.0') : BLANK,
-        at === 0 ? formula(ohms(4), '0.0') : BLANK,
+        BLANK,
+        BLANK,
         formula(
           `=IF(${typed}<>"";${typed};IF(${one}="";"";IF(${two}="";${one};1/(1/${one}+1/${two}))))`,
           '0.0',

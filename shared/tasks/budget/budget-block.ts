@@ -1,0 +1,197 @@
+/** The budget as a block of cells: season, months, paddocks, settings, and every stay they are added up from. */
+import { BLANK, date, formula, number, text } from '../../block/cells';
+import { composeBlock } from '../../block/compose-block';
+import type { BlockCell } from '../../contract';
+import { fromInside, type Quantity, symbolOf, type UnitSystem } from '../../units/units';
+import type { ComposedBlock } from '../composed-block';
+import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { addSettings } from '../settings';
+import type { BudgetStay } from './budget-model';
+import { BUDGET_SETTINGS, type BudgetKey, type BudgetSettings } from './budget-settings';
+import { byPeriod } from './by-period';
+import { addStays, type StayColumns, type StaySource } from './stay-rows';
+
+export const BUDGET_BLOCK = 'SOUNDER_BUDGET';
+
+export const BUDGET_CAUTIONS: readonly string[] = [
+  'Look out: for growing pigs on full feed. In heat, shade, a wallow and water at all times come first; check drinkers twice a day.',
+  'Nutrients are spread evenly here; pigs are not so even, near feeders and shelters it is many times more. Local nutrient and water rules decide.',
+];
+
+export interface BudgetPlan {
+  readonly stays: readonly BudgetStay[];
+  readonly units: UnitSystem;
+  /** In cell units. */
+  readonly settings: BudgetSettings;
+  readonly source: StaySource;
+  /** One sentence on where the stays come from. */
+  readonly origin: string;
+}
+
+export const LOAD_HEADINGS = [
+  'Paddock',
+  'Area of it',
+  'Stays',
+  'Days in all',
+  'N',
+  'P',
+  'K',
+  'Says',
+  'Typed note',
+] as const;
+
+const WIDTHS = [230, 110, 100, 100, 100, 100, 100, 130, 130];
+
+/** Notes that the grower typed beside paddocks, by paddock. */
+export type LoadNotes = ReadonlyMap<string, BlockCell>;
+
+export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin): ComposedBlock {
+  const { units, stays } = plan;
+  const months = byPeriod(stays, () => 0, 'month');
+  const paddocks = [...new Map(stays.map((stay) => [stay.paddock, stay])).values()];
+  const top = draftBlock(origin);
+  top.add([text('Feed, water, shelter and ground')], 'title');
+  top.add([text(plan.origin)], 'muted');
+  for (const caution of BUDGET_CAUTIONS) top.add([text(caution)], 'warning');
+  const heights = { season: 8, months: months.length + 4, paddocks: paddocks.length + 3 };
+  const below = draftBlock({
+    row: top.next() + heights.season + heights.months + heights.paddocks,
+    column: origin.column,
+  });
+  below.add([text('Settings')], 'heading');
+  const set = addSettings(below, BUDGET_SETTINGS, plan.settings, units);
+  below.add();
+  const columns = addStays(stays, { draft: below, units, source: plan.source, set });
+  addSeason(top, columns, units);
+  addMonths(top, columns, months, units);
+  addLoads(top, columns, { paddocks, notes, set, units });
+  const { cells, styles } = composeBlock([...top.rows, ...below.rows]);
+  return { cells, styles, rules: top.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 100) ?? [] };
+}
+
+function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void {
+  draft.add([text('The season')], 'heading');
+  const row = (label: string, body: string, quantity: Quantity, note: string, format = '#,##0'): number =>
+    draft.add(
+      [text(label), formula(`=${body}`, format), text(symbolOf(quantity, units)), text(note)],
+      ['plain', 'plain', 'muted', 'muted'],
+    );
+  row('Feed together', `SUM(${columns.Feed})`, 'mass', 'With 5 % waste (NRC 2012, from memory).');
+  row(
+    'Water, most a day of one group',
+    `MAX(${columns['Water a day']})`,
+    'volumePerDay',
+    'On an ordinary day.',
+  );
+  row(
+    'Hot-day water, most a day of one group',
+    `MAX(${columns['Hot day']})`,
+    'volumePerDay',
+    'On a hot day; see the settings.',
+  );
+  row(
+    'Shelter, largest group floor',
+    `MAX(${columns['Shelter floor']})`,
+    'floorArea',
+    'Bedded, every pig lying flat.',
+  );
+  draft.add(
+    [
+      text('Stays that could not be worked out'),
+      formula(`=COUNTIF(${columns.Feed};"?*")+COUNTIF(${columns.N};"?*")`, '0'),
+      text('cells'),
+      text('Their cells say why. They are missing in every sum above and below.'),
+    ],
+    ['plain', 'plain', 'muted', 'muted'],
+  );
+  draft.add();
+  draft.add();
+}
+
+type Month = { readonly start: number };
+
+/**
+ * An amount in a month: spread evenly over the days of its stay, times the days that fall into the month. Days that
+ * [in, out) and [start, end) have in common: (|in − end| + |out − start| − |in − start| − |out − end|) ÷ 2.
+ */
+function inMonth(perDay: string, columns: StayColumns, start: string, end: string): string {
+  const { In: from, Out: to } = columns;
+  const days = `(ABS(${from}-${end})+ABS(${to}-${start})-ABS(${from}-${start})-ABS(${to}-${end}))`;
+  return `=SUMPRODUCT(${perDay}*${days})/2`;
+}
+
+function addMonths(draft: Draft, columns: StayColumns, months: readonly Month[], units: UnitSystem): void {
+  draft.add([text('Month by month')], 'heading');
+  draft.add(
+    [BLANK, BLANK, text(symbolOf('mass', units)), text(symbolOf('volumePerDay', units).split('/')[0] ?? '')],
+    'muted',
+  );
+  draft.add(['From', 'To before', 'Feed in it', 'Water in it'].map(text), 'heading');
+  months.forEach((month, at) => {
+    const row = draft.next();
+    const [start, end] = [draft.fixed(row, 0), draft.fixed(row, 1)];
+    draft.add([
+      at === 0 ? date(month.start) : formula(`=${draft.at(row - 1, 1)}`, 'yyyy-mm-dd'),
+      formula(`=EDATE(${start};1)`, 'yyyy-mm-dd'),
+      formula(inMonth(`${columns.Feed}/${columns.Days}`, columns, start, end), '#,##0'),
+      formula(inMonth(columns['Water a day'], columns, start, end), '#,##0'),
+    ]);
+  });
+  draft.add();
+}
+
+interface Loads {
+  readonly paddocks: readonly BudgetStay[];
+  readonly notes: LoadNotes;
+  readonly set: Readonly<Record<BudgetKey, string>>;
+  readonly units: UnitSystem;
+}
+
+function addLoads(draft: Draft, columns: StayColumns, { paddocks, notes, set, units }: Loads): void {
+  const unit = text(symbolOf('massPerArea', units));
+  draft.add(
+    [text('On the ground'), text(symbolOf('area', units)), BLANK, BLANK, unit, unit, unit],
+    'heading',
+  );
+  draft.add(LOAD_HEADINGS.map(text), 'heading');
+  const first = draft.next();
+  for (const stay of paddocks) {
+    const row = draft.next();
+    const name = draft.at(row, 0);
+    const sum = (column: string): string => `=SUMPRODUCT((${columns['Stay in']}=${name})*${column})`;
+    draft.add(
+      [
+        text(stay.paddock),
+        number(fromInside(stay.areaSquareMeters, 'area', units), '0.00'),
+        formula(`=SUMPRODUCT((${columns['Stay in']}=${name})*1)`, '0'),
+        formula(sum(columns.Days), '0'),
+        formula(sum(columns.N), '0.0'),
+        formula(sum(columns.P), '0.0'),
+        formula(sum(columns.K), '0.0'),
+        formula(loadSays(draft, row, set)),
+        notes.get(stay.paddock) ?? BLANK,
+      ],
+      ['plain', 'plain', 'plain', 'plain', 'plain', 'plain', 'plain', 'plain', 'input'],
+    );
+  }
+  const says = draft.at(first, 7);
+  if (paddocks.length > 0) {
+    draft.rules.push({
+      row: first - draft.origin.row,
+      column: 7,
+      rows: paddocks.length,
+      columns: 1,
+      formula: `=LEFT(${says};4)="over"`,
+      background: '#fde3c8',
+    });
+  }
+  draft.add();
+}
+
+function loadSays(draft: Draft, row: number, set: Readonly<Record<BudgetKey, string>>): string {
+  const over = (column: number, limit: string, letter: string): string =>
+    `IF(${limit}="";"";IF(${draft.at(row, column)}>${limit};" ${letter}";""))`;
+  const letters = [over(4, set.limitN, 'N'), over(5, set.limitP, 'P'), over(6, set.limitK, 'K')].join('&');
+  const none = [set.limitN, set.limitP, set.limitK].map((limit) => `${limit}=""`).join(';');
+  return `=IF(AND(${none});"no limit typed";IF(${letters}="";"within";"over:"&${letters}))`;
+}
