@@ -1,6 +1,6 @@
 /**
  * A real headless Chromium for tests: the one in SOUNDER_CHROMIUM, else the system's, else the one that the npm
- * package @sparticuz/chromium carries. Where there is none, browser tests say so loudly and are skipped, unless
+ * package @sparticuz/chromium carries (SOUNDER_CHROMIUM=packaged takes that one at once). Where there is none, browser tests say so loudly and are skipped, unless
  * SOUNDER_BROWSER=required.
  */
 import { execFileSync } from 'node:child_process';
@@ -26,6 +26,7 @@ type Start = { executablePath: string; env?: Record<string, string> };
 /** Every way to start a browser that is worth trying here, best first. */
 function startsToTry(reasons: string[]): Start[] {
   const wanted = process.env.SOUNDER_CHROMIUM;
+  if (wanted === 'packaged') return packagedStarts();
   if (wanted) return [{ executablePath: wanted }];
   const system = SYSTEM_PATHS.filter((path) => existsSync(path)).map((executablePath) => ({
     executablePath,

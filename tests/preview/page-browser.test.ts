@@ -88,8 +88,8 @@ describe("the script's menu and pages", () => {
     await preview.sidebar.getByRole('button', { name: 'Ask the script' }).click();
     const answer = '{"ok":true,"data":{"title":"Untitled spreadsheet","activeCell":"C4"}}';
     await preview.sidebar.getByText(`got ${answer}`).waitFor();
-    // 300 pixels is what Google documents; one of them is the border here.
-    expect((await preview.page.locator('#sidebar').boundingBox())?.width).toBe(300);
+    // 300 pixels is what Google documents.
+    expect((await preview.page.locator('#sidebar iframe').boundingBox())?.width).toBe(300);
     await preview.screenshot('preview-sidebar');
     await preview.sidebar.getByRole('button', { name: 'Close' }).click();
     await preview.page.locator('#sidebar').waitFor({ state: 'hidden' });
