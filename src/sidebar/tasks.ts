@@ -1,6 +1,7 @@
 /** What the page can do, in the grower's words. A new task is one folder under panels/ and one line here. */
 import type { ComponentType } from 'preact';
 import { FormulasPanel } from './panels/formulas/formulas-panel';
+import { MapPanel } from './panels/map/map-panel';
 import { RotationPanel } from './panels/rotation/rotation-panel';
 
 export interface Task {
@@ -17,6 +18,12 @@ export const TASKS: readonly Task[] = [
     title: 'Plan the moves',
     about: 'A dated table of which pigs go to which paddock when, from your own lists.',
     Panel: RotationPanel,
+  },
+  {
+    id: 'map',
+    title: 'Draw the paddocks',
+    about: 'Areas, fence and posts from corners on a map; a drawing to print.',
+    Panel: MapPanel,
   },
   {
     id: 'formulas',

@@ -3,10 +3,11 @@ import { boundaryArea } from '../../core/fence/boundary-area';
 import type { Corner } from '../../core/fence/corner';
 import { sidePosts } from '../../core/fence/side-posts';
 import { outlineSides } from '../../core/fence/wgs84';
-import { distanceToShape, type FlatShape } from './distance-to-shape';
 import { findNeighbours } from './find-neighbours';
+import { type FlatShape, gapToShape } from './gap-to-shape';
 import { localPlane, middleOf, type PlanePoint } from './local-plane';
 import type { MapShape, Role } from './map-model';
+import { type Gap, nearest } from './plane-distance';
 
 export interface MappedShape extends MapShape {
   readonly role: Role;
@@ -35,7 +36,14 @@ export interface MeasuredMap {
   /** Names of paddocks that lie over one another. */
   readonly overlapping: readonly (readonly [string, string])[];
   /** Water, wells and other things to draw. */
-  readonly marks: readonly (FlatShape & { readonly name: string; readonly role: Role })[];
+  readonly marks: readonly Mark[];
+}
+
+export interface Mark extends FlatShape {
+  readonly name: string;
+  readonly role: Role;
+  /** From the paddock that is nearest, for water and wells. */
+  readonly gap: Gap | undefined;
 }
 
 /** Lengths and areas are geodesic on WGS84 (karney2013); distances and neighbours on a local plane. */
@@ -53,22 +61,26 @@ export function measureMap(
     toleranceMeters,
   );
   const nameAt = (i: number): string => areas[i]?.name ?? '';
-  const nearest = (outline: readonly PlanePoint[], role: Role): number | undefined => {
+  const toNearest = (outline: readonly PlanePoint[], role: Role): number | undefined => {
     const distances = marks
       .filter((mark) => mark.role === role)
-      .map((mark) => distanceToShape(outline, mark));
+      .map((mark) => gapToShape(outline, mark).meters);
     return distances.length === 0 ? undefined : Math.min(...distances);
   };
   return {
     paddocks: areas.map((shape, i) => ({
       ...measurePaddock(shape, postSpacingMeters),
       adjoining: (adjoining[i] ?? []).map(nameAt),
-      waterMeters: nearest(shape.points, 'water'),
-      wellMeters: nearest(shape.points, 'well'),
+      waterMeters: toNearest(shape.points, 'water'),
+      wellMeters: toNearest(shape.points, 'well'),
       outline: shape.points,
     })),
     overlapping: overlapping.map(([i, j]) => [nameAt(i), nameAt(j)] as const),
-    marks: marks.map(({ name, role, form, points }) => ({ name, role, form, points })),
+    marks: marks.map(({ name, role, form, points }) => {
+      const near = role === 'water' || role === 'well' ? areas : [];
+      const gaps = near.map((area) => gapToShape(area.points, { form, points }));
+      return { name, role, form, points, gap: gaps.length > 0 ? nearest(gaps) : undefined };
+    }),
   };
 }
 

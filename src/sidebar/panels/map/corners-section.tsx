@@ -1,0 +1,127 @@
+import { useState } from 'preact/hooks';
+import type { Overview } from '../../../../shared/contract';
+import { MOST_FILE_BYTES } from '../../../../shared/tasks/map/limits';
+import { MAP_BLOCK } from '../../../../shared/tasks/map/map-block';
+import { mapFromBlock } from '../../../../shared/tasks/map/map-from-block';
+import { mapFromTyped } from '../../../../shared/tasks/map/map-from-typed';
+import type { FarmMap } from '../../../../shared/tasks/map/map-model';
+import { usePage } from '../../page';
+import { afterPaint } from '../../parts/after-paint';
+import { Button } from '../../parts/button';
+import { Choices } from '../../parts/choices';
+import { Field } from '../../parts/field';
+import { Notice } from '../../parts/notice';
+import { findBlock } from '../../parts/use-file';
+import { useWork } from '../../parts/use-work';
+import { ask } from '../../server';
+import { readMapFile, readMapText } from './read-map-text';
+
+interface Props {
+  readonly file: Overview;
+  /** Undefined while another source is being read or has failed. */
+  readonly onMap: (map: FarmMap | undefined) => void;
+}
+
+const SOURCES = [
+  { value: 'file', text: 'A GeoJSON or KML file' },
+  { value: 'text', text: 'Pasted GeoJSON or KML' },
+  { value: 'typed', text: 'Latitudes and longitudes typed in the sheet' },
+];
+const STANDING = { value: 'block', text: 'The map table that stands in this file' };
+
+/** Where the corners come from. The file is read in this page only; nothing is sent anywhere. */
+export function CornersSection({ file, onMap }: Props) {
+  const stands = file.blocks.some(({ name }) => name === MAP_BLOCK);
+  const [source, setSource] = useState('file');
+  const [pasted, setPasted] = useState('');
+  const work = useWork();
+  const { say } = usePage();
+  const take = (read: () => FarmMap | Promise<FarmMap>): void =>
+    work.start(async () => {
+      onMap(undefined);
+      say('Reading the map…');
+      await afterPaint();
+      const map = await read();
+      onMap(map);
+      say(`Read ${map.shapes.length} shapes.`);
+    });
+  return (
+    <>
+      <Choices
+        legend="Corners from"
+        value={source}
+        options={stands ? [...SOURCES, STANDING] : SOURCES}
+        onChange={(value) => {
+          setSource(value);
+          work.clear();
+        }}
+      />
+      {source === 'file' && (
+        <Field
+          label="Map file"
+          hint={`Drawn in a map program and saved as GeoJSON or KML, ${MOST_FILE_BYTES / 1_000_000} MB at most. It is read in this page only.`}
+        >
+          {(described) => (
+            <input
+              {...described}
+              type="file"
+              accept=".geojson,.json,.kml,application/geo+json,application/vnd.google-earth.kml+xml"
+              onChange={({ currentTarget }) => {
+                const chosen = currentTarget.files?.[0];
+                if (chosen) take(() => readMapFile(chosen));
+              }}
+            />
+          )}
+        </Field>
+      )}
+      {source === 'text' && (
+        <>
+          <Field label="GeoJSON or KML text">
+            {(described) => (
+              <textarea
+                {...described}
+                rows={5}
+                spellcheck={false}
+                value={pasted}
+                onInput={({ currentTarget }) => setPasted(currentTarget.value)}
+              />
+            )}
+          </Field>
+          <Button disabled={work.busy} onPress={() => take(() => readMapText(pasted))}>
+            Read the text
+          </Button>
+        </>
+      )}
+      {source === 'typed' && (
+        <>
+          <p class="hint">
+            Two columns, latitude and longitude in decimal degrees such as 44.9537 and −93.0900, with a blank
+            row between paddocks; or three, with the paddock’s name in front. Go round each paddock along its
+            fence. Select them, then:
+          </p>
+          <Button
+            disabled={work.busy}
+            onPress={() => take(async () => mapFromTyped(await ask('readSelection', {})))}
+          >
+            Use the selected cells
+          </Button>
+        </>
+      )}
+      {source === 'block' && (
+        <>
+          <p class="hint">With every corner that you corrected in the sheet.</p>
+          <Button disabled={work.busy} onPress={() => take(mapThatStands)}>
+            Read the map table
+          </Button>
+        </>
+      )}
+      {work.problem && <Notice kind="problem">{work.problem}</Notice>}
+    </>
+  );
+}
+
+async function mapThatStands(): Promise<FarmMap> {
+  const block = await findBlock(MAP_BLOCK);
+  if (!block) throw new Error('The map table is gone from the file.');
+  return mapFromBlock(block);
+}

@@ -1,0 +1,118 @@
+/** Numbers, drawing and list of a map, and the way into the sheet. */
+import { useMemo, useState } from 'preact/hooks';
+import type { Overview } from '../../../../shared/contract';
+import { composeMapBlock } from '../../../../shared/tasks/map/compose-map-block';
+import { NEIGHBOUR_TOLERANCE_METERS } from '../../../../shared/tasks/map/find-neighbours';
+import { MAP_BLOCK, MAP_SETTINGS } from '../../../../shared/tasks/map/map-block';
+import { keptInMap } from '../../../../shared/tasks/map/map-from-block';
+import type { FarmMap, Role } from '../../../../shared/tasks/map/map-model';
+import { measureMap } from '../../../../shared/tasks/map/measure-map';
+import {
+  insideSettings,
+  readSettings,
+  type SettingSpec,
+  startSettings,
+} from '../../../../shared/tasks/settings';
+import type { UnitSystem } from '../../../../shared/units/units';
+import { decimalComma } from '../../numbers/decimal-comma';
+import { unitsOfLocale } from '../../numbers/units-of-locale';
+import { Notice } from '../../parts/notice';
+import { readTypedSettings, SettingsFields, type TypedSettings } from '../../parts/settings-fields';
+import { UnitsChoice } from '../../parts/units-choice';
+import { type Compose, WriteBlock } from '../../parts/write-block';
+import { MapDrawing } from './map-drawing';
+import { MapNumbers } from './map-numbers';
+import { MapWarnings } from './map-warnings';
+import { SetbackNote } from './setback-note';
+
+interface Props {
+  readonly file: Overview;
+  readonly map: FarmMap;
+  readonly roles: readonly Role[];
+  readonly onReread: () => void;
+}
+
+type Key = 'postSpacing' | 'tolerance';
+
+const SPECS: readonly SettingSpec<Key>[] = [
+  ...MAP_SETTINGS,
+  {
+    key: 'tolerance',
+    label: 'Neighbours within',
+    quantity: 'length',
+    start: { US: 10, metric: NEIGHBOUR_TOLERANCE_METERS },
+    note: 'Paddocks adjoin where their sides run along one another no farther apart than this, for at least 10 ft (3 m). Judgement: lines walked with a hand-held receiver seldom fall together better.',
+    min: 0,
+    max: 30,
+  },
+];
+
+export function MapResult({ file, map, roles, onReread }: Props) {
+  const [units, setUnits] = useState<UnitSystem>(() => unitsOfLocale(file.locale));
+  const [typed, setTyped] = useState<TypedSettings<Key>>({});
+  const comma = decimalComma(file.locale);
+  const read = readTypedSettings(SPECS, typed, startSettings(SPECS, units), { units, comma });
+  const { postSpacing = 8, tolerance = 0 } = insideSettings(SPECS, read.values, units);
+  const measured = useMemo(() => {
+    if (!read.ok) return undefined;
+    const shapes = map.shapes.map((shape, i) => ({ ...shape, role: roles[i] ?? 'other' }));
+    return measureMap(shapes, postSpacing, tolerance);
+  }, [map, roles, read.ok, postSpacing, tolerance]);
+  const compose: Compose = (origin, old) => {
+    if (!measured) throw new Error('Correct the numbers above first.');
+    const stood = old && readSettings(old, MAP_SETTINGS).values;
+    const settings = {
+      postSpacing:
+        typed.postSpacing === undefined
+          ? (stood?.postSpacing ?? read.values.postSpacing)
+          : read.values.postSpacing,
+    };
+    const kept = old && keptInMap(old, units);
+    return composeMapBlock({
+      map: measured,
+      settings,
+      units,
+      origin,
+      notes: kept?.notes ?? new Map(),
+      ...(kept && { added: kept.added }),
+    });
+  };
+  return (
+    <>
+      <UnitsChoice units={units} onChange={setUnits} />
+      <SettingsFields
+        specs={SPECS}
+        typed={typed}
+        read={read}
+        units={units}
+        comma={comma}
+        onChange={setTyped}
+      />
+      {measured && measured.paddocks.length === 0 && (
+        <Notice kind="warning">None of the shapes is a paddock. Say above which areas are.</Notice>
+      )}
+      {measured && measured.paddocks.length > 0 && (
+        <>
+          <h2>3. The drawing</h2>
+          <MapWarnings map={measured} units={units} spacingMeters={postSpacing} />
+          <MapDrawing map={measured} units={units} />
+          <MapNumbers map={measured} units={units} />
+          <SetbackNote map={measured} units={units} />
+          <h2>4. Into the sheet</h2>
+          <p class="hint">
+            A paddock list with live formulas and the corners below it. Planning the moves can use it as your
+            paddock list.
+          </p>
+          <WriteBlock
+            name={MAP_BLOCK}
+            what="the map table"
+            tabName="Map"
+            file={file}
+            compose={compose}
+            onDone={onReread}
+          />
+        </>
+      )}
+    </>
+  );
+}
