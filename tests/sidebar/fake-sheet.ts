@@ -102,7 +102,7 @@ export class FakeSheet {
     const values = request.cells.map((row) => row.map((cell) => plain(cell)));
     const formulas = request.cells.map((row) => row.map((cell) => (cell.k === 'f' ? cell.v : '')));
     this.tabs = [...this.tabs.filter(({ name }) => name !== tab), { name: tab, values, formulas }];
-    return { block, a1: `A1:Z${rows}` };
+    return { block, a1: `A1:Z${rows}`, note: '' };
   }
 }
 

@@ -39,7 +39,7 @@ describe('formulas in the sidebar', () => {
     const { page } = opened;
     await checkAndShoot(opened, 'home');
     await page.getByRole('button', { name: 'Work out a number' }).click();
-    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe('Work out a number');
+    await page.getByRole('heading', { name: 'Work out a number' }).and(page.locator(':focus')).waitFor();
     await checkAndShoot(opened, 'formulas-list');
     await page.getByLabel('What do you want to know?').fill('rectangle');
     await page.getByRole('button', { name: 'FENCE_LENGTH' }).click();

@@ -39,10 +39,12 @@ export interface Opened {
   readonly errors: readonly string[];
 }
 
+/** Without a sheet the page stands alone, with no script to ask. */
 export async function openSidebar(
   browser: Browser,
   sheet: FakeSheet | undefined,
   options: BrowserContextOptions = {},
+  beforeLoad: (page: Page) => Promise<void> = async () => undefined,
 ): Promise<Opened> {
   const context = await browser.newContext({ viewport: SIDEBAR, ...options });
   const opened = await context.newPage();
@@ -54,6 +56,7 @@ export async function openSidebar(
     await opened.exposeFunction('fakeAnswer', (name: CallName, text: string) => sheet.answer(name, text));
     await opened.addInitScript(fakeGoogle);
   }
+  await beforeLoad(opened);
   const html = await pageText();
   await context.route('https://sidebar.test/', (route) =>
     route.fulfill({ contentType: 'text/html', body: html }),

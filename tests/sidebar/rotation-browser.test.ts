@@ -21,7 +21,8 @@ async function openRotation(sheet: FakeSheet): Promise<Opened> {
 describe('the rotation in the sidebar', () => {
   test('lists under odd headings are found, a plan is made and shown', async ({ skip }) => {
     if (!browser) skip();
-    const opened = await openRotation(farmSheet());
+    const sheet = farmSheet();
+    const opened = await openRotation(sheet);
     const { page } = opened;
     await page.getByText('9 paddocks read, 6.35 ac in all.').waitFor();
     await page.getByText('2 groups read, 15 pigs in all.').waitFor();
@@ -30,6 +31,15 @@ describe('the rotation in the sidebar', () => {
     await page.getByRole('button', { name: 'Work out the plan' }).click();
     await page.getByRole('heading', { name: 'Next moves' }).waitFor();
     await checkAndShoot(opened, 'rotation-plan');
+    await page.getByLabel('Name of the new tab').fill('Land');
+    await page.getByText('There is already a tab of this name').waitFor();
+    await page.getByLabel('Name of the new tab').fill('Moves 2026');
+    await page.getByRole('button', { name: 'Write the table' }).click();
+    await page.getByText('The table stands on “Moves 2026”').first().waitFor();
+    expect(sheet.written.map(({ name, place }) => [name, place])).toEqual([
+      ['SOUNDER_ROTATION', { at: 'new-tab', tab: 'Moves 2026' }],
+    ]);
+    await checkAndShoot(opened, 'rotation-written');
     expect(opened.errors).toEqual([]);
   });
 
@@ -48,4 +58,88 @@ describe('the rotation in the sidebar', () => {
     const button = page.getByRole('button', { name: 'Work out the plan' });
     expect(await button.getAttribute('aria-disabled')).toBe('true');
   });
+
+  test('a late move is typed, the rest is planned anew, and a change meanwhile is noticed', async ({
+    skip,
+  }) => {
+    if (!browser) skip();
+    const sheet = farmSheet();
+    const opened = await openRotation(sheet);
+    const { page } = opened;
+    await page.getByText('9 paddocks read').waitFor();
+    await page.getByLabel('Days of rest').fill('35');
+    await page.getByRole('button', { name: 'Work out the plan' }).click();
+    await page.getByRole('button', { name: 'Write the table' }).click();
+    await page.getByText('The table stands on “Rotation”').first().waitFor();
+    await page.getByText('The rest of the plan stays as it is.').waitFor();
+
+    const first = typeMovedIn(sheet, '2026-05-04');
+    await page.getByRole('button', { name: 'Build the table anew' }).click();
+    await page.getByRole('alert').filter({ hasText: 'Somebody changed the table' }).waitFor();
+    expect(sheet.written.length).toBe(1);
+    await page.getByText('1 of them with a day typed').waitFor();
+    await page.getByText('Work the plan out again before you write it.').waitFor();
+    await page.getByRole('button', { name: 'Work out the plan' }).click();
+    await page.getByRole('heading', { name: 'What changes' }).waitFor();
+    await checkAndShoot(opened, 'rotation-rebuild');
+    await page.getByRole('button', { name: 'Build the table anew' }).click();
+    await page.getByText('The table stands on “Rotation”').first().waitFor();
+    const [, again] = sheet.written;
+    expect(again?.place).toEqual({ at: 'own' });
+    const kept = again?.cells.find((row) => row.some((cell) => cell.k === 'd' && cell.v === '2026-05-04'));
+    expect(kept?.slice(0, 2)).toEqual(first.map((v) => ({ k: 't', v })));
+
+    // A page opened later finds the rules and lists in the table itself.
+    const later = await openRotation(sheet);
+    await later.page.getByText('1 of them with a day typed').waitFor();
+    expect(await later.page.getByLabel('Days of rest').inputValue()).toBe('35');
+    expect([...opened.errors, ...later.errors]).toEqual([]);
+  });
+
+  test('a season that ends before it starts and other bad rules are told at their fields', async ({
+    skip,
+  }) => {
+    if (!browser) skip();
+    const opened = await openRotation(farmSheet());
+    const { page } = opened;
+    await page.getByLabel('Season ends').fill('2026-04-01');
+    await page.getByText('The season must end after it starts.').waitFor();
+    await page.getByLabel('Days of rest').fill('soon');
+    await page.getByText('Must be a number, got soon.').waitFor();
+    await page.getByLabel('Longest stay (days)').fill('2');
+    await page.getByText('Must be as long as the shortest stay or longer, got 2.').waitFor();
+    for (const day of ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'])
+      await page.getByRole('checkbox', { name: day }).uncheck();
+    await page.getByText('Choose at least one day on which pigs can be moved.').waitFor();
+    await page.getByLabel('Dates with no moves').fill('4 July');
+    await page.getByText('got 4').waitFor();
+    await page.getByText('By month').click();
+    await page.getByText('From forage growth').click();
+    await checkAndShoot(opened, 'rotation-bad-rules');
+    expect(await page.getByRole('button', { name: 'Work out the plan' }).getAttribute('aria-disabled')).toBe(
+      'true',
+    );
+  });
+
+  test('a file without lists says what a list needs and offers a sample farm', async ({ skip }) => {
+    if (!browser) skip();
+    const sheet = farmSheet([['just a note']], [[12, 13]]);
+    const opened = await openRotation(sheet);
+    const { page } = opened;
+    await page.getByText('No paddock list was found.').waitFor();
+    await checkAndShoot(opened, 'rotation-no-lists');
+    await page.getByRole('button', { name: /Marrow Creek/ }).click();
+    await expect.poll(() => sheet.asked.some(({ name }) => name === 'startSample')).toBe(true);
+  });
 });
+
+/** Types a day under "Moved in" of the first move in the table; gives its group and paddock. */
+function typeMovedIn(sheet: FakeSheet, day: string): string[] {
+  const content = sheet.tabs.find(({ name }) => name === 'Rotation');
+  const head = content?.values.findIndex((row) => row.includes('Moved in')) ?? -1;
+  const column = content?.values[head]?.indexOf('Moved in') ?? -1;
+  const row = content?.values.slice(head + 1).find((cells) => cells[0] !== '');
+  if (!row) throw new Error('The table has no moves');
+  row[column] = { d: day };
+  return row.slice(0, 2).map(String);
+}

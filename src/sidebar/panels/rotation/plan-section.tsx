@@ -3,13 +3,21 @@ import { usePage } from '../../page';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import { AllMoves, NextMoves } from './moves-list';
+import type { Season } from './season';
 import { SeasonDrawing } from './season-drawing';
-import type { Planner } from './use-plan';
+import type { Made, Planner } from './use-plan';
+
+interface Props {
+  readonly planner: Planner;
+  readonly season: Season;
+  readonly today: Day;
+}
 
 /** Works the plan out and shows it before anything is written. */
-export function PlanSection({ planner, today }: { planner: Planner; today: Day }) {
+export function PlanSection({ planner, season, today }: Props) {
   const { say } = usePage();
-  const { busy, missing, made, noPlan, stale, problem } = planner;
+  const { busy, made, noPlan, stale, problem } = planner;
+  const missing = 'missing' in season ? season.missing : undefined;
   return (
     <>
       <Button
@@ -26,7 +34,8 @@ export function PlanSection({ planner, today }: { planner: Planner; today: Day }
       {problem && <Notice kind="problem">{problem}</Notice>}
       {stale && !busy && (
         <Notice kind="warning">
-          The lists or rules have changed since. What follows is the old plan; work it out again.
+          The lists, the rules or the table have changed since. What follows is the old plan; work it out
+          again.
         </Notice>
       )}
       {noPlan && (
@@ -34,15 +43,19 @@ export function PlanSection({ planner, today }: { planner: Planner; today: Day }
           {noPlan.reason} {noPlan.mend}
         </Notice>
       )}
-      {made && (
-        <>
-          <h3>Next moves</h3>
-          <NextMoves problem={made.problem} plan={made.plan} today={today} />
-          <h3>The season</h3>
-          <SeasonDrawing problem={made.problem} plan={made.plan} />
-          <AllMoves problem={made.problem} plan={made.plan} />
-        </>
-      )}
+      {made && <PlanShown made={made} today={today} />}
+    </>
+  );
+}
+
+function PlanShown({ made: { problem, plan }, today }: { made: Made; today: Day }) {
+  return (
+    <>
+      <h3>Next moves</h3>
+      <NextMoves problem={problem} plan={plan} today={today} />
+      <h3>The season</h3>
+      <SeasonDrawing problem={problem} plan={plan} />
+      <AllMoves problem={problem} plan={plan} />
     </>
   );
 }

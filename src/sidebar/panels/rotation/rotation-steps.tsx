@@ -1,18 +1,22 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { dayFromIso } from '../../../../shared/core/calendar/day';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { unitsOfLocale } from '../../numbers/units-of-locale';
 import { ListsSection } from './lists-section';
+import { oldTable } from './old-table';
+import { OldTableSection } from './old-table-section';
 import { PlanSection } from './plan-section';
 import { readRules } from './read-rules';
-import { type RulesForm, startingRules } from './rules-form';
+import { type RulesForm, rulesFormOf, startingRules } from './rules-form';
 import { RulesSection } from './rules-section';
 import { SampleFarmOffer } from './sample-farm-offer';
+import { seasonOf } from './season';
+import { tableInput } from './table-input';
 import type { Book } from './use-book';
 import { useLists } from './use-lists';
 import { usePlan } from './use-plan';
-import { WriteSection } from './write-section';
+import { WriteStep } from './write-step';
 
 interface Props {
   readonly book: Book;
@@ -21,13 +25,20 @@ interface Props {
 
 export function RotationSteps({ book, onReread }: Props) {
   const { locale, today: todayIso } = book.overview;
-  const [units, setUnits] = useState<UnitSystem>(() => unitsOfLocale(locale));
-  const [typedRules, setRules] = useState<RulesForm>();
   const today = dayFromIso(todayIso) ?? 0;
-  const lists = useLists(book, units);
-  const form = typedRules ?? startingRules(lists.groups, today);
-  const read = readRules(form, units, decimalComma(locale));
-  const planner = usePlan(lists, read.rules);
+  const comma = decimalComma(locale);
+  const old = useMemo(() => oldTable(book), [book]);
+  const settings = old?.rotation.settings;
+  const [chosenUnits, setUnits] = useState<UnitSystem>();
+  const [typedRules, setRules] = useState<RulesForm>();
+  const [countPlannedAsDone, setCount] = useState(false);
+  const units = chosenUnits ?? settings?.unitSystem ?? unitsOfLocale(locale);
+  const lists = useLists(book, units, settings?.lists);
+  const form =
+    typedRules ?? (settings ? rulesFormOf(settings.rules, units, comma) : startingRules(lists.groups, today));
+  const read = readRules(form, units, comma);
+  const season = seasonOf({ lists, rules: read.rules, old, today, countPlannedAsDone });
+  const planner = usePlan('problem' in season ? season.problem : undefined);
   return (
     <>
       <h2>1. Your lists</h2>
@@ -36,11 +47,31 @@ export function RotationSteps({ book, onReread }: Props) {
       <h2>2. Your rules</h2>
       <RulesSection form={form} units={units} problems={read.problems} onChange={setRules} />
       <h2>3. The plan</h2>
-      <PlanSection planner={planner} today={today} />
+      {old && <OldTableSection old={old} season={season} counted={countPlannedAsDone} onCount={setCount} />}
+      <PlanSection planner={planner} season={season} today={today} />
       {planner.made && (
         <>
           <h2>4. Into the sheet</h2>
-          <WriteSection book={book} lists={lists} made={planner.made} units={units} onReread={onReread} />
+          {planner.stale || 'missing' in season ? (
+            <p>Work the plan out again before you write it.</p>
+          ) : (
+            <WriteStep
+              tabs={book.overview.tabs.map(({ name }) => name)}
+              input={tableInput({
+                book,
+                lists,
+                made: planner.made,
+                rules: season.rules,
+                unitSystem: units,
+                old,
+                rebuild: season.rebuild,
+                warnings: [],
+              })}
+              old={old}
+              rebuild={season.rebuild}
+              onReread={onReread}
+            />
+          )}
         </>
       )}
     </>

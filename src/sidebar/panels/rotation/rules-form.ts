@@ -1,6 +1,8 @@
 /** The rules as they stand in the form: text, as typed. */
 import { type Day, isoFromDay } from '../../../../shared/core/calendar/day';
 import type { ReadGroup } from '../../../../shared/lists/model';
+import type { PlanRules } from '../../../../shared/plan/model';
+import { fromInside, type UnitSystem } from '../../../../shared/units/units';
 
 export type RestKind = 'fixed' | 'monthly' | 'forage';
 
@@ -46,5 +48,29 @@ export function startingRules(groups: readonly ReadGroup[], today: Day): RulesFo
     weekdays: new Array<boolean>(7).fill(true),
     noMoveDays: '',
     groundLimit: '',
+  };
+}
+
+/** The form that stands for some rules: the inverse of readRules. */
+export function rulesFormOf(rules: PlanRules, system: UnitSystem, comma: boolean): RulesForm {
+  const { rest, groundLimit } = rules;
+  const words = (value: number): string => {
+    const text = String(Number(value.toPrecision(10)));
+    return comma ? text.replace('.', ',') : text;
+  };
+  const empty = new Array<string>(12).fill('');
+  return {
+    seasonStart: isoFromDay(rules.seasonStart),
+    seasonEnd: isoFromDay(rules.seasonEnd),
+    rest: rest.kind,
+    restDays: rest.kind === 'fixed' ? words(rest.days) : START.restDays,
+    monthlyRest: rest.kind === 'monthly' ? rest.days.map(words) : empty.map(() => START.restDays),
+    growth: rest.kind === 'forage' ? rest.growth.map(words) : empty,
+    needed: rest.kind === 'forage' ? words(rest.needed) : '',
+    shortest: words(rules.shortestStayDays),
+    longest: words(rules.longestStayDays),
+    weekdays: rules.moveWeekdays,
+    noMoveDays: rules.noMoveDays.map(isoFromDay).join(', '),
+    groundLimit: groundLimit === undefined ? '' : words(fromInside(groundLimit, 'massPerArea', system)),
   };
 }

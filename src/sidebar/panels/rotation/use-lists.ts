@@ -1,8 +1,10 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { findLists } from '../../../../shared/lists/find-lists';
+import { missingFields } from '../../../../shared/lists/missing-fields';
 import type {
   FoundList,
   GroupList,
+  GrowerList,
   ListKind,
   ListProblem,
   PaddockList,
@@ -11,6 +13,7 @@ import type {
 } from '../../../../shared/lists/model';
 import { readGroups } from '../../../../shared/lists/read-groups';
 import { readPaddocks } from '../../../../shared/lists/read-paddocks';
+import type { RotationSettings } from '../../../../shared/table/model';
 import type { UnitSystem } from '../../../../shared/units/units';
 import type { Book } from './use-book';
 
@@ -26,14 +29,19 @@ export interface Lists {
   readonly leftOut: readonly string[];
 }
 
+/** The lists that the table in the file was built from. */
+type Remembered = RotationSettings['lists'];
+
 /** The grower's two lists: found, or as the grower corrected them, and what stands in them. */
-export function useLists(book: Book, units: UnitSystem): Lists {
+export function useLists(book: Book, units: UnitSystem, remembered: Remembered = {}): Lists {
   const [own, setOwn] = useState<Partial<Record<ListKind, FoundList>>>({});
-  const all = findLists(book.tabs, book.overview.blocks);
-  const found = { paddocks: ofKind(all, 'paddocks'), groups: ofKind(all, 'groups') };
+  const found = useMemo(() => {
+    const all = findLists(book.tabs, book.overview.blocks);
+    return { paddocks: ofKind(all, 'paddocks'), groups: ofKind(all, 'groups') };
+  }, [book]);
   const chosen = {
-    paddocks: own.paddocks ?? found.paddocks[0],
-    groups: own.groups ?? found.groups[0],
+    paddocks: own.paddocks ?? recalled(found.paddocks, remembered.paddocks) ?? found.paddocks[0],
+    groups: own.groups ?? recalled(found.groups, remembered.groups) ?? found.groups[0],
   };
   const tabOf = (list: FoundList | undefined) => book.tabs.find(({ name }) => name === list?.tab);
   const paddockTab = tabOf(chosen.paddocks);
@@ -57,4 +65,17 @@ export function useLists(book: Book, units: UnitSystem): Lists {
 
 function ofKind(lists: readonly FoundList[], kind: ListKind): FoundList[] {
   return lists.filter((list) => list.kind === kind);
+}
+
+/** The list that was used before, with its columns, where it still stands there. */
+function recalled(found: readonly FoundList[], before: GrowerList | undefined): FoundList | undefined {
+  const list = found.find(({ tab, headingRow }) => tab === before?.tab && headingRow === before.headingRow);
+  if (!list || !before) return undefined;
+  const { columns, units } = before;
+  return {
+    ...list,
+    columns,
+    units,
+    missing: missingFields(list.kind, (field) => field in columns),
+  } as FoundList;
 }

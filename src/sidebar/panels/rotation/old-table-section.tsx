@@ -1,0 +1,47 @@
+import { Notice } from '../../parts/notice';
+import type { OldTable } from './old-table';
+import type { Season } from './season';
+
+interface Props {
+  readonly old: OldTable;
+  readonly season: Season;
+  readonly counted: boolean;
+  readonly onCount: (counted: boolean) => void;
+}
+
+/** What is taken over from the table that stands in the file, and what is wrong in it. */
+export function OldTableSection({ old, season, counted, onCount }: Props) {
+  const { problems, rows } = old.rotation;
+  const typed = rows.filter(({ movedIn }) => movedIn !== undefined).length;
+  return (
+    <>
+      <p>
+        A rotation table stands on “{old.info.tab}” with {rows.length} moves, {typed} of them with a day typed
+        under “Moved in”. Only what comes after the last real move of each group is planned anew.
+      </p>
+      <label class="choice">
+        <input type="checkbox" checked={counted} onChange={(event) => onCount(event.currentTarget.checked)} />
+        Count moves planned up to today as done, although no day was typed
+      </label>
+      {problems.length > 0 && (
+        <Notice kind="problem">
+          The table cannot be built anew before this is put right in the sheet:
+          <ul>
+            {problems.map(({ sentence }) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+      {'rebuild' in season && season.rebuild && season.rebuild.notes.length > 0 && (
+        <Notice kind="warning">
+          <ul>
+            {season.rebuild.notes.map((note) => (
+              <li key={note}>{note}</li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,42 @@
+/** What is to be planned: the whole season, or what is left of it after the moves that really happened. */
+import type { Day } from '../../../../shared/core/calendar/day';
+import type { ListProblem } from '../../../../shared/lists/model';
+import type { PlanProblem, PlanRules } from '../../../../shared/plan/model';
+import { type RebuildInput, rebuildInput } from '../../../../shared/table/rebuild-input';
+import type { OldTable } from './old-table';
+import { planProblem } from './plan-problem';
+import type { Lists } from './use-lists';
+
+export type Season =
+  /** Why nothing can be planned yet. */
+  | { readonly missing: string; readonly problems: readonly ListProblem[] }
+  | { readonly problem: PlanProblem; readonly rules: PlanRules; readonly rebuild: RebuildInput | undefined };
+
+interface Given {
+  readonly lists: Lists;
+  readonly rules: PlanRules | undefined;
+  readonly old: OldTable | undefined;
+  readonly today: Day;
+  readonly countPlannedAsDone: boolean;
+}
+
+export function seasonOf({ lists, rules, old, today, countPlannedAsDone }: Given): Season {
+  const missing = whatIsMissing(lists, rules);
+  const problems = old?.rotation.problems ?? [];
+  if (missing) return { missing, problems };
+  if (problems.length > 0)
+    return { missing: 'First put right what is wrong in the table that stands there.', problems };
+  if (!rules) return { missing: 'First put right what is wrong in the rules (step 2).', problems };
+  const whole = planProblem(lists.paddocks, lists.groups, rules);
+  if (!old) return { problem: whole, rules, rebuild: undefined };
+  const rebuild = rebuildInput(old.rotation, { ...whole, today, countPlannedAsDone });
+  return { problem: rebuild.problem, rules, rebuild };
+}
+
+function whatIsMissing(lists: Lists, rules: PlanRules | undefined): string | undefined {
+  if (!lists.chosen.paddocks || !lists.chosen.groups) return 'First both lists must be found (step 1).';
+  if (lists.problems.length > 0) return 'First put right what is wrong in the lists (step 1).';
+  if (lists.paddocks.length === 0 || lists.groups.length === 0)
+    return 'First both lists must hold something (step 1).';
+  return rules ? undefined : 'First put right what is wrong in the rules (step 2).';
+}

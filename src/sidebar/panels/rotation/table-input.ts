@@ -1,0 +1,60 @@
+/** What the table is built from: the plan, the settings it was made with, the grower's lists, and what to keep. */
+import type { GroupList, PaddockList } from '../../../../shared/lists/model';
+import type { PlanRules } from '../../../../shared/plan/model';
+import {
+  DEFAULT_OUTDOOR_FACTOR,
+  DEFAULT_TEMPERATURE_C,
+  type ListSource,
+  type RotationBlockInput,
+} from '../../../../shared/table/model';
+import type { RebuildInput } from '../../../../shared/table/rebuild-input';
+import type { UnitSystem } from '../../../../shared/units/units';
+import type { OldTable } from './old-table';
+import type { Book } from './use-book';
+import type { Lists } from './use-lists';
+import type { Made } from './use-plan';
+
+interface Given {
+  readonly book: Book;
+  readonly lists: Lists;
+  readonly made: Made;
+  /** Of the whole season, also where only the rest of it was planned. */
+  readonly rules: PlanRules;
+  readonly unitSystem: UnitSystem;
+  readonly old: OldTable | undefined;
+  readonly rebuild: RebuildInput | undefined;
+  readonly warnings: readonly string[];
+}
+
+export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
+  const { book, lists, made, old, rebuild } = given;
+  const paddocks = sourceOf(book, lists.chosen.paddocks as PaddockList | undefined);
+  const groups = sourceOf(book, lists.chosen.groups as GroupList | undefined);
+  const before = old?.rotation.settings;
+  return {
+    ...made,
+    settings: {
+      unitSystem: given.unitSystem,
+      rules: given.rules,
+      temperatureC: before?.temperatureC ?? DEFAULT_TEMPERATURE_C,
+      outdoorFactor: before?.outdoorFactor ?? DEFAULT_OUTDOOR_FACTOR,
+      lists: { ...(paddocks && { paddocks: paddocks.list }), ...(groups && { groups: groups.list }) },
+    },
+    warnings: given.warnings,
+    sources: { ...(paddocks && { paddocks }), ...(groups && { groups }) },
+    ...(rebuild && {
+      past: rebuild.past,
+      future: rebuild.future,
+      extraColumns: rebuild.extraColumns,
+      keptLines: rebuild.keptLines,
+    }),
+  };
+}
+
+function sourceOf<List extends PaddockList | GroupList>(
+  book: Book,
+  list: List | undefined,
+): ListSource<List> | undefined {
+  const tab = book.tabs.find(({ name }) => name === list?.tab);
+  return tab && list ? { tab, list } : undefined;
+}

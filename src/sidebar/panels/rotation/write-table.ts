@@ -1,0 +1,32 @@
+/** Builds the block and has the script write it. */
+import type { WriteDone } from '../../../../shared/contract';
+import type { Corner, RotationBlockInput } from '../../../../shared/table/model';
+import { rotationBlock } from '../../../../shared/table/rotation-block';
+import { ask } from '../../server';
+import { type OldTable, ROTATION_NAME } from './old-table';
+
+export type Place =
+  | { readonly at: 'new-tab'; readonly tab: string }
+  | { readonly at: 'selection' }
+  | { readonly at: 'own'; readonly old: OldTable };
+
+export async function writeTable(
+  input: Omit<RotationBlockInput, 'corner'>,
+  place: Place,
+): Promise<WriteDone> {
+  const corner = await cornerOf(place);
+  const block = { name: ROTATION_NAME, ...rotationBlock({ ...input, corner }) };
+  if (place.at === 'own') {
+    return ask('writeBlock', { ...block, place: { at: 'own' }, expects: place.old.fingerprint });
+  }
+  return ask('writeBlock', {
+    ...block,
+    place: place.at === 'new-tab' ? place : { at: 'area', ...corner },
+  });
+}
+
+async function cornerOf(place: Place): Promise<Corner> {
+  if (place.at === 'new-tab') return { tab: place.tab, row: 1, column: 1 };
+  const { tab, row, column } = place.at === 'own' ? place.old.info : await ask('readSelection', {});
+  return { tab, row, column };
+}
