@@ -6,14 +6,14 @@ import { afterMove, type SearchState } from './search-state';
 import { type KeptStay, leastToCome, type SearchTask } from './search-task';
 import { stateMark } from './state-mark';
 
-/** Candidates looked at closely for each one kept. */
-const CLOSE_LOOKS = 3;
 /** Points closer together than this are the same. */
 const SAME = 1e-9;
 
 /** How wide to search, and how much the guess of rest still to be missed counts in the ranking. */
 export interface SearchEffort {
   readonly width: number;
+  /** Candidates whose rest ahead is guessed, for each state kept. */
+  readonly looks: number;
   readonly restWeight: number;
 }
 
@@ -51,7 +51,7 @@ export function beamSearch(
   limit: number,
 ): Found | undefined {
   const { groupCount, paddockCount, groups, days } = tables;
-  const closeLooks = CLOSE_LOOKS * effort.width;
+  const closeLooks = effort.looks * effort.width;
   const guess = restAhead(tables, task.goal);
   const sorts = new Map<number, number>();
   let best: Found | undefined;
@@ -170,10 +170,7 @@ export function beamSearch(
   }
 
   function end(state: SearchState): void {
-    let total = state.cost + state.bound;
-    for (let p = 0; p < paddockCount; p++) {
-      total += DAY_POINTS * Math.max(0, state.ready[p]! - task.nextUse[p]!);
-    }
+    const total = endPoints(tables, task, state);
     if (total >= ceiling - SAME) return;
     best = { state, total };
     ceiling = total;
@@ -212,4 +209,16 @@ export function beamSearch(
     for (const state of pick(bucket, day)) expand(state, firstKey + i - day * groupCount, day);
   }
   return best;
+}
+
+/** Points of a state at the finish, with those that the kept stays after it lose through it. */
+export function endPoints(tables: PlanTables, task: SearchTask, state: SearchState): number {
+  let points = state.cost;
+  for (let g = 0; g < tables.groupCount; g++) {
+    points += leastToCome(tables, task, g, state.next[g]!, state.at[g]!);
+  }
+  for (let p = 0; p < tables.paddockCount; p++) {
+    points += DAY_POINTS * Math.max(0, state.ready[p]! - task.nextUse[p]!);
+  }
+  return points;
 }

@@ -48,7 +48,7 @@ export function planRotation(problem: PlanProblem): Plan | NoPlan {
 }
 
 function search(tables: PlanTables): Move[] | undefined {
-  const found = beamSearch(tables, wholeTask(tables), { width: 50, restWeight: 1 }, Infinity);
+  const found = beamSearch(tables, wholeTask(tables), { width: 50, looks: 3, restWeight: 0.5 }, Infinity);
   return found && movesOf(found.state);
 }
 

@@ -1,6 +1,7 @@
 import { type GroupBound, groupBound, stridePoints } from './group-bound';
 import { NEVER, type PlanTables } from './plan-tables';
 import { DAY_POINTS, MOVE_POINTS, STRIDE_POINTS } from './points';
+import { overDays } from './replay';
 import { emptyState, type Move, type SearchState } from './search-state';
 
 /**
@@ -137,9 +138,4 @@ function keptChain(tables: PlanTables, moves: readonly Move[], finish: number): 
     chain.set(move.inDay, later);
   }
   return chain;
-}
-
-function overDays(tables: PlanTables, { g, p, inDay, out }: Move): number {
-  const within = tables.groups[g]!.withinLimit;
-  return Math.max(0, out - inDay - within[p * (tables.days + 1) + inDay]!);
 }

@@ -1,0 +1,34 @@
+import { stridePoints } from './group-bound';
+import type { PlanTables } from './plan-tables';
+import { DAY_POINTS, MOVE_POINTS } from './points';
+import { emptyState, type Move, type SearchState } from './search-state';
+
+/** The state after some moves, in the order of their in days, with their points. */
+export function replay(tables: PlanTables, moves: readonly Move[]): SearchState {
+  const state = emptyState(tables);
+  const ready = state.ready.slice();
+  let cost = 0;
+  for (const move of moves) {
+    const { g, p, inDay, out } = move;
+    cost += MOVE_POINTS + DAY_POINTS * overDays(tables, move) + stridePoints(tables, state.at[g]!, p);
+    if (!isStanding(tables, move)) cost += DAY_POINTS * Math.max(0, ready[p]! - inDay);
+    state.next[g] = out;
+    state.at[g] = p;
+    state.left[p] = out;
+    ready[p] = tables.ready[p * (tables.days + 1) + out]!;
+  }
+  return { ...state, ready, cost };
+}
+
+/** Days of a stay over the ground limit. */
+export function overDays(tables: PlanTables, move: Move): number {
+  const { standing, withinLimit } = tables.groups[move.g]!;
+  if (standing && isStanding(tables, move)) return standing.over[standing.outs.indexOf(move.out)]!;
+  return Math.max(0, move.out - move.inDay - withinLimit[move.p * (tables.days + 1) + move.inDay]!);
+}
+
+/** Whether this is the stay in which the group already stands when the season begins. */
+function isStanding(tables: PlanTables, { g, inDay }: Move): boolean {
+  const { standing, entry } = tables.groups[g]!;
+  return standing !== undefined && inDay === entry;
+}
