@@ -1,0 +1,246 @@
+import { describe, expect, it } from 'vitest';
+import type { BlockInfo } from '../../shared/contract';
+import { type Day, dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
+import type { PlanRules } from '../../shared/plan/model';
+import { blockFingerprint } from '../../shared/table/block-fingerprint';
+import { describeChanges } from '../../shared/table/describe-changes';
+import { readRotation } from '../../shared/table/read-rotation';
+import { rebuildInput } from '../../shared/table/rebuild-input';
+import { rotationBlock } from '../../shared/table/rotation-block';
+import type { StartCell } from '../../src/preview/headless';
+import {
+  ask,
+  BLOCK_NAME,
+  buildTable,
+  type FarmSheet,
+  openFarm,
+  planned,
+  readFarm,
+  readTab,
+  writeBlock,
+} from './farm-in-sheet';
+
+const day = (iso: string): number => dayFromIso(iso)!;
+const RULES: PlanRules = {
+  rest: { kind: 'fixed', days: 20 },
+  shortestStayDays: 3,
+  longestStayDays: 6,
+  moveWeekdays: [true, true, true, true, true, true, true],
+  noMoveDays: [],
+  seasonStart: day('2026-04-01'),
+  seasonEnd: day('2026-06-15'),
+};
+const TABS: Record<string, StartCell[][]> = {
+  Farm: [
+    ['Paddock', 'Acres', '', 'Group', 'Head', 'Weight (lb)', 'Weighed on', 'ADG (lb/day)'],
+    ['North', 0.5, '', 'Reds', 10, 60, { d: '2026-03-28' }, 1.5],
+    ['South', 0.4, '', 'Blacks', 8, 90, { d: '2026-03-28' }, 1.6],
+    ['Oak', 0.6],
+    ['Hill', 0.5],
+    ['Creek', 0.45],
+    ['West', 0.45],
+    ['Hay', 0.5],
+  ],
+};
+
+function blockOf({ book }: FarmSheet): BlockInfo {
+  return ask<{ blocks: BlockInfo[] }>(book, 'overview', {}).blocks.find(
+    (block) => block.name === BLOCK_NAME,
+  )!;
+}
+
+function readNow(farm: FarmSheet) {
+  return readRotation(readTab(farm.book, 'Rotation'), blockOf(farm));
+}
+
+/** Cell name by heading and sheet row. */
+function cellIn(farm: FarmSheet, heading: string, sheetRow: number): string {
+  const row = readTab(farm.book, 'Rotation').values.find((cells) => cells.includes('Planned in'))!;
+  return `${String.fromCharCode(65 + row.indexOf(heading))}${sheetRow}`;
+}
+
+function rebuild(farm: FarmSheet, today: Day) {
+  const info = blockOf(farm);
+  const tab = readTab(farm.book, 'Rotation');
+  const old = readRotation(tab, info);
+  expect(old.problems).toEqual([]);
+  const now = readFarm(farm, [info]);
+  const again = rebuildInput(old, { ...now.problem, today });
+  const plan = planned(again.problem);
+  const changes = describeChanges(again, plan);
+  const block = rotationBlock({
+    ...again,
+    plan,
+    settings: old.settings!,
+    sources: now.sources,
+    corner: { tab: info.tab, row: info.row, column: info.column },
+    warnings: again.notes,
+  });
+  const rectangle = <Cell>(grid: Cell[][]): Cell[][] =>
+    grid
+      .slice(info.row - 1, info.row - 1 + info.rows)
+      .map((row) => row.slice(info.column - 1, info.column - 1 + info.columns));
+  const expects = blockFingerprint(rectangle(tab.values), rectangle(tab.formulas));
+  writeBlock(farm.book, { ...block, expects }, { at: 'own' });
+  return { old, again, plan, changes };
+}
+
+const keyOf = (row: { group: string; paddock: string; inDay?: Day }) => [row.group, row.paddock, row.inDay];
+
+describe('rebuild', () => {
+  it('changes nothing where nothing happened', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const before = readTab(farm.book, 'Rotation');
+    const { changes } = rebuild(farm, day('2026-03-20'));
+    expect(changes).toEqual(['The rest of the plan stays as it is.']);
+    expect(readTab(farm.book, 'Rotation')).toEqual(before);
+  });
+
+  it('keeps the past and everything typed, and plans on from where the pigs stand', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const first = readNow(farm);
+    const reds = first.rows.filter((row) => row.group === 'Reds');
+    const blacks = first.rows.filter((row) => row.group === 'Blacks');
+    const type = (heading: string, row: { sheetRow: number }, text: string): void =>
+      farm.book.type('Rotation', cellIn(farm, heading, row.sheetRow), text);
+    type('Moved in', reds[0]!, '2026-04-01');
+    type('Moved in', reds[1]!, isoFromDay(reds[1]!.inDay! + 4));
+    type('Moved in', blacks[0]!, '2026-04-02');
+    type('Cover left', reds[0]!, '0.8');
+    type('Note', reds[1]!, '=1+1');
+    type('Note', blacks[0]!, 'wet, water line froze');
+    type('Note', reds[4]!, 'vet comes');
+    const today = reds[1]!.inDay! + 5;
+    const { old, again, plan, changes } = rebuild(farm, today);
+    expect(again.past.map(keyOf)).toEqual([
+      ['Reds', reds[0]!.paddock, day('2026-04-01')],
+      ['Blacks', blacks[0]!.paddock, day('2026-04-02')],
+      ['Reds', reds[1]!.paddock, reds[1]!.inDay! + 4],
+    ]);
+    expect(again.problem.groups.map((group) => group.standing?.since)).toEqual([
+      reds[1]!.inDay! + 4,
+      day('2026-04-02'),
+    ]);
+    expect(again.problem.rules.seasonStart).toBe(today);
+    const left = again.problem.paddocks.find((paddock) => paddock.name === reds[0]!.paddock);
+    expect(left!.lastUsed).toBe(reds[1]!.inDay! + 4);
+    expect(changes.length).toBeGreaterThan(0);
+    expect(again.notes.join(' ')).toMatch(/^Blacks: \d+ moves? planned before today ha(s|ve) no day moved in; the new plan .*still stands/);
+
+    const after = readNow(farm);
+    expect(after.problems).toEqual([]);
+    expect(after.settings).toEqual(old.settings);
+    const past = after.rows.filter((row) => row.movedIn !== undefined);
+    expect(past.map(keyOf)).toEqual(again.past.map(keyOf));
+    expect(past[0]!.cover.value).toBe(0.8);
+    expect(past[1]!.note.value).toBe('wet, water line froze');
+    expect(past[2]!.note).toMatchObject({ value: 2, formula: '=1+1' });
+    expect(past.map((row) => row.plannedIn)).toEqual(
+      [reds[0], blacks[0], reds[1]].map((row) => row!.plannedIn),
+    );
+    // The plan and the table agree, the standing stays included.
+    expect(after.rows.slice(1).map(keyOf)).toEqual(
+      plan.stays.map((stay) => [
+        again.problem.groups[stay.group]!.name,
+        again.problem.paddocks[stay.paddock]!.name,
+        stay.inDay,
+      ]),
+    );
+    // The note on a future move stands at that move or in a line below the table.
+    const notes = after.rows.map((row) => row.note.value);
+    expect(notes.includes('vet comes') || after.keptLines.some((line) => line.includes('vet comes'))).toBe(
+      true,
+    );
+    // Once more, the same day: nothing to change.
+    expect(rebuild(farm, today).changes).toEqual(['The rest of the plan stays as it is.']);
+  });
+
+  it('keeps columns that the grower added, with formulas moved along', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const sheet = farm.book.spreadsheet.getSheetByName('Rotation')!;
+    sheet.insertColumnsAfter(5, 1);
+    const rows = readNow(farm).rows;
+    const headingRow = rows[0]!.sheetRow - 2;
+    farm.book.type('Rotation', `F${headingRow}`, 'Mine');
+    for (const row of rows) farm.book.type('Rotation', `F${row.sheetRow}`, `=E${row.sheetRow}*2`);
+    farm.book.type('Rotation', `F${rows[3]!.sheetRow}`, 'seen fox');
+    expect(readNow(farm).extraColumns).toEqual([{ heading: 'Mine', after: 'days' }]);
+    farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), '2026-04-03');
+    rebuild(farm, day('2026-04-05'));
+    const after = readNow(farm);
+    expect(after.extraColumns).toEqual([{ heading: 'Mine', after: 'days' }]);
+    const cells = after.rows.map((row) => row.extras[0]!);
+    for (const [i, cell] of cells.entries()) {
+      if (cell.value !== 'seen fox') expect(cell.value, cell.formula).toBe(after.rows[i]!.days! * 2);
+    }
+    const kept =
+      cells.some((cell) => cell.value === 'seen fox') || after.keptLines.join().includes('seen fox');
+    expect(kept).toBe(true);
+  });
+
+  it('reads a table that was sorted, and keeps remarks between the rows', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const rows = readNow(farm).rows;
+    for (const row of rows.slice(0, 4)) {
+      farm.book.type('Rotation', cellIn(farm, 'Moved in', row.sheetRow), isoFromDay(row.inDay!));
+    }
+    farm.book.insertRows('Rotation', rows[2]!.sheetRow, 1);
+    farm.book.type('Rotation', `P${rows[2]!.sheetRow}`, 'gate broken here');
+    farm.book.type('Rotation', 'D1', 'my remark by the title');
+    const info = blockOf(farm);
+    const tab = readTab(farm.book, 'Rotation');
+    const first = rows[0]!.sheetRow - 1;
+    const last = first + rows.length + 1;
+    const mixed = (grid: unknown[][]): unknown[][] => [
+      ...grid.slice(0, first),
+      ...grid.slice(first, last).reverse(),
+      ...grid.slice(last),
+    ];
+    const sorted = { ...tab, values: mixed(tab.values), formulas: mixed(tab.formulas) } as typeof tab;
+    const straight = readRotation(tab, info);
+    const read = readRotation(sorted, info);
+    expect(read.problems).toEqual([]);
+    const farmNow = { ...readFarm(farm, [info]).problem, today: day('2026-05-01') };
+    const [a, b] = [rebuildInput(straight, farmNow), rebuildInput(read, farmNow)];
+    expect(b.past.map(keyOf)).toEqual(a.past.map(keyOf));
+    expect(b.past).toHaveLength(4);
+    expect(b.problem).toEqual(a.problem);
+    expect(read.keptLines.join('\n')).toContain('gate broken here');
+    expect(read.keptLines.join('\n')).toContain('my remark by the title');
+  });
+
+  it('names the cell of a day that cannot be read, and of settings that make no sense', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const { rows } = readNow(farm);
+    const cell = cellIn(farm, 'Moved in', rows[1]!.sheetRow);
+    farm.book.type('Rotation', cell, 'early May');
+    farm.book.type('Rotation', cellIn(farm, 'Days', rows[2]!.sheetRow), '0');
+    const at = readTab(farm.book, 'Rotation').values.findIndex((row) => row[0] === 'Season start') + 1;
+    farm.book.type('Rotation', `B${at}`, 'spring');
+    expect(readNow(farm).problems.map((problem) => problem.sentence)).toEqual([
+      `Rotation!B${at}: Season start must be a date, got "spring"`,
+      `Rotation!${cell}: moved in must be a date, got "early May"`,
+      `Rotation!${cellIn(farm, 'Days', rows[2]!.sheetRow)}: days must be a whole number from 1 up, got 0`,
+    ]);
+  });
+
+  it('keeps rows of a group that has gone, and counts planned moves as done if asked', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const old = readNow(farm);
+    const { problem } = readFarm(farm, [blockOf(farm)]);
+    const onlyReds = { ...problem, groups: problem.groups.slice(0, 1) };
+    const done = rebuildInput(old, { ...onlyReds, today: day('2026-05-01'), countPlannedAsDone: true });
+    expect(new Set(done.past.map((row) => row.group))).toEqual(new Set(['Reds', 'Blacks']));
+    expect(done.past.every((row) => row.inDay <= day('2026-05-01'))).toBe(true);
+    expect(done.problem.groups).toHaveLength(1);
+    const none = rebuildInput(old, { ...problem, today: day('2026-05-01') });
+    expect(none.past).toEqual([]);
+    expect(none.problem.rules).toEqual(RULES);
+  });
+});
