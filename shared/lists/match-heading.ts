@@ -11,18 +11,26 @@ export interface HeadingMatch {
 }
 
 const LONGEST_HEADING = 60;
+const PLAIN_PARTS = /[\p{L}\p{N}²]+/gu;
 
 const ENTRIES = [
   ...Object.entries(PADDOCK_WORDS).map(([field, words]) => ({ kind: 'paddocks' as const, field, words })),
   ...Object.entries(GROUP_WORDS).map(([field, words]) => ({ kind: 'groups' as const, field, words })),
 ] as { kind: ListKind; field: PaddockField | GroupField; words: readonly string[] }[];
 
+/** Every word that stands in a phrase: most cells of a sheet hold none and are passed over quickly. */
+const VOCABULARY = new Set(ENTRIES.flatMap((entry) => entry.words.flatMap((phrase) => phrase.split(' '))));
+
 /** Everything that a heading may mean, surest first, at most one field of each kind. */
 export function matchHeading(text: string): readonly HeadingMatch[] {
   if (text.length > LONGEST_HEADING || text.trim() === '') return [];
-  const { words, unit } = takeApart(text);
+  const parts = text.toLowerCase().match(PLAIN_PARTS);
+  if (!parts?.some((part) => VOCABULARY.has(part))) return [];
+  const { words, whole, unit } = takeApart(text);
   return (['paddocks', 'groups'] as const).flatMap((kind) => {
-    const match = bestField(kind, words);
+    // "First day" is no "first" in days: the whole heading is tried first.
+    const exact = bestField(kind, whole);
+    const match = exact?.strength === 2 ? exact : bestField(kind, words);
     if (!match) return [];
     const wanted = FIELD_QUANTITIES[match.field];
     const fits = unit !== undefined && wanted !== undefined && fitting(unit, wanted);
@@ -38,13 +46,13 @@ function fitting(unit: ListUnit, wanted: string): ListUnit | undefined {
 }
 
 /** Words without brackets and punctuation, and the unit named in brackets, after a comma, at the end or alone. */
-function takeApart(text: string): { words: string; unit: ListUnit | undefined } {
+function takeApart(text: string): { words: string; whole: string; unit: ListUnit | undefined } {
   const bracket = /[([{]([^)\]}]*)[)\]}]/.exec(text)?.[1];
   const bare = text.replace(/[([{][^)\]}]*[)\]}]?/g, ' ');
-  const words = plainWords(bare);
-  const unit = (bracket && unitOfText(bracket)) || unitOfText(words) || trailingUnit(bare);
-  const own = unit && !bracket ? withoutTrailing(words, unit) : words;
-  return { words: own, unit };
+  const whole = plainWords(bare);
+  const unit = (bracket && unitOfText(bracket)) || unitOfText(whole) || trailingUnit(bare);
+  const words = unit && !bracket ? withoutTrailing(whole, unit) : whole;
+  return { words, whole, unit };
 }
 
 function plainWords(text: string): string {

@@ -1,7 +1,7 @@
 /** Reads the cells of a list one by one: the value in inside units, or a sentence that names the cell. */
 import type { TabContent, WireCell } from '../contract';
 import { type Day, dayFromIso } from '../core/calendar/day';
-import { describeCell, isErrorText, plainNumber } from '../refusals';
+import { describeCell, plainNumber } from '../refusals';
 import type { UnitSystem } from '../units/units';
 import { cellOnTab } from './cell-on-tab';
 import { FIELD_QUANTITIES } from './headings';
@@ -34,8 +34,12 @@ export interface NumberLimits {
 }
 
 const NUMBER_AND_UNIT = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(\D.*)?$/i;
-/** Texts that spreadsheets show while or instead of calculating; the engine of the preview has some of its own. */
-const OTHER_ERRORS = /^(#ERROR|#CYCLE|#BAD_EXPR|#SPILL!?|Loading\.\.\.)$/i;
+/**
+ * Texts that spreadsheets show instead of a value or while calculating. A closed list, because a paddock may well be
+ * called "#1!"; without ! and ? as the preview's engine has them.
+ */
+const ERRORS =
+  /^(#(N\/A|REF!?|NAME\??|VALUE!?|DIV\/0!?|NUM!?|NULL!?|ERROR!?|SPILL!?|CYCLE|BAD_EXPR)|Loading\.\.\.)$/i;
 
 export function placeOf({ list, row }: RowReader, field: ListField): CellPlace | undefined {
   const column = list.columns[field];
@@ -68,7 +72,7 @@ export function describeWire(cell: WireCell): string {
 }
 
 export function isErrorWire(cell: WireCell): boolean {
-  return typeof cell === 'string' && (isErrorText(cell) || OTHER_ERRORS.test(cell));
+  return typeof cell === 'string' && ERRORS.test(cell);
 }
 
 /** The name as it stands, white space around it included; a number counts as text. */
