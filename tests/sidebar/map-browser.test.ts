@@ -1,4 +1,7 @@
 /** "Draw the paddocks" in a real browser beside a stand-in for the spreadsheet. */
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../browser/launch';
@@ -29,11 +32,12 @@ async function openMap(sheet = new FakeSheet([tab('Notes', [['']])])) {
 }
 
 async function choose(page: Page, name: string, content: string | Buffer): Promise<void> {
-  const buffer = typeof content === 'string' ? Buffer.from(content) : content;
-  await page.getByLabel('Map file').setInputFiles({ name, mimeType: 'application/octet-stream', buffer });
+  const path = join(mkdtempSync(join(tmpdir(), 'sounder-map-')), name);
+  writeFileSync(path, content);
+  await page.getByLabel('Map file').setInputFiles(path);
 }
 
-describe('the map panel', () => {
+describe('the map panel', { timeout: 120_000 }, () => {
   test('a GeoJSON file: drawing, numbers, list into the sheet and anew', async ({ skip }) => {
     if (!browser) skip();
     const opened = await openMap();
@@ -92,7 +96,7 @@ describe('the map panel', () => {
       const began = Date.now();
       await choose(page, name, content);
       await page.getByRole('alert').filter({ hasText: words }).waitFor();
-      expect(Date.now() - began, name).toBeLessThan(5000);
+      expect(Date.now() - began, name).toBeLessThan(10_000);
     }
     await checkAndShoot(opened, 'map-refused');
     expect(errors).toEqual([]);

@@ -6,7 +6,7 @@ import type { BlockCell, WireCell } from '../../contract';
 import type { UnitSystem } from '../../units/units';
 import { type AddedColumns, addedColumns } from '../added-columns';
 import { keptCell } from '../kept-cell';
-import { CORNER_HEADINGS, listHeadings } from './map-block';
+import { CORNER_COLUMNS, CORNER_HEADINGS, listHeadings } from './map-block';
 import { mapFromGeojson } from './map-from-geojson';
 import type { FarmMap } from './map-model';
 import { MapTrouble } from './map-trouble';
@@ -71,4 +71,24 @@ export function keptInMap(block: BlockContent, units: UnitSystem): KeptInMap {
 
 function nameOf(cell: WireCell): string {
   return typeof cell === 'object' ? cell.d : String(cell);
+}
+
+/**
+ * The same block with only what a rebuild must not lose: titles, settings, notes and columns of the grower's.
+ * Measured cells and corners are blanked: the map that is written anew replaces them.
+ */
+export function withoutMeasured(block: BlockContent, units: UnitSystem): BlockContent {
+  const headings = listHeadings(units);
+  const measured: readonly string[] = Object.values(headings).filter((one) => one !== headings.note);
+  const find = (wanted: readonly string[]): number =>
+    block.values.findIndex((row) => wanted.every((heading) => row.includes(heading)));
+  const [list, corners] = [find([headings.name, headings.adjoining]), find(CORNER_HEADINGS)];
+  const values = block.values.map((row, r) =>
+    row.map((value, c) => {
+      if (corners >= 0 && r > corners) return c < CORNER_COLUMNS ? '' : value;
+      const inList = list >= 0 && r > list && (corners < 0 || r < corners);
+      return inList && measured.includes(String(block.values[list]?.[c])) && row[0] !== '' ? '' : value;
+    }),
+  );
+  return { ...block, values };
 }

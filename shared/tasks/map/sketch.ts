@@ -28,6 +28,8 @@ export interface SketchMark {
   readonly role: Role;
   readonly form: ShapeForm;
   readonly points: readonly Spot[];
+  /** Where the name stands. */
+  readonly label: Spot;
   /** A dashed line from the nearest paddock, with its length. */
   readonly gap: { readonly from: Spot; readonly to: Spot; readonly label: SketchLabel } | undefined;
 }
@@ -74,6 +76,7 @@ export function sketchMap(map: MeasuredMap, units: UnitSystem): Sketch {
       role,
       form,
       points: points.map(spot),
+      label: labelSpot(points.map(spot), form),
       gap: gap && {
         from: spot(gap.from),
         to: spot(gap.to),
@@ -98,6 +101,14 @@ function sketchPaddock(
     return [alongSide(from, to, lengthText(sidesMeters[i] ?? 0, units), inset)];
   });
   return { name, area: areaText(areaSquareMeters, units), outline: spots, middle: middleOf(spots), sides };
+}
+
+/** Under the middle stretch of a line, beside a point, in the middle of an area. */
+function labelSpot(spots: readonly Spot[], form: ShapeForm): Spot {
+  if (form === 'area') return middleOf(spots);
+  const half = Math.floor((spots.length - 1) / 2);
+  const middle = mean(spots.slice(half, half + 2));
+  return { x: middle.x + 7, y: middle.y + 14 };
 }
 
 /** Words in the middle of a line, `inset` to its right hand as it runs, never upside down. */

@@ -32,6 +32,8 @@ interface Props {
   /** Why nothing can be written yet. */
   readonly notYet?: string | undefined;
   readonly freezeRows?: number;
+  /** What of the standing block a rebuild must not lose, where that is less than everything typed. */
+  readonly mustKeep?: (old: BlockContent) => BlockContent;
   readonly onDone: (done: WriteDone) => void;
 }
 
@@ -111,7 +113,7 @@ async function rebuild(props: Props): Promise<WriteDone> {
   const old = await findBlock(props.name);
   if (!old) throw new Error('The table is gone from the file. Read the file again.');
   const block = props.compose(old.info, old);
-  const lost = lostCells(old, block.cells);
+  const lost = lostCells(props.mustKeep?.(old) ?? old, block.cells);
   if (lost.length > 0) {
     throw new Error(
       `These cells of the table were typed by hand and would be lost: ${lost.slice(0, 8).join(', ')}${lost.length > 8 ? ` and ${lost.length - 8} more` : ''}. Move them outside the table first. Nothing was written.`,

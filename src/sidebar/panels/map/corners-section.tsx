@@ -107,6 +107,12 @@ export function CornersSection({ file, onMap }: Props) {
           </Button>
         </>
       )}
+      {stands && source !== 'block' && (
+        <Notice kind="note">
+          A map table stands in this file. Written anew from here, its corners are replaced, those that you
+          corrected in the sheet too. To keep them, choose the map table above.
+        </Notice>
+      )}
       {source === 'block' && (
         <>
           <p class="hint">With every corner that you corrected in the sheet.</p>

@@ -3,6 +3,7 @@ import type { MeasuredMap } from '../../../../shared/tasks/map/measure-map';
 import { type Sketch, type SketchMark, type Spot, sketchMap } from '../../../../shared/tasks/map/sketch';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { DrawingButtons } from '../../parts/drawing-buttons';
+import { ScrollRegion } from '../../parts/scroll-region';
 import { INK, round, SketchText, SOFT } from '../../parts/sketch-text';
 
 const FIELD = '#eef4ea';
@@ -16,9 +17,11 @@ export function MapDrawing({ map, units }: { map: MeasuredMap; units: UnitSystem
   const { width, height } = sketch;
   return (
     <>
-      <figure class="sketch">
+      <ScrollRegion label="Drawing of the paddocks, scrolls sideways" class="sketch">
         <svg
           ref={svg}
+          width={width}
+          height={height}
           viewBox={`0 0 ${width} ${height}`}
           role="img"
           aria-label={`Map of ${map.paddocks.length} paddocks to scale, north up. The table below says the same in words.`}
@@ -55,15 +58,15 @@ export function MapDrawing({ map, units }: { map: MeasuredMap; units: UnitSystem
           ))}
           <ScaleAndNorth sketch={sketch} />
         </svg>
-      </figure>
+      </ScrollRegion>
       <DrawingButtons svg={svg} fileName="paddock-map.svg" />
     </>
   );
 }
 
-function Mark({ mark: { name, role, form, points, gap } }: { mark: SketchMark }) {
+function Mark({ mark: { name, role, form, points, label, gap } }: { mark: SketchMark }) {
   const color = role === 'water' ? WATER : role === 'well' ? WELL : SOFT;
-  const at = points[Math.floor(points.length / 2)] ?? { x: 0, y: 0 };
+  const at = points[0] ?? { x: 0, y: 0 };
   return (
     <g>
       {form === 'point' && <circle cx={at.x} cy={at.y} r="4" fill={color} />}
@@ -85,7 +88,7 @@ function Mark({ mark: { name, role, form, points, gap } }: { mark: SketchMark })
           stroke-dasharray="7 3"
         />
       )}
-      <SketchText x={at.x + 7} y={at.y + 14} text={name} size={11} italic color={color} />
+      <SketchText {...label} text={name} size={11} italic color={color} />
       {gap && (
         <>
           <line

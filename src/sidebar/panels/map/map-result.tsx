@@ -4,7 +4,7 @@ import type { Overview } from '../../../../shared/contract';
 import { composeMapBlock } from '../../../../shared/tasks/map/compose-map-block';
 import { NEIGHBOUR_TOLERANCE_METERS } from '../../../../shared/tasks/map/find-neighbours';
 import { MAP_BLOCK, MAP_SETTINGS } from '../../../../shared/tasks/map/map-block';
-import { keptInMap } from '../../../../shared/tasks/map/map-from-block';
+import { keptInMap, withoutMeasured } from '../../../../shared/tasks/map/map-from-block';
 import type { FarmMap, Role } from '../../../../shared/tasks/map/map-model';
 import { measureMap } from '../../../../shared/tasks/map/measure-map';
 import {
@@ -109,6 +109,7 @@ export function MapResult({ file, map, roles, onReread }: Props) {
             tabName="Map"
             file={file}
             compose={compose}
+            mustKeep={(old) => withoutMeasured(old, units)}
             onDone={onReread}
           />
         </>
