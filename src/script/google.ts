@@ -186,6 +186,8 @@ function styleRange(range: Range, styles: BlockStyle[][]): void {
   range.setFontColors(look((style) => LOOKS[style].color));
   range.setFontWeights(look((style) => LOOKS[style].weight));
   range.setFontStyles(look((style) => LOOKS[style].slant));
+  // Headings are longer than their columns are wide; long sentences may run over their empty neighbours.
+  range.setWraps(look((style) => style === 'heading'));
 }
 
 function setRules(sheet: Sheet, area: Area, old: Area | undefined, rules: readonly BlockRule[]): void {

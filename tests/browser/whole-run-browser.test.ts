@@ -1,0 +1,148 @@
+/**
+ * The whole run as a grower makes it, in a real browser on the built files: type a formula, plan the moves from the
+ * sample's own lists, write the table, type a late move, see the season shift, build anew, find what was typed.
+ */
+import type { Browser, FrameLocator } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { launchBrowser } from './launch';
+import { PreviewPage } from './page';
+
+let browser: Browser | undefined;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser?.close());
+
+interface Run {
+  readonly sample: string;
+  readonly listTab: string;
+  readonly formula: string;
+  readonly answer: number;
+}
+
+/** Answers by hand: 2 × (130 ft + 190 ft) = 640 ft; 11 pigs on 0.21 ha are 52.38 a hectare. */
+const RUNS: readonly Run[] = [
+  { sample: 'feet-marrow-creek', listTab: 'Paddocks', formula: '=FENCE_LENGTH(B5, C5)', answer: 640 },
+  { sample: 'metric-larch-vale', listTab: 'Farm', formula: '=STOCKING_DENSITY(G5, A5)', answer: 11 / 0.21 },
+];
+/** First row of moves in the table: two lines above the heading, one blank line under it. */
+const FIRST_ROW = 5;
+
+describe.each(RUNS)('$sample', ({ sample, listTab, formula, answer }) => {
+  test('formula, table, late move, rebuild', async ({ skip }) => {
+    if (!browser) skip();
+    const preview = await PreviewPage.open(browser as Browser, {
+      query: { sample, today: '2026-04-20' },
+      width: 1400,
+    });
+    try {
+      await preview.typeInto(listTab, 'M5', formula);
+      expect(await preview.value(listTab, 'M5')).toBeCloseTo(answer, 9);
+
+      await preview.chooseMenu('Sounder Sheet', 'Open the sidebar');
+      const { sidebar } = preview;
+      await sidebar.getByRole('button', { name: 'Plan the moves' }).click();
+      await buildTable(sidebar, 'Write the table');
+      await preview.screenshot(`whole-run-${sample}-table`);
+      const before = await rows(preview);
+      expect(before.length).toBeGreaterThan(10);
+
+      const late = lateMove(before);
+      await preview.typeInto('Rotation', `D${late.row}`, late.typed);
+      await preview.typeInto('Rotation', `P${late.row + 1}`, 'wet week');
+      const shifted = await rows(preview);
+      expect(shifted.map((row) => row.planned - (before[row.at]?.planned ?? 0))).toEqual(
+        before.map((row) => (row.group === late.group && row.at > late.at ? late.days : 0)),
+      );
+      await preview.screenshot(`whole-run-${sample}-late`);
+
+      await sidebar.getByRole('button', { name: 'Read the spreadsheet again' }).click();
+      await buildTable(sidebar, 'Build the table anew');
+      const rebuilt = await rows(preview);
+      const kept = rebuilt.find((row) => row.moved !== undefined);
+      expect(kept).toMatchObject({ group: late.group, moved: before[late.at]!.planned + late.days });
+      expect(await cellsWith(preview, 'wet week')).toBe(1);
+      await preview.screenshot(`whole-run-${sample}-rebuilt`);
+      expect(preview.problems).toEqual([]);
+      expect(preview.outside).toEqual([]);
+    } finally {
+      await preview.close();
+    }
+  }, 300_000);
+});
+
+async function buildTable(sidebar: FrameLocator, write: string): Promise<void> {
+  await sidebar.getByRole('button', { name: 'Work out the plan' }).click();
+  const button = sidebar.getByRole('button', { name: write });
+  await button.waitFor({ timeout: 60_000 });
+  await button.click();
+  await sidebar
+    .getByText(/^Done: ?/)
+    .first()
+    .waitFor({ timeout: 30_000 });
+}
+
+interface Row {
+  readonly at: number;
+  readonly row: number;
+  readonly group: string;
+  readonly planned: number;
+  readonly moved: number | undefined;
+}
+
+/** Rows of moves: group in A, planned in C, moved in D, as serial day numbers. */
+async function rows(preview: PreviewPage): Promise<Row[]> {
+  const cells = await grid(preview);
+  const moves: Row[] = [];
+  for (let row = FIRST_ROW; typeof cells[row - 1]?.[2] === 'number'; row++) {
+    const [group, , planned, moved] = cells[row - 1] as unknown[];
+    moves.push({
+      at: moves.length,
+      row,
+      group: String(group),
+      planned: planned as number,
+      moved: typeof moved === 'number' ? moved : undefined,
+    });
+  }
+  return moves;
+}
+
+const MOST_ROWS = 120;
+const MOST_COLUMNS = 30;
+
+function grid(preview: PreviewPage): Promise<unknown[][]> {
+  return preview.page.evaluate(
+    ([rowCount, columnCount]) => {
+      const { book } = window.sounderPreview.state;
+      const sheetId = book.idOf('Rotation') as string;
+      return Array.from({ length: rowCount as number }, (_, row) =>
+        Array.from({ length: columnCount as number }, (__, col) => book.cell(sheetId, row, col).value),
+      );
+    },
+    [MOST_ROWS, MOST_COLUMNS],
+  );
+}
+
+async function cellsWith(preview: PreviewPage, text: string): Promise<number> {
+  return (await grid(preview)).flat().filter((value) => value === text).length;
+}
+
+const SERIAL_OF_1970 = 25_569;
+const DAY_MILLISECONDS = 86_400_000;
+
+/** The third move of the first group, two days late. */
+function lateMove(moves: readonly Row[]): {
+  at: number;
+  row: number;
+  group: string;
+  typed: string;
+  days: number;
+} {
+  const group = moves[0]!.group;
+  const third = moves.filter((move) => move.group === group)[2]!;
+  const days = 2;
+  const typed = new Date((third.planned + days - SERIAL_OF_1970) * DAY_MILLISECONDS)
+    .toISOString()
+    .slice(0, 10);
+  return { at: third.at, row: third.row, group, typed, days };
+}
