@@ -2,6 +2,7 @@
 import type { ComponentType } from 'preact';
 import { FormulasPanel } from './panels/formulas/formulas-panel';
 import { MapPanel } from './panels/map/map-panel';
+import { MaterialsPanel } from './panels/materials/materials-panel';
 import { RotationPanel } from './panels/rotation/rotation-panel';
 
 export interface Task {
@@ -24,6 +25,12 @@ export const TASKS: readonly Task[] = [
     title: 'Draw the paddocks',
     about: 'Areas, fence and posts from corners on a map; a drawing to print.',
     Panel: MapPanel,
+  },
+  {
+    id: 'materials',
+    title: 'List the fence materials',
+    about: 'Posts, wire, energizer and all the rest: what you need, what to buy, what it costs.',
+    Panel: MaterialsPanel,
   },
   {
     id: 'formulas',

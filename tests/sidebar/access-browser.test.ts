@@ -32,7 +32,7 @@ async function outlineWidth(page: Page): Promise<number> {
   );
 }
 
-describe('access', () => {
+describe('access', { timeout: 120_000 }, () => {
   test('a formula by keyboard alone', async ({ skip }) => {
     if (!browser) skip();
     const sheet = farmSheet();

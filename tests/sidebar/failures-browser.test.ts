@@ -21,7 +21,7 @@ const TROUBLES: readonly [string, Trouble, RegExp][] = [
   ['an answer of another shape', { kind: 'text', text: '{"ok":true,"data":[{"name":1}]}' }, /does not fit/],
 ];
 
-describe('failing calls', () => {
+describe('failing calls', { timeout: 120_000 }, () => {
   test('each is told in words and can be tried again', async ({ skip }) => {
     if (!browser) skip();
     const sheet = farmSheet();

@@ -4,6 +4,7 @@ import {
   type BlockInfo,
   CALLS,
   type CallName,
+  type ClearPrivate,
   type Overview,
   type Selection,
   type TabContent,
@@ -23,6 +24,9 @@ export class FakeSheet {
   readonly asked: { readonly name: CallName; readonly request: unknown }[] = [];
   readonly written: WriteBlock[] = [];
   readonly formulas: string[] = [];
+  readonly cleared: ClearPrivate[] = [];
+  /** What fileMark answers: the mark that this file would carry as an original. */
+  mark = '0123456789abcdef';
   /** Trouble for the next call of a name. */
   readonly trouble = new Map<CallName, Trouble>();
   blocks: BlockInfo[] = [];
@@ -61,6 +65,11 @@ export class FakeSheet {
         return { a1: this.selection.a1 };
       case 'writeBlock':
         return this.write(request as WriteBlock);
+      case 'fileMark':
+        return { mark: this.mark };
+      case 'clearPrivate':
+        this.cleared.push(request as ClearPrivate);
+        return { cells: (request as ClearPrivate).areas.length };
       case 'startSample':
         return { tabs: this.tabs.map((tab) => tab.name) };
     }
@@ -106,9 +115,21 @@ export class FakeSheet {
   }
 }
 
+/** There is no engine here: a formula that starts from a planned day shows that day, any other shows nothing. */
 function plain(cell: WriteBlock['cells'][number][number]): WireCell {
   if (cell.k === 'd') return { d: cell.v };
-  return cell.k === 'blank' || cell.k === 'f' ? '' : cell.v;
+  if (cell.k === 'f') {
+    const day = /DATE\((\d+);(\d+);(\d+)\)/.exec(cell.v);
+    return day
+      ? {
+          d: day
+            .slice(1)
+            .map((part) => part.padStart(2, '0'))
+            .join('-'),
+        }
+      : '';
+  }
+  return cell.k === 'blank' ? '' : cell.v;
 }
 
 /** Rows of cells as the content of a tab without formulas. */

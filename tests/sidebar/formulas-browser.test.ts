@@ -31,7 +31,7 @@ async function openFunction(sheet: FakeSheet, search: string, name: string): Pro
   return opened;
 }
 
-describe('formulas in the sidebar', () => {
+describe('formulas in the sidebar', { timeout: 120_000 }, () => {
   test('home, search, a typed answer and the formula in the active cell', async ({ skip }) => {
     if (!browser) skip();
     const sheet = farm();

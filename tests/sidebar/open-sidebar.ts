@@ -48,7 +48,7 @@ export async function openSidebar(
 ): Promise<Opened> {
   const context = await browser.newContext({ viewport: SIDEBAR, ...options });
   const opened = await context.newPage();
-  opened.setDefaultTimeout(15_000);
+  opened.setDefaultTimeout(30_000);
   const errors: string[] = [];
   opened.on('pageerror', (error) => errors.push(error.message));
   opened.on('console', (message) => message.type() === 'error' && errors.push(message.text()));

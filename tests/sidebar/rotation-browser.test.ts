@@ -18,7 +18,7 @@ async function openRotation(sheet: FakeSheet): Promise<Opened> {
   return opened;
 }
 
-describe('the rotation in the sidebar', () => {
+describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
   test('lists under odd headings are found, a plan is made and shown', async ({ skip }) => {
     if (!browser) skip();
     const sheet = farmSheet();

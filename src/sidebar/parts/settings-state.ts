@@ -1,0 +1,21 @@
+import { useState } from 'preact/hooks';
+import { type SettingSpec, type SettingValues, startSettings } from '../../../shared/tasks/settings';
+import type { UnitSystem } from '../../../shared/units/units';
+import { type ReadSettings, readTypedSettings, type TypedSettings } from './settings-fields';
+
+export interface SettingsState<Key extends string> {
+  readonly typed: TypedSettings<Key>;
+  readonly read: ReadSettings<Key>;
+  readonly setTyped: (typed: TypedSettings<Key>) => void;
+}
+
+/** Numbers of a task: start values, over them what stands in the block, over them what is typed on the page. */
+export function useSettings<Key extends string>(
+  specs: readonly SettingSpec<Key>[],
+  standing: Partial<Record<Key, number | undefined>>,
+  options: { units: UnitSystem; comma: boolean },
+): SettingsState<Key> {
+  const [typed, setTyped] = useState<TypedSettings<Key>>({} as TypedSettings<Key>);
+  const values = { ...startSettings(specs, options.units), ...standing } as SettingValues<Key>;
+  return { typed, setTyped, read: readTypedSettings(specs, typed, values, options) };
+}

@@ -1,0 +1,124 @@
+/** "List the fence materials" in a real browser at the sidebar's width. */
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { launchBrowser } from '../browser/launch';
+import { FakeSheet, tab } from './fake-sheet';
+import { farmSheet } from './farm';
+import { checkAndShoot, type Opened, openSidebar } from './open-sidebar';
+
+let browser: Browser | undefined;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser?.close());
+
+async function openMaterials(sheet: FakeSheet): Promise<Opened> {
+  const opened = await openSidebar(browser as Browser, sheet);
+  await opened.page.getByRole('button', { name: 'List the fence materials' }).click();
+  return opened;
+}
+
+/** A lane of three under the grower's own headings; the middle one has its fence length only. */
+function laneSheet(): FakeSheet {
+  return new FakeSheet([
+    tab('Ground', [
+      ['Field name', 'Breadth (ft)', 'Long side (ft)', 'Fence length (ft)', 'Size (acres)'],
+      ['Ash', 200, 300, '', 1.38],
+      ['Birch', '', '', 900, 1.1],
+      ['Cedar', 150, 300, '', 1.03],
+    ]),
+  ]);
+}
+
+describe('materials in the sidebar', () => {
+  test('a block of rows and columns, everything at once: 3,240 ft as FENCE_GRID’s example', async ({
+    skip,
+  }) => {
+    if (!browser) skip();
+    const sheet = new FakeSheet([tab('Notes', [['']])]);
+    const opened = await openMaterials(sheet);
+    const { page } = opened;
+    await page.getByLabel('All of them').check();
+    await page.getByLabel(/^Rows of paddocks/).fill('2');
+    await page.getByLabel(/^Paddocks in a row/).fill('4');
+    await page.getByLabel(/^Width of a paddock/).fill('120');
+    await page.getByLabel(/^Length of a paddock \(/).fill('180');
+    await page.getByText('Outer fence 1,680 ft').waitFor();
+    await page.getByText('Dividing fence 1,560 ft').waitFor();
+    await checkAndShoot(opened, 'materials-grid');
+    await page.getByText('More settings').click();
+    await page.getByText('Comparison with fixed fence').click();
+    await page.getByLabel(/^Wire allowance/).fill('-1');
+    await page.getByText('Wire allowance must be 0 or more, got -1').waitFor();
+    await checkAndShoot(opened, 'materials-settings');
+    await page.getByLabel(/^Wire allowance/).fill('0');
+    await page.getByRole('button', { name: 'Write the materials list' }).click();
+    await page.getByText('Written on “Fence materials”').waitFor();
+    expect(sheet.written[0]?.name).toBe('SOUNDER_MATERIALS');
+    await checkAndShoot(opened, 'materials-written');
+    expect(opened.errors).toEqual([]);
+  });
+
+  test('the grower’s own list, moved with the pigs; written anew it keeps stock and price', async ({
+    skip,
+  }) => {
+    if (!browser) skip();
+    const sheet = laneSheet();
+    const opened = await openMaterials(sheet);
+    const { page } = opened;
+    // By hand: 1000 + 900 alone beside each other; Birch has no side to share.
+    await page.getByText('1,900 ft').waitFor();
+    await checkAndShoot(opened, 'materials-list');
+    await page.getByRole('button', { name: 'Write the materials list' }).click();
+    await page.getByText('Written on “Fence materials”').waitFor();
+    const written = sheet.tabs.find(({ name }) => name === 'Fence materials');
+    const row = written?.values.findIndex((cells) => cells[0] === 'Rolls of wire') ?? -1;
+    const values = written?.values[row] as unknown[];
+    values[3] = 2;
+    values[5] = 79.5;
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
+    await page.getByText('A table of this kind stands on “Fence materials”').waitFor();
+    await page.getByRole('button', { name: 'Write the materials list anew' }).click();
+    await expect.poll(() => sheet.written.length).toBe(2);
+    const again = sheet.written[1]?.cells[row];
+    expect(again?.[3]).toMatchObject({ k: 'n', v: 2 });
+    expect(again?.[5]).toMatchObject({ k: 'n', v: 79.5 });
+    expect(opened.errors).toEqual([]);
+  });
+
+  test('a field cut into strips in a metric, decimal-comma file', async ({ skip }) => {
+    if (!browser) skip();
+    const sheet = new FakeSheet([tab('Notizen', [['']])]);
+    sheet.locale = 'de_DE';
+    const opened = await openMaterials(sheet);
+    const { page } = opened;
+    await page.getByLabel('One field, cut into paddocks').check();
+    await page.getByLabel('All of them').check();
+    await page.getByLabel(/^Width of the field/).fill('100,5');
+    await page.getByLabel(/^Length of the field/).fill('60');
+    await page.getByLabel(/^Paddocks to cut it into/).fill('4');
+    // 2 × (100.5 + 60) = 321; three sides of 60.
+    await page.getByText('Outer fence 321 m').waitFor();
+    await page.getByText('Dividing fence 180 m').waitFor();
+    await checkAndShoot(opened, 'materials-field');
+  });
+
+  test('areas without sides are said to be guessed, and a bad cell is named', async ({ skip }) => {
+    if (!browser) skip();
+    const opened = await openMaterials(farmSheet());
+    await opened.page.getByText('9 paddocks with an area but no sides').waitFor();
+    const broken = laneSheet();
+    (broken.tabs[0]?.values[1] as unknown[])[1] = -5;
+    const second = await openMaterials(broken);
+    await second.page
+      .getByText(/Ground!B2: width must be more than 0 ft, got -5/)
+      .first()
+      .waitFor();
+    await checkAndShoot(second, 'materials-bad-cell');
+    expect(
+      await second.page
+        .getByRole('button', { name: 'Write the materials list' })
+        .getAttribute('aria-disabled'),
+    ).toBe('true');
+  });
+});
