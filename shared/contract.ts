@@ -13,7 +13,8 @@ export type WireCell = v.InferOutput<typeof WireCell>;
 
 /** A cell on its way to the sheet. Only kind "f" becomes a formula; "t" stays text whatever it begins with. */
 export const BlockCell = v.variant('k', [
-  v.object({ k: v.literal('blank') }),
+  /** `format` is for what is typed or spilled here later. */
+  v.object({ k: v.literal('blank'), format: v.optional(v.string()) }),
   v.object({ k: v.literal('t'), v: v.string() }),
   v.object({ k: v.literal('n'), v: v.pipe(v.number(), v.finite()), format: v.optional(v.string()) }),
   v.object({ k: v.literal('b'), v: v.boolean() }),
@@ -125,6 +126,21 @@ export const WriteDone = v.object({
 });
 export type WriteDone = v.InferOutput<typeof WriteDone>;
 
+/** Cells of our own blocks to empty in a copy, with what the page last read of those blocks. */
+export const ClearPrivate = v.object({
+  areas: v.array(
+    v.object({
+      tab: v.string(),
+      row: v.number(),
+      column: v.number(),
+      rows: v.number(),
+      columns: v.number(),
+    }),
+  ),
+  blocks: v.array(v.object({ name: v.string(), expects: v.string() })),
+});
+export type ClearPrivate = v.InferOutput<typeof ClearPrivate>;
+
 /** Every call: its name, what goes in and what comes out. */
 export const CALLS = {
   overview: { request: v.object({}), reply: Overview },
@@ -132,6 +148,10 @@ export const CALLS = {
   readSelection: { request: v.object({}), reply: Selection },
   writeBlock: { request: WriteBlock, reply: WriteDone },
   putFormula: { request: v.object({ formula: v.string() }), reply: v.object({ a1: v.string() }) },
+  /** A short text made of this file's id: it differs in every copy. */
+  fileMark: { request: v.object({}), reply: v.object({ mark: v.string() }) },
+  /** Refused in the original and outside our own blocks. */
+  clearPrivate: { request: ClearPrivate, reply: v.object({ cells: v.number() }) },
   startSample: { request: v.object({ sample: v.string() }), reply: v.object({ tabs: v.array(v.string()) }) },
 } as const;
 export type CallName = keyof typeof CALLS;

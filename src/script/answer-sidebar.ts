@@ -7,6 +7,8 @@
 import * as v from 'valibot';
 import { CALLS, type CallName, type Envelope, type Reply, type Request } from '../../shared/contract';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
+import { clearPrivate } from './actions/clear-private';
+import { fileMark } from './actions/file-mark';
 import { overview } from './actions/overview';
 import { putFormula } from './actions/put-formula';
 import { readSelection } from './actions/read-selection';
@@ -24,6 +26,8 @@ const ACTIONS: Actions = {
   readSelection: (port) => readSelection(port),
   writeBlock: (port, request) => writeBlock(port, request),
   putFormula: (port, { formula }) => putFormula(port, formula),
+  fileMark: (port) => fileMark(port),
+  clearPrivate: (port, request) => clearPrivate(port, request),
   startSample: (port, { sample }) => startSample(port, sampleFarm(sample)),
 };
 

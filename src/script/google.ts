@@ -70,6 +70,7 @@ export function boundSpreadsheet(): SheetPort {
     sheetOf(area.tab).getRange(area.row, area.column, area.rows, area.columns);
   return {
     title: () => file.getName(),
+    fileId: () => file.getId(),
     locale: () => file.getSpreadsheetLocale(),
     timeZone: () => file.getSpreadsheetTimeZone(),
     today: () => Utilities.formatDate(new Date(), file.getSpreadsheetTimeZone(), ISO_DATE),
@@ -93,6 +94,9 @@ export function boundSpreadsheet(): SheetPort {
     },
     write: (area, content) => writeRange(rangeOf(area), content),
     style: (area, styles) => styleRange(rangeOf(area), styles),
+    clear: (areas) => {
+      for (const area of areas) rangeOf(area).clearContent();
+    },
     nameArea: (name, area) => file.setNamedRange(name, rangeOf(area)),
     forgetName: (name) => file.removeNamedRange(name),
     setRules: (area, old, rules) => setRules(sheetOf(area.tab), area, old, rules),

@@ -27,6 +27,8 @@ export interface AreaWrite {
 
 export interface SheetPort {
   title(): string;
+  /** Never leaves the script. */
+  fileId(): string;
   locale(): string;
   timeZone(): string;
   today(): string;
@@ -44,6 +46,8 @@ export interface SheetPort {
   /** Formats, then all values as one batch. */
   write(area: Area, content: AreaWrite): void;
   style(area: Area, styles: BlockStyle[][]): void;
+  /** Empties cells; formats and notes stay. */
+  clear(areas: readonly Area[]): void;
   nameArea(name: string, area: Area): void;
   forgetName(name: string): void;
   /** Replaces the conditional colours that lie inside `old`, keeps all others. */
