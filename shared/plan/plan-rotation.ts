@@ -1,9 +1,8 @@
-import { beamSearch } from './beam-search';
 import type { NoPlan, Plan, PlanProblem, Stay } from './model';
 import { type PlanTables, planTables } from './plan-tables';
 import { scorePlan } from './score-plan';
-import { type Move, movesOf } from './search-state';
-import { wholeTask } from './search-task';
+import { searchPlan } from './search-plan';
+import type { Move } from './search-state';
 
 /**
  * Plans the season: for every group, which paddock it stands in from which day to which.
@@ -41,15 +40,10 @@ import { wholeTask } from './search-task';
  */
 export function planRotation(problem: PlanProblem): Plan | NoPlan {
   const tables = planTables(problem);
-  const moves = search(tables);
+  const moves = searchPlan(tables);
   if (!moves) return { reason: 'No plan was found', mend: undefined };
   const stays = staysFrom(tables, moves);
   return { stays, score: scorePlan(problem, stays) };
-}
-
-function search(tables: PlanTables): Move[] | undefined {
-  const found = beamSearch(tables, wholeTask(tables), { width: 50, looks: 3, restWeight: 0.5 }, Infinity);
-  return found && movesOf(found.state);
 }
 
 function staysFrom(tables: PlanTables, moves: readonly Move[]): Stay[] {

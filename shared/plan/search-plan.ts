@@ -1,0 +1,106 @@
+import { beamSearch, type SearchEffort } from './beam-search';
+import { improveWindow } from './improve';
+import { NEVER, type PlanTables } from './plan-tables';
+import { replay } from './replay';
+import { type Move, movesOf } from './search-state';
+import { wholeTask } from './search-task';
+
+/*
+ * Why this search. A stay's cost depends on when its paddock was last left, so the future depends on all paddocks
+ * at once: dynamic programming over days would need a state for every pattern of rests, and the days × groups ×
+ * paddocks of a real farm are beyond exact solvers in a page. What does split up is each group's own moving (move
+ * days, lengths, ground limit, open dates, strides): without rest and the other groups it is a small dynamic
+ * program, solved backwards first. Its value is the bound with which a beam search forward over time compares
+ * states and cuts off what cannot beat the best plan so far; a guess of the rest still to be missed ranks them.
+ * Paddocks that the rules cannot tell apart are tried once, and states with the same future are kept once.
+ * A beam forgets; so the plan is then improved piece by piece: all groups in a window of days, or one group over
+ * the whole season, are searched again with the rest kept (large neighbourhood search), by the same beam. Several
+ * weights of the guess give several starts, and the best end wins.
+ *
+ * The work is days × groups × paddocks × width, and the width shrinks to a floor as farms grow, so that large farms
+ * cost time in proportion to their size.
+ */
+
+/** Farm size (days × groups × paddocks) up to which the widest search is affordable; judgement. */
+const SMALL_FARM = 4000;
+const WIDEST = 40;
+const NARROWEST = 8;
+/** Share of the widest search below which one start and one round of improvement must do. */
+const FEW_TRIES = 0.25;
+const MOST_ROUNDS = 4;
+
+/** The best plan found, or undefined. */
+export function searchPlan(tables: PlanTables): readonly Move[] | undefined {
+  const share = SMALL_FARM / Math.max(1, tables.days * tables.groupCount * tables.paddockCount);
+  const width = Math.round(Math.min(WIDEST, Math.max(NARROWEST, WIDEST * share)));
+  const thorough = share >= FEW_TRIES;
+  let best: readonly Move[] | undefined;
+  for (const effort of thorough ? thoroughStarts(width) : [{ width, looks: 3, restWeight: 0.5 }]) {
+    const found = beamSearch(tables, wholeTask(tables), effort, Infinity);
+    if (!found) continue;
+    const moves = improve(tables, movesOf(found.state), width, thorough);
+    if (!best || points(tables, moves) < points(tables, best)) best = moves;
+  }
+  return best ?? searchWider(tables, width);
+}
+
+function thoroughStarts(width: number): SearchEffort[] {
+  return [
+    { width, looks: 12, restWeight: 0.5 },
+    { width, looks: 12, restWeight: 1 },
+    { width: 2 * width, looks: 3, restWeight: 0.5 },
+  ];
+}
+
+/** Where the beam met only dead ends: a few times more, ever wider. */
+function searchWider(tables: PlanTables, width: number): readonly Move[] | undefined {
+  for (const wider of [4, 16]) {
+    const found = beamSearch(
+      tables,
+      wholeTask(tables),
+      { width: width * wider, looks: 3, restWeight: 0 },
+      Infinity,
+    );
+    if (found) return movesOf(found.state);
+  }
+  return undefined;
+}
+
+function improve(
+  tables: PlanTables,
+  first: readonly Move[],
+  width: number,
+  thorough: boolean,
+): readonly Move[] {
+  let moves = first;
+  for (let round = 0; round < (thorough ? MOST_ROUNDS : 1); round++) {
+    const before = moves;
+    const effort = { width, looks: thorough ? 12 : 3, restWeight: round % 2 === 0 ? 0.5 : 1 };
+    if (tables.groupCount > 1) moves = improveGroups(tables, moves, effort);
+    moves = improveWindows(tables, moves, effort);
+    if (moves === before && round > 0) break;
+  }
+  return moves;
+}
+
+function improveGroups(tables: PlanTables, first: readonly Move[], effort: SearchEffort): readonly Move[] {
+  return tables.groups.reduce(
+    (moves, _, g) => improveWindow(tables, moves, -NEVER, NEVER, [g], effort),
+    first,
+  );
+}
+
+/** Windows of about four stays, each beginning about one stay after the last. */
+function improveWindows(tables: PlanTables, first: readonly Move[], effort: SearchEffort): readonly Move[] {
+  const everyone = tables.groups.map((_, g) => g);
+  const step = Math.max(2, Math.round(tables.problem.rules.longestStayDays));
+  let moves = first;
+  for (let day = 0; day < tables.days; day += step) {
+    moves = improveWindow(tables, moves, day === 0 ? -NEVER : day, day + 4 * step, everyone, effort);
+  }
+  return moves;
+}
+
+function points(tables: PlanTables, moves: readonly Move[]): number {
+  return replay(tables, moves).cost;
+}
