@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import type { WireCell } from '../../shared/contract';
 import { dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
 import { feedNeeded } from '../../shared/core/herd/feed-needed';
@@ -9,6 +9,9 @@ import { readSettings } from '../../shared/table/read-settings';
 import { fromInside } from '../../shared/units/units';
 import type { StartCell } from '../../src/preview/headless';
 import { buildTable, type FarmSheet, openFarm, readTab } from './farm-in-sheet';
+
+// The engine's first evaluation takes seconds on a busy machine.
+vi.setConfig({ testTimeout: 120_000 });
 
 const day = (iso: string): number => dayFromIso(iso)!;
 const RULES: PlanRules = {

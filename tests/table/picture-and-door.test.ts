@@ -1,0 +1,114 @@
+import { describe, expect, it } from 'vitest';
+import { dayFromIso } from '../../shared/core/calendar/day';
+import type { PlanProblem } from '../../shared/plan/model';
+import { barnDoorList } from '../../shared/table/barn-door-list';
+import type { RotationSettings } from '../../shared/table/model';
+import { groupLetters, pictureBlock } from '../../shared/table/picture-block';
+
+const day = (iso: string): number => dayFromIso(iso)!;
+// 2026-04-06 is a Monday.
+const problem: PlanProblem = {
+  paddocks: [
+    { name: 'North', areaSquareMeters: 2000 },
+    { name: 'South', areaSquareMeters: 2000 },
+    { name: 'Hay', areaSquareMeters: 2000, openFrom: day('2026-04-20') },
+  ],
+  groups: [
+    {
+      name: 'Reds',
+      head: 12,
+      weightKg: 60,
+      weighedOn: day('2026-04-08'),
+      dailyGainKg: 0.7,
+      from: day('2026-04-08'),
+    },
+    { name: 'Rusty', head: 5, weightKg: 200, weighedOn: day('2026-04-13'), from: day('2026-04-13') },
+  ],
+  rules: {
+    rest: { kind: 'fixed', days: 5 },
+    shortestStayDays: 3,
+    longestStayDays: 7,
+    moveWeekdays: [true, true, true, true, true, true, true],
+    noMoveDays: [],
+    seasonStart: day('2026-04-08'),
+    seasonEnd: day('2026-04-28'),
+  },
+};
+const settings: RotationSettings = {
+  unitSystem: 'metric',
+  rules: problem.rules,
+  temperatureC: 20,
+  outdoorFactor: 1.15,
+  lists: {},
+};
+const stay = (group: number, paddock: number, from: string, to: string) => ({
+  group,
+  paddock,
+  inDay: day(from),
+  outDay: day(to),
+});
+const plan = {
+  stays: [
+    stay(0, 0, '2026-04-08', '2026-04-13'),
+    stay(0, 1, '2026-04-13', '2026-04-20'),
+    stay(1, 0, '2026-04-13', '2026-04-20'),
+    stay(0, 2, '2026-04-20', '2026-04-28'),
+    stay(1, 1, '2026-04-20', '2026-04-28'),
+  ],
+  score: { total: 0, restShortDays: 0, overLimitDays: 0, moves: 5, strides: 0 },
+};
+
+describe('pictureBlock', () => {
+  const block = pictureBlock({ problem, plan, settings, corner: { tab: 'Picture', row: 1, column: 1 } });
+  it('shows a letter for each group in each week from Monday', () => {
+    const shown = block.cells.slice(2).map((row) => row.map((cell) => ('v' in cell ? cell.v : '')));
+    expect(shown).toEqual([
+      ['Week from', '2026-04-06', '2026-04-13', '2026-04-20', '2026-04-27'],
+      ['North', 'R', 'U', '·', '·'],
+      ['South', '·', 'R', 'U', 'U'],
+      ['Hay', '×', '×', 'R', 'R'],
+    ]);
+    expect(block.cells[1]![0]).toEqual({ k: 't', v: 'R Reds, U Rusty; · resting, × closed all week' });
+  });
+
+  it('colours by the letters, over the weeks only', () => {
+    expect(block.rules.map((rule) => [rule.row, rule.column, rule.rows, rule.columns])).toEqual([
+      [3, 1, 3, 4],
+      [3, 1, 3, 4],
+    ]);
+    expect(block.rules[0]!.formula).toBe('=ISNUMBER(SEARCH(" R ";" "&B4&" "))');
+    expect(new Set(block.rules.map((rule) => rule.background)).size).toBe(2);
+  });
+
+  it('gives every group a letter of its own, even 30 of one name', () => {
+    const names = Array.from({ length: 30 }, (_, i) => `Boar ${i}`);
+    expect(new Set(groupLetters(names).values()).size).toBe(30);
+  });
+});
+
+describe('barnDoorList', () => {
+  const list = barnDoorList({
+    problem,
+    plan,
+    settings,
+    from: day('2026-04-13'),
+    fenceMeters: [180, undefined, 200],
+  });
+  it('lists the moves to come, from where to where', () => {
+    expect(
+      list.moves.map((move) => [move.date, move.weekday, move.group, move.from, move.to, move.days]),
+    ).toEqual([
+      ['2026-04-13', 'Mon', 'Reds', 'North', 'South', 7],
+      ['2026-04-13', 'Mon', 'Rusty', 'training pen or barn', 'North', 7],
+      ['2026-04-20', 'Mon', 'Reds', 'South', 'Hay', 8],
+      ['2026-04-20', 'Mon', 'Rusty', 'North', 'South', 8],
+    ]);
+  });
+
+  it('says what to carry; no feed figure for pigs heavier than the growth table', () => {
+    expect(list.moves[2]!.carry[0]).toBe('fence 200 m and posts');
+    expect(list.moves[2]!.carry[1]).toMatch(/^feed \d+ kg for the stay$/);
+    expect(list.moves[1]!.carry.join()).not.toContain('feed');
+    expect(list.reminders.join(' ')).toContain('energizer off');
+  });
+});
