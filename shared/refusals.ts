@@ -46,7 +46,7 @@ const DIGITS_OF_LIMITS = 4;
 
 /** A number as people write it: up to 6 significant digits, no trailing zeros. */
 export function plainNumber(value: number, digits = DIGITS): string {
-  return Number.isFinite(value) ? String(Number(value.toPrecision(digits))) : String(value);
+  return Number.isFinite(value) ? String(Number(value.toPrecision(digits))) : 'a number out of range';
 }
 
 const LONGEST_QUOTE = 40;

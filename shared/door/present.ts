@@ -1,6 +1,6 @@
 /** Turns what a core function gives into cells, in the grower's unit, and lets nothing but finite numbers out. */
 import type { CellValue, ColumnOut, ListLine, Result } from '../catalogue/define';
-import { Refusal } from '../refusals';
+import { plainNumber, Refusal } from '../refusals';
 import { QUANTITIES, symbolOf, type UnitSystem } from '../units/units';
 import type { Outcome } from './run-with';
 
@@ -56,5 +56,5 @@ function scaleOf({ quantity }: ColumnOut, system: UnitSystem): Scale {
 function shown(inside: number, { factor, offset }: Scale): number {
   const value = (inside - offset) / factor;
   if (Number.isFinite(value)) return value;
-  throw new Refusal('the result', 'be a finite number: check the arguments', String(value));
+  throw new Refusal('the result', 'be a finite number: check the arguments', plainNumber(value));
 }
