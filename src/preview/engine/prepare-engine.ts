@@ -21,7 +21,8 @@ export function addMissingBuiltIns(): void {
     let index = 0;
     for (const item of items) {
       const key = keyOf(item, index++);
-      groups[key] = [...(groups[key] ?? []), item];
+      groups[key] ??= [];
+      groups[key].push(item);
     }
     return groups;
   };

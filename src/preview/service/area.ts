@@ -88,21 +88,29 @@ export function zonesByEntry<Entry>(
   matrix: readonly (readonly Entry[])[],
 ): Map<Entry, EngineZone[]> {
   const groups = new Map<Entry, EngineZone[]>();
+  /** Runs that end on the row above, by where they stand: only these can grow. */
+  let open = new Map<string, { entry: Entry; zone: EngineZone }>();
   matrix.forEach((line, rowOffset) => {
+    const next: typeof open = new Map();
     for (let start = 0; start < line.length; ) {
       const entry = line[start] as Entry;
       let end = start;
       while (end + 1 < line.length && line[end + 1] === entry) end += 1;
-      const zones = groups.get(entry) ?? [];
-      const run = { left: area.column + start, right: area.column + end, top: area.row + rowOffset };
-      const above = zones.find(
-        (zone) => zone.left === run.left && zone.right === run.right && zone.bottom === run.top - 1,
-      );
-      if (above) above.bottom = run.top;
-      else zones.push({ ...run, bottom: run.top });
-      groups.set(entry, zones);
+      const row = area.row + rowOffset;
+      const above = open.get(`${start}-${end}`);
+      const zone = { left: area.column + start, right: area.column + end, top: row, bottom: row };
+      if (above?.entry === entry) {
+        above.zone.bottom = row;
+        next.set(`${start}-${end}`, above);
+      } else {
+        const zones = groups.get(entry) ?? [];
+        zones.push(zone);
+        groups.set(entry, zones);
+        next.set(`${start}-${end}`, { entry, zone });
+      }
       start = end + 1;
     }
+    open = next;
   });
   return groups;
 }
