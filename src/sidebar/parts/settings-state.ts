@@ -17,5 +17,18 @@ export function useSettings<Key extends string>(
 ): SettingsState<Key> {
   const [typed, setTyped] = useState<TypedSettings<Key>>({} as TypedSettings<Key>);
   const values = { ...startSettings(specs, options.units), ...standing } as SettingValues<Key>;
-  return { typed, setTyped, read: readTypedSettings(specs, typed, values, options) };
+  const read = readTypedSettings(specs, typed, values, options);
+  return { typed, setTyped, read: { ...read, problems: withoutUntouched(read.problems, typed, values) } };
+}
+
+/** A field that nobody has come to yet is not called wrong; what is missing there still holds the task back. */
+function withoutUntouched<Key extends string>(
+  problems: Readonly<Partial<Record<Key, string>>>,
+  typed: TypedSettings<Key>,
+  values: SettingValues<Key>,
+): Partial<Record<Key, string>> {
+  const keys = (Object.keys(problems) as Key[]).filter(
+    (key) => typed[key] !== undefined || values[key] !== undefined,
+  );
+  return Object.fromEntries(keys.map((key) => [key, problems[key]])) as Partial<Record<Key, string>>;
 }

@@ -1,5 +1,5 @@
 import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
-import type { Book } from '../panels/rotation/use-book';
+import type { Book } from './use-book';
 
 /** The block of that name as it stood when the file was read; undefined where there is none. */
 export function standingBlock(book: Book, name: string): BlockContent | undefined {

@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
-import { type Book, useBook } from '../panels/rotation/use-book';
 import { Button } from './button';
 import { Notice } from './notice';
+import { type Book, useBook } from './use-book';
 
 /** Reads the whole file on arrival and shows the rest once it is read. */
 export function WithBook({ children }: { children: (book: Book, reread: () => void) => ComponentChildren }) {

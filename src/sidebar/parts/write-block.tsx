@@ -9,9 +9,8 @@ import { lostCells } from '../../../shared/tasks/lost-cells';
 import { usePage } from '../page';
 import { ask } from '../server';
 import { Button } from './button';
-import { Choices } from './choices';
-import { InputField } from './field';
 import { Notice } from './notice';
+import { PlaceChoice, usePlace } from './place-choice';
 import { findBlock } from './use-file';
 import { useWork } from './use-work';
 
@@ -37,28 +36,24 @@ interface Props {
   readonly onDone: (done: WriteDone) => void;
 }
 
-const PLACES = [
-  { value: 'new-tab', text: 'On a new tab' },
-  { value: 'area', text: 'In the empty area at the selected cell' },
-];
-
 export function WriteBlock(props: Props) {
   const { name, what, file, notYet } = props;
-  const [at, setAt] = useState('new-tab');
-  const [typed, setTyped] = useState<string>();
+  const place = usePlace(
+    props.tabName,
+    file.tabs.map((tab) => tab.name),
+  );
   const [done, setDone] = useState<WriteDone>();
   const work = useWork();
   const { say } = usePage();
   const standing = file.blocks.find((block) => block.name === name);
-  const tab = typed ?? freeName(props.tabName, file);
-  const problem = standing || at !== 'new-tab' ? undefined : tabProblem(tab, file);
+  const problem = standing ? undefined : place.problem;
   const write = (): void =>
     work.start(async () => {
       setDone(undefined);
       say(`Writing ${what}…`);
       const written = standing
         ? await rebuild(props)
-        : await writeFirst(props, at === 'new-tab' ? tab.trim() : undefined);
+        : await writeFirst(props, place.at === 'new-tab' ? place.tab.trim() : undefined);
       setDone(written);
       say(`Done: ${what} on ${written.block.tab}, ${written.a1}.`);
       props.onDone(written);
@@ -71,17 +66,7 @@ export function WriteBlock(props: Props) {
           you typed in it is kept.
         </p>
       ) : (
-        <>
-          <Choices legend={`Where to put ${what}`} value={at} options={PLACES} onChange={setAt} />
-          {at === 'new-tab' ? (
-            <InputField label="Name of the new tab" value={tab} problem={problem} onChange={setTyped} />
-          ) : (
-            <p class="hint">
-              Select the cell for the upper left corner in the sheet first. Nothing that stands there is
-              written over: if the area is not empty, you are told.
-            </p>
-          )}
-        </>
+        <PlaceChoice legend={`Where to put ${what}`} place={place} />
       )}
       {notYet && <p class="hint">{notYet}</p>}
       <Button
@@ -135,18 +120,4 @@ function send(
     freezeRows: props.freezeRows ?? 0,
     ...(expects !== undefined && { expects }),
   });
-}
-
-function tabProblem(tab: string, file: Overview): string | undefined {
-  if (tab.trim() === '') return 'The new tab needs a name.';
-  const taken = file.tabs.some(({ name }) => name.toLowerCase() === tab.trim().toLowerCase());
-  return taken ? 'There is already a tab of this name. Choose another.' : undefined;
-}
-
-function freeName(wanted: string, file: Overview): string {
-  const taken = new Set(file.tabs.map(({ name }) => name.toLowerCase()));
-  for (let i = 1; ; i++) {
-    const name = i === 1 ? wanted : `${wanted} ${i}`;
-    if (!taken.has(name.toLowerCase())) return name;
-  }
 }

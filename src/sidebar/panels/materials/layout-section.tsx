@@ -2,11 +2,11 @@ import type { Cut } from '../../../../shared/tasks/materials/cut-field';
 import type { Touching } from '../../../../shared/tasks/materials/layout';
 import { GRID_SETTINGS } from '../../../../shared/tasks/materials/layout-rows';
 import type { UnitSystem } from '../../../../shared/units/units';
+import { SampleFarmOffer } from '../../lists/sample-farm-offer';
 import { Choices } from '../../parts/choices';
 import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
 import { SettingsFields } from '../../parts/settings-fields';
-import { SampleFarmOffer } from '../rotation/sample-farm-offer';
 import { PaddockPicker } from './paddock-picker';
 import { FIELD_SETTINGS, type LayoutKind, type LayoutState } from './use-layout';
 

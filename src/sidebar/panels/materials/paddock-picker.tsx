@@ -1,13 +1,13 @@
 import type { UnitSystem } from '../../../../shared/units/units';
 import { fromInside, symbolOf } from '../../../../shared/units/units';
+import { listFromSelection } from '../../lists/list-columns';
+import { ListPicker } from '../../lists/list-picker';
+import type { Lists } from '../../lists/use-lists';
 import { formatNumber } from '../../numbers/format-number';
 import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
-import { listFromSelection } from '../rotation/list-columns';
-import { ListPicker } from '../rotation/list-picker';
-import type { Lists } from '../rotation/use-lists';
 
 /** The paddock list alone, for tasks that need no group list. */
 export function PaddockPicker({ lists, units }: { lists: Lists; units: UnitSystem }) {

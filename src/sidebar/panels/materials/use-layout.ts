@@ -8,9 +8,9 @@ import { GRID_SETTINGS, type GridKey } from '../../../../shared/tasks/materials/
 import type { MaterialsRead } from '../../../../shared/tasks/materials/read-materials';
 import type { SettingSpec } from '../../../../shared/tasks/settings';
 import { toInside, type UnitSystem } from '../../../../shared/units/units';
+import { type Lists, useLists } from '../../lists/use-lists';
 import { type SettingsState, useSettings } from '../../parts/settings-state';
-import type { Book } from '../rotation/use-book';
-import { type Lists, useLists } from '../rotation/use-lists';
+import type { Book } from '../../parts/use-book';
 
 export type LayoutKind = 'list' | 'grid' | 'field';
 export type FieldKey = 'fieldWidth' | 'fieldLength' | 'fieldPaddocks';

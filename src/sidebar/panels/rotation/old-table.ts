@@ -1,10 +1,10 @@
 /** The rotation table that stands in the file already, if any. */
-import { cutBlock } from '../../../../shared/block/read-block';
 import type { BlockInfo } from '../../../../shared/contract';
 import { blockFingerprint } from '../../../../shared/table/block-fingerprint';
 import type { OldRotation } from '../../../../shared/table/model';
 import { readRotation } from '../../../../shared/table/read-rotation';
-import type { Book } from './use-book';
+import { standingBlock } from '../../parts/standing-block';
+import type { Book } from '../../parts/use-book';
 
 /** The named range of the rotation table. */
 export const ROTATION_NAME = 'SOUNDER_ROTATION';
@@ -16,10 +16,10 @@ export interface OldTable {
   readonly fingerprint: string;
 }
 
-export function oldTable({ overview, tabs }: Book): OldTable | undefined {
-  const info = overview.blocks.find(({ name }) => name === ROTATION_NAME);
-  const tab = tabs.find(({ name }) => name === info?.tab);
-  if (!info || !tab) return undefined;
-  const { values, formulas } = cutBlock(tab, info);
+export function oldTable(book: Book): OldTable | undefined {
+  const block = standingBlock(book, ROTATION_NAME);
+  const tab = book.tabs.find(({ name }) => name === block?.info.tab);
+  if (!block || !tab) return undefined;
+  const { info, values, formulas } = block;
   return { info, rotation: readRotation(tab, info), fingerprint: blockFingerprint(values, formulas) };
 }

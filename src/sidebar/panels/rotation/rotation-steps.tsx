@@ -1,20 +1,23 @@
+import type { ComponentProps } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
-import { dayFromIso } from '../../../../shared/core/calendar/day';
+import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
 import type { UnitSystem } from '../../../../shared/units/units';
+import { ListsSection } from '../../lists/lists-section';
+import { SampleFarmOffer } from '../../lists/sample-farm-offer';
+import { useLists } from '../../lists/use-lists';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { unitsOfLocale } from '../../numbers/units-of-locale';
-import { ListsSection } from './lists-section';
+import type { Book } from '../../parts/use-book';
 import { oldTable } from './old-table';
 import { OldTableSection } from './old-table-section';
+import { PictureStep } from './picture-step';
 import { PlanSection } from './plan-section';
 import { readRules } from './read-rules';
 import { type RulesForm, rulesFormOf, startingRules } from './rules-form';
 import { RulesSection } from './rules-section';
-import { SampleFarmOffer } from './sample-farm-offer';
 import { seasonOf } from './season';
 import { tableInput } from './table-input';
-import type { Book } from './use-book';
-import { useLists } from './use-lists';
+import { TakeAlong } from './take-along';
 import { usePlan } from './use-plan';
 import { WriteStep } from './write-step';
 
@@ -49,31 +52,47 @@ export function RotationSteps({ book, onReread }: Props) {
       <h2>3. The plan</h2>
       {old && <OldTableSection old={old} season={season} counted={countPlannedAsDone} onCount={setCount} />}
       <PlanSection planner={planner} season={season} today={today} />
-      {planner.made && (
-        <>
-          <h2>4. Into the sheet</h2>
-          {planner.stale || 'missing' in season ? (
-            <p>Work the plan out again before you write it.</p>
-          ) : (
-            <WriteStep
-              tabs={book.overview.tabs.map(({ name }) => name)}
-              input={tableInput({
-                book,
-                lists,
-                made: planner.made,
-                rules: season.rules,
-                unitSystem: units,
-                old,
-                rebuild: season.rebuild,
-                warnings: [],
-              })}
-              old={old}
-              rebuild={season.rebuild}
-              onReread={onReread}
-            />
-          )}
-        </>
-      )}
+      {planner.made &&
+        (planner.stale || 'missing' in season ? (
+          <p>Work the plan out again before you write it.</p>
+        ) : (
+          <IntoTheSheet
+            tabs={book.overview.tabs.map(({ name }) => name)}
+            input={tableInput({
+              book,
+              lists,
+              made: planner.made,
+              rules: season.rules,
+              unitSystem: units,
+              old,
+              rebuild: season.rebuild,
+              warnings: [],
+            })}
+            fenceMeters={lists.paddocks.map(({ fenceLengthMeters }) => fenceLengthMeters)}
+            today={today}
+            old={old}
+            rebuild={season.rebuild}
+            onReread={onReread}
+          />
+        ))}
+    </>
+  );
+}
+
+interface IntoProps extends ComponentProps<typeof WriteStep> {
+  readonly fenceMeters: readonly (number | undefined)[];
+  readonly today: Day;
+}
+
+function IntoTheSheet({ fenceMeters, today, ...write }: IntoProps) {
+  const { input } = write;
+  return (
+    <>
+      <h2>4. Into the sheet</h2>
+      <WriteStep {...write} />
+      <PictureStep input={input} />
+      <h2>5. To the barn and the calendar</h2>
+      <TakeAlong input={{ ...input, fenceMeters }} today={today} />
     </>
   );
 }

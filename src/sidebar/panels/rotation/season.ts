@@ -3,9 +3,9 @@ import type { Day } from '../../../../shared/core/calendar/day';
 import type { ListProblem } from '../../../../shared/lists/model';
 import type { PlanProblem, PlanRules } from '../../../../shared/plan/model';
 import { type RebuildInput, rebuildInput } from '../../../../shared/table/rebuild-input';
+import type { Lists } from '../../lists/use-lists';
 import type { OldTable } from './old-table';
 import { planProblem } from './plan-problem';
-import type { Lists } from './use-lists';
 
 export type Season =
   /** Why nothing can be planned yet. */

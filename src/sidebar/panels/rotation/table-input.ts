@@ -9,9 +9,9 @@ import {
 } from '../../../../shared/table/model';
 import type { RebuildInput } from '../../../../shared/table/rebuild-input';
 import type { UnitSystem } from '../../../../shared/units/units';
+import type { Lists } from '../../lists/use-lists';
+import type { Book } from '../../parts/use-book';
 import type { OldTable } from './old-table';
-import type { Book } from './use-book';
-import type { Lists } from './use-lists';
 import type { Made } from './use-plan';
 
 interface Given {

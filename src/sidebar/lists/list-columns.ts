@@ -1,10 +1,10 @@
 /** Changes to a proposed list: another column for a field, or another row of headings. */
-import type { Selection, TabContent } from '../../../../shared/contract';
-import { FIELD_QUANTITIES } from '../../../../shared/lists/headings';
-import { LIST_UNITS, type ListUnit, unitOfText } from '../../../../shared/lists/list-units';
-import { matchHeading } from '../../../../shared/lists/match-heading';
-import { missingFields } from '../../../../shared/lists/missing-fields';
-import type { FoundList, GroupField, ListKind, PaddockField } from '../../../../shared/lists/model';
+import type { Selection, TabContent } from '../../../shared/contract';
+import { FIELD_QUANTITIES } from '../../../shared/lists/headings';
+import { LIST_UNITS, type ListUnit, unitOfText } from '../../../shared/lists/list-units';
+import { matchHeading } from '../../../shared/lists/match-heading';
+import { missingFields } from '../../../shared/lists/missing-fields';
+import type { FoundList, GroupField, ListKind, PaddockField } from '../../../shared/lists/model';
 
 type Field = PaddockField | GroupField;
 

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Overview, TabContent } from '../../../../shared/contract';
-import { useWork, type Work } from '../../parts/use-work';
-import { ask } from '../../server';
+import type { Overview, TabContent } from '../../../shared/contract';
+import { ask } from '../server';
+import { useWork, type Work } from './use-work';
 
 /** Everything the page knows of the file: what it is and what stands on its tabs. */
 export interface Book {

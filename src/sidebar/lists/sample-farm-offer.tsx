@@ -1,8 +1,8 @@
-import { SAMPLE_FARMS } from '../../../../shared/samples/index';
-import { Button } from '../../parts/button';
-import { Notice } from '../../parts/notice';
-import { useWork } from '../../parts/use-work';
-import { ask } from '../../server';
+import { SAMPLE_FARMS } from '../../../shared/samples/index';
+import { Button } from '../parts/button';
+import { Notice } from '../parts/notice';
+import { useWork } from '../parts/use-work';
+import { ask } from '../server';
 
 /** For a file without lists: an invented farm to try with, on tabs of its own. */
 export function SampleFarmOffer({ onAdded }: { onAdded: () => void }) {

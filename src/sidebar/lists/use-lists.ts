@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
-import { findLists } from '../../../../shared/lists/find-lists';
-import { missingFields } from '../../../../shared/lists/missing-fields';
+import { findLists } from '../../../shared/lists/find-lists';
+import { missingFields } from '../../../shared/lists/missing-fields';
 import type {
   FoundList,
   GroupList,
@@ -10,12 +10,12 @@ import type {
   PaddockList,
   ReadGroup,
   ReadPaddock,
-} from '../../../../shared/lists/model';
-import { readGroups } from '../../../../shared/lists/read-groups';
-import { readPaddocks } from '../../../../shared/lists/read-paddocks';
-import type { RotationSettings } from '../../../../shared/table/model';
-import type { UnitSystem } from '../../../../shared/units/units';
-import type { Book } from './use-book';
+} from '../../../shared/lists/model';
+import { readGroups } from '../../../shared/lists/read-groups';
+import { readPaddocks } from '../../../shared/lists/read-paddocks';
+import type { RotationSettings } from '../../../shared/table/model';
+import type { UnitSystem } from '../../../shared/units/units';
+import type { Book } from '../parts/use-book';
 
 export interface Lists {
   readonly found: Readonly<Record<ListKind, readonly FoundList[]>>;

@@ -1,13 +1,13 @@
-import { columnLetters } from '../../../../shared/block/a1';
+import { columnLetters } from '../../../shared/block/a1';
 import {
   FIELD_LABELS,
   type FoundList,
   GROUP_FIELDS,
   type ListKind,
   PADDOCK_FIELDS,
-} from '../../../../shared/lists/model';
-import { Button } from '../../parts/button';
-import { SelectField } from '../../parts/field';
+} from '../../../shared/lists/model';
+import { Button } from '../parts/button';
+import { SelectField } from '../parts/field';
 import { headingText, withColumn } from './list-columns';
 
 export const KIND_WORDS: Readonly<Record<ListKind, { list: string; one: string; many: string }>> = {

@@ -1,14 +1,14 @@
-import type { ListKind } from '../../../../shared/lists/model';
-import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
-import { formatNumber } from '../../numbers/format-number';
-import { count } from '../../parts/day-words';
-import { Notice } from '../../parts/notice';
-import { UnitsChoice } from '../../parts/units-choice';
-import { useWork } from '../../parts/use-work';
-import { ask } from '../../server';
+import type { ListKind } from '../../../shared/lists/model';
+import { fromInside, symbolOf, type UnitSystem } from '../../../shared/units/units';
+import { formatNumber } from '../numbers/format-number';
+import { count } from '../parts/day-words';
+import { Notice } from '../parts/notice';
+import { UnitsChoice } from '../parts/units-choice';
+import type { Book } from '../parts/use-book';
+import { useWork } from '../parts/use-work';
+import { ask } from '../server';
 import { listFromSelection } from './list-columns';
 import { ListPicker } from './list-picker';
-import type { Book } from './use-book';
 import type { Lists } from './use-lists';
 
 interface Props {
