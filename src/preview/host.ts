@@ -51,6 +51,7 @@ export class Host {
     this.state = {
       gate,
       ui: options.ui,
+      id: `preview-${crypto.randomUUID()}`,
       title: options.title ?? 'Untitled spreadsheet',
       timeZone: options.timeZone ?? 'Etc/UTC',
       scriptTimeZone: options.scriptTimeZone ?? 'Etc/UTC',

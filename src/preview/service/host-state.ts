@@ -36,6 +36,8 @@ export type HostState = {
   book: Book;
   gate: CallGate;
   ui: UiPort;
+  /** Another one in every workbook, copies included. */
+  readonly id: string;
   title: string;
   timeZone: string;
   scriptTimeZone: string;

@@ -20,7 +20,7 @@ export class Spreadsheet {
   }
 
   getId(): string {
-    return 'preview';
+    return this.#state.id;
   }
   getName(): string {
     return this.#state.title;

@@ -1,0 +1,104 @@
+/** Which typed cells of our own tables say something that a stranger need not know. */
+import type { BlockContent } from '../../block/read-block';
+import { settingsTitleRow } from '../../table/read-settings';
+import { WALK_BLOCK, WALK_HEADINGS } from '../bite/walk-block';
+import { CORNER_HEADINGS, MAP_BLOCK } from '../map/map-block';
+import { FIXED_HEADINGS } from '../materials/comparison-rows';
+import { ITEM_HEADINGS, TOTAL_LABEL } from '../materials/item-rows';
+import { MATERIALS_BLOCK } from '../materials/materials-block';
+import { LOG_BLOCK, LOG_HEADINGS, LOG_INPUTS, LOG_REMARKS } from '../training/log-block';
+import { PEN_BLOCK, PEN_HEADINGS } from '../training/pen-block';
+
+export const PRIVATE_KINDS = ['prices', 'logs', 'notes', 'stock', 'place'] as const;
+export type PrivateKind = (typeof PRIVATE_KINDS)[number];
+
+export const KIND_WORDS: Readonly<Record<PrivateKind, string>> = {
+  prices: 'prices and pay',
+  logs: 'logs: what really happened, when, and who saw it',
+  notes: 'notes',
+  stock: 'what you have on hand',
+  place: 'where the farm lies (corners of the map; areas and perimeters go with them)',
+};
+
+export interface PrivateColumns {
+  readonly block: string;
+  /** What the table is called in sentences. */
+  readonly table: string;
+  /** The heading row holds all of these, units in brackets aside. */
+  readonly headings: readonly string[];
+  readonly columns: Readonly<Record<string, PrivateKind>>;
+  /** Number of the row after the table's last, counted from 0 in the block; the block's end where absent. */
+  readonly endRow?: (block: BlockContent) => number;
+  /** Single cells beside a label. */
+  readonly labels?: Readonly<Record<string, PrivateKind>>;
+}
+
+const allAs = (headings: readonly string[], kind: PrivateKind): Record<string, PrivateKind> =>
+  Object.fromEntries(headings.map((heading) => [heading, kind]));
+
+const rowOf =
+  (label: string) =>
+  (block: BlockContent): number =>
+    block.values.findIndex((row) => row[0] === label);
+
+const headingRowOf =
+  (headings: readonly string[]) =>
+  (block: BlockContent): number =>
+    block.values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+
+export const PRIVATE_COLUMNS: readonly PrivateColumns[] = [
+  {
+    block: 'SOUNDER_ROTATION',
+    table: 'the moves',
+    headings: ['Group', 'Paddock', 'Moved in'],
+    columns: { 'Moved in': 'logs', 'Cover left': 'logs', Note: 'notes' },
+    endRow: (block) => settingsTitleRow(block),
+  },
+  {
+    block: MATERIALS_BLOCK,
+    table: 'the fence materials',
+    headings: ITEM_HEADINGS,
+    columns: { 'On hand': 'stock', 'Unit price': 'prices' },
+    endRow: rowOf(TOTAL_LABEL),
+    labels: { 'Pay for an hour of work': 'prices' },
+  },
+  {
+    block: MATERIALS_BLOCK,
+    table: 'the comparison of fences',
+    headings: FIXED_HEADINGS,
+    columns: { 'Price each': 'prices' },
+    endRow: headingRowOf(['Comparison']),
+  },
+  {
+    block: WALK_BLOCK,
+    table: 'the fence walks',
+    headings: WALK_HEADINGS,
+    columns: allAs(['Date', 'Place', 'Volts', 'What was found'], 'logs'),
+  },
+  {
+    block: PEN_BLOCK,
+    table: 'the training pen',
+    headings: PEN_HEADINGS,
+    columns: { 'On hand': 'stock' },
+    endRow: (block) => block.values.findIndex((row) => String(row[0]).startsWith('Wire heights')),
+  },
+  {
+    block: LOG_BLOCK,
+    table: 'the training log',
+    headings: LOG_HEADINGS,
+    columns: { ...allAs([...LOG_INPUTS, ...LOG_REMARKS], 'logs'), Note: 'notes' },
+  },
+  {
+    block: MAP_BLOCK,
+    table: 'the map',
+    headings: ['paddock', 'adjoining', 'note'],
+    columns: { note: 'notes' },
+    endRow: headingRowOf(CORNER_HEADINGS),
+  },
+  {
+    block: MAP_BLOCK,
+    table: 'the map’s corners',
+    headings: CORNER_HEADINGS,
+    columns: { latitude: 'place', longitude: 'place' },
+  },
+];

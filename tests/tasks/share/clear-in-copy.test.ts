@@ -1,0 +1,130 @@
+/** Private cells are cleared in a copy and nowhere else: through the real script, in the preview's workbook. */
+import { describe, expect, it } from 'vitest';
+import { number, text } from '../../../shared/block/cells';
+import { cutBlock } from '../../../shared/block/read-block';
+import type { Overview, TabContent } from '../../../shared/contract';
+import { blockFingerprint } from '../../../shared/table/block-fingerprint';
+import { startSettings } from '../../../shared/tasks/settings';
+import { findPrivate, type PrivateFound } from '../../../shared/tasks/share/find-private';
+import { composeMarkBlock } from '../../../shared/tasks/share/mark-block';
+import { MARK_BLOCK, originalMark } from '../../../shared/tasks/share/original-mark';
+import { composeLogBlock, LOG_BLOCK } from '../../../shared/tasks/training/log-block';
+import { composePenBlock, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
+import { type Envelope, openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { writeNew } from '../block-in-sheet';
+import { scriptText } from '../script-text';
+
+const ORIGIN = { row: 1, column: 1 };
+
+async function farm({ marked }: { marked: boolean }): Promise<Workbook> {
+  const book = await openWorkbook({
+    tabs: { Own: [['Price I paid', 1200]] },
+    codeJs: await scriptText(),
+    today: '2026-05-20',
+  });
+  const row = new Map([
+    ['Pig or batch', text('Red')],
+    ['Observer', text('Ada')],
+    ['Note', text('limps')],
+  ]);
+  writeNew(book, composeLogBlock({ minimumDays: 3 }, [row], [], ORIGIN), 'Training');
+  const onHand = [number(3), text(''), number(5)];
+  writeNew(book, composePenBlock(startSettings(PEN_SETTINGS, 'US'), onHand, 'US', ORIGIN), 'Pen');
+  if (marked) {
+    const { mark } = data<{ mark: string }>(book.ask('fileMark'));
+    writeNew(book, { name: MARK_BLOCK, freezeRows: 0, ...composeMarkBlock(mark) }, 'Sharing');
+  }
+  return book;
+}
+
+function data<Reply>(envelope: Envelope): Reply {
+  if (!envelope.ok) throw new Error(envelope.error);
+  return envelope.data as Reply;
+}
+
+function privateIn(book: Workbook) {
+  const { blocks } = data<Overview>(book.ask('overview'));
+  const tabs = data<TabContent[]>(book.ask('readTabs', { tabs: [...new Set(blocks.map(({ tab }) => tab))] }));
+  const contents = blocks.map((info) => cutBlock(tabs.find(({ name }) => name === info.tab)!, info));
+  return { contents, found: findPrivate(contents) };
+}
+
+function clear(book: Workbook, pick: (found: PrivateFound) => boolean = () => true): Envelope {
+  const { contents, found } = privateIn(book);
+  const picked = found.filter(pick);
+  const names = new Set(picked.map(({ block }) => block));
+  return book.ask('clearPrivate', {
+    areas: picked.map(({ area }) => area),
+    blocks: contents
+      .filter(({ info }) => names.has(info.name))
+      .map(({ info, values, formulas }) => ({
+        name: info.name,
+        expects: blockFingerprint(values, formulas),
+      })),
+  });
+}
+
+describe('before a copy is given away', () => {
+  it('lists what is private, and only that', async () => {
+    const { found } = privateIn(await farm({ marked: true }));
+    expect(found.map(({ what, filled, kind }) => `${what}: ${filled} (${kind})`)).toEqual([
+      '“Pig or batch” in the training log: 1 (logs)',
+      '“Observer” in the training log: 1 (logs)',
+      '“Note” in the training log: 1 (notes)',
+      '“On hand” in the training pen: 2 (stock)',
+    ]);
+  });
+
+  it('clears in the copy, keeps everything else there, and leaves the original alone', async () => {
+    const original = await farm({ marked: true });
+    const before = ['Own', 'Training', 'Pen', 'Sharing'].map((tab) => original.values(tab));
+    const copy = await original.copy();
+    expect(clear(copy, ({ kind }) => kind !== 'stock')).toEqual({ ok: true, data: { cells: 3 } });
+    expect(copy.values('Training').flat()).not.toContain('Ada');
+    expect(copy.values('Training').flat()).not.toContain('limps');
+    expect(copy.values('Pen')).toEqual(before[2]);
+    expect(copy.values('Own')).toEqual([['Price I paid', 1200]]);
+    expect(copy.formulas('Training')).toEqual(original.formulas('Training'));
+    expect(['Own', 'Training', 'Pen', 'Sharing'].map((tab) => original.values(tab))).toEqual(before);
+  });
+
+  it('refuses in the original, and in a file without a mark, marked or copied', async () => {
+    const original = await farm({ marked: true });
+    expect(clear(original)).toEqual({
+      ok: false,
+      error: 'This is the original, not a copy. Nothing was cleared.',
+    });
+    expect(original.values('Training').flat()).toContain('Ada');
+    const unmarked = await farm({ marked: false });
+    expect(clear(unmarked)).toMatchObject({
+      ok: false,
+      error: expect.stringContaining('no mark of an original'),
+    });
+    expect(clear(await unmarked.copy())).toMatchObject({ ok: false });
+  });
+
+  it('refuses cells outside our own tables and tables that changed meanwhile', async () => {
+    const copy = await (await farm({ marked: true })).copy();
+    const own = copy.ask('clearPrivate', {
+      areas: [{ tab: 'Own', row: 1, column: 2, rows: 1, columns: 1 }],
+      blocks: [],
+    });
+    expect(own).toMatchObject({
+      ok: false,
+      error: 'B1 on "Own" is not in a table of ours. Nothing was cleared.',
+    });
+    expect(copy.values('Own')).toEqual([['Price I paid', 1200]]);
+    const { found } = privateIn(copy);
+    const stale = copy.ask('clearPrivate', {
+      areas: found.map(({ area }) => area),
+      blocks: [{ name: LOG_BLOCK, expects: 'what stood there before' }],
+    });
+    expect(stale).toMatchObject({ ok: false, error: expect.stringContaining('changed after it was read') });
+    expect(copy.values('Training').flat()).toContain('Ada');
+  });
+
+  it('writes a mark that does not hold the file’s id', () => {
+    expect(originalMark('1AbC')).toMatch(/^[0-9a-f]{16}$/);
+    expect(originalMark('1AbC')).not.toBe(originalMark('1AbD'));
+  });
+});
