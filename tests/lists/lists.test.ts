@@ -5,6 +5,7 @@ import { findLists } from '../../shared/lists/find-lists';
 import type { FoundList, GroupList, PaddockList } from '../../shared/lists/model';
 import { readGroups } from '../../shared/lists/read-groups';
 import { readPaddocks } from '../../shared/lists/read-paddocks';
+import { unitSystemOfLists } from '../../shared/lists/unit-system-of-lists';
 
 const d = (iso: string): WireCell => ({ d: iso });
 
@@ -87,7 +88,7 @@ describe('findLists', () => {
       ['paddocks', 4, 0],
       ['paddocks', 11, 0],
     ]);
-    const [groups, first, second] = found as [GroupList, PaddockList, PaddockList];
+    const [groups, first, second] = found as unknown as [GroupList, PaddockList, PaddockList];
     const read = readPaddocks(tab, first, 'metric');
     expect(read.problems).toEqual([]);
     expect(read.paddocks.map((p) => [p.name, p.areaSquareMeters])).toEqual([
@@ -204,5 +205,16 @@ describe('reading with problems', () => {
       'Groups!C5: weight must be more than 0 lb, got 0',
       'Groups!D5: weighed on must be a date (a date cell, or text such as "2026-04-20"), got a blank',
     ]);
+  });
+});
+
+describe('unitSystemOfLists', () => {
+  it.each([
+    [[{ units: { area: 'ha' } }, { units: { weight: 'kg' } }] as const, 'metric'],
+    [[{ units: { area: 'ac', restDays: 'weeks' } }, { units: {} }] as const, 'US'],
+    [[{ units: { area: 'ac' } }, { units: { weight: 'kg' } }] as const, undefined],
+    [[{ units: {} }] as const, undefined],
+  ])('%#', (lists, system) => {
+    expect(unitSystemOfLists(lists)).toBe(system);
   });
 });
