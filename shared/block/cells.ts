@@ -4,6 +4,11 @@ import { type Day, isoFromDay } from '../core/calendar/day';
 
 export const BLANK: BlockCell = { k: 'blank' };
 
+/** An empty cell that knows how to show what is typed or spilled into it later. */
+export function blank(format: string): BlockCell {
+  return { k: 'blank', format };
+}
+
 /** Text that stays text, whatever it begins with. */
 export function text(value: string): BlockCell {
   return value === '' ? BLANK : { k: 't', v: value };

@@ -1,4 +1,4 @@
-import { BLANK, date, formula, number, text } from '../block/cells';
+import { BLANK, blank, date, formula, number, text } from '../block/cells';
 import type { BlockCell } from '../contract';
 import { civilFromDay, type Day } from '../core/calendar/day';
 import type { GroupField, PaddockField } from '../lists/model';
@@ -31,6 +31,7 @@ const DATE = 'yyyy-mm-dd';
 const DATE_OR_NONE = 'yyyy-mm-dd;;';
 const WHOLE = '0';
 const THOUSANDS = '#,##0';
+const TENTHS = '#,##0.0';
 const PERCENT = '0%';
 
 interface MoveContext {
@@ -52,18 +53,18 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     group: text(row.group),
     paddock: text(row.paddock),
     plannedIn: plannedIn(context, at),
-    movedIn: past?.movedIn === undefined ? BLANK : date(past.movedIn),
+    movedIn: past?.movedIn === undefined ? blank(DATE) : date(past.movedIn),
     days: number(past?.days ?? row.outDay - row.inDay, WHOLE),
     out: formula(outFormula(frame, at, nextRow), DATE),
     ...(past ? pastAmounts(context, row) : liveAmounts(context, row, at)),
-    weightIn: BLANK,
+    weightIn: blank(WHOLE),
     density: formula(densityFormula(frame, at), THOUSANDS),
     restBefore: formula(restBeforeFormula(frame, at), WHOLE),
     restDue: restDueCell(context, row, at),
     check: formula(checkFormula(frame, at, setting('groundLimit'))),
-    feed: BLANK,
-    water: BLANK,
-    cover: kept ? keptCell(kept.cover, at, PERCENT) : BLANK,
+    feed: blank(THOUSANDS),
+    water: blank(TENTHS),
+    cover: kept ? keptCell(kept.cover, at, PERCENT) : blank(PERCENT),
     note: kept ? keptCell(kept.note, at) : BLANK,
     inDay: formula(inDayFormula(frame, at), DATE),
     dueOut: formula(dueOutFormula(frame, at), DATE),
@@ -183,7 +184,7 @@ function keptCell({ value, formula: typed, sheetRow }: KeptCell, row: number, fo
   if (typeof value === 'number') return number(value, format);
   if (typeof value === 'boolean') return { k: 'b', v: value };
   if (typeof value === 'object') return { k: 'd', v: value.d.slice(0, 10) };
-  return text(value);
+  return value === '' && format ? blank(format) : text(value);
 }
 
 /**

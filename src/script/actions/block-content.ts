@@ -52,6 +52,7 @@ function numberFormat(cell: BlockCell): string {
       return DATE_FORMAT;
     case 'n':
     case 'f':
+    case 'blank':
       return cell.format && cell.format !== TEXT_FORMAT ? cell.format : GENERAL_FORMAT;
     default:
       return GENERAL_FORMAT;
