@@ -1,5 +1,6 @@
 /** What the page can do, in the grower's words. A new task is one folder under panels/ and one line here. */
 import type { ComponentType } from 'preact';
+import { BitePanel } from './panels/bite/bite-panel';
 import { FormulasPanel } from './panels/formulas/formulas-panel';
 import { MapPanel } from './panels/map/map-panel';
 import { MaterialsPanel } from './panels/materials/materials-panel';
@@ -31,6 +32,12 @@ export const TASKS: readonly Task[] = [
     title: 'List the fence materials',
     about: 'Posts, wire, energizer and all the rest: what you need, what to buy, what it costs.',
     Panel: MaterialsPanel,
+  },
+  {
+    id: 'bite',
+    title: 'Check the volts',
+    about: 'Will it bite at the far end, in weeds, with a pig on it; and a log of your fence walks.',
+    Panel: BitePanel,
   },
   {
     id: 'formulas',

@@ -1,0 +1,71 @@
+import type { BitePlan, WireRow } from '../../../../shared/tasks/bite/bite-block';
+import { weedsOhmMeters } from '../../../../shared/tasks/bite/bite-settings';
+import { judgeLine } from '../../../../shared/tasks/bite/judge-line';
+import { lineVolts } from '../../../../shared/tasks/bite/line-volts';
+import { wireResistance } from '../../../../shared/tasks/bite/wire-resistance';
+import { toInside, type UnitSystem } from '../../../../shared/units/units';
+import { formatNumber } from '../../numbers/format-number';
+import { Notice } from '../../parts/notice';
+import { ScrollRegion } from '../../parts/scroll-region';
+
+const STATES = [
+  ['clean', 'Clean'],
+  ['weeds', 'In weeds'],
+  ['pig', 'A pig touches'],
+  ['pigInWeeds', 'A pig, in weeds'],
+] as const;
+
+/** Volts of every line in four states, and whether they are enough by the grower's own levels. */
+export function BiteResult({ plan }: { plan: BitePlan }) {
+  const { settings, units } = plan;
+  const get = (key: keyof typeof settings): number => settings[key] ?? 0;
+  const energizer = { volts: get('volts'), ohms: get('ohms') };
+  const judged = plan.lines.map((line) => {
+    const wire = plan.wires.find(({ name }) => name === line.wire);
+    const ohmsPerMeter = wire ? ohmsOf(wire, units) : Number.NaN;
+    const volts = lineVolts(
+      energizer,
+      { ...line, ohmsPerMeter },
+      weedsOhmMeters(get('weeds'), units),
+      get('pig'),
+    );
+    return { line, volts, verdict: judgeLine(volts, get('onFence'), get('delivered')) };
+  });
+  const weak = judged.filter(({ verdict }) => verdict !== 'enough');
+  return (
+    <>
+      {judged.map(({ line, volts, verdict }) => (
+        <div key={line.name} class="answer">
+          <h3>
+            {line.name || 'Line'}: {verdict}
+          </h3>
+          <ScrollRegion label={`Volts of ${line.name}`}>
+            <table>
+              <tbody>
+                {STATES.map(([key, words]) => (
+                  <tr key={key}>
+                    <th scope="row">{words}</th>
+                    <td class="number">{formatNumber(Math.round(volts[key]))} V</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </ScrollRegion>
+        </div>
+      ))}
+      {weak.length > 0 && (
+        <Notice kind="warning">
+          Below your levels: {weak.map(({ line }) => line.name).join(', ')}. What helps: a wire that conducts
+          better, more wires tied together, a shorter line, mown growth, better grounding, a stronger
+          energizer.
+        </Notice>
+      )}
+    </>
+  );
+}
+
+function ohmsOf(wire: WireRow, units: UnitSystem): number {
+  return wire.typedOhms === undefined
+    ? wireResistance(wire.strands)
+    : toInside(wire.typedOhms, 'ohmsPerLength', units);
+}

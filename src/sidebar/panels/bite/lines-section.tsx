@@ -1,0 +1,67 @@
+import type { WireRow } from '../../../../shared/tasks/bite/bite-block';
+import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
+import { Button } from '../../parts/button';
+import { InputField, SelectField } from '../../parts/field';
+import { NEW_LINE, type TypedLine } from './typed-line';
+
+interface Props {
+  readonly lines: readonly TypedLine[];
+  readonly problems: readonly (string | undefined)[];
+  readonly wires: readonly WireRow[];
+  readonly units: UnitSystem;
+  readonly onChange: (lines: readonly TypedLine[]) => void;
+}
+
+export function LinesSection({ lines, problems, wires, units, onChange }: Props) {
+  const options = wires.map(({ name }) => ({ value: name, text: name }));
+  const change = (at: number, part: Partial<TypedLine>): void =>
+    onChange(lines.map((line, i) => (i === at ? { ...line, ...part } : line)));
+  return (
+    <>
+      {lines.map((line, at) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name of their own until one is typed
+        <fieldset key={at}>
+          <legend>{line.name || `Line ${at + 1}`}</legend>
+          <InputField label="Name" value={line.name} onChange={(name) => change(at, { name })} />
+          <InputField
+            label={
+              <>
+                Length <span class="unit">({symbolOf('length', units)})</span>
+              </>
+            }
+            hint="Along the fence from the energizer to the far end."
+            problem={problems[at] || undefined}
+            value={line.length}
+            onChange={(length) => change(at, { length })}
+          />
+          <InputField
+            label="Live wires"
+            hint="Tied together at both ends they share the current."
+            value={line.liveWires}
+            onChange={(liveWires) => change(at, { liveWires })}
+          />
+          <SelectField
+            label="Wire"
+            value={line.wire}
+            options={options}
+            onChange={(wire) => change(at, { wire })}
+          />
+          {lines.length > 1 && (
+            <Button
+              label={`Remove ${line.name || `line ${at + 1}`}`}
+              onPress={() => onChange(lines.filter((_, i) => i !== at))}
+            >
+              Remove
+            </Button>
+          )}
+        </fieldset>
+      ))}
+      <Button onPress={() => onChange([...lines, { ...NEW_LINE, name: `Line ${lines.length + 1}` }])}>
+        One more line
+      </Button>
+      <p class="hint">
+        The make-up of each wire stands in the sheet, where you can change it or type the ohms from its label.
+      </p>
+    </>
+  );
+}
