@@ -1,8 +1,6 @@
-import type { NoPlan, Plan, PlanProblem, Stay } from './model';
-import { type PlanTables, planTables } from './plan-tables';
-import { scorePlan } from './score-plan';
-import { searchPlan } from './search-plan';
-import type { Move } from './search-state';
+import { findPlan } from './find-plan';
+import type { NoPlan, Plan, PlanProblem } from './model';
+import { whyNoPlan } from './why-no-plan';
 
 /**
  * Plans the season: for every group, which paddock it stands in from which day to which.
@@ -39,16 +37,5 @@ import type { Move } from './search-state';
  * Same problem, same plan: there is no clock and no chance in the search.
  */
 export function planRotation(problem: PlanProblem): Plan | NoPlan {
-  const tables = planTables(problem);
-  const moves = searchPlan(tables);
-  if (!moves) return { reason: 'No plan was found', mend: undefined };
-  const stays = staysFrom(tables, moves);
-  return { stays, score: scorePlan(problem, stays) };
-}
-
-function staysFrom(tables: PlanTables, moves: readonly Move[]): Stay[] {
-  const start = tables.problem.rules.seasonStart;
-  return moves
-    .map((move) => ({ group: move.g, paddock: move.p, inDay: start + move.inDay, outDay: start + move.out }))
-    .sort((a, b) => a.inDay - b.inDay || a.group - b.group);
+  return findPlan(problem, 'full') ?? whyNoPlan(problem);
 }

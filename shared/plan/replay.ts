@@ -6,18 +6,17 @@ import { emptyState, type Move, type SearchState } from './search-state';
 /** The state after some moves, in the order of their in days, with their points. */
 export function replay(tables: PlanTables, moves: readonly Move[]): SearchState {
   const state = emptyState(tables);
-  const ready = state.ready.slice();
   let cost = 0;
   for (const move of moves) {
     const { g, p, inDay, out } = move;
     cost += MOVE_POINTS + DAY_POINTS * overDays(tables, move) + stridePoints(tables, state.at[g]!, p);
-    if (!isStanding(tables, move)) cost += DAY_POINTS * Math.max(0, ready[p]! - inDay);
+    if (!isStanding(tables, move)) cost += DAY_POINTS * Math.max(0, state.ready[p]! - inDay);
     state.next[g] = out;
     state.at[g] = p;
     state.left[p] = out;
-    ready[p] = tables.ready[p * (tables.days + 1) + out]!;
+    state.ready[p] = tables.ready[p * (tables.days + 1) + out]!;
   }
-  return { ...state, ready, cost };
+  return { ...state, cost };
 }
 
 /** Days of a stay over the ground limit. */

@@ -1,3 +1,4 @@
+import type { Day } from '../core/calendar/day';
 import { groupLoadOn } from './group-weights';
 import { isStride } from './is-stride';
 import type { PlanProblem, PlanScore, Stay } from './model';
@@ -36,23 +37,25 @@ export function scorePlan(problem: PlanProblem, stays: readonly Stay[]): PlanSco
 
 /** The score of each stay, in the order the stays are given. */
 export function scoreStays(problem: PlanProblem, stays: readonly Stay[]): StayScore[] {
-  return stays.map((stay) => {
-    const rest = restBefore(problem, stays, stay);
-    const before = stays.filter((other) => other.group === stay.group && other.outDay === stay.inDay)[0];
-    return {
-      ...rest,
+  const lastOf = new Map<number, Stay>();
+  const leftOf = new Map<number, Day>();
+  const scores = new Map<Stay, StayScore>();
+  for (const stay of [...stays].sort((a, b) => a.inDay - b.inDay)) {
+    const before = lastOf.get(stay.group);
+    scores.set(stay, {
+      ...restBefore(problem, stay, leftOf.get(stay.paddock)),
       overLimitDays: overLimitDays(problem, stay),
       stride: before !== undefined && isStride(problem.paddocks, before.paddock, stay.paddock),
-    };
-  });
+    });
+    lastOf.set(stay.group, stay);
+    leftOf.set(stay.paddock, stay.outDay);
+  }
+  return stays.map((stay) => scores.get(stay)!);
 }
 
-function restBefore(problem: PlanProblem, stays: readonly Stay[], stay: Stay) {
+function restBefore(problem: PlanProblem, stay: Stay, left: Day | undefined) {
   const paddock = problem.paddocks[stay.paddock]!;
   const standing = problem.groups[stay.group]!.standing;
-  const left = stays
-    .filter((other) => other.paddock === stay.paddock && other.outDay <= stay.inDay)
-    .reduce<number | undefined>((latest, other) => Math.max(latest ?? other.outDay, other.outDay), undefined);
   const last = left ?? paddock.lastUsed;
   const alreadyThere = standing?.paddock === stay.paddock && standing.since === stay.inDay;
   if (last === undefined || alreadyThere) return { restDays: undefined, restDueDays: 0, restShortDays: 0 };

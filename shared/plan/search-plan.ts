@@ -29,11 +29,14 @@ const NARROWEST = 8;
 const FEW_TRIES = 0.25;
 const MOST_ROUNDS = 4;
 
+/** Full for the plan itself; quick for the many plans that only tell what a change would bring. */
+export type Thoroughness = 'full' | 'quick';
+
 /** The best plan found, or undefined. */
-export function searchPlan(tables: PlanTables): readonly Move[] | undefined {
+export function searchPlan(tables: PlanTables, thoroughness: Thoroughness): readonly Move[] | undefined {
   const share = SMALL_FARM / Math.max(1, tables.days * tables.groupCount * tables.paddockCount);
   const width = Math.round(Math.min(WIDEST, Math.max(NARROWEST, WIDEST * share)));
-  const thorough = share >= FEW_TRIES;
+  const thorough = thoroughness === 'full' && share >= FEW_TRIES;
   let best: readonly Move[] | undefined;
   for (const effort of thorough ? thoroughStarts(width) : [{ width, looks: 3, restWeight: 0.5 }]) {
     const found = beamSearch(tables, wholeTask(tables), effort, Infinity);

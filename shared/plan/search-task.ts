@@ -55,20 +55,13 @@ export function searchTask(
   finish: number,
   goal: readonly number[],
 ): SearchTask {
-  const keptStays = tables.groups.map((_, g) =>
-    keptChain(
-      tables,
-      kept.filter((move) => move.g === g),
-      finish,
-    ),
+  const keptStays = byNumber(kept, tables.groupCount, (move) => move.g).map((own) =>
+    keptChain(tables, own, finish),
   );
-  const uses = tables.problem.paddocks.map((_, p) =>
-    kept.filter((move) => move.p === p).map((move) => move.inDay),
+  const uses = byNumber(kept, tables.paddockCount, (move) => move.p).map((own) =>
+    own.map((move) => move.inDay).sort((a, b) => a - b),
   );
-  const nextKept = (p: number, day: number): number => {
-    for (const inDay of uses[p]!) if (inDay >= day) return inDay;
-    return NEVER;
-  };
+  const nextKept = (p: number, day: number): number => firstFrom(uses[p]!, day) ?? NEVER;
   const bounds = tables.groups.map((group, g) => {
     const from = Math.max(0, start.next[g]!);
     if (group.standing && start.at[g] === tables.paddockCount) return standingBound(g, goal[g]!);
@@ -92,7 +85,7 @@ export function searchTask(
     kept: keptStays,
     bounds,
     nextKept,
-    nextUse: Int32Array.from(uses, (days) => days.find((day) => day >= finish) ?? NEVER),
+    nextUse: Int32Array.from(uses, (days) => firstFrom(days, finish) ?? NEVER),
     kind: Int32Array.from(tables.kind, (kind, p) => (uses[p]!.length > 0 ? tables.paddockCount + p : kind)),
   };
   const bound = tables.groups.reduce(
@@ -125,6 +118,24 @@ export function leastToCome(
   const next = task.kept[g]!.get(day);
   if (!next || next.move.p === left) return Infinity;
   return next.pointsOn + stridePoints(tables, left, next.move.p);
+}
+
+function byNumber(moves: readonly Move[], count: number, numberOf: (move: Move) => number): Move[][] {
+  const lists: Move[][] = Array.from({ length: count }, () => []);
+  for (const move of moves) lists[numberOf(move)]!.push(move);
+  return lists;
+}
+
+/** The first of some rising days that is not before `day`. */
+function firstFrom(days: readonly number[], day: number): number | undefined {
+  let low = 0;
+  let high = days.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (days[middle]! < day) low = middle + 1;
+    else high = middle;
+  }
+  return days[low];
 }
 
 function keptChain(tables: PlanTables, moves: readonly Move[], finish: number): Map<number, KeptStay> {

@@ -1,0 +1,124 @@
+import type { PlanProblem, RestRule } from './model';
+import { countInWords } from './words';
+
+/** A change to the farm that comes in steps: `apply(problem, n)` makes it n steps large, `most` at most. */
+export interface PlanChange {
+  readonly most: number;
+  /** "two more paddocks like the smallest (Creek)" */
+  readonly words: (n: number) => string;
+  readonly apply: (n: number) => PlanProblem;
+}
+
+const WEEKDAYS = ['Sundays', 'Mondays', 'Tuesdays', 'Wednesdays', 'Thursdays', 'Fridays', 'Saturdays'];
+/** Order in which move days are offered: a working week first. */
+const WEEKDAY_ORDER = [3, 5, 1, 4, 2, 6, 0];
+
+/** n more paddocks as large as the smallest one that exists. */
+export function morePaddocks(problem: PlanProblem): PlanChange {
+  const areas = problem.paddocks.map((paddock) => paddock.areaSquareMeters);
+  const smallest = areas.length > 0 ? Math.min(...areas) : 0;
+  return {
+    most: smallest > 0 ? Math.max(8, problem.paddocks.length) : 0,
+    words: (n) => `${countInWords(n)} more ${n === 1 ? 'paddock' : 'paddocks'} like the smallest`,
+    apply: (n) => ({
+      ...problem,
+      paddocks: [
+        ...problem.paddocks,
+        ...Array.from({ length: n }, (_, i) => ({ name: `new ${i + 1}`, areaSquareMeters: smallest })),
+      ],
+    }),
+  };
+}
+
+/** n fewer pigs, each from the group that is then the largest. Only the ground limit feels it. */
+export function fewerHead(problem: PlanProblem): PlanChange {
+  const total = problem.groups.reduce((sum, group) => sum + group.head, 0);
+  return {
+    most:
+      problem.rules.groundLimit === undefined ? 0 : Math.max(0, Math.floor(total) - problem.groups.length),
+    words: (n) => `${n} fewer ${n === 1 ? 'pig' : 'pigs'}`,
+    apply: (n) => {
+      const heads = problem.groups.map((group) => group.head);
+      for (let i = 0; i < n; i++) {
+        const largest = heads.indexOf(Math.max(...heads));
+        heads[largest] = heads[largest]! - 1;
+      }
+      return { ...problem, groups: problem.groups.map((group, g) => ({ ...group, head: heads[g]! })) };
+    },
+  };
+}
+
+/** Every rest n days shorter. */
+export function shorterRest(problem: PlanProblem): PlanChange {
+  const { rest } = problem.rules;
+  const own = problem.paddocks.map((paddock) => paddock.restDays ?? 0);
+  return {
+    most: Math.ceil(Math.max(0, ...own, longestRest(rest))),
+    words: (n) => `a rest ${n} ${n === 1 ? 'day' : 'days'} shorter`,
+    apply: (n) => ({
+      ...problem,
+      paddocks: problem.paddocks.map((paddock) =>
+        paddock.restDays === undefined
+          ? paddock
+          : { ...paddock, restDays: Math.max(0, paddock.restDays - n) },
+      ),
+      rules: { ...problem.rules, rest: restShortenedBy(rest, n) },
+    }),
+  };
+}
+
+/** The longest stay n days longer. */
+export function longerStay(problem: PlanProblem): PlanChange {
+  const { longestStayDays } = problem.rules;
+  return {
+    most: Math.max(7, longestStayDays),
+    words: (n) => `stays of up to ${longestStayDays + n} days`,
+    apply: (n) => ({ ...problem, rules: { ...problem.rules, longestStayDays: longestStayDays + n } }),
+  };
+}
+
+/** One more weekday for moves: one change for each weekday not yet used. */
+export function moreMoveDays(problem: PlanProblem): PlanChange[] {
+  return WEEKDAY_ORDER.filter((day) => !problem.rules.moveWeekdays[day]).map((day) => ({
+    most: 1,
+    words: () => `moving on ${WEEKDAYS[day]} as well`,
+    apply: () => ({
+      ...problem,
+      rules: { ...problem.rules, moveWeekdays: problem.rules.moveWeekdays.map((yes, d) => yes || d === day) },
+    }),
+  }));
+}
+
+/** The rotation without one of the groups: one change for each. */
+export function withoutGroup(problem: PlanProblem): PlanChange[] {
+  return problem.groups.map(({ name }, g) => ({
+    most: problem.groups.length > 1 ? 1 : 0,
+    words: () => `keeping ${name} out of the rotation`,
+    apply: () => ({ ...problem, groups: problem.groups.filter((_, other) => other !== g) }),
+  }));
+}
+
+/** A paddock open all season: one change for each that has open dates. */
+export function wholeSeasonOpen(problem: PlanProblem): PlanChange[] {
+  return problem.paddocks.flatMap((paddock, p) => {
+    if (paddock.openFrom === undefined && paddock.openUntil === undefined) return [];
+    const { openFrom: _from, openUntil: _until, ...open } = paddock;
+    return {
+      most: 1,
+      words: () => `opening ${paddock.name} all season`,
+      apply: () => ({ ...problem, paddocks: problem.paddocks.map((other, q) => (q === p ? open : other)) }),
+    };
+  });
+}
+
+function longestRest(rest: RestRule): number {
+  if (rest.kind === 'fixed') return rest.days;
+  return rest.kind === 'monthly' ? Math.max(...rest.days) : 0;
+}
+
+/** Forage grows as it does: its rest cannot be set shorter. */
+function restShortenedBy(rest: RestRule, n: number): RestRule {
+  if (rest.kind === 'fixed') return { ...rest, days: Math.max(0, rest.days - n) };
+  if (rest.kind === 'monthly') return { ...rest, days: rest.days.map((days) => Math.max(0, days - n)) };
+  return rest;
+}

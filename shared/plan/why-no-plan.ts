@@ -1,0 +1,117 @@
+import { isoFromDay, weekday } from '../core/calendar/day';
+import { groupBound } from './group-bound';
+import { groupSpan } from './group-span';
+import type { NoPlan, PlanProblem } from './model';
+import {
+  longerStay,
+  moreMoveDays,
+  morePaddocks,
+  type PlanChange,
+  wholeSeasonOpen,
+  withoutGroup,
+} from './plan-changes';
+import { NEVER, planTables } from './plan-tables';
+import { smallestChange } from './smallest-change';
+import { capital, counted } from './words';
+
+/** How often the problem is solved again for each sort of change; judgement. */
+const TRIES_PER_SORT = 8;
+
+/**
+ * Why there is no plan, and the first change found, from the easiest to the hardest, with which there is one.
+ *
+ * The reasons that name a day, a gap or a group alone are proofs. The last one is not, and says so.
+ */
+export function whyNoPlan(problem: PlanProblem): NoPlan {
+  return { reason: reasonFor(problem), mend: mendFor(problem) };
+}
+
+function reasonFor(problem: PlanProblem): string {
+  return (
+    badStays(problem) ??
+    sharedPlace(problem) ??
+    tooFewPaddocks(problem) ??
+    longGap(problem) ??
+    stuckAlone(problem) ??
+    'No plan was found for all the groups together, though each alone has one. That is not proof that there is none.'
+  );
+}
+
+function badStays({ rules, paddocks }: PlanProblem): string | undefined {
+  const { shortestStayDays, longestStayDays } = rules;
+  if (paddocks.length === 0) return 'There is no paddock.';
+  if (longestStayDays < 1) return `The longest stay must be 1 day or more, got ${longestStayDays}.`;
+  if (shortestStayDays <= longestStayDays) return undefined;
+  return `The shortest stay, ${counted(shortestStayDays, 'day')}, is longer than the longest, ${counted(longestStayDays, 'day')}.`;
+}
+
+function sharedPlace({ groups, paddocks }: PlanProblem): string | undefined {
+  for (const [g, group] of groups.entries()) {
+    const place = group.standing?.paddock;
+    const other = groups
+      .slice(0, g)
+      .find(({ standing }) => place !== undefined && standing?.paddock === place);
+    if (other) return `${other.name} and ${group.name} both stand in ${paddocks[place!]?.name}.`;
+  }
+  return undefined;
+}
+
+function tooFewPaddocks({ groups, paddocks, rules }: PlanProblem): string | undefined {
+  const spans = groups.map((group) => groupSpan(group, rules));
+  for (let day = rules.seasonStart; day < rules.seasonEnd; day++) {
+    const here = spans.filter((span) => span.entry <= day && day < span.end).length;
+    const open = paddocks.filter(
+      (paddock) => (paddock.openFrom ?? day) <= day && (paddock.openUntil ?? day) >= day,
+    ).length;
+    if (here > open) {
+      const has = here === 1 ? 'is' : 'are';
+      return `On ${isoFromDay(day)} there ${has} ${counted(here, 'group')} in the rotation and ${counted(open, 'open paddock')}.`;
+    }
+  }
+  return undefined;
+}
+
+/** A stretch without a move day that is longer than any stay may be. */
+function longGap({ groups, rules }: PlanProblem): string | undefined {
+  for (const group of groups) {
+    const { entry, end } = groupSpan(group, rules);
+    if (group.standing || entry >= end) continue;
+    let last = entry;
+    for (let day = entry + 1; day <= end; day++) {
+      const moves = rules.moveWeekdays[weekday(day)] && !rules.noMoveDays.includes(day);
+      if (day < end && !moves) continue;
+      if (day - last > rules.longestStayDays) {
+        return `${group.name} cannot be moved between ${isoFromDay(last)} and ${isoFromDay(day)}, ${counted(day - last, 'day')}, and the longest stay is ${counted(rules.longestStayDays, 'day')}.`;
+      }
+      last = day;
+    }
+  }
+  return undefined;
+}
+
+function stuckAlone(problem: PlanProblem): string | undefined {
+  const tables = planTables(problem);
+  for (const [g, { entry, end, standing }] of tables.groups.entries()) {
+    if (standing || entry >= end) continue;
+    const { left } = groupBound(tables, g, entry, end, { points: 0, paddock: -1 }, () => NEVER);
+    if (left[tables.paddockCount] === Infinity) {
+      return `Even alone, ${problem.groups[g]!.name} finds no row of stays that fits the open dates, the move days and the shortest and longest stay.`;
+    }
+  }
+  return undefined;
+}
+
+function mendFor(problem: PlanProblem): string | undefined {
+  const changes: PlanChange[] = [
+    ...moreMoveDays(problem),
+    longerStay(problem),
+    ...wholeSeasonOpen(problem),
+    morePaddocks(problem),
+    ...withoutGroup(problem),
+  ];
+  for (const change of changes) {
+    const n = smallestChange(change, () => true, { left: TRIES_PER_SORT });
+    if (n !== undefined) return `${capital(change.words(n))} would make a plan possible.`;
+  }
+  return undefined;
+}
