@@ -1,6 +1,7 @@
 /** What the page can do, in the grower's words. A new task is one folder under panels/ and one line here. */
 import type { ComponentType } from 'preact';
 import { BitePanel } from './panels/bite/bite-panel';
+import { BudgetPanel } from './panels/budget/budget-panel';
 import { FormulasPanel } from './panels/formulas/formulas-panel';
 import { MapPanel } from './panels/map/map-panel';
 import { MaterialsPanel } from './panels/materials/materials-panel';
@@ -38,6 +39,12 @@ export const TASKS: readonly Task[] = [
     title: 'Check the volts',
     about: 'Will it bite at the far end, in weeds, with a pig on it; and a log of your fence walks.',
     Panel: BitePanel,
+  },
+  {
+    id: 'budget',
+    title: 'Budget feed, water and ground',
+    about: 'Feed, water, shelter and nutrients for the season and stay by stay.',
+    Panel: BudgetPanel,
   },
   {
     id: 'formulas',

@@ -30,7 +30,7 @@ function laneSheet(): FakeSheet {
   ]);
 }
 
-describe('materials in the sidebar', () => {
+describe('materials in the sidebar', { timeout: 90_000 }, () => {
   test('a block of rows and columns, everything at once: 3,240 ft as FENCE_GRID’s example', async ({
     skip,
   }) => {

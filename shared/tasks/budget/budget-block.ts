@@ -5,7 +5,7 @@ import type { BlockCell } from '../../contract';
 import { fromInside, type Quantity, symbolOf, type UnitSystem } from '../../units/units';
 import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
-import { addSettings } from '../settings';
+import { addSettings, addUnits } from '../settings';
 import type { BudgetStay } from './budget-model';
 import { BUDGET_SETTINGS, type BudgetKey, type BudgetSettings } from './budget-settings';
 import { byPeriod } from './by-period';
@@ -59,6 +59,7 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
     column: origin.column,
   });
   below.add([text('Settings')], 'heading');
+  addUnits(below, units);
   const set = addSettings(below, BUDGET_SETTINGS, plan.settings, units);
   below.add();
   const columns = addStays(stays, { draft: below, units, source: plan.source, set });

@@ -66,7 +66,7 @@ export function addFigures(
     'Ground rods for it',
     `GROUND_RODS(IF(${set.energizerJoules}="";${joules};${set.energizerJoules});${set.rodLength};${unitsText})`,
     'rods',
-    '3 ft of rod a joule (NRCS Virginia 382 and Gerrish, published).',
+    '3 ft of rod a joule (NRCS Virginia 382 and Gerrish, published); at least three rods is common advice.',
   );
   const signCount = row('Warning signs', signs(set), 'signs');
   const fixed = row(

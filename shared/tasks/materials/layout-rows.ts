@@ -2,12 +2,15 @@
 
 import { BLANK, formula, number, text } from '../../block/cells';
 import type { BlockCell } from '../../contract';
+import type { PaddockList } from '../../lists/model';
+import { listLookup } from '../../table/list-lookup';
+import type { ListSource } from '../../table/model';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
 import { plus, roundUp } from '../formula-parts';
 import { addSettings, type SettingSpec } from '../settings';
 import { jointsOfSet, sharedInLine } from './grid-fence';
-import type { GridLayout, LaidPaddock, Layout, ListLayout } from './layout';
+import type { GridLayout, LaidPaddock, Layout, ListLayout, Touching } from './layout';
 import { setFrom, sidesInSet } from './list-fence';
 import type { AtATime } from './material-needs';
 import { crossings, isRectangle, type SharedSide, sharedSides } from './shared-sides';
@@ -30,6 +33,9 @@ interface LayoutOn {
   readonly draft: Draft;
   readonly units: UnitSystem;
   readonly postSpacing: string;
+  readonly shape: string;
+  /** The grower's list, to look sides up there. */
+  readonly list: ListSource<PaddockList> | undefined;
   readonly setPaddocks: number;
 }
 
@@ -41,7 +47,9 @@ export function setSize(atATime: AtATime): number {
   return atATime.kind === 'set' ? atATime.paddocks : 1;
 }
 
-export const GRID_SETTINGS: readonly SettingSpec<'rows' | 'columns' | 'width' | 'length'>[] = [
+export type GridKey = 'rows' | 'columns' | 'width' | 'length';
+
+export const GRID_SETTINGS: readonly SettingSpec<GridKey>[] = [
   { key: 'rows', label: 'Rows of paddocks', unit: 'rows', min: 1, whole: true, note: '' },
   { key: 'columns', label: 'Paddocks in a row', unit: 'paddocks', min: 1, whole: true, note: '' },
   { key: 'width', label: 'Width of a paddock', quantity: 'length', above: 0, note: 'Along the row.' },
@@ -83,6 +91,13 @@ function addGrid(grid: GridLayout, on: LayoutOn): FenceFormulas {
   return { outer, dividing, all, set: k >= grid.rows * grid.columns ? all : set };
 }
 
+export const TOUCHING_LABEL = 'Paddocks touch';
+export const TOUCHING_WORDS: Readonly<Record<Touching, string>> = {
+  lengths: 'along their lengths',
+  widths: 'along their widths',
+  alone: 'nowhere',
+};
+
 const LIST_HEADINGS = [
   'Paddock',
   'Width',
@@ -99,6 +114,7 @@ function addList(list: ListLayout, on: LayoutOn): FenceFormulas {
   const { draft, units, setPaddocks } = on;
   const sides = sharedSides(list);
   draft.add([text('The layout')], 'heading');
+  draft.add([text(TOUCHING_LABEL), text(TOUCHING_WORDS[list.touching])]);
   const unit = symbolOf('length', units);
   draft.add(
     [BLANK, ...Array(3).fill(text(unit)), text('posts'), text(unit), text('posts'), text(unit)],
@@ -134,29 +150,44 @@ function addList(list: ListLayout, on: LayoutOn): FenceFormulas {
   };
 }
 
-function paddockCells(
-  paddock: LaidPaddock,
-  row: number,
-  { draft, units, postSpacing: gap }: LayoutOn,
-): BlockCell[] {
-  const { links = {} } = paddock;
-  const length = (link: string | undefined, meters: number | undefined): BlockCell => {
-    if (link !== undefined) return formula(`=${link}`, '0.#');
-    return meters === undefined ? BLANK : number(fromInside(meters, 'length', units), '0.#');
+function paddockCells(paddock: LaidPaddock, row: number, on: LayoutOn): BlockCell[] {
+  const { draft, postSpacing: gap } = on;
+  const [name, w, l, round] = [0, 1, 2, 3].map((column) => draft.at(row, column)) as [
+    string,
+    string,
+    string,
+    string,
+  ];
+  const side = (field: 'width' | 'length' | 'fenceLength', meters: number | undefined): BlockCell => {
+    const lookup = listLookup(on.list, field, paddock.name, name, on.units, false);
+    if (lookup !== undefined) return formula(`=${lookup}`, '0.#');
+    return meters === undefined ? BLANK : number(fromInside(meters, 'length', on.units), '0.#');
   };
-  const name = links.name === undefined ? text(paddock.name) : formula(`=${links.name}`);
-  const [w, l, round] = [1, 2, 3].map((column) => draft.at(row, column));
+  const label = text(paddock.name);
   if (!isRectangle(paddock)) {
-    const fence = length(links.fence, paddock.fenceMeters);
-    return [name, BLANK, BLANK, fence, formula(`=${roundUp(`${round}/${gap}`)}`)];
+    const fence = side('fenceLength', paddock.fenceMeters);
+    return [label, BLANK, BLANK, fence, formula(`=${roundUp(`${round}/${gap}`)}`)];
   }
+  const guessed = paddock.guessedFromSquareMeters;
   return [
-    name,
-    length(links.width, paddock.widthMeters),
-    length(links.length, paddock.lengthMeters),
+    label,
+    guessed === undefined
+      ? side('width', paddock.widthMeters)
+      : guessedWidth(guessed, paddock.name, name, on),
+    guessed === undefined ? side('length', paddock.lengthMeters) : formula(`=${w}*${on.shape}`, '0.#'),
     formula(`=2*(${w}+${l})`, '0.#'),
     formula(`=2*${roundUp(`${w}/${gap}`)}+2*${roundUp(`${l}/${gap}`)}`),
   ];
+}
+
+/** Width of a rectangle of that area and of the usual shape. */
+function guessedWidth(squareMeters: number, paddock: string, name: string, on: LayoutOn): BlockCell {
+  const lookup = listLookup(on.list, 'area', paddock, name, on.units, false);
+  // Square feet in an acre and square metres in a hectare, exactly.
+  const squares = on.units === 'US' ? 43560 : 10000;
+  const sides = fromInside(squareMeters, 'area', on.units);
+  const area = lookup ?? `${Math.round(sides * 1e6)}/10^6`;
+  return formula(`=SQRT(${area}*${squares}/${on.shape})`, '0.#');
 }
 
 /** The side two paddocks share: the shorter of the two that touch. */

@@ -8,11 +8,11 @@ export interface LaidPaddock {
   readonly name: string;
   readonly widthMeters?: number;
   readonly lengthMeters?: number;
+  /** Width and length are guessed from the area and the usual shape. */
+  readonly guessedFromSquareMeters?: number;
   readonly fenceMeters?: number;
   /** Positions in the list of the paddocks that adjoin; absent: not known. */
   readonly adjoins?: readonly number[];
-  /** Formula bodies that fetch the same from the grower's list, in the block's unit of length. */
-  readonly links?: Partial<Readonly<Record<'name' | 'width' | 'length' | 'fence', string>>>;
 }
 
 export interface GridLayout {

@@ -1,10 +1,12 @@
 /** The materials list as a block of cells: list on top, then the comparison, the settings and the layout. */
 import { text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
+import type { PaddockList } from '../../lists/model';
+import type { ListSource } from '../../table/model';
 import type { UnitSystem } from '../../units/units';
 import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
-import { addSettings, type SettingValues } from '../settings';
+import { addSettings, addUnits, type SettingValues } from '../settings';
 import { addComparison, type ComparisonKey, type TypedComparison } from './comparison-rows';
 import { addFigures } from './figure-rows';
 import { addItems, itemRowCount, type OwnItem, type TypedItem } from './item-rows';
@@ -23,6 +25,8 @@ export interface MaterialsPlan {
   /** In cell units. */
   readonly settings: MaterialsSettings;
   readonly comparison: SettingValues<ComparisonKey>;
+  /** The grower's paddock list, so that the sheet looks sides up there. */
+  readonly list?: ListSource<PaddockList>;
 }
 
 /** What stands typed in the block that is rebuilt. */
@@ -70,8 +74,9 @@ function addHead(draft: Draft): void {
   for (const caution of MATERIALS_CAUTIONS) draft.add([text(caution)], 'warning');
 }
 
-function addGround(draft: Draft, { layout, atATime, units, settings }: MaterialsPlan) {
+function addGround(draft: Draft, { layout, atATime, units, settings, list }: MaterialsPlan) {
   draft.add([text('Settings')], 'heading');
+  addUnits(draft, units);
   const set = addSettings(draft, MATERIALS_SETTINGS, settings, units);
   const many = atATime.kind === 'set';
   draft.add(
@@ -91,6 +96,8 @@ function addGround(draft: Draft, { layout, atATime, units, settings }: Materials
     draft,
     units,
     postSpacing: set.postSpacing,
+    shape: set.shape,
+    list,
     setPaddocks: setSize(atATime),
   });
   return { set, fence };

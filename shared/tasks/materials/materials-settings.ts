@@ -5,6 +5,7 @@ export type MaterialsKey =
   | 'strands'
   | 'groups'
   | 'standing'
+  | 'shape'
   | 'postSpacing'
   | 'spares'
   | 'allowance'
@@ -57,6 +58,15 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     start: 0,
     min: 0,
     note: 'Taken off the line to put up; it still loads the energizer.',
+  },
+  {
+    key: 'shape',
+    label: 'Length of a paddock for each width',
+    unit: 'times',
+    start: 1.5,
+    min: 1,
+    max: 10,
+    note: 'Only where the list holds areas and no sides: judgement. Long thin paddocks take more fence; up to 4 is advised (Irish Farmers Journal, published).',
   },
   {
     key: 'postSpacing',

@@ -13,6 +13,8 @@ import {
   YEARLY_INPUT_LABELS,
 } from './comparison-rows';
 import { ITEM_HEADINGS, ITEM_NAMES, type OwnItem, TOTAL_LABEL, type TypedItem } from './item-rows';
+import type { Touching } from './layout';
+import { GRID_SETTINGS, type GridKey, TOUCHING_LABEL, TOUCHING_WORDS } from './layout-rows';
 import type { AtATime } from './material-needs';
 import { AT_A_TIME_LABEL, type MaterialsTyped } from './materials-block';
 import { MATERIALS_SETTINGS, type MaterialsKey } from './materials-settings';
@@ -29,6 +31,9 @@ export interface MaterialsRead {
   readonly settings: SettingsRead<MaterialsKey>;
   readonly comparison: SettingsRead<ComparisonKey>;
   readonly atATime: AtATime | undefined;
+  /** The grid, where the block was made of one. */
+  readonly grid: SettingsRead<GridKey>;
+  readonly touching: Touching | undefined;
 }
 
 export function readMaterials(block: BlockContent): MaterialsRead {
@@ -49,6 +54,8 @@ export function readMaterials(block: BlockContent): MaterialsRead {
     settings: readSettings(block, MATERIALS_SETTINGS),
     comparison: readSettings(block, COMPARISON_SETTINGS),
     atATime: readAtATime(block),
+    grid: readSettings(block, GRID_SETTINGS),
+    touching: readTouching(block),
   };
 }
 
@@ -88,4 +95,10 @@ function readAtATime(block: BlockContent): AtATime | undefined {
   const cell = block.values.find((row) => row[0] === AT_A_TIME_LABEL)?.[1];
   if (cell === 'all') return { kind: 'all' };
   return typeof cell === 'number' && cell >= 1 ? { kind: 'set', paddocks: cell } : undefined;
+}
+
+function readTouching(block: BlockContent): Touching | undefined {
+  const cell = block.values.find((row) => row[0] === TOUCHING_LABEL)?.[1];
+  const kinds = Object.keys(TOUCHING_WORDS) as Touching[];
+  return kinds.find((kind) => TOUCHING_WORDS[kind] === cell);
 }

@@ -34,8 +34,8 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
   const weak = judged.filter(({ verdict }) => verdict !== 'enough');
   return (
     <>
-      {judged.map(({ line, volts, verdict }) => (
-        <div key={line.name} class="answer">
+      {judged.map(({ line, volts, verdict }, at) => (
+        <div key={`${at} ${line.name}`} class="answer">
           <h3>
             {line.name || 'Line'}: {verdict}
           </h3>

@@ -19,7 +19,6 @@ export function LinesSection({ lines, problems, wires, units, onChange }: Props)
   return (
     <>
       {lines.map((line, at) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: lines have no name of their own until one is typed
         <fieldset key={at}>
           <legend>{line.name || `Line ${at + 1}`}</legend>
           <InputField label="Name" value={line.name} onChange={(name) => change(at, { name })} />

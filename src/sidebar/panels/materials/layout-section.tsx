@@ -2,12 +2,12 @@ import type { Cut } from '../../../../shared/tasks/materials/cut-field';
 import type { Touching } from '../../../../shared/tasks/materials/layout';
 import { GRID_SETTINGS } from '../../../../shared/tasks/materials/layout-rows';
 import type { UnitSystem } from '../../../../shared/units/units';
+import { OneList } from '../../lists/one-list';
 import { SampleFarmOffer } from '../../lists/sample-farm-offer';
 import { Choices } from '../../parts/choices';
 import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
 import { SettingsFields } from '../../parts/settings-fields';
-import { PaddockPicker } from './paddock-picker';
 import { FIELD_SETTINGS, type LayoutKind, type LayoutState } from './use-layout';
 
 const KINDS = [
@@ -87,7 +87,7 @@ function ListPart({
   const named = lists.paddocks.some(({ adjoins }) => adjoins !== undefined);
   return (
     <>
-      <PaddockPicker lists={lists} units={units} />
+      <OneList kind="paddocks" lists={lists} units={units} />
       {!lists.chosen.paddocks && <SampleFarmOffer onAdded={onReread} />}
       {(laidOut?.problems.length ?? 0) > 0 && (
         <Notice kind="problem">

@@ -13,13 +13,13 @@ import { strandsForWeight } from '../../../../shared/tasks/materials/strands-for
 import { readUnits, type SettingSpec } from '../../../../shared/tasks/settings';
 import { toInside, type UnitSystem } from '../../../../shared/units/units';
 import { decimalComma } from '../../numbers/decimal-comma';
-import { unitsOfLocale } from '../../numbers/units-of-locale';
 import { Cautions } from '../../parts/cautions';
 import { Choices } from '../../parts/choices';
 import { Notice } from '../../parts/notice';
 import { SettingsFields } from '../../parts/settings-fields';
 import { useSettings } from '../../parts/settings-state';
 import { standingBlock } from '../../parts/standing-block';
+import { startUnits } from '../../parts/start-units';
 import { UnitsChoice } from '../../parts/units-choice';
 import type { Book } from '../../parts/use-book';
 import { WriteBlock } from '../../parts/write-block';
@@ -51,7 +51,7 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
   const old = standingBlock(book, MATERIALS_BLOCK);
   const standing = old && readMaterials(old);
   const standingUnits = old && readUnits(old);
-  const [chosenUnits, setUnits] = useState<UnitSystem>(() => unitsOfLocale(book.overview.locale));
+  const [chosenUnits, setUnits] = useState<UnitSystem>(() => startUnits(book));
   const units = standingUnits ?? chosenUnits;
   const on = { units, comma: decimalComma(book.overview.locale) };
   const [typedAt, setAt] = useState<AtATime['kind']>();

@@ -1,0 +1,88 @@
+import { useState } from 'preact/hooks';
+import type { BudgetPlan } from '../../../../shared/tasks/budget/budget-block';
+import { byPeriod, type Period } from '../../../../shared/tasks/budget/by-period';
+import { paddockLoads } from '../../../../shared/tasks/budget/paddock-loads';
+import { seasonNeeds } from '../../../../shared/tasks/budget/season-needs';
+import { fromInside, type Quantity, symbolOf } from '../../../../shared/units/units';
+import { formatNumber } from '../../numbers/format-number';
+import { Choices } from '../../parts/choices';
+import { Notice } from '../../parts/notice';
+import { ScrollRegion } from '../../parts/scroll-region';
+import type { Budget } from './budget-of';
+import { FeedChart } from './feed-chart';
+
+const PERIODS = [
+  { value: 'week', text: 'By week' },
+  { value: 'month', text: 'By month' },
+];
+
+/** Season totals, the feed over time, and what falls on each paddock. */
+export function BudgetResult({ plan, budget }: { plan: BudgetPlan; budget: Budget }) {
+  const [period, setPeriod] = useState<Period>('week');
+  const { units, stays } = plan;
+  const season = seasonNeeds(stays, budget.needs);
+  const show = (value: number, quantity: Quantity): string =>
+    `${formatNumber(Math.round(fromInside(value, quantity, units)))} ${symbolOf(quantity, units)}`;
+  const feed = byPeriod(stays, (_, at) => fromInside(budget.needs[at]?.feedKg ?? 0, 'mass', units), period);
+  const loads = paddockLoads(stays, budget.needs, budget.settings);
+  const over = loads.filter((load) => load.over.length > 0);
+  const load = (value: number): string => formatNumber(Math.round(fromInside(value, 'massPerArea', units)));
+  const limits = ['limitN', 'limitP', 'limitK'] as const;
+  return (
+    <>
+      <div class="answer">
+        <p>
+          <span class="big">{show(season.feedKg, 'mass')}</span> of feed, waste included.
+        </p>
+        <ul>
+          <li>Water, dearest day: {show(season.waterLiters, 'volumePerDay')}, all groups.</li>
+          <li>On a hot day: {show(season.hotWaterLiters, 'volumePerDay')}.</li>
+          <li>
+            Shelter for the largest group: {show(season.shelterSquareMeters, 'floorArea')} of bedded floor.
+          </li>
+        </ul>
+      </div>
+      <Choices
+        legend="Feed over the season"
+        value={period}
+        options={PERIODS}
+        onChange={(chosen) => setPeriod(chosen as Period)}
+      />
+      <FeedChart sums={feed} unit={symbolOf('mass', units)} period={period} />
+      <h3>On the ground in the season</h3>
+      {over.length > 0 && (
+        <Notice kind="warning">
+          Over your limit: {over.map((one) => `${one.paddock} (${one.over.join(', ')})`).join('; ')}.
+        </Notice>
+      )}
+      {limits.every((key) => budget.settings[key] === undefined) && (
+        <p class="hint">No limit is typed above, so nothing is held against one.</p>
+      )}
+      <ScrollRegion label="Nutrients by paddock">
+        <table>
+          <caption class="hint">{symbolOf('massPerArea', units)}, elemental, spread evenly</caption>
+          <thead>
+            <tr>
+              <th scope="col">Paddock</th>
+              <th scope="col">Days</th>
+              <th scope="col">N</th>
+              <th scope="col">P</th>
+              <th scope="col">K</th>
+            </tr>
+          </thead>
+          <tbody>
+            {loads.map((one) => (
+              <tr key={one.paddock}>
+                <th scope="row">{one.paddock}</th>
+                <td class="number">{one.days}</td>
+                <td class="number">{load(one.nitrogen)}</td>
+                <td class="number">{load(one.phosphorus)}</td>
+                <td class="number">{load(one.potassium)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </ScrollRegion>
+    </>
+  );
+}

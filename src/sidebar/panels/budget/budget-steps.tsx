@@ -1,0 +1,77 @@
+import { useState } from 'preact/hooks';
+import {
+  BUDGET_BLOCK,
+  BUDGET_CAUTIONS,
+  type BudgetPlan,
+  budgetBlock,
+} from '../../../../shared/tasks/budget/budget-block';
+import { BUDGET_SETTINGS } from '../../../../shared/tasks/budget/budget-settings';
+import { readBudget } from '../../../../shared/tasks/budget/read-budget';
+import { readUnits } from '../../../../shared/tasks/settings';
+import type { UnitSystem } from '../../../../shared/units/units';
+import { decimalComma } from '../../numbers/decimal-comma';
+import { Cautions } from '../../parts/cautions';
+import { Notice } from '../../parts/notice';
+import { SettingsFields } from '../../parts/settings-fields';
+import { useSettings } from '../../parts/settings-state';
+import { standingBlock } from '../../parts/standing-block';
+import { startUnits } from '../../parts/start-units';
+import { UnitsChoice } from '../../parts/units-choice';
+import type { Book } from '../../parts/use-book';
+import { WriteBlock } from '../../parts/write-block';
+import { budgetOf } from './budget-of';
+import { BudgetResult } from './budget-result';
+import { StaysSection } from './stays-section';
+import { rotationOf, useStays } from './use-stays';
+
+export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => void }) {
+  const old = standingBlock(book, BUDGET_BLOCK);
+  const standing = old && readBudget(old);
+  const standingUnits = old && readUnits(old);
+  const [chosenUnits, setUnits] = useState<UnitSystem>(
+    () => rotationOf(book)?.old.settings?.unitSystem ?? startUnits(book),
+  );
+  const units = standingUnits ?? chosenUnits;
+  const on = { units, comma: decimalComma(book.overview.locale) };
+  const settings = useSettings(BUDGET_SETTINGS, standing?.settings.values ?? {}, on);
+  const stays = useStays(book, units, on.comma);
+  const sheetProblems = standing?.settings.problems ?? [];
+  const ready =
+    settings.read.ok && stays.problems.length === 0 && sheetProblems.length === 0 && stays.stays.length > 0;
+  const plan: BudgetPlan | undefined = ready
+    ? { stays: stays.stays, units, settings: settings.read.values, source: stays.source, origin: stays.words }
+    : undefined;
+  const budget = plan && budgetOf(plan);
+  return (
+    <>
+      {!standingUnits && <UnitsChoice units={units} onChange={setUnits} />}
+      <h2>1. Which stays</h2>
+      <StaysSection state={stays} units={units} onReread={onReread} />
+      <h2>2. What to count with</h2>
+      <SettingsFields specs={BUDGET_SETTINGS} {...settings} {...on} onChange={settings.setTyped} />
+      {sheetProblems.map((problem) => (
+        <Notice key={problem} kind="problem">
+          {problem}
+        </Notice>
+      ))}
+      <h2>3. What it comes to</h2>
+      {plan && budget && !('problem' in budget) && <BudgetResult plan={plan} budget={budget} />}
+      {budget && 'problem' in budget && <Notice kind="problem">{budget.problem}</Notice>}
+      {!plan && <p class="hint">Fill in what is missing above.</p>}
+      <Cautions sentences={BUDGET_CAUTIONS} />
+      <h2>4. Into the sheet</h2>
+      <WriteBlock
+        name={BUDGET_BLOCK}
+        what="the budget"
+        tabName="Feed and water"
+        file={book.overview}
+        notYet={budget && !('problem' in budget) ? undefined : 'Something above is still missing or wrong.'}
+        compose={(corner, now) => {
+          if (!plan) throw new Error('Something is still missing above. Nothing was written.');
+          return budgetBlock(plan, now ? readBudget(now).notes : new Map(), corner);
+        }}
+        onDone={onReread}
+      />
+    </>
+  );
+}

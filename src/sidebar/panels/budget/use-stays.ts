@@ -1,0 +1,137 @@
+import { useState } from 'preact/hooks';
+import {
+  civilFromDay,
+  type Day,
+  dayFromCivil,
+  dayFromIso,
+  isoFromDay,
+} from '../../../../shared/core/calendar/day';
+import type { GroupList, PaddockList } from '../../../../shared/lists/model';
+import type { ListSource } from '../../../../shared/table/model';
+import { readRotation } from '../../../../shared/table/read-rotation';
+import type { BudgetStay } from '../../../../shared/tasks/budget/budget-model';
+import { plainStays } from '../../../../shared/tasks/budget/plain-stays';
+import { rotationLinks } from '../../../../shared/tasks/budget/rotation-links';
+import { rotationStays } from '../../../../shared/tasks/budget/rotation-stays';
+import type { StaySource } from '../../../../shared/tasks/budget/stay-rows';
+import type { UnitSystem } from '../../../../shared/units/units';
+import { type Lists, useLists } from '../../lists/use-lists';
+import { readTyped } from '../../numbers/read-typed';
+import { standingBlock } from '../../parts/standing-block';
+import type { Book } from '../../parts/use-book';
+
+export type StaysFrom = 'rotation' | 'lists';
+
+export interface SeasonForm {
+  readonly start: string;
+  readonly end: string;
+  readonly daysOn: string;
+}
+
+export interface StaysState {
+  /** The rotation table of the file, if there is one. */
+  readonly rotationTab: string | undefined;
+  readonly from: StaysFrom;
+  readonly setFrom: (from: StaysFrom) => void;
+  readonly lists: Lists;
+  readonly season: SeasonForm;
+  readonly setSeason: (season: SeasonForm) => void;
+  readonly stays: readonly BudgetStay[];
+  readonly source: StaySource;
+  readonly problems: readonly string[];
+  readonly words: string;
+}
+
+const ROTATION_NAME = 'SOUNDER_ROTATION';
+/** Far more than a season of any farm; keeps the table in bounds. */
+const MOST_STAYS = 2000;
+
+/** The rotation table as it stands, with its unit system. */
+export function rotationOf(book: Book) {
+  const block = standingBlock(book, ROTATION_NAME);
+  const tab = book.tabs.find(({ name }) => name === block?.info.tab);
+  return block && tab ? { block, old: readRotation(tab, block.info) } : undefined;
+}
+
+/** Stays to budget for: those of the rotation table, or a plain walk through the lists. */
+export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysState {
+  const rotation = rotationOf(book);
+  const [from, setFrom] = useState<StaysFrom>(rotation ? 'rotation' : 'lists');
+  const lists = useLists(book, units);
+  const [typed, setSeason] = useState<SeasonForm>();
+  const season = typed ?? startSeason(lists, book.overview.today);
+  const base = { rotationTab: rotation?.block.info.tab, from, setFrom, lists, season, setSeason };
+  if (from === 'rotation' && rotation) {
+    const { rows, problems, settings } = rotation.old;
+    const read = rotationStays(rows, rotation.block.info.tab);
+    const links = settings?.unitSystem === units ? rotationLinks(rotation.block) : undefined;
+    return {
+      ...base,
+      stays: read.stays,
+      source: links ? { rotation: links } : {},
+      problems: [...problems.map(({ sentence }) => sentence), ...read.problems],
+      words: `Stays of the rotation table on “${rotation.block.info.tab}”. Write this budget anew after the moves were planned anew.`,
+    };
+  }
+  const read = readSeason(season, comma);
+  const problems = [
+    ...lists.problems.map(({ sentence }) => sentence),
+    ...('problem' in read ? [read.problem] : []),
+  ];
+  const stays =
+    problems.length === 0 && !('problem' in read) ? plainStays(lists.paddocks, lists.groups, read) : [];
+  return {
+    ...base,
+    stays: stays.length > MOST_STAYS ? [] : stays,
+    source: sourceOf(book, lists),
+    problems:
+      stays.length > MOST_STAYS
+        ? [...problems, `More than ${MOST_STAYS} stays: choose longer ones.`]
+        : problems,
+    words: `Every group goes through the paddock list in its order, ${season.daysOn} days in each: no moves are planned here.`,
+  };
+}
+
+function sourceOf(book: Book, { chosen }: Lists): StaySource {
+  const tabOf = (name: string | undefined) => book.tabs.find((tab) => tab.name === name);
+  const [paddockTab, groupTab] = [tabOf(chosen.paddocks?.tab), tabOf(chosen.groups?.tab)];
+  return {
+    ...(paddockTab && {
+      paddocks: { tab: paddockTab, list: chosen.paddocks } as unknown as ListSource<PaddockList>,
+    }),
+    ...(groupTab && { groups: { tab: groupTab, list: chosen.groups } as unknown as ListSource<GroupList> }),
+  };
+}
+
+/** From the first group that comes in to the last that leaves; the rest of the year where the list does not say. */
+function startSeason({ groups }: Lists, todayIso: string): SeasonForm {
+  const today = dayFromIso(todayIso) ?? 0;
+  const starts = groups.map(({ from, weighedOn }) => from ?? weighedOn);
+  const start = starts.length > 0 ? Math.min(...starts) : today;
+  const ends = groups.flatMap(({ until }) => (until === undefined ? [] : [until]));
+  const { year } = civilFromDay(start);
+  const end: Day = ends.length > 0 ? Math.max(...ends) : dayFromCivil(year, 11, 1);
+  return { start: isoFromDay(start), end: isoFromDay(end), daysOn: '7' };
+}
+
+function readSeason(
+  form: SeasonForm,
+  comma: boolean,
+): { start: Day; end: Day; daysOn: number } | { problem: string } {
+  const [start, end] = [dayFromIso(form.start), dayFromIso(form.end)];
+  if (start === undefined || end === undefined)
+    return { problem: 'The season needs a first and a last day.' };
+  if (end <= start) return { problem: 'The season must end after it starts.' };
+  const daysOn = readTyped(form.daysOn, comma);
+  if (
+    'problem' in daysOn ||
+    typeof daysOn.value !== 'number' ||
+    !Number.isInteger(daysOn.value) ||
+    daysOn.value < 1
+  ) {
+    return {
+      problem: `Days in a paddock must be a whole number from 1 up, got ${form.daysOn || 'a blank'}.`,
+    };
+  }
+  return { start, end, daysOn: daysOn.value };
+}
