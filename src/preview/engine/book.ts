@@ -101,7 +101,9 @@ export class Book {
     const cell = this.model.getters.getEvaluatedCell({ sheetId, row, col: column });
     if (cell.type !== 'text') return cell;
     const stored = this.model.getters.getCell({ sheetId, row, col: column });
-    if (!stored || stored.isFormula) return { ...cell, value: plainQuotes(cell.value) };
+    // A cell that only carries a format may show what spills into it.
+    const isOwn = stored !== undefined && !stored.isFormula && stored.content !== '';
+    if (!isOwn) return { ...cell, value: plainQuotes(cell.value) };
     // The engine reads "[label](address)" as a link and shows the label; Sheets keeps the text.
     return { ...cell, value: stored.content.replace(/^'/, '') };
   }

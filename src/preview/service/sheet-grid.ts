@@ -1,0 +1,159 @@
+/** The rows and columns of a tab: inserting, deleting, freezing, sizes, hiding. */
+import type { Area } from './area';
+import { type CallGate, GATE, guardService } from './call-gate';
+import type { HostState } from './host-state';
+import { refuseProtected } from './range-place';
+
+export class SheetGrid {
+  readonly [GATE]: CallGate;
+  readonly #state: HostState;
+  readonly #id: string;
+
+  constructor(state: HostState, sheetId: string) {
+    this[GATE] = state.gate;
+    this.#state = state;
+    this.#id = sheetId;
+  }
+
+  /** For the other services; scripts have no use for these. */
+  static state(sheet: SheetGrid): HostState {
+    return sheet.#state;
+  }
+  /** The tab's id, or the refusal that a deleted tab gives. */
+  static id(sheet: SheetGrid): string {
+    if (!sheet.#state.book.exists(sheet.#id)) throw new Error('Sheet was deleted or does not exist.');
+    return sheet.#id;
+  }
+
+  getMaxRows(): number {
+    return whole(this).rows;
+  }
+  getMaxColumns(): number {
+    return whole(this).columns;
+  }
+
+  insertRowsAfter(row: number, count: number): this {
+    return this.#insert('ROW', row - 1, count, 'after');
+  }
+  insertRowsBefore(row: number, count: number): this {
+    return this.#insert('ROW', row - 1, count, 'before');
+  }
+  insertColumnsAfter(column: number, count: number): this {
+    return this.#insert('COL', column - 1, count, 'after');
+  }
+  insertColumnsBefore(column: number, count: number): this {
+    return this.#insert('COL', column - 1, count, 'before');
+  }
+  #insert(dimension: 'ROW' | 'COL', base: number, quantity: number, position: 'before' | 'after'): this {
+    const size = dimension === 'ROW' ? whole(this).rows : whole(this).columns;
+    if (base < 0 || base >= size || quantity < 1) throw new Error('Those rows or columns are out of bounds.');
+    refuseClosed(this);
+    const place = {
+      sheetId: tabId(this),
+      sheetName: state(this).book.nameOf(tabId(this)),
+      dimension,
+      base,
+      quantity,
+      position,
+    };
+    state(this).book.must({ type: 'ADD_COLUMNS_ROWS', ...place });
+    return this;
+  }
+  deleteRows(row: number, count: number): this {
+    return this.#delete('ROW', row - 1, count, whole(this).rows);
+  }
+  deleteColumns(column: number, count: number): this {
+    return this.#delete('COL', column - 1, count, whole(this).columns);
+  }
+  #delete(dimension: 'ROW' | 'COL', first: number, count: number, size: number): this {
+    if (first < 0 || count < 1 || first + count > size)
+      throw new Error('Those rows or columns are out of bounds.');
+    if (count === size) throw new Error("You can't delete all the rows or columns of a sheet.");
+    refuseClosed(this);
+    const elements = Array.from({ length: count }, (_, index) => first + index);
+    const place = {
+      sheetId: tabId(this),
+      sheetName: state(this).book.nameOf(tabId(this)),
+      dimension,
+      elements,
+    };
+    state(this).book.must({ type: 'REMOVE_COLUMNS_ROWS', ...place });
+    return this;
+  }
+
+  setFrozenRows(rows: number): this {
+    if (rows < 0 || rows >= whole(this).rows) throw new Error("You can't freeze all rows.");
+    const command = rows === 0 ? { type: 'UNFREEZE_ROWS' } : { type: 'FREEZE_ROWS', quantity: rows };
+    state(this).book.must({ ...command, sheetId: tabId(this) });
+    return this;
+  }
+  getFrozenRows(): number {
+    return state(this).book.model.getters.getPaneDivisions(tabId(this)).ySplit;
+  }
+  setFrozenColumns(columns: number): this {
+    if (columns < 0 || columns >= whole(this).columns) throw new Error("You can't freeze all columns.");
+    const command =
+      columns === 0 ? { type: 'UNFREEZE_COLUMNS' } : { type: 'FREEZE_COLUMNS', quantity: columns };
+    state(this).book.must({ ...command, sheetId: tabId(this) });
+    return this;
+  }
+  getFrozenColumns(): number {
+    return state(this).book.model.getters.getPaneDivisions(tabId(this)).xSplit;
+  }
+  setColumnWidth(column: number, width: number): this {
+    return this.setColumnWidths(column, 1, width);
+  }
+  setColumnWidths(column: number, count: number, width: number): this {
+    return this.#resize('COL', column - 1, count, width, whole(this).columns);
+  }
+  getColumnWidth(column: number): number {
+    return state(this).book.model.getters.getColSize(tabId(this), column - 1);
+  }
+  setRowHeight(row: number, height: number): this {
+    return this.setRowHeights(row, 1, height);
+  }
+  setRowHeights(row: number, count: number, height: number): this {
+    return this.#resize('ROW', row - 1, count, height, whole(this).rows);
+  }
+  #resize(dimension: 'ROW' | 'COL', first: number, count: number, size: number, limit: number): this {
+    if (first < 0 || count < 1 || first + count > limit)
+      throw new Error('Those rows or columns are out of bounds.');
+    if (!(size > 0)) throw new Error('The size must be more than 0 pixels.');
+    const elements = Array.from({ length: count }, (_, index) => first + index);
+    state(this).book.must({ type: 'RESIZE_COLUMNS_ROWS', sheetId: tabId(this), dimension, elements, size });
+    return this;
+  }
+  hideRows(row: number, count = 1): this {
+    const elements = Array.from({ length: count }, (_, index) => row - 1 + index);
+    state(this).book.must({
+      type: 'HIDE_COLUMNS_ROWS',
+      sheetId: tabId(this),
+      dimension: 'ROW',
+      elements,
+    });
+    return this;
+  }
+  isRowHiddenByUser(row: number): boolean {
+    return state(this).book.model.getters.isRowHiddenByUser(tabId(this), row - 1);
+  }
+  setTabColor(color: string | null): this {
+    const command = { type: 'COLOR_SHEET', sheetId: tabId(this), ...(color ? { color } : {}) };
+    state(this).book.must(command);
+    return this;
+  }
+}
+
+const state = SheetGrid.state;
+const tabId = SheetGrid.id;
+
+/** The whole tab as an area. */
+export function whole(sheet: SheetGrid): Area {
+  const sheetId = tabId(sheet);
+  return { sheetId, row: 0, column: 0, ...state(sheet).book.size(sheetId) };
+}
+
+export function refuseClosed(sheet: SheetGrid): void {
+  refuseProtected(state(sheet), whole(sheet));
+}
+
+guardService(SheetGrid, 'Sheet', ['hideRows']);
