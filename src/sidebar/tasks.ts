@@ -6,6 +6,7 @@ import { FormulasPanel } from './panels/formulas/formulas-panel';
 import { MapPanel } from './panels/map/map-panel';
 import { MaterialsPanel } from './panels/materials/materials-panel';
 import { RotationPanel } from './panels/rotation/rotation-panel';
+import { TrainingPanel } from './panels/training/training-panel';
 
 export interface Task {
   readonly id: string;
@@ -33,6 +34,12 @@ export const TASKS: readonly Task[] = [
     title: 'List the fence materials',
     about: 'Posts, wire, energizer and all the rest: what you need, what to buy, what it costs.',
     Panel: MaterialsPanel,
+  },
+  {
+    id: 'training',
+    title: 'Train the pigs',
+    about: 'A pen with a live wire inside, a log that says who is ready, and what to do when one gets out.',
+    Panel: TrainingPanel,
   },
   {
     id: 'bite',

@@ -8,7 +8,7 @@ import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { type AddedColumns, NO_ADDED_COLUMNS } from '../added-columns';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
-import { addSettings, type SettingValues } from '../settings';
+import { addSettings, addUnits, type SettingValues } from '../settings';
 import { addCorners, type CornerRows } from './corner-rows';
 import { listHeadings, MAP_BLOCK, MAP_SETTINGS } from './map-block';
 import type { MeasuredMap, MeasuredPaddock } from './measure-map';
@@ -36,6 +36,7 @@ export function composeMapBlock(input: MapBlockInput): MapBlock {
   draft.add([text('Paddocks on the map')], 'title');
   draft.add([text(ON_THE_MAP)], 'muted');
   draft.add([text(WATER_RULES)], 'muted');
+  addUnits(draft, units);
   const { postSpacing } = addSettings(draft, MAP_SETTINGS, input.settings, units);
   const totalRow = draft.next();
   const firstRow = totalRow + 3;

@@ -2,13 +2,15 @@
 import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
-import type { UnitSystem } from '../../units/units';
+import { symbolOf, type UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { roundUp } from '../formula-parts';
-import { addSettings, type SettingSpec, type SettingValues } from '../settings';
+import { addSettings, addUnits, type SettingSpec, type SettingValues } from '../settings';
 
 export const PEN_BLOCK = 'SOUNDER_TRAINING_PEN';
 export const PEN_HEADINGS = ['Item', 'Need', 'Unit', 'On hand', 'To buy'] as const;
+
+export const HEIGHTS_LABEL = 'Wire heights';
 
 export type PenKey = 'head' | 'weight' | 'panel' | 'spacing' | 'area' | 'strands';
 export type PenSettings = SettingValues<PenKey>;
@@ -74,6 +76,8 @@ export const POST_SIDES =
 
 /** What TRAINING_PEN answers with, row by row. "live wire" and insulators are for one wire. */
 const LINES = ['panels', 'side', 'posts', 'clips', 'insulators', 'wire', 'highest'] as const;
+/** Rows that one TRAINING_PEN call fills. */
+export const PEN_LINES = LINES.length;
 const COUNTED: readonly string[] = ['panels', 'posts', 'clips'];
 
 const INPUT_ROW: readonly BlockStyle[] = ['plain', 'plain', 'muted', 'input', 'plain'];
@@ -92,6 +96,7 @@ export function composePenBlock(
   draft.add([text('Change a setting here and the list follows.')], 'muted');
   for (const caution of PEN_CAUTIONS) draft.add([text(caution)], 'warning');
   draft.add([text(POST_SIDES)], 'muted');
+  addUnits(draft, units);
   const set = addSettings(draft, PEN_SETTINGS, settings, units);
   draft.add();
   draft.add(PEN_HEADINGS.map(text), 'heading');
@@ -99,7 +104,7 @@ export function composePenBlock(
   addWires(draft, set, onHand, first);
   draft.add();
   const heights = formula(`=STRAND_HEIGHTS(${set.weight};${set.strands};"${units}")`, '0.0');
-  draft.add([text(`Wire heights (${units === 'US' ? 'in' : 'cm'})`), heights, BLANK, BLANK]);
+  draft.add([text(`${HEIGHTS_LABEL} (${symbolOf('height', units)})`), heights, BLANK, BLANK]);
   draft.add(
     [text('Lowest first. Certainty of each height: see STRAND_HEIGHTS in “Work out a number”.')],
     'muted',

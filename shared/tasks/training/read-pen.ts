@@ -2,7 +2,7 @@ import type { BlockContent } from '../../block/read-block';
 import type { BlockCell } from '../../contract';
 import { rowsBetween } from '../rows-between';
 import { readSettings, type SettingsRead } from '../settings';
-import { PEN_HEADINGS, PEN_SETTINGS, type PenKey } from './pen-block';
+import { HEIGHTS_LABEL, PEN_HEADINGS, PEN_LINES, PEN_SETTINGS, type PenKey } from './pen-block';
 
 export interface PenRead {
   readonly settings: SettingsRead<PenKey>;
@@ -16,4 +16,14 @@ export function readPen(block: BlockContent): PenRead {
     settings: readSettings(block, PEN_SETTINGS),
     onHand: rowsBetween(block, PEN_HEADINGS).map((row) => row.kept('On hand')),
   };
+}
+
+/** The same block without the cells that the two cell functions fill: nobody typed those. */
+export function withoutAnswers(block: BlockContent): BlockContent {
+  const head = block.values.findIndex((row) => PEN_HEADINGS.every((heading) => row.includes(heading)));
+  const values = block.values.map((row, r) => {
+    if (head >= 0 && r > head && r <= head + PEN_LINES) return row.map((value, c) => (c < 3 ? '' : value));
+    return String(row[0]).startsWith(HEIGHTS_LABEL) ? row.map((value, c) => (c === 0 ? value : '')) : row;
+  });
+  return { ...block, values };
 }

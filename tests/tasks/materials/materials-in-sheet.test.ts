@@ -15,8 +15,8 @@ import { NOTHING_TYPED, readMaterials } from '../../../shared/tasks/materials/re
 import { insideSettings, startSettings } from '../../../shared/tasks/settings';
 import { fromInside, type UnitSystem } from '../../../shared/units/units';
 import { openWorkbook, type Workbook } from '../../../src/preview/headless';
-import { beside, cellBeside, errorsIn, readFromSheet, writeInSheet } from '../sheet-block';
 import { scriptText } from '../script-text';
+import { beside, cellBeside, errorsIn, readFromSheet, writeInSheet } from '../sheet-block';
 
 const FOOT = 0.3048;
 

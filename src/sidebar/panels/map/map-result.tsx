@@ -1,24 +1,21 @@
 /** Numbers, drawing and list of a map, and the way into the sheet. */
 import { useMemo, useState } from 'preact/hooks';
-import type { Overview } from '../../../../shared/contract';
 import { composeMapBlock } from '../../../../shared/tasks/map/compose-map-block';
 import { NEIGHBOUR_TOLERANCE_METERS } from '../../../../shared/tasks/map/find-neighbours';
 import { MAP_BLOCK, MAP_SETTINGS } from '../../../../shared/tasks/map/map-block';
 import { keptInMap, withoutMeasured } from '../../../../shared/tasks/map/map-from-block';
 import type { FarmMap, Role } from '../../../../shared/tasks/map/map-model';
 import { measureMap } from '../../../../shared/tasks/map/measure-map';
-import {
-  insideSettings,
-  readSettings,
-  type SettingSpec,
-  startSettings,
-} from '../../../../shared/tasks/settings';
+import { insideSettings, readSettings, readUnits, type SettingSpec } from '../../../../shared/tasks/settings';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { unitsOfLocale } from '../../numbers/units-of-locale';
 import { Notice } from '../../parts/notice';
-import { readTypedSettings, SettingsFields, type TypedSettings } from '../../parts/settings-fields';
+import { SettingsFields } from '../../parts/settings-fields';
+import { useSettings } from '../../parts/settings-state';
+import { standingBlock } from '../../parts/standing-block';
 import { UnitsChoice } from '../../parts/units-choice';
+import type { Book } from '../../parts/use-book';
 import { type Compose, WriteBlock } from '../../parts/write-block';
 import { MapDrawing } from './map-drawing';
 import { MapNumbers } from './map-numbers';
@@ -26,7 +23,7 @@ import { MapWarnings } from './map-warnings';
 import { SetbackNote } from './setback-note';
 
 interface Props {
-  readonly file: Overview;
+  readonly book: Book;
   readonly map: FarmMap;
   readonly roles: readonly Role[];
   readonly onReread: () => void;
@@ -47,30 +44,29 @@ const SPECS: readonly SettingSpec<Key>[] = [
   },
 ];
 
-export function MapResult({ file, map, roles, onReread }: Props) {
-  const [units, setUnits] = useState<UnitSystem>(() => unitsOfLocale(file.locale));
-  const [typed, setTyped] = useState<TypedSettings<Key>>({});
-  const comma = decimalComma(file.locale);
-  const read = readTypedSettings(SPECS, typed, startSettings(SPECS, units), { units, comma });
-  const { postSpacing = 8, tolerance = 0 } = insideSettings(SPECS, read.values, units);
+export function MapResult({ book, map, roles, onReread }: Props) {
+  const standing = standingBlock(book, MAP_BLOCK);
+  const standingUnits = standing && readUnits(standing);
+  const [chosenUnits, setUnits] = useState<UnitSystem>(() => unitsOfLocale(book.overview.locale));
+  const units = standingUnits ?? chosenUnits;
+  const on = { units, comma: decimalComma(book.overview.locale) };
+  const settings = useSettings<Key>(SPECS, standing ? readSettings(standing, MAP_SETTINGS).values : {}, on);
+  const { read, typed } = settings;
+  const { postSpacing: spacing = 8, tolerance = 0 } = insideSettings(SPECS, read.values, units);
   const measured = useMemo(() => {
     if (!read.ok) return undefined;
     const shapes = map.shapes.map((shape, i) => ({ ...shape, role: roles[i] ?? 'other' }));
-    return measureMap(shapes, postSpacing, tolerance);
-  }, [map, roles, read.ok, postSpacing, tolerance]);
+    return measureMap(shapes, spacing, tolerance);
+  }, [map, roles, read.ok, spacing, tolerance]);
   const compose: Compose = (origin, old) => {
     if (!measured) throw new Error('Correct the numbers above first.');
-    const stood = old && readSettings(old, MAP_SETTINGS).values;
-    const settings = {
-      postSpacing:
-        typed.postSpacing === undefined
-          ? (stood?.postSpacing ?? read.values.postSpacing)
-          : read.values.postSpacing,
-    };
+    // A spacing that was changed in the sheet since the page read it counts, unless one was typed here.
+    const stood = old && readSettings(old, MAP_SETTINGS).values.postSpacing;
+    const postSpacing = typed.postSpacing === undefined && stood ? stood : read.values.postSpacing;
     const kept = old && keptInMap(old, units);
     return composeMapBlock({
       map: measured,
-      settings,
+      settings: { postSpacing },
       units,
       origin,
       notes: kept?.notes ?? new Map(),
@@ -79,22 +75,15 @@ export function MapResult({ file, map, roles, onReread }: Props) {
   };
   return (
     <>
-      <UnitsChoice units={units} onChange={setUnits} />
-      <SettingsFields
-        specs={SPECS}
-        typed={typed}
-        read={read}
-        units={units}
-        comma={comma}
-        onChange={setTyped}
-      />
+      {!standingUnits && <UnitsChoice units={units} onChange={setUnits} />}
+      <SettingsFields specs={SPECS} {...settings} {...on} onChange={settings.setTyped} />
       {measured && measured.paddocks.length === 0 && (
         <Notice kind="warning">None of the shapes is a paddock. Say above which areas are.</Notice>
       )}
       {measured && measured.paddocks.length > 0 && (
         <>
           <h2>3. The drawing</h2>
-          <MapWarnings map={measured} units={units} spacingMeters={postSpacing} />
+          <MapWarnings map={measured} units={units} spacingMeters={spacing} />
           <MapDrawing map={measured} units={units} />
           <MapNumbers map={measured} units={units} />
           <SetbackNote map={measured} units={units} />
@@ -107,7 +96,7 @@ export function MapResult({ file, map, roles, onReread }: Props) {
             name={MAP_BLOCK}
             what="the map table"
             tabName="Map"
-            file={file}
+            file={book.overview}
             compose={compose}
             mustKeep={(old) => withoutMeasured(old, units)}
             onDone={onReread}
