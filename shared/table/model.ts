@@ -59,6 +59,8 @@ export interface OldRow {
   /** Moved in if typed, else planned in. */
   readonly inDay?: Day;
   readonly head?: number;
+  /** Set where the head was typed over the lookup in the group list. */
+  readonly isHeadTyped?: true;
   readonly startWeightKg?: number;
   readonly growthDays?: number;
   readonly dailyGainKg?: number;

@@ -166,7 +166,10 @@ function dateCall(day: Day): string {
 function restDueCell({ input, frame, rows, i, setting }: MoveContext, row: TableRow, at: number): BlockCell {
   const { rest } = input.settings.rules;
   const paddock = row.paddockIndex === undefined ? undefined : input.problem.paddocks[row.paddockIndex];
-  if (paddock?.restDays !== undefined) return number(restDue(paddock, rest, row.inDay), WHOLE);
+  if (paddock?.restDays !== undefined) {
+    const own = String(restDue(paddock, rest, row.inDay));
+    return formula(restDueFormula(frame, at, own, false), WHOLE);
+  }
   if (rest.kind === 'fixed') return formula(restDueFormula(frame, at, setting('restDays')!, false), WHOLE);
   if (rest.kind === 'monthly')
     return formula(restDueFormula(frame, at, setting('restByMonth')!, true), WHOLE);

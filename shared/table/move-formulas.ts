@@ -94,7 +94,7 @@ export function restBeforeFormula(frame: TableFrame, row: number): string {
   return `=IF(${at('lastOut')}>0;${at('inDay')}-${at('lastOut')};"")`;
 }
 
-/** Rest due by the settings cell (one number) or the twelve settings cells (the month last left). */
+/** Rest due by a whole number, a settings cell or the twelve settings cells (the month last left). */
 export function restDueFormula(frame: TableFrame, row: number, setting: string, monthly: boolean): string {
   const { at } = windows(frame, row);
   const due = monthly ? `INDEX(${setting};1;MONTH(${at('lastOut')}))` : setting;

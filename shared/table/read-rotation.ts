@@ -7,9 +7,9 @@ import { type Quantity, toInside, type UnitSystem } from '../units/units';
 import { COLUMNS, type ColumnKey, columnOfHeading } from './columns';
 import { cellWords } from './kept-lines';
 import type { ExtraColumn, KeptCell, OldRotation, OldRow, TableProblem } from './model';
-import { readSettings, settingOfLabel, settingsTitleRow } from './read-settings';
-import { HINT, KEPT_TITLE } from './rotation-block';
-import type { SettingKey } from './settings-rows';
+import { readSettings, settingsTitleRow } from './read-settings';
+import { KEPT_TITLE } from './rotation-block';
+import { keptAlready, strayCells, straysAround } from './strays';
 
 /** The block with what is needed to find things in it. */
 interface Reading {
@@ -156,10 +156,19 @@ function readRow(reading: Reading, r: number): OldRow {
     group: cellText(valueAt(reading, r, 'group')),
     paddock: cellText(valueAt(reading, r, 'paddock')),
     ...given(row),
+    ...(isHeadTyped(reading, r) && { isHeadTyped: true as const }),
     cover: keptAt(reading, r, columns.get('cover')),
     note: keptAt(reading, r, columns.get('note')),
     extras: reading.extras.map(({ column }) => keptAt(reading, r, column)),
   };
+}
+
+/** A plain number where other rows look the head up. */
+function isHeadTyped({ block, columns, headingRow, endRow }: Reading, r: number): boolean {
+  const column = columns.get('head');
+  if (column === undefined || block.formulas[r]![column] !== '' || block.values[r]![column] === '')
+    return false;
+  return block.formulas.slice(headingRow + 1, endRow).some((row) => row[column] !== '');
 }
 
 /** A name as it stands, white space included. */
@@ -199,60 +208,4 @@ function typedDays(reading: Reading, r: number): number | undefined {
     sentence: `${cell}: days must be a whole number from 1 up, got ${describeWire(value)}`,
   });
   return undefined;
-}
-
-/** Lines that an earlier rebuild kept below the table. */
-function keptAlready({ values }: BlockContent, endRow: number): string[] {
-  const at = values.findIndex((row, r) => r >= endRow && row.includes(KEPT_TITLE));
-  if (at < 0) return [];
-  const column = values[at]!.indexOf(KEPT_TITLE);
-  const lines: string[] = [];
-  for (let r = at + 1; r < values.length && cellWords(values[r]![column]!) !== ''; r++) {
-    lines.push(cellText(values[r]![column]!));
-  }
-  return lines;
-}
-
-/** Things typed into a row of the table that is no move: a remark between the rows. */
-function strayCells(reading: Reading, r: number): string[] {
-  const { block, headingRow, columns } = reading;
-  const spills = new Set([columns.get('weightIn'), columns.get('feed'), columns.get('water')]);
-  const words = block.values[r]!.flatMap((value, c) => {
-    const isOurs = block.formulas[r]![c] !== '' || spills.has(c);
-    return isOurs || cellWords(value) === '' ? [] : [cellWords(value)];
-  });
-  const isAnchor = r === headingRow + 1;
-  return words.length === 0
-    ? []
-    : [`${isAnchor ? 'Under the headings' : `Row ${block.info.row + r}`}: ${words.join('; ')}`];
-}
-
-/** Things typed beside the title, the warnings and the settings, where we write nothing. */
-function straysAround({ block, headingRow }: Reading, titleRow: number): string[] {
-  const lines: string[] = [];
-  for (const [r, row] of block.values.entries()) {
-    const isAbove = r < headingRow;
-    const isBelow = titleRow >= 0 && r > titleRow;
-    if (!isAbove && !isBelow) continue;
-    const filled = row.filter((cell) => cellWords(cell) !== '');
-    const typed = filled.slice(isAbove ? 1 : settingCells(filled));
-    if (typed.length === 0 || filled[0] === HINT) continue;
-    lines.push(`Row ${block.info.row + r}: ${typed.map(cellWords).join('; ')}`);
-  }
-  return lines;
-}
-
-const SEVERAL_VALUES: readonly (SettingKey | undefined)[] = [
-  'restByMonth',
-  'growthByMonth',
-  'noMoves',
-  'paddockList',
-  'groupList',
-];
-
-/** How many cells of a settings row are the setting's own. */
-function settingCells(filled: readonly WireCell[]): number {
-  const key = filled[0] === undefined ? undefined : settingOfLabel(filled[0]);
-  if (key === undefined) return 0;
-  return SEVERAL_VALUES.includes(key) ? filled.length : 2;
 }

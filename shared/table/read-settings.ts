@@ -1,18 +1,6 @@
-import { columnNumber } from '../block/column-number';
 import { type BlockContent, cutBlock } from '../block/read-block';
 import type { BlockInfo, TabContent, WireCell } from '../contract';
-import type { Day } from '../core/calendar/day';
 import { cellOnTab } from '../lists/cell-on-tab';
-import { LIST_UNITS, type ListUnit } from '../lists/list-units';
-import {
-  GROUP_FIELDS,
-  type GroupList,
-  type ListKind,
-  type ListOf,
-  PADDOCK_FIELDS,
-  type PaddockList,
-} from '../lists/model';
-import { dayIn, describeWire } from '../lists/read-list-cell';
 import type { RestRule } from '../plan/model';
 import { toInside, type UnitSystem } from '../units/units';
 import {
@@ -21,6 +9,18 @@ import {
   type RotationSettings,
   type TableProblem,
 } from './model';
+import { savedLists } from './saved-lists';
+import {
+  dateOf,
+  datesOf,
+  got,
+  numberOf,
+  type SettingLine,
+  twelve,
+  Unreadable,
+  unitsOf,
+  weekdaysOf,
+} from './setting-values';
 import { REST_KINDS, SETTING_LABELS, SETTINGS_TITLE, type SettingKey, WEEKDAYS } from './settings-rows';
 
 export interface SettingsRead {
@@ -28,16 +28,6 @@ export interface SettingsRead {
   readonly settings: RotationSettings | undefined;
   readonly problems: readonly TableProblem[];
 }
-
-/** Values of a setting, blanks left out, with the cell each stood in. */
-interface Line {
-  readonly values: readonly WireCell[];
-  readonly cells: readonly string[];
-  readonly label: string;
-}
-
-/** Thrown inside only: gathered as a problem with its cell. */
-class Unreadable extends Error {}
 
 /** The settings that a rotation block was built with, from its cells; the grower may have changed them there. */
 export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
@@ -50,7 +40,10 @@ export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
     };
   }
   const problems: TableProblem[] = [];
-  const read = <Value>(key: SettingKey, parse: (line: Line | undefined) => Value): Value | undefined => {
+  const read = <Value>(
+    key: SettingKey,
+    parse: (line: SettingLine | undefined) => Value,
+  ): Value | undefined => {
     const line = lines.get(key);
     try {
       return parse(line);
@@ -101,11 +94,11 @@ export function settingOfLabel(label: WireCell): SettingKey | undefined {
   return keys.find((key) => bare(SETTING_LABELS[key]) === bare(label));
 }
 
-function settingLines(block: BlockContent): Map<SettingKey, Line> | undefined {
+function settingLines(block: BlockContent): Map<SettingKey, SettingLine> | undefined {
   const top = settingsTitleRow(block);
   if (top < 0) return undefined;
   const labelColumn = block.values[top]!.indexOf(SETTINGS_TITLE);
-  const lines = new Map<SettingKey, Line>();
+  const lines = new Map<SettingKey, SettingLine>();
   for (const [r, row] of block.values.entries()) {
     const key = r > top ? settingOfLabel(row[labelColumn]!) : undefined;
     if (!key) continue;
@@ -113,7 +106,6 @@ function settingLines(block: BlockContent): Map<SettingKey, Line> | undefined {
     const at = (c: number): string => cellOnTab(block.info.tab, block.info.row + r, block.info.column + c);
     const before = lines.get(key);
     lines.set(key, {
-      label: SETTING_LABELS[key],
       values: [...(before?.values ?? []), ...filled.map(({ value }) => value)],
       cells: [...(before?.cells ?? []), ...filled.map(({ c }) => at(c)), at(labelColumn + 1)],
     });
@@ -121,61 +113,7 @@ function settingLines(block: BlockContent): Map<SettingKey, Line> | undefined {
   return lines;
 }
 
-function got(line: Line | undefined): string {
-  return `got ${line && line.values.length > 0 ? line.values.map(describeWire).join(', ') : 'a blank'}`;
-}
-
-function numberOf(line: Line | undefined, least: number): number {
-  const [value] = line?.values ?? [];
-  if (typeof value !== 'number' || value < least)
-    throw new Unreadable(`be a number from ${least} up, ${got(line)}`);
-  return value;
-}
-
-function twelve(line: Line | undefined): number[] {
-  const numbers = (line?.values ?? []).filter(
-    (value): value is number => typeof value === 'number' && value >= 0,
-  );
-  if (numbers.length !== 12 || line?.values.length !== 12) {
-    throw new Unreadable(`be twelve numbers of 0 or more, January first, ${got(line)}`);
-  }
-  return numbers;
-}
-
-function dateOf(line: Line | undefined): Day {
-  const day = dayIn(line?.values[0] ?? '');
-  if (day === undefined) throw new Unreadable(`be a date, ${got(line)}`);
-  return day;
-}
-
-function datesOf(line: Line | undefined): Day[] {
-  return (line?.values ?? []).map((value) => {
-    const day = dayIn(value);
-    if (day === undefined) throw new Unreadable(`be dates, got ${describeWire(value)}`);
-    return day;
-  });
-}
-
-function unitsOf(line: Line | undefined): UnitSystem {
-  const text = String(line?.values[0] ?? '').toLowerCase();
-  if (text === 'us') return 'US';
-  if (text === 'metric') return 'metric';
-  throw new Unreadable(`be "US" or "metric", ${got(line)}`);
-}
-
-function weekdaysOf(line: Line | undefined): boolean[] {
-  const words = String(line?.values[0] ?? '')
-    .toLowerCase()
-    .split(/[^\p{L}]+/u)
-    .filter((word) => word !== '');
-  const known = words.map((word) => WEEKDAYS.findIndex((day) => word.startsWith(day.toLowerCase())));
-  if (known.length === 0 || known.includes(-1)) {
-    throw new Unreadable(`be days of the week such as "Tue, Sat", ${got(line)}`);
-  }
-  return WEEKDAYS.map((_, i) => known.includes(i));
-}
-
-type Read = <Value>(key: SettingKey, parse: (line: Line | undefined) => Value) => Value | undefined;
+type Read = <Value>(key: SettingKey, parse: (line: SettingLine | undefined) => Value) => Value | undefined;
 
 function restOf(read: Read): RestRule | undefined {
   const kind = read('rest', (line) => {
@@ -198,35 +136,4 @@ function restOf(read: Read): RestRule | undefined {
 
 function withLimit(limit: number | undefined, system: UnitSystem): { groundLimit?: number } {
   return limit === undefined ? {} : { groundLimit: toInside(limit, 'massPerArea', system) };
-}
-
-function savedLists(lines: ReadonlyMap<SettingKey, Line>): RotationSettings['lists'] {
-  const paddocks = listOf('paddocks', lines.get('paddockList')) as PaddockList | undefined;
-  const groups = listOf('groups', lines.get('groupList')) as GroupList | undefined;
-  return { ...(paddocks && { paddocks }), ...(groups && { groups }) };
-}
-
-/** "area = C, ac" in a cell each; what cannot be read is left out, for the lists are looked for anew anyway. */
-function listOf(kind: ListKind, line: Line | undefined): (ListOf<string> & { kind: ListKind }) | undefined {
-  const [tab, rows, ...fields] = (line?.values ?? []).map(String);
-  const at = /row (\d+).*rows (\d+) to (\d+)/.exec(rows ?? '');
-  if (tab === undefined || !at) return undefined;
-  const columns: Record<string, number> = {};
-  const units: Record<string, ListUnit> = {};
-  const known: readonly string[] = kind === 'paddocks' ? PADDOCK_FIELDS : GROUP_FIELDS;
-  for (const text of fields) {
-    const [, field, letters, unit] = /^(\w+) = ([A-Z]+)(?:, (.+))?$/.exec(text) ?? [];
-    if (field === undefined || letters === undefined || !known.includes(field)) continue;
-    columns[field] = columnNumber(letters);
-    if (unit !== undefined && unit in LIST_UNITS) units[field] = unit as ListUnit;
-  }
-  return {
-    kind,
-    tab,
-    headingRow: Number(at[1]),
-    firstRow: Number(at[2]),
-    lastRow: Number(at[3]),
-    columns,
-    units,
-  };
 }

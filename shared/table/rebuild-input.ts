@@ -41,7 +41,8 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const split = [...groups.values()].map((rows) => splitGroup(rows, now));
   const past = split.flatMap((part) => part.past).sort((a, b) => a.inDay - b.inDay);
   const future = split.flatMap((part) => part.future);
-  const keep = { past, future, extraColumns: old.extraColumns, keptLines: old.keptLines };
+  const keptLines = [...old.keptLines, ...future.flatMap(typedHead)];
+  const keep = { past, future, extraColumns: old.extraColumns, keptLines };
   if (past.length === 0) {
     return { ...keep, problem: { paddocks: now.paddocks, groups: now.groups, rules: now.rules }, notes: [] };
   }
@@ -64,6 +65,13 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
     },
     notes,
   };
+}
+
+/** The plan takes the head from the group list, so a head typed into a move to come is kept as a line. */
+function typedHead({ group, paddock, inDay, head, isHeadTyped }: OldRow): string[] {
+  if (!isHeadTyped || head === undefined) return [];
+  const day = inDay === undefined ? '' : ` ${isoFromDay(inDay)}`;
+  return [`${group}, ${paddock}${day}: head ${head} was typed; the table takes it from the group list`];
 }
 
 function bySameGroup(rows: readonly OldRow[]): Map<string, OldRow[]> {

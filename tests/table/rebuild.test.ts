@@ -115,6 +115,7 @@ describe('rebuild', () => {
     type('Note', reds[1]!, '=1+1');
     type('Note', blacks[0]!, 'wet, water line froze');
     type('Note', reds[4]!, 'vet comes');
+    type('Head', reds[5]!, '9');
     const today = reds[1]!.inDay! + 5;
     const { old, again, plan, changes } = rebuild(farm, today);
     expect(again.past.map(keyOf)).toEqual([
@@ -157,6 +158,9 @@ describe('rebuild', () => {
     const notes = after.rows.map((row) => row.note.value);
     expect(notes.includes('vet comes') || after.keptLines.some((line) => line.includes('vet comes'))).toBe(
       true,
+    );
+    expect(after.keptLines).toContain(
+      `Reds, ${reds[5]!.paddock} ${isoFromDay(reds[5]!.inDay! + 4)}: head 9 was typed; the table takes it from the group list`,
     );
     // Once more, the same day: nothing to change.
     expect(rebuild(farm, today).changes).toEqual(['The rest of the plan stays as it is.']);
