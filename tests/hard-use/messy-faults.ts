@@ -1,0 +1,47 @@
+/** Mistakes as they stand in real lists: each spoils one cell, and the refusal has to name that cell. */
+import type { StartCell } from '../../src/preview/headless';
+
+export interface Fault {
+  readonly list: 'paddocks' | 'groups';
+  /** Key of the column whose cell is spoilt and named. */
+  readonly column: string;
+  /** Position of the item; the first ones where the list is shorter. */
+  readonly item: number;
+  readonly cell: StartCell;
+}
+
+const ERRORS: readonly StartCell[] = ['=1/0', '=NA()', '=NOT_A_FUNCTION(1)', '=#REF!+1'];
+const NO_NUMBER: readonly StartCell[] = [
+  ...ERRORS,
+  { text: 'about half' },
+  { text: 'n/a' },
+  true,
+  { text: '1 2' },
+];
+const NO_DATE: readonly StartCell[] = [
+  ...ERRORS,
+  { text: 'early May' },
+  { text: '5/1/2026' },
+  { text: '2026-02-30' },
+  { text: '2026-13-01' },
+  'yes',
+  12.5,
+];
+const of = (list: Fault['list'], column: string, cells: readonly StartCell[]) =>
+  cells.map((cell) => ({ list, column, cell }));
+
+export const FAULTS: readonly Omit<Fault, 'item'>[] = [
+  ...of('paddocks', 'area', [...NO_NUMBER, '', 0, -2, { text: '-2' }, { text: '3 lb' }]),
+  ...of('paddocks', 'paddock', ['=NA()', '=1/0', '']),
+  ...of('paddocks', 'lastUsed', NO_DATE),
+  ...of('paddocks', 'openFrom', NO_DATE),
+  ...of('paddocks', 'openUntil', NO_DATE),
+  ...of('paddocks', 'rest', [...NO_NUMBER, -1]),
+  ...of('paddocks', 'adjoining', ['=NA()', { text: 'nowhere at all' }, true]),
+  ...of('groups', 'head', [...NO_NUMBER, '', 0, -3, 2.5, { text: 'ten' }]),
+  ...of('groups', 'weight', [...NO_NUMBER, '', 0, -60]),
+  ...of('groups', 'weighedOn', [...NO_DATE, '']),
+  ...of('groups', 'gain', [...NO_NUMBER, -1]),
+  ...of('groups', 'group', ['=NA()', '']),
+  ...of('groups', 'from', NO_DATE),
+];

@@ -1,0 +1,116 @@
+/** Opens one messy workbook, builds the table in it, and judges what came of it. */
+import { expect } from 'vitest';
+import { openWorkbook, type Workbook } from '../../src/preview/headless';
+import { tableFaults } from './check-table';
+import { AREA_UNITS, MASS_UNITS } from './messy-farm';
+import type { MessyWorkbook } from './messy-workbook';
+import { buildRotation, type Outcome } from './rotation-task';
+import { sheetPicture } from './sheet-picture';
+
+export type Kind = 'written' | 'no plan' | 'refused, cell named' | 'place taken, cell named';
+
+export async function messyRun(messy: MessyWorkbook, codeJs: string): Promise<Kind> {
+  const { farm, place, wrong, inTheWay } = messy;
+  const workbook = await openWorkbook({ ...messy.options, codeJs });
+  decorate(workbook, messy);
+  const before = sheetPicture(workbook);
+  if (!messy.coloured) workbook.failOn('setBackgrounds');
+  const outcome = buildRotation(workbook, { rules: farm.rules, place });
+  if (outcome.kind === 'written') {
+    expect(sheetPicture(workbook, outcome.info)).toBe(before);
+    expect(wrong, 'a wrong cell was passed over').toEqual([]);
+    expect(inTheWay).toBeUndefined();
+    expect(outcome.note === '', outcome.note).toBe(messy.coloured);
+    expectTruth(messy, outcome);
+    expect(tableFaults(workbook, outcome.info, outcome.problem, outcome.plan, outcome.units)).toEqual([]);
+    return 'written';
+  }
+  expect(sheetPicture(workbook)).toBe(before);
+  if (outcome.kind === 'no plan') {
+    expect(farm.mustHavePlan, outcome.reason).toBe(false);
+    expect(wrong).toEqual([]);
+    expect(outcome.reason).toMatch(/[a-z]{3}/);
+    return 'no plan';
+  }
+  const said = outcome.sentences.join('\n');
+  for (const { tab, a1 } of wrong) {
+    const named = outcome.sentences.some(
+      (sentence) =>
+        sentence.startsWith(`${tab}!${a1}: `) || sentence.startsWith(`'${tab.replace(/'/g, "''")}'!${a1}: `),
+    );
+    expect(named, `${tab}!${a1} is not named in\n${said}`).toBe(true);
+  }
+  if (wrong.length > 0) return 'refused, cell named';
+  expect(inTheWay, said).toBeDefined();
+  expect(said).toContain(`something stands in ${inTheWay}`);
+  return 'place taken, cell named';
+}
+
+/** Hidden rows, notes and a filter: what people do with the mouse. */
+function decorate(workbook: Workbook, { hiddenRows, notes, filtered }: MessyWorkbook): void {
+  const { book } = workbook.state;
+  for (const { tab, rows } of hiddenRows) {
+    if (rows.length > 0)
+      book.must({ type: 'HIDE_COLUMNS_ROWS', sheetId: book.idOf(tab), dimension: 'ROW', elements: rows });
+  }
+  for (const { tab, a1, note } of notes) workbook.gate.uncounted(() => workbook.range(tab, a1).setNote(note));
+  if (!filtered) return;
+  const sheetId = book.idOf(filtered.tab)!;
+  const zone = book.model.getters.getRangeFromSheetXC(sheetId, filtered.a1).zone;
+  book.must({
+    type: 'CREATE_TABLE',
+    sheetId,
+    ranges: [book.rangeData(sheetId, zone)],
+    config: {
+      hasFilters: true,
+      totalRow: false,
+      firstColumn: false,
+      lastColumn: false,
+      numberOfHeaders: 1,
+      bandedRows: false,
+      bandedColumns: false,
+      styleId: 'TableStyleMedium5',
+    },
+    tableType: 'static',
+  });
+  book.must({
+    type: 'UPDATE_FILTER',
+    sheetId,
+    row: zone.top,
+    col: zone.left,
+    value: { filterType: 'values', hiddenValues: ['north', 'south'] },
+  });
+}
+
+/** The lists as read are the lists as made, every amount in SI. */
+function expectTruth(
+  { farm, areaUnit, massUnit }: MessyWorkbook,
+  { problem }: Extract<Outcome, { kind: 'written' }>,
+): void {
+  const near = (value: number | undefined) => (value === undefined ? undefined : expect.closeTo(value, 6));
+  expect(
+    problem.paddocks.map((one) => ({ ...one, adjoins: one.adjoins && [...one.adjoins].sort() })),
+  ).toEqual(
+    farm.paddocks.map(({ name, area, rest, openFrom, openUntil, lastUsed, adjoins }) => ({
+      name,
+      areaSquareMeters: near(area * AREA_UNITS[areaUnit]),
+      openFrom,
+      openUntil,
+      lastUsed,
+      restDays: rest,
+      adjoins: adjoins && [...adjoins].sort(),
+    })),
+  );
+  const kg = MASS_UNITS[massUnit];
+  expect(problem.groups).toEqual(
+    farm.groups.map(({ name, head, weight, weighedOn, gain, from, until }) => ({
+      name,
+      head,
+      weightKg: near(weight * kg),
+      weighedOn,
+      dailyGainKg: gain === undefined ? undefined : near(gain * kg),
+      from: from ?? farm.rules.seasonStart,
+      until,
+    })),
+  );
+}

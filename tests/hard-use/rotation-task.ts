@@ -1,0 +1,161 @@
+/**
+ * The rotation task from the tabs to the written table, by the very functions that the sidebar's panel calls and in
+ * the same order: read the file, find and read the lists, read the rules from the form, plan, write.
+ */
+import type { BlockInfo, Overview, TabContent, WriteDone } from '../../shared/contract';
+import { dayFromIso } from '../../shared/core/calendar/day';
+import { findLists } from '../../shared/lists/find-lists';
+import type { FoundList, GroupList, ListKind, PaddockList } from '../../shared/lists/model';
+import { readGroups } from '../../shared/lists/read-groups';
+import { readPaddocks } from '../../shared/lists/read-paddocks';
+import { explainPlan } from '../../shared/plan/explain-plan';
+import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
+import { planRotation } from '../../shared/plan/plan-rotation';
+import type { OldRotation } from '../../shared/table/model';
+import type { RebuildInput } from '../../shared/table/rebuild-input';
+import { rotationBlock } from '../../shared/table/rotation-block';
+import type { UnitSystem } from '../../shared/units/units';
+import type { Workbook } from '../../src/preview/headless';
+import type { Lists } from '../../src/sidebar/lists/use-lists';
+import { decimalComma } from '../../src/sidebar/numbers/decimal-comma';
+import { unitsOfLocale } from '../../src/sidebar/numbers/units-of-locale';
+import { type OldTable, oldTable, ROTATION_NAME } from '../../src/sidebar/panels/rotation/old-table';
+import { readRules } from '../../src/sidebar/panels/rotation/read-rules';
+import { rulesFormOf, startingRules } from '../../src/sidebar/panels/rotation/rules-form';
+import { seasonOf } from '../../src/sidebar/panels/rotation/season';
+import { tableInput } from '../../src/sidebar/panels/rotation/table-input';
+import type { Book } from '../../src/sidebar/parts/use-book';
+
+export interface Wish {
+  /** Absent: what the form starts with, or the rules of the table that stands there. */
+  readonly rules?: PlanRules;
+  readonly units?: UnitSystem;
+  /** Says above the table what would mend it; takes seconds. */
+  readonly explain?: boolean;
+  /** A table that stands there already is written over in its place. */
+  readonly place?: { at: 'new-tab'; tab: string } | { at: 'area'; tab: string; row: number; column: number };
+}
+
+export type Outcome =
+  | {
+      readonly kind: 'written';
+      readonly info: BlockInfo;
+      readonly note: string;
+      readonly problem: PlanProblem;
+      readonly plan: Plan;
+      readonly units: UnitSystem;
+      readonly rules: PlanRules;
+      readonly old: OldRotation | undefined;
+      readonly rebuild: RebuildInput | undefined;
+    }
+  /** Something in the sheet or the form is wrong: sentences, each with its cell where it is the sheet. */
+  | { readonly kind: 'refused'; readonly sentences: readonly string[] }
+  | {
+      readonly kind: 'no plan';
+      readonly problem: PlanProblem;
+      readonly reason: string;
+      readonly mend: string;
+    };
+
+/** Asks the script; an error comes back as its sentence. */
+export function asked<Reply>(book: Workbook, call: string, request: unknown = {}): Reply {
+  const reply = book.ask(call, request);
+  if (!reply.ok) throw new Error(reply.error);
+  return reply.data as Reply;
+}
+
+export function readBook(workbook: Workbook): Book {
+  const overview = asked<Overview>(workbook, 'overview');
+  const names = overview.tabs.filter(({ rows }) => rows > 0).map(({ name }) => name);
+  const tabs = names.length > 0 ? asked<TabContent[]>(workbook, 'readTabs', { tabs: names }) : [];
+  return { overview, tabs };
+}
+
+/** The lists as the page proposes them, nothing corrected by hand. */
+export function readLists(book: Book, units: UnitSystem): Lists {
+  const all = findLists(book.tabs, book.overview.blocks);
+  const ofKind = (kind: ListKind): FoundList[] => all.filter((list) => list.kind === kind);
+  const found = { paddocks: ofKind('paddocks'), groups: ofKind('groups') };
+  const chosen = { paddocks: found.paddocks[0], groups: found.groups[0] };
+  const tabOf = (list: FoundList | undefined) => book.tabs.find(({ name }) => name === list?.tab);
+  const none = { problems: [], leftOut: [] };
+  const paddockTab = tabOf(chosen.paddocks);
+  const groupTab = tabOf(chosen.groups);
+  const paddocks = paddockTab
+    ? readPaddocks(paddockTab, chosen.paddocks as unknown as PaddockList, units)
+    : { paddocks: [], ...none };
+  const groups = groupTab
+    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units)
+    : { groups: [], ...none };
+  return {
+    found,
+    chosen,
+    choose: () => undefined,
+    paddocks: paddocks.paddocks,
+    groups: groups.groups,
+    problems: [...paddocks.problems, ...groups.problems],
+    leftOut: [...paddocks.leftOut, ...groups.leftOut].map(({ cell }) => cell),
+  };
+}
+
+/** Builds the table, or rebuilds the one that stands there. Two people at once: read with one, write with another. */
+export function buildRotation(workbook: Workbook, wish: Wish = {}): Outcome {
+  return writeRotation(workbook, readBook(workbook), wish);
+}
+
+export function writeRotation(workbook: Workbook, book: Book, wish: Wish = {}): Outcome {
+  const { locale, today } = book.overview;
+  const old = oldTable(book);
+  const settings = old?.rotation.settings;
+  const units = wish.units ?? settings?.unitSystem ?? unitsOfLocale(locale);
+  const lists = readLists(book, units);
+  const comma = decimalComma(locale);
+  const day = dayFromIso(today)!;
+  const given = wish.rules ?? settings?.rules;
+  const form = given ? rulesFormOf(given, units, comma) : startingRules(lists.groups, day);
+  const read = readRules(form, units, comma);
+  const season = seasonOf({ lists, rules: read.rules, old, today: day, countPlannedAsDone: false });
+  if ('missing' in season) {
+    const told = [...lists.problems, ...season.problems].map(({ sentence }) => sentence);
+    return { kind: 'refused', sentences: [season.missing, ...told, ...Object.values(read.problems)] };
+  }
+  const { problem, rules, rebuild } = season;
+  const plan = planRotation(problem);
+  if ('reason' in plan) return { kind: 'no plan', problem, reason: plan.reason, mend: plan.mend ?? '' };
+  const input = tableInput({
+    book,
+    lists,
+    made: { problem, plan, words: wish.explain ? explainPlan(problem, plan) : undefined },
+    rules,
+    unitSystem: units,
+    old,
+    rebuild,
+  });
+  const done = write(workbook, input, wish, old);
+  if (typeof done === 'string') return { kind: 'refused', sentences: [done] };
+  return {
+    kind: 'written',
+    info: done.block,
+    note: done.note,
+    problem,
+    plan,
+    units,
+    rules,
+    old: old?.rotation,
+    rebuild,
+  };
+}
+
+function write(
+  workbook: Workbook,
+  input: Parameters<typeof rotationBlock>[0] extends infer Input ? Omit<Input, 'corner'> : never,
+  { place = { at: 'new-tab', tab: 'Rotation' } }: Wish,
+  old: OldTable | undefined,
+): WriteDone | string {
+  const corner = old ? old.info : place.at === 'area' ? place : { tab: place.tab, row: 1, column: 1 };
+  const { tab, row, column } = corner;
+  const block = rotationBlock({ ...input, corner: { tab, row, column } } as never);
+  const where = old ? { place: { at: 'own' }, expects: old.fingerprint } : { place };
+  const reply = workbook.ask('writeBlock', { ...block, name: ROTATION_NAME, ...where });
+  return reply.ok ? (reply.data as WriteDone) : reply.error;
+}
