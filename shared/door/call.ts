@@ -57,7 +57,9 @@ function makeReady(entry: AnyEntry, args: readonly unknown[], system: UnitSystem
     if (param.kind === 'corners') return single(readCorners(param.name, args[i]));
     const arg = unwrap(args[i]);
     if (!Array.isArray(arg)) return single(readArgument(param, arg, system, edge));
-    return { param, value: undefined, cells: asRows(arg) };
+    // Rows of cells, or a plain list, which counts as one column. Anything uneven is refused with the shape.
+    const cells = Array.isArray(arg[0]) ? (arg as Cells) : asRows(arg);
+    return { param, value: undefined, cells };
   });
 }
 

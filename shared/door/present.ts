@@ -54,7 +54,8 @@ function scaleOf({ quantity }: ColumnOut, system: UnitSystem): Scale {
 }
 
 function shown(inside: number, { factor, offset }: Scale): number {
-  const value = (inside - offset) / factor;
+  // Adding 0 turns −0 into 0.
+  const value = (inside - offset) / factor + 0;
   if (Number.isFinite(value)) return value;
   throw new Refusal('the result', 'be a finite number: check the arguments', plainNumber(value));
 }

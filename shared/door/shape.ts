@@ -20,7 +20,7 @@ export function rangeShape(entry: AnyEntry, args: readonly MaybeRange[]): Shape 
   for (const { param, cells } of args) {
     if (!cells) continue;
     const columns = cells[0]?.length ?? 0;
-    if (cells.some((row) => row.length !== columns)) {
+    if (!isRectangle(cells, columns)) {
       throw new Refusal(param.name, 'be a whole rectangle of cells', 'rows of different lengths');
     }
     if (!shape) {
@@ -36,6 +36,15 @@ export function rangeShape(entry: AnyEntry, args: readonly MaybeRange[]): Shape 
   }
   if (first && shape) refuseTooWide(entry, first, shape);
   return shape;
+}
+
+/** A plain loop: this is one of the few things done for every row before any arithmetic. */
+function isRectangle(cells: Cells, columns: number): boolean {
+  for (let r = 0; r < cells.length; r++) {
+    const row = cells[r];
+    if (!Array.isArray(row) || row.length !== columns) return false;
+  }
+  return true;
 }
 
 function refuseTooWide(entry: AnyEntry, argument: string, { rows, columns }: Shape): void {

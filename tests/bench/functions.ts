@@ -30,7 +30,7 @@ export function timeFunction({ name, args, ranges, bare }: BenchCase): FunctionT
 }
 
 export function benchFunctions(): void {
-  console.log(`Cell functions, ${ROWS} rows, milliseconds (median); ratios against the bare loop\n`);
+  console.log(`Cell functions, ${ROWS} rows, milliseconds (shortest run); ratios against the bare loop\n`);
   console.log('function           one call   single calls   bare loop   one call ÷ bare   single ÷ bare');
   for (const benchCase of CASES) {
     const { name, oneCall, singleCalls, bare } = timeFunction(benchCase);
