@@ -54,7 +54,7 @@ export const SOURCES = {
   },
   edwards2003: {
     citation:
-      'S. A. Edwards, Proceedings of the Nutrition Society 62:257, 2003: outdoor pigs need about 15 % more energy.',
+      'S. A. Edwards, Proceedings of the Nutrition Society 62:257, 2003: outdoor pigs need about 15 % more energy; growing pigs get less than 5 % of it by grazing.',
   },
   mount1971: {
     citation: 'L. E. Mount and others, Animal Production 13:561, 1971: water per feed by temperature.',

@@ -28,7 +28,11 @@ export const FEED_NEEDED = define({
   sources: [
     { source: 'nrc2012', certainty: 'from memory', covers: 'energy intake, 3300 kcal/kg of feed, 5 % waste' },
     { source: 'nrc2012Table', certainty: 'from memory', covers: 'daily gain where none is given' },
-    { source: 'edwards2003', certainty: 'published', covers: 'about 15 % more energy outdoors' },
+    {
+      source: 'edwards2003',
+      certainty: 'published',
+      covers: 'about 15 % more energy outdoors; less than 5 % of needs from grazing',
+    },
   ],
   cautions: [
     GROWING_PIGS_CAUTION,

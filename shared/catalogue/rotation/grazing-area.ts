@@ -35,6 +35,7 @@ export const GRAZING_AREA = define({
   sources: [
     { source: 'pennStateTable', certainty: 'published', covers: 'the table it reproduces' },
     { source: 'cornellWorksheet', certainty: 'published', covers: 'demand ÷ supply × days' },
+    { source: 'edwards2003', certainty: 'published', covers: 'caution: growing pigs and grazing' },
   ],
   cautions: [
     'For stock that live on forage, such as cattle, sheep or dry sows on little grain. Growing pigs get less than 5 % of their feed from pasture: do not size pig paddocks by this.',
