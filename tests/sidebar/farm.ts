@@ -18,10 +18,26 @@ export const PADDOCK_ROWS: readonly (readonly WireCell[])[] = [
   ['Total', 6.35, '', ''],
 ];
 
+const HEADINGS = [
+  'Herd',
+  'No. of pigs',
+  'Avg weight (lb)',
+  'Weighed',
+  'ADG (lb)',
+  'Rotation from',
+  'Ship date',
+];
+
+/** One group that has land enough. */
 export const PIG_ROWS: readonly (readonly WireCell[])[] = [
-  ['Herd', 'No. of pigs', 'Avg weight (lb)', 'Weighed', 'ADG (lb)', 'Rotation from', 'Ship date'],
-  ['Early', 9, 60, { d: '2026-04-28' }, 1.4, { d: '2026-05-02' }, { d: '2026-09-26' }],
-  ['Late', 6, 45, { d: '2026-05-20' }, '', { d: '2026-06-01' }, { d: '2026-10-03' }],
+  HEADINGS,
+  ['Early', 9, 60, { d: '2026-04-28' }, 1.4, { d: '2026-05-02' }, { d: '2026-08-01' }],
+];
+
+/** Two groups for whose 40 days of rest the land does not suffice: 8 open paddocks × 7 days ÷ 2 groups are 28. */
+export const CROWDED_PIG_ROWS: readonly (readonly WireCell[])[] = [
+  ...PIG_ROWS,
+  ['Late', 6, 45, { d: '2026-05-10' }, '', { d: '2026-05-10' }, { d: '2026-07-05' }],
 ];
 
 export function farmSheet(paddocks = PADDOCK_ROWS, pigs = PIG_ROWS): FakeSheet {

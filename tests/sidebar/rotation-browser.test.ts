@@ -1,9 +1,11 @@
 /** "Plan the moves" in a real browser at the sidebar's width. */
+import { readFileSync } from 'node:fs';
+import ICAL from 'ical.js';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../browser/launch';
 import type { FakeSheet } from './fake-sheet';
-import { farmSheet, PADDOCK_ROWS, PIG_ROWS } from './farm';
+import { CROWDED_PIG_ROWS, farmSheet, PADDOCK_ROWS, PIG_ROWS } from './farm';
 import { checkAndShoot, type Opened, openSidebar } from './open-sidebar';
 
 let browser: Browser | undefined;
@@ -25,11 +27,12 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     const opened = await openRotation(sheet);
     const { page } = opened;
     await page.getByText('9 paddocks read, 6.35 ac in all.').waitFor();
-    await page.getByText('2 groups read, 15 pigs in all.').waitFor();
+    await page.getByText('1 group read, 9 pigs in all.').waitFor();
     await page.getByText('Left out as totals').waitFor();
     await checkAndShoot(opened, 'rotation-lists');
     await page.getByRole('button', { name: 'Work out the plan' }).click();
     await page.getByRole('heading', { name: 'Next moves' }).waitFor();
+    await page.getByText('Every paddock gets the rest it is due').waitFor();
     await checkAndShoot(opened, 'rotation-plan');
     await page.getByLabel('Name of the new tab').fill('Land');
     await page.getByText('There is already a tab of this name').waitFor();
@@ -39,8 +42,31 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     expect(sheet.written.map(({ name, place }) => [name, place])).toEqual([
       ['SOUNDER_ROTATION', { at: 'new-tab', tab: 'Moves 2026' }],
     ]);
+    await page.getByRole('button', { name: 'Write the season as a picture in cells' }).click();
+    await page.getByText('The picture stands on “Season”').waitFor();
+    expect(sheet.written[1]?.name).toBe('SOUNDER_SEASON');
     await checkAndShoot(opened, 'rotation-written');
+    await takeAlong(opened);
     expect(opened.errors).toEqual([]);
+  });
+
+  test('too little land is said, with what would mend it, in the page and above the table', async ({
+    skip,
+  }) => {
+    if (!browser) skip();
+    const sheet = farmSheet(PADDOCK_ROWS, CROWDED_PIG_ROWS);
+    const opened = await openRotation(sheet);
+    const { page } = opened;
+    await page.getByText('2 groups read, 15 pigs in all.').waitFor();
+    await page.getByRole('button', { name: 'Work out the plan' }).click({ timeout: 100_000 });
+    await page.getByText('Rest falls short on').waitFor({ timeout: 100_000 });
+    await checkAndShoot(opened, 'rotation-short');
+    await page.getByRole('button', { name: 'Write the table' }).click();
+    await page.getByText('The table stands on').first().waitFor();
+    const told = sheet.written[0]?.cells
+      .flat()
+      .some((cell) => cell.k === 't' && /^Rest falls short/.test(cell.v));
+    expect(told).toBe(true);
   });
 
   test('every problem of a bad list is told with its cell, and nothing can be planned', async ({ skip }) => {
@@ -132,6 +158,24 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await expect.poll(() => sheet.asked.some(({ name }) => name === 'startSample')).toBe(true);
   });
 });
+
+/** The calendar file is saved and the list opens in a window of its own, with the same first move. */
+async function takeAlong({ page }: Opened): Promise<void> {
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Download the calendar file' }).click();
+  const file = await download;
+  expect(file.suggestedFilename()).toBe('pig-moves.ics');
+  const calendar = new ICAL.Component(ICAL.parse(readFileSync(await file.path(), 'utf8')));
+  const popup = page.waitForEvent('popup');
+  await page.getByRole('button', { name: 'Open the list to print' }).click();
+  const list = await popup;
+  await list.getByRole('table').waitFor();
+  const rows = await list.getByRole('row').allInnerTexts();
+  expect(rows.length - 1).toBe(calendar.getAllSubcomponents('vevent').length);
+  expect(rows[1]).toContain('2026-05-02');
+  await list.screenshot({ path: 'test-output/sidebar/print-list.png' });
+  await list.close();
+}
 
 /** Types a day under "Moved in" of the first move in the table; gives its group and paddock. */
 function typeMovedIn(sheet: FakeSheet, day: string): string[] {

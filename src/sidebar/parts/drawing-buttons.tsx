@@ -1,5 +1,6 @@
 import type { RefObject } from 'preact';
 import { Button } from './button';
+import { downloadText } from './download-text';
 
 /** Print a drawing alone on the page, or save it as a file. */
 export function DrawingButtons(props: { svg: RefObject<SVGSVGElement | null>; fileName: string }) {
@@ -16,10 +17,5 @@ export function DrawingButtons(props: { svg: RefObject<SVGSVGElement | null>; fi
 
 function saveSvg(svg: SVGSVGElement, fileName: string): void {
   const text = new XMLSerializer().serializeToString(svg);
-  const url = URL.createObjectURL(new Blob([text], { type: 'image/svg+xml' }));
-  const link = document.createElement('a');
-  link.href = url;
-  link.download = fileName;
-  link.click();
-  URL.revokeObjectURL(url);
+  downloadText(fileName, 'image/svg+xml', text);
 }

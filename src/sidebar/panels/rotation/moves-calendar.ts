@@ -1,6 +1,7 @@
 /** The moves as a calendar file, RFC 5545. */
 import { generateIcsCalendar, type IcsEvent } from 'ts-ics';
 import type { BarnDoorList, BarnDoorMove } from '../../../../shared/table/barn-door-list';
+import { foldLines } from './fold-lines';
 
 /** Noon of the day before: an all-day event begins at midnight. */
 const REMINDER_HOURS = 12;
@@ -11,12 +12,13 @@ const REMINDER_HOURS = 12;
  * @param stamp when the file is made (DTSTAMP)
  */
 export function movesCalendar({ moves, reminders }: BarnDoorList, stamp: Date): string {
-  return generateIcsCalendar({
+  const text = generateIcsCalendar({
     version: '2.0',
     prodId: '-//Sounder Sheet//Rotation//EN',
     name: 'Pig moves',
     events: moves.map((move) => moveEvent(move, reminders, stamp)),
   });
+  return foldLines(text);
 }
 
 function moveEvent(move: BarnDoorMove, reminders: readonly string[], stamp: Date): IcsEvent {

@@ -3,6 +3,7 @@ import { usePage } from '../../page';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import { AllMoves, NextMoves } from './moves-list';
+import { PlanWordsShown } from './plan-words';
 import type { Season } from './season';
 import { SeasonDrawing } from './season-drawing';
 import type { Made, Planner } from './use-plan';
@@ -48,11 +49,12 @@ export function PlanSection({ planner, season, today }: Props) {
   );
 }
 
-function PlanShown({ made: { problem, plan }, today }: { made: Made; today: Day }) {
+function PlanShown({ made: { problem, plan, words }, today }: { made: Made; today: Day }) {
   return (
     <>
       <h3>Next moves</h3>
       <NextMoves problem={problem} plan={plan} today={today} />
+      <PlanWordsShown plan={plan} words={words} />
       <h3>The season</h3>
       <SeasonDrawing problem={problem} plan={plan} />
       <AllMoves problem={problem} plan={plan} />

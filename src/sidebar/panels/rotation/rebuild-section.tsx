@@ -1,21 +1,17 @@
 import { areaA1 } from '../../../../shared/block/a1';
-import { usePage } from '../../page';
 import { Button } from '../../parts/button';
-import { Notice } from '../../parts/notice';
-import type { Work } from '../../parts/use-work';
 import type { OldTable } from './old-table';
 
 interface Props {
   readonly old: OldTable;
   /** What the new table changes, in sentences. */
   readonly changes: readonly string[];
-  readonly work: Work;
+  readonly busy: boolean;
   readonly onWrite: () => void;
 }
 
 /** A table stands already: what building it anew changes, and the button that does it. */
-export function RebuildSection({ old, changes, work, onWrite }: Props) {
-  const { say } = usePage();
+export function RebuildSection({ old, changes, busy, onWrite }: Props) {
   return (
     <>
       <p>
@@ -28,17 +24,9 @@ export function RebuildSection({ old, changes, work, onWrite }: Props) {
           <li key={change}>{change}</li>
         ))}
       </ul>
-      <Button
-        kind="main"
-        disabled={work.busy}
-        onPress={() => {
-          say('Writing the table…');
-          onWrite();
-        }}
-      >
-        {work.busy ? 'Writing…' : 'Build the table anew'}
+      <Button kind="main" disabled={busy} onPress={onWrite}>
+        {busy ? 'Writing…' : 'Build the table anew'}
       </Button>
-      {work.problem && <Notice kind="problem">{work.problem}</Notice>}
     </>
   );
 }

@@ -19,6 +19,8 @@ import { seasonOf } from './season';
 import { tableInput } from './table-input';
 import { TakeAlong } from './take-along';
 import { usePlan } from './use-plan';
+import { useWrite } from './use-write';
+import { WriteOutcome } from './write-outcome';
 import { WriteStep } from './write-step';
 
 interface Props {
@@ -42,6 +44,7 @@ export function RotationSteps({ book, onReread }: Props) {
   const read = readRules(form, units, comma);
   const season = seasonOf({ lists, rules: read.rules, old, today, countPlannedAsDone });
   const planner = usePlan('problem' in season ? season.problem : undefined);
+  const writer = useWrite(onReread);
   return (
     <>
       <h2>1. Your lists</h2>
@@ -52,29 +55,37 @@ export function RotationSteps({ book, onReread }: Props) {
       <h2>3. The plan</h2>
       {old && <OldTableSection old={old} season={season} counted={countPlannedAsDone} onCount={setCount} />}
       <PlanSection planner={planner} season={season} today={today} />
-      {planner.made &&
-        (planner.stale || 'missing' in season ? (
-          <p>Work the plan out again before you write it.</p>
-        ) : (
-          <IntoTheSheet
-            tabs={book.overview.tabs.map(({ name }) => name)}
-            input={tableInput({
-              book,
-              lists,
-              made: planner.made,
-              rules: season.rules,
-              unitSystem: units,
-              old,
-              rebuild: season.rebuild,
-              warnings: [],
-            })}
-            fenceMeters={lists.paddocks.map(({ fenceLengthMeters }) => fenceLengthMeters)}
-            today={today}
-            old={old}
-            rebuild={season.rebuild}
-            onReread={onReread}
-          />
-        ))}
+      {planner.made && (
+        <>
+          <h2>4. Into the sheet</h2>
+          {planner.stale || 'missing' in season ? (
+            <>
+              <p>Work the plan out again before you write it.</p>
+              <WriteOutcome writer={writer} />
+            </>
+          ) : (
+            planner.made.words && (
+              <IntoTheSheet
+                tabs={book.overview.tabs.map(({ name }) => name)}
+                input={tableInput({
+                  book,
+                  lists,
+                  made: planner.made,
+                  rules: season.rules,
+                  unitSystem: units,
+                  old,
+                  rebuild: season.rebuild,
+                })}
+                fenceMeters={lists.paddocks.map(({ fenceLengthMeters }) => fenceLengthMeters)}
+                today={today}
+                old={old}
+                rebuild={season.rebuild}
+                writer={writer}
+              />
+            )
+          )}
+        </>
+      )}
     </>
   );
 }
@@ -88,10 +99,10 @@ function IntoTheSheet({ fenceMeters, today, ...write }: IntoProps) {
   const { input } = write;
   return (
     <>
-      <h2>4. Into the sheet</h2>
       <WriteStep {...write} />
+      <WriteOutcome writer={write.writer} />
+      <h2>5. More from the plan</h2>
       <PictureStep input={input} />
-      <h2>5. To the barn and the calendar</h2>
       <TakeAlong input={{ ...input, fenceMeters }} today={today} />
     </>
   );

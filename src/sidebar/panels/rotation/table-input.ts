@@ -12,6 +12,7 @@ import type { UnitSystem } from '../../../../shared/units/units';
 import type { Lists } from '../../lists/use-lists';
 import type { Book } from '../../parts/use-book';
 import type { OldTable } from './old-table';
+import { fallsShort } from './plan-words';
 import type { Made } from './use-plan';
 
 interface Given {
@@ -23,7 +24,6 @@ interface Given {
   readonly unitSystem: UnitSystem;
   readonly old: OldTable | undefined;
   readonly rebuild: RebuildInput | undefined;
-  readonly warnings: readonly string[];
 }
 
 export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
@@ -32,7 +32,8 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
   const groups = sourceOf(book, lists.chosen.groups as GroupList | undefined);
   const before = old?.rotation.settings;
   return {
-    ...made,
+    problem: made.problem,
+    plan: made.plan,
     settings: {
       unitSystem: given.unitSystem,
       rules: given.rules,
@@ -40,7 +41,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
       outdoorFactor: before?.outdoorFactor ?? DEFAULT_OUTDOOR_FACTOR,
       lists: { ...(paddocks && { paddocks: paddocks.list }), ...(groups && { groups: groups.list }) },
     },
-    warnings: given.warnings,
+    warnings: warningsOf(made, rebuild),
     sources: { ...(paddocks && { paddocks }), ...(groups && { groups }) },
     ...(rebuild && {
       past: rebuild.past,
@@ -49,6 +50,12 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
       keptLines: rebuild.keptLines,
     }),
   };
+}
+
+/** What stands above the table in the sheet: where the plan falls short, and what was taken for granted. */
+function warningsOf({ plan, words }: Made, rebuild: RebuildInput | undefined): string[] {
+  const short = words && fallsShort(plan) ? [...words.score, ...(words.mend ? [words.mend] : [])] : [];
+  return [...short, ...(rebuild?.notes ?? [])];
 }
 
 function sourceOf<List extends PaddockList | GroupList>(

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { explainPlan, type PlanWords } from '../../../../shared/plan/explain-plan';
 import type { NoPlan, Plan, PlanProblem } from '../../../../shared/plan/model';
 import { planRotation } from '../../../../shared/plan/plan-rotation';
 import { afterPaint } from '../../parts/after-paint';
@@ -8,6 +9,8 @@ import { useWork, type Work } from '../../parts/use-work';
 export interface Made {
   readonly problem: PlanProblem;
   readonly plan: Plan;
+  /** The plan in words; absent while what would mend it is still being looked for. */
+  readonly words: PlanWords | undefined;
 }
 
 export interface Planner extends Work {
@@ -18,24 +21,41 @@ export interface Planner extends Work {
   readonly plan: () => void;
 }
 
-/** Plans on demand; the page is drawn first, so that "Working…" is seen. */
+interface Result {
+  /** The problem as text, to see whether it is still the same. */
+  readonly of: string;
+  readonly problem: PlanProblem;
+  readonly outcome: Plan | NoPlan;
+  readonly words: PlanWords | undefined;
+}
+
+/**
+ * Plans on demand. The planner takes a second or so and what would mend the plan a few more, during which the page
+ * stands still; so it is drawn before each, and "Working…" and then the plan are seen.
+ */
 export function usePlan(problem: PlanProblem | undefined): Planner {
-  const [result, setResult] = useState<{ of: string; problem: PlanProblem; outcome: Plan | NoPlan }>();
+  const [result, setResult] = useState<Result>();
   const work = useWork();
   const key = JSON.stringify(problem ?? null);
   const plan = (): void => {
     if (!problem) return;
     work.start(async () => {
       await afterPaint();
-      setResult({ of: key, problem, outcome: planRotation(problem) });
+      const outcome = planRotation(problem);
+      setResult({ of: key, problem, outcome, words: undefined });
+      await afterPaint();
+      setResult({ of: key, problem, outcome, words: explainPlan(problem, outcome) });
     });
   };
-  const outcome = result?.outcome;
   return {
     ...work,
-    made: result && outcome && 'stays' in outcome ? { problem: result.problem, plan: outcome } : undefined,
-    noPlan: outcome && 'reason' in outcome ? outcome : undefined,
+    made: result && madeOf(result),
+    noPlan: result && 'reason' in result.outcome ? result.outcome : undefined,
     stale: result !== undefined && result.of !== key,
     plan,
   };
+}
+
+function madeOf({ problem, outcome, words }: Result): Made | undefined {
+  return 'stays' in outcome ? { problem, plan: outcome, words } : undefined;
 }
