@@ -3,7 +3,7 @@ import { improveWindow } from './improve';
 import { NEVER, type PlanTables } from './plan-tables';
 import { replay } from './replay';
 import { type Move, movesOf } from './search-state';
-import { wholeTask } from './search-task';
+import { type SearchTask, wholeTask } from './search-task';
 
 /*
  * Why this search. A stay's cost depends on when its paddock was last left, so the future depends on all paddocks
@@ -22,12 +22,14 @@ import { wholeTask } from './search-task';
  */
 
 /** Farm size (days × groups × paddocks) up to which the widest search is affordable; judgement. */
-const SMALL_FARM = 4000;
+const SMALL_FARM = 2000;
 const WIDEST = 40;
 const NARROWEST = 8;
 /** Share of the widest search below which one start and one round of improvement must do. */
-const FEW_TRIES = 0.25;
+const FEW_TRIES = 0.2;
 const MOST_ROUNDS = 4;
+/** Points closer together than this are the same. */
+const SAME = 1e-9;
 
 /** Full for the plan itself; quick for the many plans that only tell what a change would bring. */
 export type Thoroughness = 'full' | 'quick';
@@ -37,14 +39,22 @@ export function searchPlan(tables: PlanTables, thoroughness: Thoroughness): read
   const share = SMALL_FARM / Math.max(1, tables.days * tables.groupCount * tables.paddockCount);
   const width = Math.round(Math.min(WIDEST, Math.max(NARROWEST, WIDEST * share)));
   const thorough = thoroughness === 'full' && share >= FEW_TRIES;
+  const whole = wholeTask(tables);
   let best: readonly Move[] | undefined;
   for (const effort of thorough ? thoroughStarts(width) : [{ width, looks: 3, restWeight: 0.5 }]) {
-    const found = beamSearch(tables, wholeTask(tables), effort, Infinity);
+    const found = beamSearch(tables, whole, effort, Infinity);
     if (!found) continue;
+    if (isProven(whole, found.total)) return movesOf(found.state);
     const moves = improve(tables, movesOf(found.state), width, thorough);
     if (!best || points(tables, moves) < points(tables, best)) best = moves;
+    if (isProven(whole, points(tables, best))) break;
   }
   return best ?? searchWider(tables, width);
+}
+
+/** At the bound that no plan can beat. */
+function isProven(whole: SearchTask, total: number): boolean {
+  return total <= whole.start.bound + SAME;
 }
 
 function thoroughStarts(width: number): SearchEffort[] {
