@@ -59,6 +59,22 @@ describe('the grid', () => {
     await preview.screenshot('preview-error');
   });
 
+  test('what is typed into a plain-text cell stays text', async ({ skip }) => {
+    const preview = await open(skip);
+    await preview.page.evaluate(() => {
+      const { book } = window.sounderPreview.state;
+      const sheetId = book.activeSheetId();
+      const target = [{ left: 0, right: 0, top: 0, bottom: 9 }];
+      // The engine's name for the plain-text format, see engine/number-format.ts.
+      book.must({ type: 'SET_FORMATTING', sheetId, target, format: '0;-0;0;@' });
+    });
+    await preview.typeInto('Sheet1', 'A1', '=1+1');
+    await preview.typeInto('Sheet1', 'A2', '007');
+    expect(await preview.value('Sheet1', 'A1')).toBe('=1+1');
+    expect(await preview.value('Sheet1', 'A2')).toBe('007');
+    expect(await preview.formula('Sheet1', 'A1')).toBe('');
+  });
+
   test('several tabs, each with its own cells', async ({ skip }) => {
     const preview = await open(skip);
     await preview.typeInto('Sheet1', 'A1', 'first');

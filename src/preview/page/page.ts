@@ -3,6 +3,7 @@ import { prepareEngine } from '../engine/prepare-engine';
 import { Host } from '../host';
 import { readXlsx } from '../xlsx/read-xlsx';
 import { writeXlsx } from '../xlsx/write-xlsx';
+import { acceptSheetsTyping } from './accept-sheets-typing';
 import { clearMenus, showMenu } from './menus';
 import { openHelpOnAppearing } from './open-help';
 import { DOOR_KEY, type PageDoor } from './page-door';
@@ -17,7 +18,6 @@ import {
   showSidebar,
   showToast,
 } from './script-pages';
-import { acceptSheetsFormulas } from './typed-formulas';
 
 type Built = { codeJs: string; sidebarHtml: string; templates: string };
 
@@ -58,7 +58,7 @@ async function openBuilt(built: Built, title: string, file: ArrayBuffer | undefi
       toast: showToast,
     },
   });
-  acceptSheetsFormulas(host.state.book);
+  acceptSheetsTyping(host.state.book);
   element('title').textContent = title;
   await mountGrid(built.templates);
   if (host.publicFunctions().includes('onOpen')) runMenuItem('onOpen');
