@@ -6,6 +6,7 @@ import { FormulasPanel } from './panels/formulas/formulas-panel';
 import { MapPanel } from './panels/map/map-panel';
 import { MaterialsPanel } from './panels/materials/materials-panel';
 import { RotationPanel } from './panels/rotation/rotation-panel';
+import { SharePanel } from './panels/share/share-panel';
 import { TrainingPanel } from './panels/training/training-panel';
 
 export interface Task {
@@ -58,5 +59,11 @@ export const TASKS: readonly Task[] = [
     title: 'Work out a number',
     about: 'Fence, posts, feed, water, rest and more; put the formula into your sheet.',
     Panel: FormulasPanel,
+  },
+  {
+    id: 'share',
+    title: 'Give a copy away',
+    about: 'What is private in this file, and how to clear it in a copy before you share it.',
+    Panel: SharePanel,
   },
 ];

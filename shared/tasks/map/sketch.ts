@@ -42,12 +42,15 @@ export interface Sketch {
   readonly bar: { readonly length: number; readonly text: string };
 }
 
-/** Picture units; the page scales the whole. Judgement. */
-const WIDTH = 560;
+/** Picture units, one a pixel on the page. Judgement. */
+const LEAST_WIDTH = 560;
+const MOST_WIDTH = 1600;
+/** A middling paddock is drawn this wide, so that its name and sides have room. */
+const PADDOCK_SIZE = 130;
 const MARGIN = 34;
 const FOOT = 46;
 const LEAST_HEIGHT = 160;
-const MOST_HEIGHT = 900;
+const MOST_HEIGHT = 1600;
 /** A side drawn shorter than this has no room for its length. */
 const SHORTEST_LABELLED = 34;
 /** Words stand this far inside their side. */
@@ -59,16 +62,17 @@ export function sketchMap(map: MeasuredMap, units: UnitSystem): Sketch {
     ...map.marks.flatMap(({ points }) => points),
   ];
   const box = boxOf(all);
-  const scale = Math.min((WIDTH - 2 * MARGIN) / box.wide, (MOST_HEIGHT - 2 * MARGIN - FOOT) / box.high);
+  const width = widthFor(map, box.wide);
+  const scale = Math.min((width - 2 * MARGIN) / box.wide, (MOST_HEIGHT - 2 * MARGIN - FOOT) / box.high);
   const height = Math.max(LEAST_HEIGHT, box.high * scale + 2 * MARGIN + FOOT);
-  const left = (WIDTH - box.wide * scale) / 2;
+  const left = (width - box.wide * scale) / 2;
   const spot = ({ east, north }: PlanePoint): Spot => ({
     x: left + (east - box.west) * scale,
     y: MARGIN + (box.north - north) * scale,
   });
   const feet = (meters: number): string => lengthText(meters, units);
   return {
-    width: WIDTH,
+    width,
     height,
     paddocks: map.paddocks.map((paddock) => sketchPaddock(paddock, spot, units)),
     marks: map.marks.map(({ name, role, form, points, gap }) => ({
@@ -83,8 +87,15 @@ export function sketchMap(map: MeasuredMap, units: UnitSystem): Sketch {
         label: alongSide(spot(gap.from), spot(gap.to), feet(gap.meters), 7),
       },
     })),
-    bar: scaleBar(scale, units),
+    bar: scaleBar(scale, width, units),
   };
+}
+
+function widthFor(map: MeasuredMap, wideMeters: number): number {
+  const sizes = map.paddocks.map(({ areaSquareMeters }) => Math.sqrt(areaSquareMeters)).sort((a, b) => a - b);
+  const middling = sizes[Math.floor(sizes.length / 2)] ?? wideMeters;
+  const wanted = (PADDOCK_SIZE * wideMeters) / middling + 2 * MARGIN;
+  return Math.round(Math.min(MOST_WIDTH, Math.max(LEAST_WIDTH, wanted)));
 }
 
 function sketchPaddock(
@@ -151,10 +162,10 @@ function signedArea(spots: readonly Spot[]): number {
   }, 0);
 }
 
-/** The longest of 1, 2, 5, 10, 20, 50 … that fits into a quarter of the picture. */
-function scaleBar(scale: number, units: UnitSystem): Sketch['bar'] {
+/** The longest of 1, 2, 5, 10, 20, 50 … that fits. */
+function scaleBar(scale: number, width: number, units: UnitSystem): Sketch['bar'] {
   const perUnit = scale / fromInside(1, 'length', units);
-  const most = WIDTH / 4 / perUnit;
+  const most = Math.min(200, width / 4) / perUnit;
   const decade = 10 ** Math.floor(Math.log10(most));
   const amount = [5, 2, 1].map((n) => n * decade).find((n) => n <= most) ?? decade;
   return { length: amount * perUnit, text: `${plain(amount)} ${symbolOf('length', units)}` };

@@ -8,6 +8,8 @@ interface Props {
   readonly size?: number;
   readonly color?: string;
   readonly bold?: boolean;
+  /** A pale edge, so that lines behind the words do not cross them out. */
+  readonly halo?: boolean;
   readonly italic?: boolean;
   readonly anchor?: 'start' | 'middle' | 'end';
   /** Degrees round its place. */
@@ -22,6 +24,7 @@ export function SketchText({
   size = 12,
   color = INK,
   bold,
+  halo,
   italic,
   anchor = 'start',
   turn,
@@ -37,6 +40,7 @@ export function SketchText({
         fontSize: `${size}px`,
         fontWeight: bold ? 700 : 400,
         fontStyle: italic ? 'italic' : 'normal',
+        ...(halo && { paintOrder: 'stroke', stroke: '#ffffff', strokeWidth: '3px' }),
       }}
     >
       {text}

@@ -46,12 +46,13 @@ export function MapDrawing({ map, units }: { map: MeasuredMap; units: UnitSystem
               {paddock.sides.map((side) => (
                 <SketchText key={`${side.x} ${side.y}`} {...side} size={10} color={SOFT} anchor="middle" />
               ))}
-              <SketchText {...paddock.middle} text={paddock.name} bold anchor="middle" />
+              <SketchText {...paddock.middle} text={paddock.name} bold halo anchor="middle" />
               <SketchText
                 x={paddock.middle.x}
                 y={paddock.middle.y + 14}
                 text={paddock.area}
                 size={11}
+                halo
                 anchor="middle"
               />
             </g>
@@ -88,7 +89,7 @@ function Mark({ mark: { name, role, form, points, label, gap } }: { mark: Sketch
           stroke-dasharray="7 3"
         />
       )}
-      <SketchText {...label} text={name} size={11} italic color={color} />
+      <SketchText {...label} text={name} size={11} italic halo color={color} />
       {gap && (
         <>
           <line

@@ -7,6 +7,7 @@ import {
   WIRE_OFFSET_METERS,
 } from '../../../../shared/tasks/training/pen-drawing';
 import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
+import { count } from '../../parts/day-words';
 import { DrawingButtons } from '../../parts/drawing-buttons';
 import { INK, round, SketchText, SOFT } from '../../parts/sketch-text';
 
@@ -21,7 +22,7 @@ const POST = '#5b3a14';
 export function PenDrawing({ plan, units }: { plan: PenPlan; units: UnitSystem }) {
   const svg = useRef<SVGSVGElement>(null);
   const heights = plan.wireHeightsMeters.map((height) => amount(height, 'height', units));
-  const words = `Pen of ${amount(plan.sideMeters, 'length', units)} a side, ${plan.panelsPerSide} panels on each, live wire inside at ${heights.join(' and ')}.`;
+  const words = `Pen of ${amount(plan.sideMeters, 'length', units)} a side, ${count(plan.panelsPerSide, 'panel')} on each, live wire inside at ${heights.join(' and ')}.`;
   return (
     <>
       <div class="sketch">

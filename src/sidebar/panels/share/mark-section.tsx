@@ -1,0 +1,42 @@
+import { findPrivate } from '../../../../shared/tasks/share/find-private';
+import { composeMarkBlock } from '../../../../shared/tasks/share/mark-block';
+import { MARK_BLOCK } from '../../../../shared/tasks/share/original-mark';
+import { WriteBlock } from '../../parts/write-block';
+import { PrivateList } from './private-list';
+import type { SharedFile } from './use-shared-file';
+
+interface Props {
+  readonly shared: SharedFile;
+  readonly isOriginal: boolean;
+  readonly onReread: () => void;
+}
+
+/** In the original, or in a file that is not marked: look only, and mark. Nothing is ever cleared here. */
+export function MarkSection({ shared, isOriginal, onReread }: Props) {
+  return (
+    <>
+      <PrivateList found={findPrivate(shared.contents)} />
+      <p>Nothing is cleared in this file. It is cleared in a copy, where this task offers it.</p>
+      {isOriginal ? (
+        <p>
+          <strong>It is marked:</strong> now File &gt; Make a copy, and open this task in the copy.
+        </p>
+      ) : (
+        <>
+          <p>
+            Mark this file as the original first. The mark is a short text made of the file’s number; the
+            number itself is not written.
+          </p>
+          <WriteBlock
+            name={MARK_BLOCK}
+            what="the mark"
+            tabName="Sharing"
+            file={shared.file}
+            compose={() => composeMarkBlock(shared.mark)}
+            onDone={onReread}
+          />
+        </>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,62 @@
+/** "Give a copy away": mark the original, see what is private, clear it in the copy. */
+
+import { MARK_BLOCK, readMark } from '../../../../shared/tasks/share/original-mark';
+import { COPIER_STEPS, COPY_STEPS, NOT_LOOKED_AT } from '../../../../shared/tasks/share/share-advice';
+import { Button } from '../../parts/button';
+import { Notice } from '../../parts/notice';
+import { ClearSection } from './clear-section';
+import { MarkSection } from './mark-section';
+import { type SharedFile, useSharedFile } from './use-shared-file';
+
+export function SharePanel() {
+  const { shared, busy, problem, read } = useSharedFile();
+  return (
+    <>
+      {problem && <Notice kind="problem">{problem}</Notice>}
+      {busy && <p aria-live="polite">Reading the spreadsheet…</p>}
+      <Button disabled={busy} onPress={read}>
+        Read the spreadsheet again
+      </Button>
+      {shared && <ShareSteps shared={shared} onReread={read} />}
+      <h2>How to give a copy away</h2>
+      <Steps steps={COPY_STEPS} />
+      <details>
+        <summary>What whoever copies it must allow, and why</summary>
+        <Steps steps={COPIER_STEPS} />
+      </details>
+      <p class="hint">What Google’s menus say is from its help and from memory; it may have changed.</p>
+    </>
+  );
+}
+
+function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => void }) {
+  const { title } = shared.file;
+  const marked = shared.contents.find(({ info }) => info.name === MARK_BLOCK);
+  const mark = marked && readMark(marked.values);
+  const isOriginal = mark === shared.mark;
+  return (
+    <>
+      <p>
+        This file: <strong>{title}</strong>,{' '}
+        {mark === undefined ? 'not marked yet' : isOriginal ? 'the original' : 'a copy'}.
+      </p>
+      <h2>What is private here</h2>
+      <Notice kind="note">{NOT_LOOKED_AT}</Notice>
+      {mark !== undefined && !isOriginal ? (
+        <ClearSection shared={shared} onReread={onReread} />
+      ) : (
+        <MarkSection shared={shared} isOriginal={isOriginal} onReread={onReread} />
+      )}
+    </>
+  );
+}
+
+function Steps({ steps }: { steps: readonly string[] }) {
+  return (
+    <ol>
+      {steps.map((step) => (
+        <li key={step}>{step}</li>
+      ))}
+    </ol>
+  );
+}

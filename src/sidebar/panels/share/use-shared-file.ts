@@ -1,0 +1,32 @@
+import { useEffect, useState } from 'preact/hooks';
+import { type BlockContent, cutBlock } from '../../../../shared/block/read-block';
+import type { Overview } from '../../../../shared/contract';
+import { useWork } from '../../parts/use-work';
+import { ask } from '../../server';
+
+/** Our own tables in the file, and the mark that the file would carry as an original. */
+export interface SharedFile {
+  readonly file: Overview;
+  readonly contents: readonly BlockContent[];
+  readonly mark: string;
+}
+
+export function useSharedFile() {
+  const [shared, setShared] = useState<SharedFile>();
+  const work = useWork();
+  const read = (): void => work.start(async () => setShared(await readSharedFile()));
+  useEffect(read, []);
+  return { ...work, shared, read };
+}
+
+async function readSharedFile(): Promise<SharedFile> {
+  const file = await ask('overview', {});
+  const names = [...new Set(file.blocks.map(({ tab }) => tab))];
+  const tabs = names.length > 0 ? await ask('readTabs', { tabs: names }) : [];
+  const contents = file.blocks.flatMap((info) => {
+    const tab = tabs.find(({ name }) => name === info.tab);
+    return tab ? [cutBlock(tab, info)] : [];
+  });
+  const { mark } = await ask('fileMark', {});
+  return { file, contents, mark };
+}
