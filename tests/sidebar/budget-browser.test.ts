@@ -72,7 +72,10 @@ describe('the budget in the sidebar', { timeout: 90_000 }, () => {
     pigs[2] = 290;
     pigs[4] = '';
     const second = await openBudget(heavy);
-    await second.page.getByText('Type a daily gain in the list, or an earlier end.').waitFor();
+    await second.page.getByText('Feeders: 5 stays from 2026-05-01 on left out of every figure').waitFor();
+    expect(
+      await second.page.getByRole('button', { name: 'Write the budget' }).getAttribute('aria-disabled'),
+    ).toBe('true');
     expect(opened.errors).toEqual([]);
   });
 });

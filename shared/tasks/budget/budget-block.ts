@@ -26,6 +26,8 @@ export interface BudgetPlan {
   readonly source: StaySource;
   /** One sentence on where the stays come from. */
   readonly origin: string;
+  /** Sentences on stays that could not be worked out and are not among `stays`. */
+  readonly leftOut: readonly string[];
 }
 
 export const LOAD_HEADINGS = [
@@ -52,6 +54,7 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
   const top = draftBlock(origin);
   top.add([text('Feed, water, shelter and ground')], 'title');
   top.add([text(plan.origin)], 'muted');
+  for (const sentence of plan.leftOut) top.add([text(`Look out: ${sentence}`)], 'warning');
   for (const caution of BUDGET_CAUTIONS) top.add([text(caution)], 'warning');
   const heights = { season: 8, months: months.length + 4, paddocks: paddocks.length + 3 };
   const below = draftBlock({

@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BudgetPlan } from '../../../../shared/tasks/budget/budget-block';
+import type { StayNeeds } from '../../../../shared/tasks/budget/budget-model';
+import type { BudgetSettings } from '../../../../shared/tasks/budget/budget-settings';
 import { byPeriod, type Period } from '../../../../shared/tasks/budget/by-period';
 import { paddockLoads } from '../../../../shared/tasks/budget/paddock-loads';
 import { seasonNeeds } from '../../../../shared/tasks/budget/season-needs';
@@ -8,26 +10,32 @@ import { formatNumber } from '../../numbers/format-number';
 import { Choices } from '../../parts/choices';
 import { Notice } from '../../parts/notice';
 import { ScrollRegion } from '../../parts/scroll-region';
-import type { Budget } from './budget-of';
 import { FeedChart } from './feed-chart';
 
+const LIMITS = ['limitN', 'limitP', 'limitK'] as const;
 const PERIODS = [
   { value: 'week', text: 'By week' },
   { value: 'month', text: 'By month' },
 ];
 
+interface Props {
+  readonly plan: BudgetPlan;
+  readonly needs: readonly StayNeeds[];
+  /** Settings in inside units. */
+  readonly limits: BudgetSettings;
+}
+
 /** Season totals, the feed over time, and what falls on each paddock. */
-export function BudgetResult({ plan, budget }: { plan: BudgetPlan; budget: Budget }) {
+export function BudgetResult({ plan, needs, limits }: Props) {
   const [period, setPeriod] = useState<Period>('week');
   const { units, stays } = plan;
-  const season = seasonNeeds(stays, budget.needs);
+  const season = seasonNeeds(stays, needs);
   const show = (value: number, quantity: Quantity): string =>
     `${formatNumber(Math.round(fromInside(value, quantity, units)))} ${symbolOf(quantity, units)}`;
-  const feed = byPeriod(stays, (_, at) => fromInside(budget.needs[at]?.feedKg ?? 0, 'mass', units), period);
-  const loads = paddockLoads(stays, budget.needs, budget.settings);
+  const feed = byPeriod(stays, (_, at) => fromInside(needs[at]?.feedKg ?? 0, 'mass', units), period);
+  const loads = paddockLoads(stays, needs, limits);
   const over = loads.filter((load) => load.over.length > 0);
   const load = (value: number): string => formatNumber(Math.round(fromInside(value, 'massPerArea', units)));
-  const limits = ['limitN', 'limitP', 'limitK'] as const;
   return (
     <>
       <div class="answer">
@@ -55,7 +63,7 @@ export function BudgetResult({ plan, budget }: { plan: BudgetPlan; budget: Budge
           Over your limit: {over.map((one) => `${one.paddock} (${one.over.join(', ')})`).join('; ')}.
         </Notice>
       )}
-      {limits.every((key) => budget.settings[key] === undefined) && (
+      {LIMITS.every((key) => limits[key] === undefined) && (
         <p class="hint">No limit is typed above, so nothing is held against one.</p>
       )}
       <ScrollRegion label="Nutrients by paddock">

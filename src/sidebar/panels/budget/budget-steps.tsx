@@ -7,7 +7,8 @@ import {
 } from '../../../../shared/tasks/budget/budget-block';
 import { BUDGET_SETTINGS } from '../../../../shared/tasks/budget/budget-settings';
 import { readBudget } from '../../../../shared/tasks/budget/read-budget';
-import { readUnits } from '../../../../shared/tasks/settings';
+import { workableStays } from '../../../../shared/tasks/budget/workable-stays';
+import { insideSettings, readUnits } from '../../../../shared/tasks/settings';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { Cautions } from '../../parts/cautions';
@@ -19,7 +20,6 @@ import { startUnits } from '../../parts/start-units';
 import { UnitsChoice } from '../../parts/units-choice';
 import type { Book } from '../../parts/use-book';
 import { WriteBlock } from '../../parts/write-block';
-import { budgetOf } from './budget-of';
 import { BudgetResult } from './budget-result';
 import { StaysSection } from './stays-section';
 import { rotationOf, useStays } from './use-stays';
@@ -36,12 +36,20 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
   const settings = useSettings(BUDGET_SETTINGS, standing?.settings.values ?? {}, on);
   const stays = useStays(book, units, on.comma);
   const sheetProblems = standing?.settings.problems ?? [];
-  const ready =
-    settings.read.ok && stays.problems.length === 0 && sheetProblems.length === 0 && stays.stays.length > 0;
+  const inside = insideSettings(BUDGET_SETTINGS, settings.read.values, units);
+  const workable = workableStays(settings.read.ok ? stays.stays : [], inside, units);
+  const wrong = !settings.read.ok || stays.problems.length > 0 || sheetProblems.length > 0;
+  const ready = !wrong && workable.stays.length > 0;
   const plan: BudgetPlan | undefined = ready
-    ? { stays: stays.stays, units, settings: settings.read.values, source: stays.source, origin: stays.words }
+    ? {
+        stays: workable.stays,
+        units,
+        settings: settings.read.values,
+        source: stays.source,
+        origin: stays.words,
+        leftOut: workable.leftOut,
+      }
     : undefined;
-  const budget = plan && budgetOf(plan);
   return (
     <>
       {!standingUnits && <UnitsChoice units={units} onChange={setUnits} />}
@@ -55,8 +63,12 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
         </Notice>
       ))}
       <h2>3. What it comes to</h2>
-      {plan && budget && !('problem' in budget) && <BudgetResult plan={plan} budget={budget} />}
-      {budget && 'problem' in budget && <Notice kind="problem">{budget.problem}</Notice>}
+      {workable.leftOut.map((sentence) => (
+        <Notice key={sentence} kind="warning">
+          {sentence}
+        </Notice>
+      ))}
+      {plan && <BudgetResult plan={plan} needs={workable.needs} limits={inside} />}
       {!plan && <p class="hint">Fill in what is missing above.</p>}
       <Cautions sentences={BUDGET_CAUTIONS} />
       <h2>4. Into the sheet</h2>
@@ -65,7 +77,7 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
         what="the budget"
         tabName="Feed and water"
         file={book.overview}
-        notYet={budget && !('problem' in budget) ? undefined : 'Something above is still missing or wrong.'}
+        notYet={plan ? undefined : 'Something above is still missing or wrong.'}
         compose={(corner, now) => {
           if (!plan) throw new Error('Something is still missing above. Nothing was written.');
           return budgetBlock(plan, now ? readBudget(now).notes : new Map(), corner);

@@ -1,0 +1,46 @@
+import { isoFromDay } from '../../core/calendar/day';
+import { Refusal } from '../../refusals';
+import type { UnitSystem } from '../../units/units';
+import type { BudgetStay, StayNeeds } from './budget-model';
+import type { BudgetSettings } from './budget-settings';
+import { stayNeeds } from './stay-needs';
+
+export interface WorkableStays {
+  readonly stays: readonly BudgetStay[];
+  readonly needs: readonly StayNeeds[];
+  /** One sentence for each group with stays that cannot be worked out. */
+  readonly leftOut: readonly string[];
+}
+
+/**
+ * The stays that can be worked out, with their needs, and why others cannot: a pig without a daily gain grows past
+ * the end of the growth table. `settings` in inside units.
+ */
+export function workableStays(
+  all: readonly BudgetStay[],
+  settings: BudgetSettings,
+  units: UnitSystem,
+): WorkableStays {
+  const stays: BudgetStay[] = [];
+  const needs: StayNeeds[] = [];
+  const failed = new Map<string, { from: number; count: number; why: string }>();
+  for (const stay of all) {
+    try {
+      needs.push(stayNeeds(stay, settings));
+      stays.push(stay);
+    } catch (error) {
+      if (!(error instanceof Refusal)) throw error;
+      const before = failed.get(stay.group);
+      failed.set(stay.group, {
+        from: Math.min(stay.inDay, before?.from ?? stay.inDay),
+        count: (before?.count ?? 0) + 1,
+        why: before?.why ?? error.sentence('', units).replace(/^: /, ''),
+      });
+    }
+  }
+  const leftOut = [...failed].map(
+    ([group, { from, count, why }]) =>
+      `${group}: ${count} ${count === 1 ? 'stay' : 'stays'} from ${isoFromDay(from)} on left out of every figure (${why}). Type a daily gain in the group list, or an earlier end.`,
+  );
+  return { stays, needs, leftOut };
+}
