@@ -134,3 +134,18 @@ export function readSettings<Key extends string>(
   }
   return { values, problems };
 }
+
+const UNITS_LABEL = 'Units of this table';
+
+/** A row that says which units the block is in, so that a rebuild stays in them. */
+export function addUnits(draft: Draft, units: UnitSystem): void {
+  draft.add(
+    [text(UNITS_LABEL), text(units), BLANK, text('Write the table on a new tab to change them.')],
+    ['plain', 'plain', 'muted', 'muted'],
+  );
+}
+
+export function readUnits(block: BlockContent): UnitSystem | undefined {
+  const cell = block.values.find((row) => row[0] === UNITS_LABEL)?.[1];
+  return cell === 'US' || cell === 'metric' ? cell : undefined;
+}

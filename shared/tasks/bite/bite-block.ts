@@ -5,7 +5,7 @@ import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
-import { addSettings } from '../settings';
+import { addSettings, addUnits } from '../settings';
 import { BITE_SETTINGS, type BiteSettings } from './bite-settings';
 import { VOLT_LEVELS } from './levels';
 import type { Wire } from './wires';
@@ -72,6 +72,7 @@ export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
   addHead(top);
   const below = draftBlock({ row: top.next() + plan.lines.length + FREE_LINES + 4, column: origin.column });
   below.add([text('Settings')], 'heading');
+  addUnits(below, plan.units);
   const set = addSettings(below, BITE_SETTINGS, plan.settings, plan.units);
   below.add();
   const wires = addWires(below, plan);

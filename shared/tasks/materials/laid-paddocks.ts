@@ -1,0 +1,52 @@
+import type { TabContent } from '../../contract';
+import type { ListProblem, PaddockList, ReadPaddock } from '../../lists/model';
+import { hasCell, type RowReader, readAmount } from '../../lists/read-list-cell';
+import type { UnitSystem } from '../../units/units';
+import type { LaidPaddock } from './layout';
+
+export interface LaidOut {
+  readonly paddocks: readonly LaidPaddock[];
+  readonly problems: readonly ListProblem[];
+  /** Paddocks whose sides are guessed from their area. */
+  readonly guessed: readonly string[];
+}
+
+/**
+ * The paddocks of a list as things to fence: by width and length where the list has both, else by fence length,
+ * else as a rectangle of the area, `shape` times as long as wide.
+ */
+export function laidPaddocks(
+  tab: TabContent,
+  list: PaddockList,
+  paddocks: readonly ReadPaddock[],
+  system: UnitSystem,
+  shape: number,
+): LaidOut {
+  const problems: ListProblem[] = [];
+  const laid = paddocks.map((paddock): LaidPaddock => {
+    const row = paddock.cells.name?.row ?? list.firstRow;
+    const reader: RowReader = { tab, list, row, system, problems };
+    return {
+      name: paddock.name,
+      ...sidesOf(paddock, reader, shape),
+      ...(paddock.adjoins && { adjoins: paddock.adjoins }),
+    };
+  });
+  const guessed = laid.filter(({ guessedFromSquareMeters }) => guessedFromSquareMeters !== undefined);
+  return { paddocks: laid, problems, guessed: guessed.map(({ name }) => name) };
+}
+
+function sidesOf(paddock: ReadPaddock, reader: RowReader, shape: number): Partial<LaidPaddock> {
+  if (hasCell(reader, 'width') && hasCell(reader, 'length')) {
+    const widthMeters = readAmount(reader, 'width', { above: 0 });
+    const lengthMeters = readAmount(reader, 'length', { above: 0 });
+    return widthMeters === undefined || lengthMeters === undefined ? {} : { widthMeters, lengthMeters };
+  }
+  if (paddock.fenceLengthMeters !== undefined) return { fenceMeters: paddock.fenceLengthMeters };
+  const widthMeters = Math.sqrt(paddock.areaSquareMeters / shape);
+  return {
+    widthMeters,
+    lengthMeters: widthMeters * shape,
+    guessedFromSquareMeters: paddock.areaSquareMeters,
+  };
+}
