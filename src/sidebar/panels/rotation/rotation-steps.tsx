@@ -1,6 +1,7 @@
 import type { ComponentProps } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
+import { ownGroundLimit } from '../../../../shared/table/own-ground-limit';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { ListsSection } from '../../lists/lists-section';
 import { SampleFarmOffer } from '../../lists/sample-farm-offer';
@@ -10,6 +11,7 @@ import { unitsOfLocale } from '../../numbers/units-of-locale';
 import type { Book } from '../../parts/use-book';
 import { oldTable } from './old-table';
 import { OldTableSection } from './old-table-section';
+import { OwnLimitOffer } from './own-limit-offer';
 import { PictureStep } from './picture-step';
 import { PlanSection } from './plan-section';
 import { readRules } from './read-rules';
@@ -44,6 +46,8 @@ export function RotationSteps({ book, onReread }: Props) {
   const read = readRules(form, units, comma);
   const season = seasonOf({ lists, rules: read.rules, old, today, countPlannedAsDone });
   const planner = usePlan('problem' in season ? season.problem : undefined);
+  const rebuild = 'rebuild' in season ? season.rebuild : undefined;
+  const ownLimit = rebuild && ownGroundLimit(rebuild.past);
   const writer = useWrite(onReread);
   return (
     <>
@@ -52,6 +56,13 @@ export function RotationSteps({ book, onReread }: Props) {
       <ListsSection book={book} lists={lists} units={units} onUnits={setUnits} />
       <h2>2. Your rules</h2>
       <RulesSection form={form} units={units} problems={read.problems} onChange={setRules} />
+      {ownLimit && (
+        <OwnLimitOffer
+          own={ownLimit}
+          units={units}
+          onUse={(limit) => setRules({ ...form, groundLimit: String(limit) })}
+        />
+      )}
       <h2>3. The plan</h2>
       {old && <OldTableSection old={old} season={season} counted={countPlannedAsDone} onCount={setCount} />}
       <PlanSection planner={planner} season={season} today={today} />

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { explainPlan, type PlanWords } from '../../../../shared/plan/explain-plan';
 import type { NoPlan, Plan, PlanProblem } from '../../../../shared/plan/model';
 import { planRotation } from '../../../../shared/plan/plan-rotation';
+import { usePage } from '../../page';
 import { afterPaint } from '../../parts/after-paint';
 import { useWork, type Work } from '../../parts/use-work';
 
@@ -36,6 +37,7 @@ interface Result {
 export function usePlan(problem: PlanProblem | undefined): Planner {
   const [result, setResult] = useState<Result>();
   const work = useWork();
+  const { say } = usePage();
   const key = JSON.stringify(problem ?? null);
   const plan = (): void => {
     if (!problem) return;
@@ -43,6 +45,7 @@ export function usePlan(problem: PlanProblem | undefined): Planner {
       await afterPaint();
       const outcome = planRotation(problem);
       setResult({ of: key, problem, outcome, words: undefined });
+      say('stays' in outcome ? 'The plan is ready.' : 'There is no plan under these rules.');
       await afterPaint();
       setResult({ of: key, problem, outcome, words: explainPlan(problem, outcome) });
     });

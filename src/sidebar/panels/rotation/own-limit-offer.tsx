@@ -1,0 +1,43 @@
+import type { OwnGroundLimit } from '../../../../shared/table/own-ground-limit';
+import { fromInside, type UnitSystem } from '../../../../shared/units/units';
+import { formatNumber } from '../../numbers/format-number';
+import { Button } from '../../parts/button';
+import { count } from '../../parts/day-words';
+import { Notice } from '../../parts/notice';
+import { groundLimitUnit } from './read-rules';
+
+interface Props {
+  readonly own: OwnGroundLimit;
+  readonly units: UnitSystem;
+  /** In the grower's unit, rounded. */
+  readonly onUse: (limit: number) => void;
+}
+
+/** Offers the limit that the farm's own cover records give; the grower decides. */
+export function OwnLimitOffer({ own, units, onUse }: Props) {
+  if (own.records === 0) return null;
+  const inUnits = (limit: number): number => Number(fromInside(limit, 'massPerArea', units).toPrecision(3));
+  const said = (limit: number): string => `${formatNumber(inUnits(limit))} ${groundLimitUnit(units)}`;
+  const stays = count(own.records, 'stay');
+  if (own.limit === undefined) {
+    return (
+      <p class="hint">
+        Cover is typed for {stays}. At least 3 are needed, and cover must fall as the load rises, before your
+        own ground limit can be worked out.
+      </p>
+    );
+  }
+  const { limit, spread } = own;
+  return (
+    <Notice kind="note">
+      <p>
+        Your own records of {stays} give a ground limit of <strong>{said(limit)}</strong> for 75 % of the
+        ground still covered.{' '}
+        {spread
+          ? `With one record left out at a time it is ${said(spread[0])} to ${said(spread[1])}.`
+          : 'These are too few records to say how sure that is.'}
+      </p>
+      <Button onPress={() => onUse(inUnits(limit))}>Use this limit</Button>
+    </Notice>
+  );
+}
