@@ -4,6 +4,7 @@ import type { ListUnit } from './list-units';
 import { type HeadingMatch, matchHeading } from './match-heading';
 import { missingFields } from './missing-fields';
 import type { FoundList, GrowerList, ListKind } from './model';
+import { passedOver } from './passed-over';
 
 /** A stretch of one row that reads like the headings of a list. */
 interface Candidate {
@@ -27,11 +28,11 @@ interface Heading {
  * required column, then those with more known columns, then in the order of tabs and rows.
  *
  * Several lists may stand side by side or one under another, with titles above, blank rows and columns
- * within and totals below. Our own blocks are passed over.
+ * within and totals below. Our own blocks are passed over, save the map's paddock list.
  */
 export function findLists(tabs: readonly TabContent[], blocks: readonly BlockInfo[] = []): FoundList[] {
   const found = tabs.flatMap((tab) => {
-    const own = blocks.filter((block) => block.tab === tab.name);
+    const own = blocks.filter((block) => block.tab === tab.name).map((block) => passedOver(tab, block));
     const candidates = tab.values.flatMap((row, r) => headingsInRow(tab, row, r + 1, own));
     return candidates.map((candidate) => foundList(candidate, candidates, own));
   });

@@ -10,7 +10,7 @@ import { type AddedColumns, NO_ADDED_COLUMNS } from '../added-columns';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits, type SettingValues } from '../settings';
 import { addCorners, type CornerRows } from './corner-rows';
-import { listHeadings, MAP_BLOCK, MAP_SETTINGS } from './map-block';
+import { CORNERS_TITLE, listHeadings, MAP_BLOCK, MAP_SETTINGS } from './map-block';
 import type { MeasuredMap, MeasuredPaddock } from './measure-map';
 
 export interface MapBlockInput {
@@ -42,7 +42,7 @@ export function composeMapBlock(input: MapBlockInput): MapBlock {
   const firstRow = totalRow + 3;
   const lastRow = firstRow + map.paddocks.length - 1;
   const total = formula(`=SUM(${draft.down(firstRow, lastRow, 1)})`, '#,##0.00');
-  draft.add([text('total area'), total, text(symbolOf('area', units))], ['plain', 'plain', 'muted']);
+  draft.add([text(`all paddocks together (${symbolOf('area', units)})`), total]);
   draft.add();
   // The corners come below the list, but the list's formulas point at them.
   const below = draftBlock({ row: lastRow + 3, column: origin.column });
@@ -50,7 +50,7 @@ export function composeMapBlock(input: MapBlockInput): MapBlock {
   draft.add([...Object.values(listHeadings(units)), ...added.headings].map(text), 'heading');
   for (const paddock of map.paddocks) addPaddock(draft, paddock, corners, postSpacing, input);
   draft.add();
-  draft.add([text('Corners: correct a latitude or longitude here and the list above follows.')], 'title');
+  draft.add([text(CORNERS_TITLE)], 'title');
   draft.rows.push(...below.rows);
   return {
     name: MAP_BLOCK,

@@ -2,7 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { number as numberCell, text } from '../../../shared/block/cells';
 import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
-import type { BlockInfo, TabContent, WriteBlock } from '../../../shared/contract';
+import type { BlockInfo, Overview, TabContent, WriteBlock } from '../../../shared/contract';
+import { findLists } from '../../../shared/lists/find-lists';
+import type { PaddockList } from '../../../shared/lists/model';
+import { readPaddocks } from '../../../shared/lists/read-paddocks';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { composeMapBlock } from '../../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../../shared/tasks/map/guess-role';
@@ -135,6 +138,26 @@ describe('the map block in a sheet', () => {
     expect(rows[LIST_ROW]?.[8]).toBe('sand');
     expect(Number(rows[LIST_ROW]?.[9])).toBeCloseTo(Number(rows[LIST_ROW]?.[1]) * 2, 9);
     expect(book.values('Farm')).toEqual([['My own notes']]);
+  });
+
+  it('serves as the paddock list of the rotation planner, without its corners', async () => {
+    const book = await farm();
+    const map = measured(SAMPLE_MAP);
+    write(book, compose(map, 'US'), { at: 'new-tab', tab: 'Map' });
+    const overview = book.ask('overview') as { data: Overview };
+    const tabs = book.ask('readTabs', { tabs: ['Map'] }) as { data: TabContent[] };
+    const lists = findLists(tabs.data, overview.data.blocks);
+    expect(lists).toHaveLength(1);
+    const read = readPaddocks(tabs.data[0]!, lists[0] as unknown as PaddockList, 'US');
+    expect(read.problems).toEqual([]);
+    expect(read.paddocks.map(({ name }) => name)).toEqual(map.paddocks.map(({ name }) => name));
+    read.paddocks.forEach((paddock, i) => {
+      const wanted = map.paddocks[i]!;
+      expect(paddock.areaSquareMeters / wanted.areaSquareMeters).toBeCloseTo(1, 6);
+      expect((paddock.fenceLengthMeters ?? 0) / wanted.boundaryMeters).toBeCloseTo(1, 6);
+      const names = (paddock.adjoins ?? []).map((at) => map.paddocks[at]?.name);
+      expect(names).toEqual(wanted.adjoining);
+    });
   });
 
   it('keeps names that look like formulas as text', async () => {

@@ -21,7 +21,7 @@ describe('measureMap', () => {
     for (const feature of SAMPLE_MAP.features) {
       const paddock = byName.get(feature.properties.name);
       if (!paddock) continue;
-      const coordinates = feature.geometry.coordinates as number[][][];
+      const coordinates = feature.geometry.coordinates as unknown as number[][][];
       expect(paddock.areaSquareMeters / area(polygon(coordinates))).toBeCloseTo(1, 2);
       const outline = length(lineString(coordinates[0]!), { units: 'meters' });
       expect(Math.abs(paddock.boundaryMeters / outline - 1)).toBeLessThan(0.007);
@@ -46,7 +46,7 @@ describe('measureMap', () => {
 
   it('takes the hole off the area but leaves the boundary to the outline', () => {
     const far = byName.get('Far');
-    const outline = SAMPLE_MAP.features[3]!.geometry.coordinates as number[][][];
+    const outline = SAMPLE_MAP.features[3]!.geometry.coordinates as unknown as number[][][];
     const hole = area(polygon([outline[1]!]));
     expect(far!.areaSquareMeters / (area(polygon([outline[0]!])) - hole)).toBeCloseTo(1, 2);
     expect(far!.holesBoundaryMeters).toBeGreaterThan(0);
