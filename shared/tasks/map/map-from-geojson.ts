@@ -6,7 +6,7 @@ import { checkedOutline } from '../../core/fence/checked-outline';
 import type { Corner } from '../../core/fence/corner';
 import { Refusal } from '../../refusals';
 import { type Cleaned, cleanCorners, cleanOutline } from './clean-corners';
-import { MOST_CORNERS, MOST_DEPTH, MOST_SHAPES } from './limits';
+import { MOST_CORNERS, MOST_CORNERS_OF_ONE, MOST_DEPTH, MOST_SHAPES } from './limits';
 import type { FarmMap, MapShape } from './map-model';
 import { MapTrouble } from './map-trouble';
 import { uniqueNames } from './unique-names';
@@ -143,6 +143,9 @@ function usableOutline(positions: unknown, found: Found): Cleaned {
   countCorners(positions, found);
   const cleaned = cleanOutline(positions);
   if (!cleaned.ok) return cleaned;
+  if (cleaned.corners.length > MOST_CORNERS_OF_ONE) {
+    return { ok: false, why: `it has ${cleaned.corners.length} corners, more than ${MOST_CORNERS_OF_ONE}` };
+  }
   try {
     return { ok: true, corners: checkedOutline(cleaned.corners) };
   } catch (error) {

@@ -5,7 +5,7 @@ import { checkedOutline } from '../../core/fence/checked-outline';
 import type { Corner } from '../../core/fence/corner';
 import { describeCell, Refusal } from '../../refusals';
 import { degreesTrouble } from './clean-corners';
-import { MOST_CORNERS, MOST_SHAPES } from './limits';
+import { MOST_CORNERS, MOST_CORNERS_OF_ONE, MOST_SHAPES } from './limits';
 import type { FarmMap, MapShape } from './map-model';
 import { MapTrouble } from './map-trouble';
 import { uniqueNames } from './unique-names';
@@ -73,6 +73,12 @@ function readRings(cells: Cells, width: number): readonly Ring[] {
     ring.corners.push({ latitudeDegrees: Number(latitude), longitudeDegrees: Number(longitude) });
   });
   refuse(wrong, rings.length, corners);
+  const long = rings.find((one) => one.corners.length > MOST_CORNERS_OF_ONE);
+  if (long) {
+    throw new MapTrouble(
+      `The paddock typed from row ${long.firstRow} has ${long.corners.length} corners; the most is ${MOST_CORNERS_OF_ONE}.`,
+    );
+  }
   return rings;
 }
 

@@ -144,6 +144,8 @@ describe('mapFromGeojson', () => {
     );
     const track = Array.from({ length: 5001 }, (_, i) => [i * 1e-5, Math.abs(i - 2500) * 1e-5]);
     expect(() => mapFromGeojson({ type: 'Polygon', coordinates: [track] })).toThrow(/more than 5000 corners/);
+    const long = { type: 'Polygon', coordinates: [track.slice(0, 1500)] };
+    expect(() => mapFromGeojson(long)).toThrow(/1500 corners, more than 1000/);
     expect(() => mapFromGeojson({ type: 'FeatureCollection', features: [] })).toThrow(/Nothing in this map/);
     expect(() => mapFromGeojson(null)).toThrow(MapTrouble);
   });

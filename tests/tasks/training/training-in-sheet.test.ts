@@ -1,11 +1,12 @@
 /** The training blocks, written through the real script into the preview's engine and recalculated there. */
 import { describe, expect, it } from 'vitest';
 import type { WireCell } from '../../../shared/contract';
+import { lostCells } from '../../../shared/tasks/lost-cells';
 import { startSettings } from '../../../shared/tasks/settings';
 import { composeLogBlock, LOG_HEADINGS } from '../../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
 import { readLog } from '../../../shared/tasks/training/read-log';
-import { readPen } from '../../../shared/tasks/training/read-pen';
+import { readPen, withoutAnswers } from '../../../shared/tasks/training/read-pen';
 import { openWorkbook, type Workbook } from '../../../src/preview/headless';
 import { readBack, writeNew, writeOver } from '../block-in-sheet';
 import { scriptText } from '../script-text';
@@ -60,6 +61,14 @@ describe('the pen list', () => {
     const old = readBack(book, info);
     const read = readPen(old);
     expect(read.settings.values.head).toBe(40);
+    // What the cell functions filled was typed by nobody, so nothing counts as lost.
+    const next = composePenBlock({ ...settings, ...read.settings.values }, read.onHand, 'metric', ORIGIN);
+    expect(lostCells(withoutAnswers(old), next.cells)).toEqual([]);
+    book.type('Pen', `A${head + 10}`, 'ring Bea');
+    expect(lostCells(withoutAnswers(readBack(book, info)), next.cells)).toEqual([
+      `A${head + 10} (“ring Bea”)`,
+    ]);
+    book.type('Pen', `A${head + 10}`, '');
     writeOver(
       book,
       composePenBlock({ ...settings, ...read.settings.values }, read.onHand, 'metric', ORIGIN),

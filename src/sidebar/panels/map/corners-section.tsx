@@ -66,6 +66,10 @@ export function CornersSection({ file, onMap }: Props) {
               {...described}
               type="file"
               accept=".geojson,.json,.kml,application/geo+json,application/vnd.google-earth.kml+xml"
+              // So that choosing a mended file of the same name is a change.
+              onClick={({ currentTarget }) => {
+                currentTarget.value = '';
+              }}
               onChange={({ currentTarget }) => {
                 const chosen = currentTarget.files?.[0];
                 if (chosen) take(() => readMapFile(chosen));
