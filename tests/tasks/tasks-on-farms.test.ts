@@ -14,6 +14,7 @@ import { LARCH_VALE } from '../../shared/samples/larch-vale';
 import { MARROW_CREEK } from '../../shared/samples/marrow-creek';
 import { readRotation } from '../../shared/table/read-rotation';
 import { BUDGET_BLOCK, type BudgetPlan, budgetBlock } from '../../shared/tasks/budget/budget-block';
+import { budgetMustKeep } from '../../shared/tasks/budget/budget-must-keep';
 import { BUDGET_SETTINGS } from '../../shared/tasks/budget/budget-settings';
 import { byPeriod } from '../../shared/tasks/budget/by-period';
 import { paddockLoads } from '../../shared/tasks/budget/paddock-loads';
@@ -23,6 +24,7 @@ import { rotationLinks } from '../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../shared/tasks/budget/rotation-stays';
 import { stayNeeds } from '../../shared/tasks/budget/stay-needs';
 import { workableStays } from '../../shared/tasks/budget/workable-stays';
+import { lostCells } from '../../shared/tasks/lost-cells';
 import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-rows';
 import { ITEM_NAMES } from '../../shared/tasks/materials/item-rows';
 import { laidPaddocks } from '../../shared/tasks/materials/laid-paddocks';
@@ -292,6 +294,17 @@ describe('the budget from a rotation table', () => {
       read.notes,
       info,
     );
+    expect(lostCells(budgetMustKeep(content), again.cells)).toEqual([]);
+    // Other stays, and a paddock that is gone: only the note typed beside it would be lost, and is named.
+    const fewer = {
+      ...now,
+      stays: now.stays.filter((stay) => stay.paddock !== paddock),
+      source: {},
+      origin: 'Other.',
+    };
+    expect(lostCells(budgetMustKeep(content), budgetBlock(fewer, new Map(), info).cells)).toEqual([
+      `${cellBeside(content, paddock, 8)} (“soil test due”)`,
+    ]);
     const after = readFromSheet(
       book,
       writeInSheet(book, BUDGET_BLOCK, again, { at: 'own' }, content.expects),

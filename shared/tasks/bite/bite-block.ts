@@ -1,5 +1,5 @@
 /** "Will it bite" as a block of cells: the lines with their volts, the wires, the settings, the levels. */
-import { BLANK, formula, number, text } from '../../block/cells';
+import { BLANK, blank, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
@@ -62,10 +62,16 @@ export const WIRE_HEADINGS = [
   'Ohms together',
 ] as const;
 
+/** Digits that survive the way to metres and back. */
+const SAFE_DIGITS = 12;
+const VOLTS = '#,##0';
+/** Thickness as people write it; 0.2 mm is 0.007874 in. */
+const THICKNESS_DIGITS = 6;
+const OHMS = '#,##0.0';
 /** Rows left free for further lines and wires. */
 const FREE_LINES = 3;
 const FREE_WIRES = 2;
-const WIDTHS = [230, 200, 90, 90, 110, 90, 90, 90, 100, 170, 110];
+const WIDTHS = [260, 220, 160, 90, 110, 100, 100, 100, 110, 170, 110];
 
 export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
   const top = draftBlock(origin);
@@ -122,7 +128,7 @@ function addLines(
   const volts = (leak: string, touch: string): string =>
     `=FENCE_VOLTAGE(${set.volts};${set.ohms};${column(10)};${column(4)};${leak};${touch})`;
   const columns = [volts('', ''), volts(set.weeds, ''), volts('', set.pig), volts(set.weeds, set.pig)];
-  draft.add([...Array<BlockCell>(5).fill(BLANK), ...columns.map((body) => formula(body, '0'))]);
+  draft.add([...Array<BlockCell>(5).fill(BLANK), ...columns.map((body) => formula(body, VOLTS))]);
   const first = draft.next();
   for (let at = 0; at < count; at++) {
     const row = first + at;
@@ -130,8 +136,8 @@ function addLines(
     draft.add(
       [
         ...(line ? lineCells(line, plan.units) : [BLANK, BLANK, BLANK, BLANK]),
-        formula(ohmsFormula(draft, row, wires), '0.0'),
-        ...columns.map(() => BLANK),
+        formula(ohmsFormula(draft, row, wires), OHMS),
+        ...columns.map(() => blank(VOLTS)),
         formula(judgeFormula(draft, row, set)),
         formula(`=IF(${draft.at(row, 2)}="";"";${draft.at(row, 2)}/1000)`, '0.000'),
       ],
@@ -153,7 +159,7 @@ function lineCells(line: PlannedLine, units: UnitSystem): BlockCell[] {
   return [
     text(line.name),
     text(line.wire),
-    number(fromInside(line.meters, 'length', units), '0.#'),
+    number(Number(fromInside(line.meters, 'length', units).toPrecision(SAFE_DIGITS)), '0.0'),
     number(line.liveWires),
   ];
 }
@@ -185,18 +191,18 @@ function addWires(draft: Draft, { wires, units }: BitePlan): WireTable {
   const column = (at: number): string => draft.down(anchor, anchor + count, at);
   const ohms = (at: number): string =>
     `=WIRE_OHMS(${column(at)};${column(at + 1)};${column(at + 2)};"${units}")`;
-  draft.add([...Array<BlockCell>(8).fill(BLANK), formula(ohms(1), '0.0'), formula(ohms(4), '0.0')]);
+  draft.add([...Array<BlockCell>(8).fill(BLANK), formula(ohms(1), OHMS), formula(ohms(4), OHMS)]);
   for (let at = 0; at < count; at++) {
     const row = draft.next();
     const [typed, one, two] = [7, 8, 9].map((c) => draft.at(row, c));
     draft.add(
       [
         ...wireCells(wires[at], units),
-        BLANK,
-        BLANK,
+        blank(OHMS),
+        blank(OHMS),
         formula(
           `=IF(${typed}<>"";${typed};IF(${one}="";"";IF(${two}="";${one};1/(1/${one}+1/${two}))))`,
-          '0.0',
+          OHMS,
         ),
       ],
       WIRE_STYLES,
@@ -211,7 +217,7 @@ function wireCells(wire: WireRow | undefined, units: UnitSystem): BlockCell[] {
     const strand = wire.strands[at];
     if (!strand) return [BLANK, BLANK, BLANK];
     const thick = fromInside(strand.diameterMeters, 'diameter', units);
-    return [text(strand.metal), number(Number(thick.toPrecision(4))), number(strand.wires)];
+    return [text(strand.metal), number(Number(thick.toPrecision(THICKNESS_DIGITS))), number(strand.wires)];
   });
   return [text(wire.name), ...strands, wire.typedOhms === undefined ? BLANK : number(wire.typedOhms)];
 }

@@ -30,6 +30,8 @@ export interface BudgetPlan {
   readonly leftOut: readonly string[];
 }
 
+export const SEASON_TITLE = 'The season';
+export const MONTH_HEADINGS = ['From', 'To before', 'Feed in it', 'Water in it'] as const;
 export const LOAD_HEADINGS = [
   'Paddock',
   'Area of it',
@@ -42,7 +44,7 @@ export const LOAD_HEADINGS = [
   'Typed note',
 ] as const;
 
-const WIDTHS = [230, 110, 100, 100, 100, 100, 100, 130, 130];
+const WIDTHS = [310, 110, 100, 100, 100, 100, 100, 130, 130];
 
 /** Notes that the grower typed beside paddocks, by paddock. */
 export type LoadNotes = ReadonlyMap<string, BlockCell>;
@@ -74,7 +76,7 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
 }
 
 function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void {
-  draft.add([text('The season')], 'heading');
+  draft.add([text(SEASON_TITLE)], 'heading');
   const row = (label: string, body: string, quantity: Quantity, note: string, format = '#,##0'): number =>
     draft.add(
       [text(label), formula(`=${body}`, format), text(symbolOf(quantity, units)), text(note)],
@@ -130,7 +132,7 @@ function addMonths(draft: Draft, columns: StayColumns, months: readonly Month[],
     [BLANK, BLANK, text(symbolOf('mass', units)), text(symbolOf('volumePerDay', units).split('/')[0] ?? '')],
     'muted',
   );
-  draft.add(['From', 'To before', 'Feed in it', 'Water in it'].map(text), 'heading');
+  draft.add(MONTH_HEADINGS.map(text), 'heading');
   months.forEach((month, at) => {
     const row = draft.next();
     const [start, end] = [draft.fixed(row, 0), draft.fixed(row, 1)];

@@ -1,6 +1,6 @@
 /** The stays' part of the budget block: one row a stay, fed by the rotation table or the grower's lists. */
 import { quotedTab } from '../../block/a1';
-import { BLANK, date, formula, number, text } from '../../block/cells';
+import { BLANK, blank, date, formula, number, text } from '../../block/cells';
 import type { BlockCell, BlockStyle } from '../../contract';
 import type { GroupList, PaddockList } from '../../lists/model';
 import { listLookup } from '../../table/list-lookup';
@@ -122,15 +122,32 @@ function functionBodies(
   const started = column('Weighed');
   const since = column('Since weighed');
   return {
-    'Weight in': formula(`=PIG_WEIGHT(${started};${since};${gain};${system})`, '0'),
-    'Weight out': formula(`=PIG_WEIGHT(${first};${days};${gain};${system})`, '0'),
-    Feed: formula(`=FEED_NEEDED(${head};${first};${days};${gain};${set.outdoor};${system})`, '#,##0'),
-    'Water a day': formula(`=WATER_NEEDED(${head};${out};${set.mild};${system})`, '#,##0'),
-    'Hot day': formula(`=WATER_NEEDED(${head};${out};${set.hot};${system})`, '#,##0'),
-    'Shelter floor': formula(`=SHELTER_AREA(${head};${out};${set.shelter};${system})`, '#,##0.0'),
-    N: formula(`=NUTRIENT_LOAD(${head};${mean};${days};${column('Area')};${system})`, '0.0'),
+    'Weight in': formula(`=PIG_WEIGHT(${started};${since};${gain};${system})`, FORMATS['Weight in']),
+    'Weight out': formula(`=PIG_WEIGHT(${first};${days};${gain};${system})`, FORMATS['Weight out']),
+    Feed: formula(`=FEED_NEEDED(${head};${first};${days};${gain};${set.outdoor};${system})`, FORMATS.Feed),
+    'Water a day': formula(`=WATER_NEEDED(${head};${out};${set.mild};${system})`, FORMATS['Water a day']),
+    'Hot day': formula(`=WATER_NEEDED(${head};${out};${set.hot};${system})`, FORMATS['Hot day']),
+    'Shelter floor': formula(
+      `=SHELTER_AREA(${head};${out};${set.shelter};${system})`,
+      FORMATS['Shelter floor'],
+    ),
+    N: formula(`=NUTRIENT_LOAD(${head};${mean};${days};${column('Area')};${system})`, FORMATS.N),
   };
 }
+
+/** Formats of the columns that cell functions spill over. */
+const FORMATS = {
+  'Weight in': '0',
+  'Weight out': '0',
+  Feed: '#,##0',
+  'Water a day': '#,##0',
+  'Hot day': '#,##0',
+  'Shelter floor': '#,##0.0',
+  N: '0.0',
+  P: '0.0',
+  K: '0.0',
+} as const;
+const SPILLED = ['Feed', 'Water a day', 'Hot day', 'Shelter floor', 'N', 'P', 'K'] as const;
 
 const STYLES: readonly BlockStyle[] = STAY_HEADINGS.map((heading) =>
   ['Weighed', 'Since weighed', 'Daily gain', 'Mean weight'].includes(heading) ? 'muted' : 'plain',
@@ -145,9 +162,10 @@ function addStay(stay: BudgetStay, on: StaysOn): void {
       ...namesAndDates(stay, on),
       formula(`=${at('In')}+${at('Days')}`, 'yyyy-mm-dd'),
       ...amounts(stay, on, row),
-      BLANK,
-      BLANK,
+      blank(FORMATS['Weight in']),
+      blank(FORMATS['Weight out']),
       formula(`=IF(${at('Weight out')}="";"";(${at('Weight in')}+${at('Weight out')})/2)`, '0'),
+      ...SPILLED.map((heading) => blank(FORMATS[heading])),
     ],
     STYLES,
   );

@@ -183,7 +183,7 @@ function addFixed(kind: string, items: readonly FixedItem[], on: ComparisonOn, p
       [
         text(kind),
         text(item),
-        typed?.quantity ?? formula(`=${quantity}`, '0.#'),
+        typed?.quantity ?? formula(`=${quantity}`, COUNTED.includes(unit) ? '#,##0' : '#,##0.0'),
         text(unit),
         price,
         formula(`=IF(${draft.at(row, 4)}="";"";${draft.at(row, 2)}*${draft.at(row, 4)})`, '0.00'),
@@ -201,12 +201,15 @@ function addFixed(kind: string, items: readonly FixedItem[], on: ComparisonOn, p
   };
 }
 
+/** Units of things that are counted whole. */
+const COUNTED = ['posts', 'panels', 'each'];
+
 /** Typed rows of the yearly table, with what they start from. */
 const YEARLY_INPUTS = {
   hours: {
     label: 'Hours to set it up the first time',
     start: [0, undefined, undefined],
-    note: 'Fixed fence: from the table above.',
+    note: 'Fixed fence: from the table above. Type 0 as the price of what costs you nothing.',
   },
   life: {
     label: 'Life, years',
@@ -248,27 +251,32 @@ function addYearly(
   const cell = (at: number, line: number): string => draft.at(line, at + 1);
   const length = row('Length of fence', (at) => (at === 0 ? lengths.portable : lengths.fixed), '0');
   const unpriced = (at: number): string => (at === 0 ? items.unpriced : (fixed[at - 1]?.unpriced ?? '0'));
-  row('Items without a price', unpriced, '0', 'muted');
+  const missing = row('Items without a price', unpriced, '0', 'muted');
   const materials = row('Materials', (at) => (at === 0 ? items.newCost : (fixed[at - 1]?.materials ?? '0')));
   const hours = typed(YEARLY_INPUTS.hours);
   const labour = row('Work to set it up', (at) =>
     at === 0 ? `${cell(0, hours)}*${set.pay}` : (fixed[at - 1]?.labour ?? '0'),
   );
-  const first = row('First cost', (at) => `${cell(at, materials)}+${cell(at, labour)}`);
+  const first = row(
+    'First cost',
+    (at) => `IF(${cell(at, missing)}>0;"prices missing";${cell(at, materials)}+${cell(at, labour)})`,
+  );
+  /** A figure that hangs on the first cost stays blank until that is known. */
+  const known = (at: number, body: string): string => `IF(ISNUMBER(${cell(at, first)});${body};"")`;
   const unit = symbolOf('length', units);
   const perLength = (line: number) => (at: number) =>
-    `IF(${cell(at, length)}>0;${cell(at, line)}/${cell(at, length)};0)`;
+    known(at, `IF(${cell(at, length)}>0;${cell(at, line)}/${cell(at, length)};0)`);
   row(`First cost for each ${unit}`, perLength(first));
   const life = typed(YEARLY_INPUTS.life);
   const share = typed(YEARLY_INPUTS.upkeep);
   const work = typed(YEARLY_INPUTS.work);
-  const loss = row('Loss of value a year', (at) => `${cell(at, first)}/${cell(at, life)}`);
-  const interest = row('Interest a year', (at) => `${cell(at, first)}/2*${set.interest}/100`);
-  const upkeep = row('Upkeep a year', (at) => `${cell(at, first)}*${cell(at, share)}/100`);
+  const loss = row('Loss of value a year', (at) => known(at, `${cell(at, first)}/${cell(at, life)}`));
+  const interest = row('Interest a year', (at) => known(at, `${cell(at, first)}/2*${set.interest}/100`));
+  const upkeep = row('Upkeep a year', (at) => known(at, `${cell(at, first)}*${cell(at, share)}/100`));
   const workCost = row('Work a year', (at) => `${cell(at, work)}*${set.pay}`);
   const year = row(
     'A year, together',
-    (at) => plusCells(at, [loss, interest, upkeep, workCost], cell),
+    (at) => known(at, plusCells(at, [loss, interest, upkeep, workCost], cell)),
     '0.00',
     'heading',
   );

@@ -9,6 +9,8 @@ import type { FenceFormulas } from './layout-rows';
 import type { AtATime } from './material-needs';
 import type { MaterialsKey } from './materials-settings';
 
+export const FIGURES_TITLE = 'What it comes to';
+
 export type FigureKey =
   | 'line'
   | 'posts'
@@ -28,7 +30,7 @@ export function addFigures(
 ): Readonly<Record<FigureKey, string>> {
   const { draft, units, set } = on;
   const unit = symbolOf('length', units);
-  draft.add([text('What it comes to')], 'heading');
+  draft.add([text(FIGURES_TITLE)], 'heading');
   const row = (label: string, body: string, unitText: string, note = '', format = '0'): string =>
     draft.fixed(
       draft.add(rowCells(label, body, unitText, note, format), ['plain', 'plain', 'muted', 'muted']),
@@ -79,7 +81,10 @@ export function addFigures(
     text('Wire heights, lowest first'),
     formula(`=STRAND_HEIGHTS(${set.pigWeight};${set.strands};${unitsText})`, '0'),
   ]);
-  draft.add([text(''), text(`in ${symbolOf('height', units)}, from the ground`)], 'muted');
+  draft.add(
+    [text(''), text(units === 'US' ? 'inches from the ground' : 'centimetres from the ground')],
+    'muted',
+  );
   return { line, posts, corners, live, wire, joules, rods, signs: signCount, fixed };
 }
 

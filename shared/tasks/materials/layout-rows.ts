@@ -58,7 +58,7 @@ export const GRID_SETTINGS: readonly SettingSpec<GridKey>[] = [
 
 function addGrid(grid: GridLayout, on: LayoutOn): FenceFormulas {
   const { draft, units, postSpacing: gap, setPaddocks } = on;
-  draft.add([text('The layout')], 'heading');
+  draft.add([text(LAYOUT_TITLE)], 'heading');
   const values = {
     rows: grid.rows,
     columns: grid.columns,
@@ -91,6 +91,7 @@ function addGrid(grid: GridLayout, on: LayoutOn): FenceFormulas {
   return { outer, dividing, all, set: k >= grid.rows * grid.columns ? all : set };
 }
 
+export const LAYOUT_TITLE = 'The layout';
 export const TOUCHING_LABEL = 'Paddocks touch';
 export const TOUCHING_WORDS: Readonly<Record<Touching, string>> = {
   lengths: 'along their lengths',
@@ -98,7 +99,7 @@ export const TOUCHING_WORDS: Readonly<Record<Touching, string>> = {
   alone: 'nowhere',
 };
 
-const LIST_HEADINGS = [
+export const LIST_HEADINGS = [
   'Paddock',
   'Width',
   'Length',
@@ -113,7 +114,7 @@ const LIST_HEADINGS = [
 function addList(list: ListLayout, on: LayoutOn): FenceFormulas {
   const { draft, units, setPaddocks } = on;
   const sides = sharedSides(list);
-  draft.add([text('The layout')], 'heading');
+  draft.add([text(LAYOUT_TITLE)], 'heading');
   draft.add([text(TOUCHING_LABEL), text(TOUCHING_WORDS[list.touching])]);
   const unit = symbolOf('length', units);
   draft.add(
@@ -160,8 +161,8 @@ function paddockCells(paddock: LaidPaddock, row: number, on: LayoutOn): BlockCel
   ];
   const side = (field: 'width' | 'length' | 'fenceLength', meters: number | undefined): BlockCell => {
     const lookup = listLookup(on.list, field, paddock.name, name, on.units, false);
-    if (lookup !== undefined) return formula(`=${lookup}`, '0.#');
-    return meters === undefined ? BLANK : number(fromInside(meters, 'length', on.units), '0.#');
+    if (lookup !== undefined) return formula(`=${lookup}`, '0.0');
+    return meters === undefined ? BLANK : number(fromInside(meters, 'length', on.units), '0.0');
   };
   const label = text(paddock.name);
   if (!isRectangle(paddock)) {
@@ -174,8 +175,8 @@ function paddockCells(paddock: LaidPaddock, row: number, on: LayoutOn): BlockCel
     guessed === undefined
       ? side('width', paddock.widthMeters)
       : guessedWidth(guessed, paddock.name, name, on),
-    guessed === undefined ? side('length', paddock.lengthMeters) : formula(`=${w}*${on.shape}`, '0.#'),
-    formula(`=2*(${w}+${l})`, '0.#'),
+    guessed === undefined ? side('length', paddock.lengthMeters) : formula(`=${w}*${on.shape}`, '0.0'),
+    formula(`=2*(${w}+${l})`, '0.0'),
     formula(`=2*${roundUp(`${w}/${gap}`)}+2*${roundUp(`${l}/${gap}`)}`),
   ];
 }
@@ -187,7 +188,7 @@ function guessedWidth(squareMeters: number, paddock: string, name: string, on: L
   const squares = on.units === 'US' ? 43560 : 10000;
   const sides = fromInside(squareMeters, 'area', on.units);
   const area = lookup ?? `${Math.round(sides * 1e6)}/10^6`;
-  return formula(`=SQRT(${area}*${squares}/${on.shape})`, '0.#');
+  return formula(`=SQRT(${area}*${squares}/${on.shape})`, '0.0');
 }
 
 /** The side two paddocks share: the shorter of the two that touch. */
@@ -208,7 +209,7 @@ function sharedCells(
     .map((side) => sharedFormula(list, side, first, draft));
   if (mine.length === 0) return [BLANK, BLANK];
   const posts = mine.map((shared) => `${roundUp(`${shared}/${gap}`)}+1`);
-  return [formula(`=${plus(mine)}`, '0.#'), formula(`=${plus(posts)}`)];
+  return [formula(`=${plus(mine)}`, '0.0'), formula(`=${plus(posts)}`)];
 }
 
 function setCells(
@@ -223,5 +224,5 @@ function setCells(
   const add = (column: number): string => plus(set.map((paddock) => draft.at(first + paddock, column)));
   const lengthOff = inside.map((shared) => `-${shared}`).join('');
   const postsOff = inside.map((shared) => `-(${roundUp(`${shared}/${gap}`)}+1)`).join('');
-  return [formula(`=${add(3)}${lengthOff}`, '0.#'), formula(`=${add(4)}${postsOff}`)];
+  return [formula(`=${add(3)}${lengthOff}`, '0.0'), formula(`=${add(4)}${postsOff}`)];
 }

@@ -41,7 +41,7 @@ export const MATERIALS_CAUTIONS: readonly string[] = [
   'Ground rods stay at least 10 m (33 ft) from any utility or telephone earth. Measure the volts with a fence tester when it stands.',
 ];
 
-const WIDTHS = [230, 110, 110, 110, 110, 110, 110, 260, 110];
+const WIDTHS = [260, 170, 110, 110, 110, 110, 110, 260, 110];
 
 export function materialsBlock(plan: MaterialsPlan, typed: MaterialsTyped, origin: Origin): ComposedBlock {
   const list = draftBlock(origin);

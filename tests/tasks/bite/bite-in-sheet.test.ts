@@ -1,6 +1,7 @@
 /** "Will it bite" and the fence walk log in the preview's engine, written through the built script. */
 import { describe, expect, test } from 'vitest';
 import { BITE_BLOCK, type BitePlan, biteBlock } from '../../../shared/tasks/bite/bite-block';
+import { biteMustKeep } from '../../../shared/tasks/bite/bite-must-keep';
 import { BITE_SETTINGS, weedsOhmMeters } from '../../../shared/tasks/bite/bite-settings';
 import { lineVolts } from '../../../shared/tasks/bite/line-volts';
 import { readBite } from '../../../shared/tasks/bite/read-bite';
@@ -8,6 +9,7 @@ import { readWalk } from '../../../shared/tasks/bite/read-walk';
 import { readingRow, WALK_BLOCK, WALK_SETTINGS, walkBlock } from '../../../shared/tasks/bite/walk-block';
 import { wireResistance } from '../../../shared/tasks/bite/wire-resistance';
 import { WIRES } from '../../../shared/tasks/bite/wires';
+import { lostCells } from '../../../shared/tasks/lost-cells';
 import { startSettings } from '../../../shared/tasks/settings';
 import type { UnitSystem } from '../../../shared/units/units';
 import { openWorkbook } from '../../../src/preview/headless';
@@ -88,6 +90,16 @@ describe('the "will it bite" block', () => {
     ]);
     const settings = { ...plan.settings, ...read.settings.values };
     const again = biteBlock({ ...plan, ...read, settings }, info);
+    expect(lostCells(biteMustKeep(content), again.cells)).toEqual([]);
+    // A line taken away on the page is meant; a remark beside the settings is not ours to lose.
+    const fewer = biteBlock({ ...plan, ...read, settings, lines: read.lines.slice(1) }, info);
+    expect(lostCells(biteMustKeep(content), fewer.cells)).toEqual([]);
+    const remark = cellBeside(content, 'A pig that touches', 6);
+    book.type('Bite', remark, 'ask Bea');
+    expect(lostCells(biteMustKeep(readFromSheet(book, info)), again.cells)).toEqual([
+      `${remark} (“ask Bea”)`,
+    ]);
+    book.type('Bite', remark, '');
     const after = readFromSheet(book, writeInSheet(book, BITE_BLOCK, again, { at: 'own' }, content.expects));
     expect(Number(beside(after, 'Wood edge', 7))).toBeCloseTo(1428.6, 1);
     expect(beside(after, 'Volts the pig should get, at least')).toBe(1000);
@@ -128,6 +140,7 @@ describe('the fence walk log', () => {
     expect(read.problems).toEqual([]);
     expect(read.readings.map(({ volts }) => volts)).toEqual([6100, 4700, 5200, 2900]);
     const again = walkBlock(read.rows, { ...start, ...read.settings.values }, info);
+    expect(lostCells(content, again.cells)).toEqual([]);
     const after = readFromSheet(book, writeInSheet(book, WALK_BLOCK, again, { at: 'own' }, content.expects));
     expect(readWalk(after).readings).toEqual(read.readings);
     expect(beside(after, 'Change')).toBe(-1800);

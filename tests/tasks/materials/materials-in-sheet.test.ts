@@ -1,5 +1,6 @@
 /** The materials block, written through the built script into the preview's engine and recalculated there. */
 import { describe, expect, test } from 'vitest';
+import { lostCells } from '../../../shared/tasks/lost-cells';
 import { COMPARISON_SETTINGS } from '../../../shared/tasks/materials/comparison-rows';
 import { ITEM_NAMES } from '../../../shared/tasks/materials/item-rows';
 import type { Layout } from '../../../shared/tasks/materials/layout';
@@ -10,6 +11,7 @@ import {
   type MaterialsPlan,
   materialsBlock,
 } from '../../../shared/tasks/materials/materials-block';
+import { materialsMustKeep } from '../../../shared/tasks/materials/materials-must-keep';
 import { MATERIALS_SETTINGS } from '../../../shared/tasks/materials/materials-settings';
 import { NOTHING_TYPED, readMaterials } from '../../../shared/tasks/materials/read-materials';
 import { insideSettings, startSettings } from '../../../shared/tasks/settings';
@@ -130,6 +132,8 @@ describe('the materials block in a sheet', () => {
     expect(beside(content, 'First cost', 2)).toBeCloseTo(2553.3, 2);
     expect(beside(content, 'First cost for each ft', 2)).toBeCloseTo(1.93, 2);
     expect(beside(content, 'Items without a price', 2)).toBe(0);
+    expect(beside(content, 'First cost', 3)).toBe('prices missing');
+    expect(beside(content, 'A year, together', 3)).toBe('');
     // 20 years, 8 % upkeep and 8 % on half, as in the yearly table of FM-1855: 5 + 8 + 4 = 17 % of the first cost.
     expect(beside(content, 'A year, together', 2)).toBeCloseTo(2553.3 * 0.17, 2);
   });
@@ -168,6 +172,20 @@ describe('the materials block in a sheet', () => {
     expect(read.atATime).toEqual({ kind: 'all' });
     const settings = { ...plan.settings, ...read.settings.values };
     const again = materialsBlock({ ...plan, settings }, read.typed, info);
+    expect(lostCells(materialsMustKeep(content), again.cells)).toEqual([]);
+    // From the grid to a list, all at once to a set: what stood in the layout is ours; a remark is not.
+    const other = materialsBlock(
+      { ...planOf(LANE, { kind: 'set', paddocks: 2 }, 'US'), settings },
+      read.typed,
+      info,
+    );
+    expect(lostCells(materialsMustKeep(content), other.cells)).toEqual([]);
+    const remark = cellBeside(content, 'To buy, together', 7);
+    book.type('Notes', remark, 'by May');
+    expect(lostCells(materialsMustKeep(readFromSheet(book, info)), other.cells)).toEqual([
+      `${remark} (“by May”)`,
+    ]);
+    book.type('Notes', remark, '');
     const rebuilt = writeInSheet(book, MATERIALS_BLOCK, again, { at: 'own' }, content.expects);
     const after = readFromSheet(book, rebuilt);
     expect(beside(after, 'Rolls of wire', 3)).toBe(2);

@@ -5,6 +5,7 @@ import {
   type BitePlan,
   biteBlock,
 } from '../../../../shared/tasks/bite/bite-block';
+import { biteMustKeep } from '../../../../shared/tasks/bite/bite-must-keep';
 import { BITE_SETTINGS, type BiteSettings } from '../../../../shared/tasks/bite/bite-settings';
 import { readBite } from '../../../../shared/tasks/bite/read-bite';
 import { WIRES } from '../../../../shared/tasks/bite/wires';
@@ -65,6 +66,7 @@ export function BiteSteps({ book, onReread }: { book: Book; onReread: () => void
       <h2>4. Into the sheet</h2>
       <WriteBlock
         name={BITE_BLOCK}
+        mustKeep={biteMustKeep}
         what="the volts"
         tabName="Fence volts"
         file={book.overview}

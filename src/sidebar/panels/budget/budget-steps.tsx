@@ -5,6 +5,7 @@ import {
   type BudgetPlan,
   budgetBlock,
 } from '../../../../shared/tasks/budget/budget-block';
+import { budgetMustKeep } from '../../../../shared/tasks/budget/budget-must-keep';
 import { BUDGET_SETTINGS } from '../../../../shared/tasks/budget/budget-settings';
 import { readBudget } from '../../../../shared/tasks/budget/read-budget';
 import { workableStays } from '../../../../shared/tasks/budget/workable-stays';
@@ -74,6 +75,7 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
       <h2>4. Into the sheet</h2>
       <WriteBlock
         name={BUDGET_BLOCK}
+        mustKeep={budgetMustKeep}
         what="the budget"
         tabName="Feed and water"
         file={book.overview}

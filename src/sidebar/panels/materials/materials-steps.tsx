@@ -7,6 +7,7 @@ import {
   type MaterialsPlan,
   materialsBlock,
 } from '../../../../shared/tasks/materials/materials-block';
+import { materialsMustKeep } from '../../../../shared/tasks/materials/materials-must-keep';
 import { MATERIALS_SETTINGS } from '../../../../shared/tasks/materials/materials-settings';
 import { NOTHING_TYPED, readMaterials } from '../../../../shared/tasks/materials/read-materials';
 import { strandsForWeight } from '../../../../shared/tasks/materials/strands-for-weight';
@@ -121,6 +122,7 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
       </p>
       <WriteBlock
         name={MATERIALS_BLOCK}
+        mustKeep={materialsMustKeep}
         what="the materials list"
         tabName="Fence materials"
         file={book.overview}

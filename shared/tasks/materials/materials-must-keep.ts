@@ -1,0 +1,34 @@
+import type { BlockContent } from '../../block/read-block';
+import { ownTable, rowOfLabel, withoutOwn } from '../without-own';
+import { FIGURES_TITLE } from './figure-rows';
+import { LAYOUT_TITLE, LIST_HEADINGS } from './layout-rows';
+import { AT_A_TIME_LABEL } from './materials-block';
+
+/** Label, value, unit and note of a setting or a figure. */
+const LABELLED = (column: number): boolean => column <= 3;
+
+/** What of a materials list must not get lost: all but the layout, which the sidebar has read and may change. */
+export function materialsMustKeep(old: BlockContent): BlockContent {
+  const atATime = rowOfLabel(old, AT_A_TIME_LABEL);
+  return withoutOwn(old, [
+    { firstRow: atATime, endRow: atATime + 1, columns: LABELLED },
+    { firstRow: rowOfLabel(old, LAYOUT_TITLE), endRow: rowOfLabel(old, FIGURES_TITLE), columns: LABELLED },
+    {
+      firstRow: rowOfLabel(old, FIGURES_TITLE),
+      endRow: rowOfLabel(old, 'Compared with fixed fence'),
+      columns: LABELLED,
+    },
+    headingCells(old),
+    ownTable(old, LIST_HEADINGS, LIST_HEADINGS, FIGURES_TITLE),
+  ]);
+}
+
+/** The list's headings and the row of units above them. */
+function headingCells(old: BlockContent) {
+  const at = old.values.findIndex((row) => LIST_HEADINGS.every((heading) => row.includes(heading)));
+  return {
+    firstRow: at < 0 ? old.values.length : at - 1,
+    endRow: at + 1,
+    columns: (column: number) => column < LIST_HEADINGS.length,
+  };
+}

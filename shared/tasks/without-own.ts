@@ -1,0 +1,42 @@
+import type { BlockContent } from '../block/read-block';
+
+/** A part of a block that its builder writes throughout, by rows and columns counted from 0 in the block. */
+export interface OwnPart {
+  readonly firstRow: number;
+  /** Row after the last. */
+  readonly endRow: number;
+  readonly columns: (column: number) => boolean;
+}
+
+/**
+ * A block as it stands, less what its builder wrote and writes anew: names, dates and sentences that change when
+ * the lists or the plan change. What is left must not get lost.
+ */
+export function withoutOwn(old: BlockContent, parts: readonly OwnPart[]): BlockContent {
+  const isOwn = (row: number, column: number): boolean =>
+    parts.some(({ firstRow, endRow, columns }) => row >= firstRow && row < endRow && columns(column));
+  return { ...old, values: old.values.map((row, r) => row.map((value, c) => (isOwn(r, c) ? '' : value))) };
+}
+
+/** Row whose first cell is that label, from 0; the end of the block where there is none. */
+export function rowOfLabel({ values }: BlockContent, label: string): number {
+  const at = values.findIndex((row) => row[0] === label);
+  return at < 0 ? values.length : at;
+}
+
+/** The rows under some headings, down to a label or the end of the block, in the columns of `own` headings. */
+export function ownTable(
+  old: BlockContent,
+  headings: readonly string[],
+  own: readonly string[],
+  end?: string,
+): OwnPart {
+  const at = old.values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+  const head = old.values[at];
+  const columns = new Set(own.map((heading) => head?.indexOf(heading) ?? -1));
+  return {
+    firstRow: at < 0 ? old.values.length : at + 1,
+    endRow: end === undefined ? old.values.length : rowOfLabel(old, end),
+    columns: (column) => columns.has(column),
+  };
+}
