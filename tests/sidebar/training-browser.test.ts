@@ -27,7 +27,10 @@ describe('the training panel', { timeout: 120_000 }, () => {
     // Common practice, no source: every side one 16 ft panel takes 4 panels and 12 posts.
     expect(await page.getByRole('row', { name: /^panels/ }).textContent()).toContain('4 panels');
     expect(await page.getByRole('row', { name: /^posts/ }).textContent()).toContain('12 posts');
-    await page.getByRole('img', { name: /inside at 10 in and 18 in.*Corner posts stand inside/ }).waitFor();
+    // Noses of 216 lb pigs at 0.095 m × ∛98 kg = 0.438 m = 17.2 in (judgement); the lower wire half as high.
+    await page
+      .getByRole('img', { name: /inside at 8.62 in and 17.2 in.*Corner posts stand inside/ })
+      .waitFor();
     await page.getByText(/Never drive pigs into the wire/).waitFor();
     await checkAndShoot(opened, 'training-pen');
     await page.getByLabel(/^Pigs/).fill('0');

@@ -7,7 +7,7 @@ import { FIXED_HEADINGS } from '../materials/comparison-rows';
 import { ITEM_HEADINGS, TOTAL_LABEL } from '../materials/item-rows';
 import { MATERIALS_BLOCK } from '../materials/materials-block';
 import { LOG_BLOCK, LOG_HEADINGS, LOG_INPUTS, LOG_REMARKS } from '../training/log-block';
-import { HEIGHTS_LABEL, PEN_BLOCK, PEN_HEADINGS } from '../training/pen-block';
+import { PEN_BLOCK, PEN_HEADINGS } from '../training/pen-block';
 
 export const PRIVATE_KINDS = ['prices', 'logs', 'notes', 'stock', 'place'] as const;
 export type PrivateKind = (typeof PRIVATE_KINDS)[number];
@@ -80,7 +80,7 @@ export const PRIVATE_COLUMNS: readonly PrivateColumns[] = [
     table: 'the training pen',
     headings: PEN_HEADINGS,
     columns: { 'On hand': 'stock' },
-    endRow: (block) => block.values.findIndex((row) => String(row[0]).startsWith(HEIGHTS_LABEL)),
+    endRow: (block) => block.values.findIndex((row) => /^Wire heights/.test(String(row[0]))),
   },
   {
     block: LOG_BLOCK,

@@ -1,5 +1,5 @@
 /** The training pen as a live list: one TRAINING_PEN call, one STRAND_HEIGHTS call, plain formulas for the rest. */
-import { BLANK, formula, text } from '../../block/cells';
+import { BLANK, blank, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
@@ -10,7 +10,10 @@ import { addSettings, addUnits, type SettingSpec, type SettingValues } from '../
 export const PEN_BLOCK = 'SOUNDER_TRAINING_PEN';
 export const PEN_HEADINGS = ['Item', 'Need', 'Unit', 'On hand', 'To buy'] as const;
 
-export const HEIGHTS_LABEL = 'Wire heights';
+export const HEIGHTS_LABEL = 'Wire heights on pasture later';
+const PEN_HEIGHTS_NOTE = 'Lowest first, in even steps, the highest at the height of the noses. Judgement.';
+const LATER_NOTE = 'For the fence they go to, by STRAND_HEIGHTS; its certainty stands there.';
+const HEIGHTS_ROW: readonly BlockStyle[] = ['plain', 'plain', 'plain', 'plain', 'muted'];
 
 export type PenKey = 'head' | 'weight' | 'panel' | 'spacing' | 'area' | 'strands';
 export type PenSettings = SettingValues<PenKey>;
@@ -76,6 +79,15 @@ export const POST_SIDES =
 
 /** What TRAINING_PEN answers with, row by row. "live wire" and insulators are for one wire. */
 const LINES = ['panels', 'side', 'posts', 'clips', 'insulators', 'wire', 'highest'] as const;
+const LINE_FORMATS: Readonly<Record<(typeof LINES)[number], string>> = {
+  panels: '0',
+  side: '0.0',
+  posts: '0',
+  clips: '0',
+  insulators: '0',
+  wire: '0.0',
+  highest: '0.0',
+};
 /** Rows that one TRAINING_PEN call fills. */
 export const PEN_LINES = LINES.length;
 const COUNTED: readonly string[] = ['panels', 'posts', 'clips'];
@@ -103,12 +115,7 @@ export function composePenBlock(
   const first = addPenLines(draft, set, onHand, units);
   addWires(draft, set, onHand, first);
   draft.add();
-  const heights = formula(`=STRAND_HEIGHTS(${set.weight};${set.strands};"${units}")`, '0.0');
-  draft.add([text(`${HEIGHTS_LABEL} (${symbolOf('height', units)})`), heights, BLANK, BLANK]);
-  draft.add(
-    [text('Lowest first. Certainty of each height: see STRAND_HEIGHTS in “Work out a number”.')],
-    'muted',
-  );
+  addHeights(draft, set, first, units);
   return {
     name: PEN_BLOCK,
     ...composeBlock(draft.rows),
@@ -130,7 +137,7 @@ function addPenLines(
     const counted = COUNTED.includes(line);
     const row = draft.next();
     // One call fills item, need and unit of all rows; those cells stay blank here.
-    const cells = [i === 0 ? formula(call) : BLANK, BLANK, BLANK];
+    const cells = [i === 0 ? formula(call) : BLANK, blank(LINE_FORMATS[line]), BLANK];
     const typed = counted ? [onHand[i] ?? BLANK, toBuy(draft, row)] : [];
     draft.add([...cells, ...typed], counted ? INPUT_ROW : 'plain');
   });
@@ -154,6 +161,24 @@ function addWires(
     const unit = formula(`=${draft.at(source, 2)}`);
     draft.add([text(item), need, unit, onHand[LINES.length + i] ?? BLANK, toBuy(draft, row)], INPUT_ROW);
   });
+}
+
+/** In the pen no wire stands above the noses; on pasture later the heights are those of the fence there. */
+function addHeights(
+  draft: Draft,
+  set: Readonly<Record<PenKey, string>>,
+  first: number,
+  units: UnitSystem,
+): void {
+  const unit = symbolOf('height', units);
+  const highest = draft.at(first + LINES.indexOf('highest'), 1);
+  const inPen = [1, 2, 3].map((i) =>
+    formula(`=IF(${i}>${set.strands};"";${highest}*${i}/${set.strands})`, '0.0'),
+  );
+  draft.add([text(`Wire heights in the pen (${unit})`), ...inPen, text(PEN_HEIGHTS_NOTE)], HEIGHTS_ROW);
+  const later = formula(`=STRAND_HEIGHTS(${set.weight};${set.strands};"${units}")`, '0.0');
+  const rest = blank('0.0');
+  draft.add([text(`${HEIGHTS_LABEL} (${unit})`), later, rest, rest, text(LATER_NOTE)], HEIGHTS_ROW);
 }
 
 function toBuy(draft: Draft, row: number): BlockCell {

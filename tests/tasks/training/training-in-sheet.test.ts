@@ -39,8 +39,11 @@ describe('the pen list', () => {
     expect(rows[head + 8]?.slice(0, 3)).toEqual(['offset insulators, all wires', 24, 'insulators']);
     expect(rows[head + 9]?.slice(0, 3)).toEqual(['live wire, all wires', 128, 'ft']);
     // Two strands for growing pigs: 10 and 18 in (published, second hand).
-    const heights = rows.find((row) => String(row[0]).startsWith('Wire heights'));
+    const heights = rows.find((row) => String(row[0]).startsWith('Wire heights on pasture'));
     expect(heights?.slice(1, 3)).toEqual([expect.closeTo(10, 6), expect.closeTo(18, 6)]);
+    // In the pen the higher of two stands at the noses, 17.2 in, the lower half as high.
+    const inPen = rows.find((row) => String(row[0]).startsWith('Wire heights in the pen'));
+    expect(inPen?.slice(1, 4)).toEqual([expect.closeTo(8.6, 1), expect.closeTo(17.2, 1), '']);
     expect(Object.keys(book.cellCalls).sort()).toEqual(['STRAND_HEIGHTS', 'TRAINING_PEN']);
   });
 

@@ -9,11 +9,11 @@ import { measureMap } from '../../../../shared/tasks/map/measure-map';
 import { insideSettings, readSettings, readUnits, type SettingSpec } from '../../../../shared/tasks/settings';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { decimalComma } from '../../numbers/decimal-comma';
-import { unitsOfLocale } from '../../numbers/units-of-locale';
 import { Notice } from '../../parts/notice';
 import { SettingsFields } from '../../parts/settings-fields';
 import { useSettings } from '../../parts/settings-state';
 import { standingBlock } from '../../parts/standing-block';
+import { startUnits } from '../../parts/start-units';
 import { UnitsChoice } from '../../parts/units-choice';
 import type { Book } from '../../parts/use-book';
 import { type Compose, WriteBlock } from '../../parts/write-block';
@@ -47,7 +47,7 @@ const SPECS: readonly SettingSpec<Key>[] = [
 export function MapResult({ book, map, roles, onReread }: Props) {
   const standing = standingBlock(book, MAP_BLOCK);
   const standingUnits = standing && readUnits(standing);
-  const [chosenUnits, setUnits] = useState<UnitSystem>(() => unitsOfLocale(book.overview.locale));
+  const [chosenUnits, setUnits] = useState<UnitSystem>(() => startUnits(book));
   const units = standingUnits ?? chosenUnits;
   const on = { units, comma: decimalComma(book.overview.locale) };
   const settings = useSettings<Key>(SPECS, standing ? readSettings(standing, MAP_SETTINGS).values : {}, on);

@@ -158,18 +158,10 @@ function SideView({ plan, units }: { plan: PenPlan; units: UnitSystem }) {
           />
         </g>
       ))}
-      <line
-        x1={left}
-        x2={left + width}
-        y1={up(plan.noseMeters)}
-        y2={up(plan.noseMeters)}
-        stroke={INK}
-        stroke-dasharray="2 4"
-      />
       <SketchText
         x={left + width - 4}
         y={up(plan.noseMeters) - 4}
-        text={`nose ${amount(plan.noseMeters, 'height', units)}`}
+        text="height of the noses"
         size={10}
         anchor="end"
       />

@@ -15,12 +15,12 @@ import { readPen, withoutAnswers } from '../../../../shared/tasks/training/read-
 import type { UnitSystem } from '../../../../shared/units/units';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { formatNumber } from '../../numbers/format-number';
-import { unitsOfLocale } from '../../numbers/units-of-locale';
 import { Cautions } from '../../parts/cautions';
 import { Notice } from '../../parts/notice';
 import { SettingsFields } from '../../parts/settings-fields';
 import { useSettings } from '../../parts/settings-state';
 import { standingBlock } from '../../parts/standing-block';
+import { startUnits } from '../../parts/start-units';
 import { UnitsChoice } from '../../parts/units-choice';
 import type { Book } from '../../parts/use-book';
 import { WriteBlock } from '../../parts/write-block';
@@ -30,7 +30,7 @@ export function PenSteps({ book, onReread }: { book: Book; onReread: () => void 
   const old = standingBlock(book, PEN_BLOCK);
   const standing = old && readPen(old);
   const standingUnits = old && readUnits(old);
-  const [chosenUnits, setUnits] = useState<UnitSystem>(() => unitsOfLocale(book.overview.locale));
+  const [chosenUnits, setUnits] = useState<UnitSystem>(() => startUnits(book));
   const units = standingUnits ?? chosenUnits;
   const on = { units, comma: decimalComma(book.overview.locale) };
   const settings = useSettings(PEN_SETTINGS, standing?.settings.values ?? {}, on);
