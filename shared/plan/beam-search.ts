@@ -1,4 +1,5 @@
 import { stridePoints } from './group-bound';
+import { isDominated } from './is-dominated';
 import { NEVER, type PlanTables } from './plan-tables';
 import { DAY_POINTS, MOVE_POINTS } from './points';
 import { restAhead } from './rest-ahead';
@@ -187,7 +188,12 @@ export function beamSearch(
       seen.set(mark, { state, rank: least + effort.restWeight * guess(state) });
     }
     const ranked = [...seen.values()].sort((a, b) => a.rank - b.rank);
-    return ranked.slice(0, effort.width).map(({ state }) => state);
+    const picked: SearchState[] = [];
+    for (const { state } of ranked) {
+      if (picked.length >= effort.width) break;
+      if (!picked.some((other) => isDominated(state, other, day))) picked.push(state);
+    }
+    return picked;
   }
 
   function mover(state: SearchState): number {
