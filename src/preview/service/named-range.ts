@@ -55,13 +55,15 @@ export function namedArea(state: HostState, name: string): Area | undefined {
 
 export function setNamedArea(state: HostState, name: string, area: Area): void {
   const { book } = state;
-  const ranges = [book.rangeData(area.sheetId, zoneOf(area))];
+  const { sheetId } = area;
+  // Without the tab's id the engine measures the range against the tab that is on show.
+  const where = { sheetId, ranges: [book.rangeData(sheetId, zoneOf(area))] };
   const known = book.model.getters
     .getNamedRanges()
     .find((one) => one.name.toLowerCase() === name.toLowerCase());
   const result = known
-    ? book.run({ type: 'UPDATE_NAMED_RANGE', oldRangeName: known.name, newRangeName: known.name, ranges })
-    : book.run({ type: 'CREATE_NAMED_RANGE', name, ranges });
+    ? book.run({ type: 'UPDATE_NAMED_RANGE', oldRangeName: known.name, newRangeName: known.name, ...where })
+    : book.run({ type: 'CREATE_NAMED_RANGE', name, ...where });
   const reasons = result.reasons.filter((reason) => reason !== 'NoChanges');
   if (reasons.length > 0) throw new Error(`The name "${name}" is not a valid name for a range.`);
 }
