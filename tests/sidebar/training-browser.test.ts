@@ -29,7 +29,7 @@ describe('the training panel', { timeout: 120_000 }, () => {
     expect(await page.getByRole('row', { name: /^posts/ }).textContent()).toContain('12 posts');
     // Noses of 216 lb pigs at 0.095 m × ∛98 kg = 0.438 m = 17.2 in (judgement); the lower wire half as high.
     await page
-      .getByRole('img', { name: /inside at 8.62 in and 17.2 in.*Corner posts stand inside/ })
+      .getByRole('img', { name: /inside at 8.6 in and 17.2 in.*Corner posts stand inside/ })
       .waitFor();
     await page.getByText(/Never drive pigs into the wire/).waitFor();
     await checkAndShoot(opened, 'training-pen');

@@ -13,7 +13,7 @@ import { INK, round, SketchText, SOFT } from '../../parts/sketch-text';
 
 const WIDTH = 276;
 const PLAN = { left: 38, top: 30, size: 200 };
-const SIDE = { left: 38, top: 300, width: 200, height: 110 };
+const SIDE = { left: 54, top: 300, width: 184, height: 110 };
 const HEIGHT = 500;
 const WIRE = '#b3261e';
 const POST = '#5b3a14';
@@ -117,7 +117,7 @@ function SideView({ plan, units }: { plan: PenPlan; units: UnitSystem }) {
   const panelTop = up(PANEL_HEIGHT_METERS);
   return (
     <g>
-      <SketchText x={left} y={top - 22} text="From inside, heights to scale" bold />
+      <SketchText x={PLAN.left} y={top - 22} text="From inside, heights to scale" bold />
       <rect
         x={left}
         y={panelTop}
@@ -174,25 +174,25 @@ function Legend() {
   const y = SIDE.top + SIDE.height + 26;
   return (
     <g>
-      <rect x={SIDE.left} y={y - 7} width="6" height="6" fill={POST} />
-      <SketchText x={SIDE.left + 14} y={y} text="post: inside at corners, outside on sides" size={11} />
-      <line x1={SIDE.left - 6} x2={SIDE.left + 10} y1={y + 13} y2={y + 13} stroke={INK} stroke-width="3" />
-      <SketchText x={SIDE.left + 14} y={y + 17} text="rigid panel, ringed where two meet" size={11} />
+      <rect x={PLAN.left} y={y - 7} width="6" height="6" fill={POST} />
+      <SketchText x={PLAN.left + 14} y={y} text="post: inside at corners, outside on sides" size={11} />
+      <line x1={PLAN.left - 6} x2={PLAN.left + 10} y1={y + 13} y2={y + 13} stroke={INK} stroke-width="3" />
+      <SketchText x={PLAN.left + 14} y={y + 17} text="rigid panel, ringed where two meet" size={11} />
       <line
-        x1={SIDE.left - 6}
-        x2={SIDE.left + 10}
+        x1={PLAN.left - 6}
+        x2={PLAN.left + 10}
         y1={y + 30}
         y2={y + 30}
         stroke={WIRE}
         stroke-width="1.5"
         stroke-dasharray="6 3"
       />
-      <SketchText x={SIDE.left + 14} y={y + 34} text="live wire inside the panels" size={11} />
+      <SketchText x={PLAN.left + 14} y={y + 34} text="live wire inside the panels" size={11} />
     </g>
   );
 }
 
 function amount(meters: number, quantity: 'length' | 'height', units: UnitSystem): string {
-  const value = Number(fromInside(meters, quantity, units).toPrecision(3));
+  const value = Math.round(fromInside(meters, quantity, units) * 10) / 10;
   return `${value} ${symbolOf(quantity, units)}`;
 }
