@@ -23,7 +23,7 @@ export interface MessyWorkbook {
   readonly coloured: boolean;
 }
 
-const TAB_NAMES = ['Paddocks', 'Farm 2026', "Anna's ground", 'Fläche', 'مراعي', '🐖', 'a!b', 'R1', '2026'];
+const TAB_NAMES = ['Paddocks', 'Farm 2026', 'Anna, ground', 'Fläche', 'مراعي', '🐖', 'a!b', 'R1', '2026'];
 const LOCALES = ['en_US', 'en_US', 'en_US', 'en_GB', 'de_DE', 'fr_FR', 'pt_BR'];
 const ZONES = [
   'Etc/UTC',

@@ -10,7 +10,7 @@ interface Exported {
     readonly merges: unknown;
     readonly conditionalFormats: readonly { readonly ranges: readonly string[] }[];
     readonly dataValidationRules: unknown;
-    readonly tables: unknown;
+    readonly tables: readonly { readonly range: string }[];
   }[];
 }
 
@@ -32,9 +32,27 @@ export function sheetPicture(workbook: Workbook, without?: BlockInfo): string {
     // Our own new tab: nothing of the grower's stands there.
     if (isHome && cells.length === 0 && notes.length === 0 && rules.length === 0) return [];
     const { merges, rows, dataValidationRules, tables } = sheet;
-    return [[sheet.name, cells, merges, hiddenRows(rows), rules, dataValidationRules, tables, notes]];
+    // The engine stretches a filter over what is written beside it, so only its corner is compared.
+    const filters = tables.map(({ range }) => range.split(':')[0]);
+    return [[sheet.name, cells, merges, hiddenRows(rows), rules, dataValidationRules, filters, notes]];
   });
-  return JSON.stringify(tabs);
+  return tabs
+    .flatMap(([name, cells, ...rest]) => [
+      ...(cells as unknown[]).map((cell) => JSON.stringify([name, cell])),
+      JSON.stringify([name, rest]),
+    ])
+    .join('\n');
+}
+
+/** The lines that differ between two pictures; empty where nothing does. */
+export function differences(before: string, after: string): string[] {
+  if (before === after) return [];
+  const [old, now] = [before.split('\n'), after.split('\n')];
+  const [was, is] = [new Set(old), new Set(now)];
+  return [
+    ...old.filter((line) => !is.has(line)).map((line) => `lost ${line}`),
+    ...now.filter((line) => !was.has(line)).map((line) => `new ${line}`),
+  ];
 }
 
 /** Place, content as typed, number format, look, what shows. */
