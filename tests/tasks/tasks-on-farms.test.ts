@@ -2,7 +2,7 @@
  * Materials and budget on both sample farms and on a farm with odd headings: written through the built script,
  * recalculated by the engine, held against the core and against sums by hand.
  */
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { cutBlock } from '../../shared/block/read-block';
 import type { BlockInfo, TabContent } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
@@ -25,7 +25,7 @@ import { rotationStays } from '../../shared/tasks/budget/rotation-stays';
 import { stayNeeds } from '../../shared/tasks/budget/stay-needs';
 import { workableStays } from '../../shared/tasks/budget/workable-stays';
 import { lostCells } from '../../shared/tasks/lost-cells';
-import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-rows';
+import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-model';
 import { ITEM_NAMES } from '../../shared/tasks/materials/item-rows';
 import { laidPaddocks } from '../../shared/tasks/materials/laid-paddocks';
 import { layoutFence } from '../../shared/tasks/materials/layout-fence';
@@ -43,6 +43,9 @@ import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/h
 import { ask, buildTable, readTab } from '../table/farm-in-sheet';
 import { scriptText } from './script-text';
 import { beside, cellBeside, errorsIn, readFromSheet, writeInSheet } from './sheet-block';
+
+// The engine's first evaluation takes seconds on a busy machine.
+vi.setConfig({ testTimeout: 120_000 });
 
 interface Farm {
   readonly name: string;

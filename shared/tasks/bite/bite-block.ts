@@ -8,7 +8,7 @@ import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits } from '../settings';
 import { BITE_SETTINGS, type BiteSettings } from './bite-settings';
 import { VOLT_LEVELS } from './levels';
-import type { Wire } from './wires';
+import { addWires, OHMS, type WireRow, type WireTable } from './wire-rows';
 
 export const BITE_BLOCK = 'SOUNDER_BITE';
 
@@ -18,9 +18,6 @@ export interface PlannedLine {
   readonly liveWires: number;
   readonly wire: string;
 }
-
-/** A wire of the table: by its make-up, or with Ω per 1000 ft or km as typed. */
-export type WireRow = Wire & { readonly typedOhms?: number };
 
 export interface BitePlan {
   readonly lines: readonly PlannedLine[];
@@ -48,29 +45,11 @@ export const LINE_HEADINGS = [
   'Length ÷ 1000',
 ] as const;
 
-export const WIRE_HEADINGS = [
-  'Wire',
-  'Metal',
-  'Thickness',
-  'Strands',
-  'Second metal',
-  'Thickness of it',
-  'Strands of it',
-  'Ohms typed',
-  'Ohms, first',
-  'Ohms, second',
-  'Ohms together',
-] as const;
-
 /** Digits that survive the way to metres and back. */
 const SAFE_DIGITS = 12;
 const VOLTS = '#,##0';
-/** Thickness as people write it; 0.2 mm is 0.007874 in. */
-const THICKNESS_DIGITS = 6;
-const OHMS = '#,##0.0';
-/** Rows left free for further lines and wires. */
+/** Rows left free for further lines. */
 const FREE_LINES = 3;
-const FREE_WIRES = 2;
 const WIDTHS = [260, 220, 160, 90, 110, 100, 100, 100, 110, 170, 110];
 
 export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
@@ -102,11 +81,6 @@ const LINE_STYLES: readonly BlockStyle[] = [
   'input',
   ...Array<BlockStyle>(6).fill('plain'),
 ];
-
-interface WireTable {
-  readonly names: string;
-  readonly ohms: string;
-}
 
 function addLines(
   draft: Draft,
@@ -173,53 +147,6 @@ function judgeFormula(draft: Draft, row: number, set: Readonly<Record<keyof Bite
   const [clean, weeds, pig, both] = [5, 6, 7, 8].map((at) => draft.at(row, at));
   const known = `COUNT(${clean};${weeds};${pig};${both})=4`;
   return `=IF(${draft.at(row, 2)}="";"";IF(NOT(${known});"not worked out";IF(${clean}<${set.onFence};"weak even clean";IF(${weeds}<${set.onFence};"weak in weeds";IF(MIN(${pig};${both})<${set.delivered};"weak when a pig touches";"enough")))))`;
-}
-
-const WIRE_STYLES: readonly BlockStyle[] = [...Array<BlockStyle>(8).fill('input'), 'muted', 'muted', 'plain'];
-
-function addWires(draft: Draft, { wires, units }: BitePlan): WireTable {
-  draft.add([text('Wires: make-up, or ohms typed')], 'heading');
-  const thick = symbolOf('diameter', units);
-  const per = symbolOf('ohmsPerLength', units);
-  draft.add(
-    ['', '', thick, '', '', thick, '', per, per, per, per].map((word) => text(word)),
-    'muted',
-  );
-  draft.add(WIRE_HEADINGS.map(text), 'heading');
-  const anchor = draft.next();
-  const count = wires.length + FREE_WIRES;
-  const column = (at: number): string => draft.down(anchor, anchor + count, at);
-  const ohms = (at: number): string =>
-    `=WIRE_OHMS(${column(at)};${column(at + 1)};${column(at + 2)};"${units}")`;
-  draft.add([...Array<BlockCell>(8).fill(BLANK), formula(ohms(1), OHMS), formula(ohms(4), OHMS)]);
-  for (let at = 0; at < count; at++) {
-    const row = draft.next();
-    const [typed, one, two] = [7, 8, 9].map((c) => draft.at(row, c));
-    draft.add(
-      [
-        ...wireCells(wires[at], units),
-        blank(OHMS),
-        blank(OHMS),
-        formula(
-          `=IF(${typed}<>"";${typed};IF(${one}="";"";IF(${two}="";${one};1/(1/${one}+1/${two}))))`,
-          OHMS,
-        ),
-      ],
-      WIRE_STYLES,
-    );
-  }
-  return { names: column(0), ohms: column(10) };
-}
-
-function wireCells(wire: WireRow | undefined, units: UnitSystem): BlockCell[] {
-  if (!wire) return Array<BlockCell>(8).fill(BLANK);
-  const strands = [0, 1].flatMap((at): BlockCell[] => {
-    const strand = wire.strands[at];
-    if (!strand) return [BLANK, BLANK, BLANK];
-    const thick = fromInside(strand.diameterMeters, 'diameter', units);
-    return [text(strand.metal), number(Number(thick.toPrecision(THICKNESS_DIGITS))), number(strand.wires)];
-  });
-  return [text(wire.name), ...strands, wire.typedOhms === undefined ? BLANK : number(wire.typedOhms)];
 }
 
 function addLevels(draft: Draft): void {

@@ -1,6 +1,7 @@
 import type { BlockContent } from '../../block/read-block';
 import { ownTable, withoutOwn } from '../without-own';
-import { LINE_HEADINGS, WIRE_HEADINGS } from './bite-block';
+import { LINE_HEADINGS } from './bite-block';
+import { WIRE_HEADINGS } from './wire-rows';
 
 /**
  * What of the volts must not get lost: all but the lines, which the sidebar has read and may change, and the answers

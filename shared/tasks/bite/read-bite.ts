@@ -7,8 +7,9 @@ import { type Metal, RESISTIVITY_OHM_METERS } from '../../tables/resistivity';
 import { toInside, type UnitSystem } from '../../units/units';
 import { type KeptRow, rowsBetween, textOf } from '../rows-between';
 import { readSettings, type SettingsRead } from '../settings';
-import { LINE_HEADINGS, type PlannedLine, WIRE_HEADINGS, type WireRow } from './bite-block';
+import { LINE_HEADINGS, type PlannedLine } from './bite-block';
 import { BITE_SETTINGS, type BiteKey } from './bite-settings';
+import { WIRE_HEADINGS, type WireRow } from './wire-rows';
 import type { Strand } from './wires';
 
 export interface BiteRead {

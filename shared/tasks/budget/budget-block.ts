@@ -9,7 +9,8 @@ import { addSettings, addUnits } from '../settings';
 import type { BudgetStay } from './budget-model';
 import { BUDGET_SETTINGS, type BudgetKey, type BudgetSettings } from './budget-settings';
 import { byPeriod } from './by-period';
-import { addStays, type StayColumns, type StaySource } from './stay-rows';
+import type { StayColumns, StaySource } from './stay-columns';
+import { addStays } from './stay-rows';
 
 export const BUDGET_BLOCK = 'SOUNDER_BUDGET';
 

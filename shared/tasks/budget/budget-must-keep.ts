@@ -1,7 +1,7 @@
 import type { BlockContent } from '../../block/read-block';
 import { ownTable, rowOfLabel, withoutOwn } from '../without-own';
 import { LOAD_HEADINGS, MONTH_HEADINGS, SEASON_TITLE } from './budget-block';
-import { STAY_HEADINGS } from './stay-rows';
+import { STAY_HEADINGS } from './stay-columns';
 
 /** What of a budget must not get lost: all but the sentences on top and what stands in its own tables. */
 export function budgetMustKeep(old: BlockContent): BlockContent {

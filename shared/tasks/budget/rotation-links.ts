@@ -1,7 +1,7 @@
 import { columnLetters } from '../../block/a1';
 import type { BlockContent } from '../../block/read-block';
 import { columnOfHeading } from '../../table/columns';
-import type { LinkedColumn, StaySource } from './stay-rows';
+import type { LinkedColumn, StaySource } from './stay-columns';
 
 const LINKED: readonly LinkedColumn[] = [
   'group',

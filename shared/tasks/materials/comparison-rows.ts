@@ -1,75 +1,20 @@
 /** Portable electric fence beside woven wire and rigid panels, from the grower's own prices and hours. */
 import { BLANK, formula, number, text } from '../../block/cells';
-import type { BlockCell, BlockStyle } from '../../contract';
-import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
+import type { BlockStyle } from '../../contract';
+import { symbolOf, type UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
-import { roundUp } from '../formula-parts';
-import { addSettings, type SettingSpec, type SettingValues } from '../settings';
+import { addSettings, type SettingValues } from '../settings';
+import {
+  COMPARISON_HEADINGS,
+  COMPARISON_SETTINGS,
+  type ComparisonKey,
+  FIXED_HEADINGS,
+  KINDS,
+  type TypedComparison,
+  YEARLY_INPUTS,
+} from './comparison-model';
+import { type FixedItem, panelItems, wovenItems } from './fixed-items';
 import type { ItemRows } from './item-rows';
-
-export type ComparisonKey = 'pay' | 'interest' | 'wovenPosts' | 'panelLength';
-
-export const COMPARISON_SETTINGS: readonly SettingSpec<ComparisonKey>[] = [
-  {
-    key: 'pay',
-    label: 'Pay for an hour of work',
-    unit: 'an hour',
-    start: 0,
-    min: 0,
-    note: 'Your own figure, also for your own hours.',
-  },
-  {
-    key: 'interest',
-    label: 'Interest a year, on half the first cost',
-    unit: '%',
-    start: 8,
-    min: 0,
-    max: 100,
-    note: 'Worked back from Iowa State’s printed table.',
-  },
-  {
-    key: 'wovenPosts',
-    label: 'Gap between posts of woven wire',
-    quantity: 'length',
-    start: { US: 12, metric: 3.6 },
-    above: 0,
-    note: '12 ft (Iowa State, published).',
-  },
-  {
-    key: 'panelLength',
-    label: 'Length of a rigid panel',
-    quantity: 'length',
-    start: { US: 16, metric: 4.8 },
-    above: 0,
-    note: 'See the panel.',
-  },
-];
-
-export const FIXED_HEADINGS = [
-  'Fence',
-  'Fixed fence item',
-  'Quantity',
-  'Quantity unit',
-  'Price each',
-  'Fixed cost',
-] as const;
-export const KINDS = ['Portable electric', 'Woven wire', 'Rigid panels'] as const;
-export const COMPARISON_HEADINGS = ['Comparison', ...KINDS] as const;
-
-/** Staples and hours of Iowa State's example for a quarter mile of woven wire (second hand). */
-const EXAMPLE_METERS = 1320 * 0.3048;
-const EXAMPLE_STAPLES_LB = 10;
-const EXAMPLE_HOURS = 42;
-/** Minutes a metre for panels: "less than 5" (Lavelle and others 2011, published). */
-const PANEL_MINUTES_PER_METER = 5;
-
-/** Typed cells of the comparison, found again by their labels. */
-export interface TypedComparison {
-  /** By kind and item: a quantity typed over the formula, and the price. */
-  readonly fixed: ReadonlyMap<string, { readonly quantity?: BlockCell; readonly price: BlockCell }>;
-  /** By label: the typed cells under the three kinds. */
-  readonly yearly: ReadonlyMap<string, readonly BlockCell[]>;
-}
 
 interface ComparisonOn {
   readonly draft: Draft;
@@ -89,80 +34,8 @@ export function addComparison(on: ComparisonOn, values: SettingValues<Comparison
   addYearly(on, set, [woven, panels]);
 }
 
-interface FixedItem {
-  readonly item: string;
-  readonly quantity: string;
-  readonly unit: string;
-  readonly note: string;
-}
-
-function wovenItems(
-  { lengths, units }: ComparisonOn,
-  set: Readonly<Record<ComparisonKey, string>>,
-): FixedItem[] {
-  const posts = roundUp(`${lengths.fixed}/${set.wovenPosts}`);
-  const example = Math.round(fromInside(EXAMPLE_METERS, 'length', units));
-  const unit = symbolOf('length', units);
-  const staples = units === 'US' ? `${EXAMPLE_STAPLES_LB}` : `${EXAMPLE_STAPLES_LB}*453592/10^6`;
-  return [
-    {
-      item: 'Corner and brace posts',
-      quantity: `3*${lengths.corners}`,
-      unit: 'posts',
-      note: 'A corner post and two braces each: judgement.',
-    },
-    { item: 'Line posts, wood', quantity: `ROUNDUP(${posts}/2;0)`, unit: 'posts', note: 'Every other post.' },
-    {
-      item: 'Line posts, steel',
-      quantity: `ROUNDDOWN(${posts}/2;0)`,
-      unit: 'posts',
-      note: 'Every other post.',
-    },
-    {
-      item: 'Staples and clips',
-      quantity: `${lengths.fixed}*${staples}/${example}`,
-      unit: symbolOf('mass', units),
-      note: '10 lb for 1,320 ft (Iowa State, second hand).',
-    },
-    { item: 'Barbed wire, one strand', quantity: lengths.fixed, unit, note: 'Never under voltage.' },
-    { item: 'Woven wire', quantity: lengths.fixed, unit, note: '' },
-    {
-      item: 'Hours to build',
-      quantity: `${lengths.fixed}*${EXAMPLE_HOURS}/${example}`,
-      unit: 'hours',
-      note: '42 h for 1,320 ft (Iowa State, second hand).',
-    },
-  ];
-}
-
-function panelItems(
-  { lengths, units }: ComparisonOn,
-  set: Readonly<Record<ComparisonKey, string>>,
-): FixedItem[] {
-  const panels = roundUp(`${lengths.fixed}/${set.panelLength}`);
-  const meters = units === 'US' ? `${lengths.fixed}*3048/10000` : lengths.fixed;
-  return [
-    { item: 'Panels', quantity: panels, unit: 'panels', note: '' },
-    {
-      item: 'Posts',
-      quantity: `2*${panels}`,
-      unit: 'posts',
-      note: 'One at each joint and one between: judgement.',
-    },
-    {
-      item: 'Clips',
-      quantity: `6*${panels}`,
-      unit: 'each',
-      note: 'Three a post: common practice, no source.',
-    },
-    {
-      item: 'Hours to build',
-      quantity: `${meters}*${PANEL_MINUTES_PER_METER}/60`,
-      unit: 'hours',
-      note: 'Less than 5 minutes a metre (Lavelle and others 2011, published).',
-    },
-  ];
-}
+/** Units of things that are counted whole. */
+const COUNTED = ['posts', 'panels', 'each'];
 
 interface FixedSums {
   readonly materials: string;
@@ -200,30 +73,6 @@ function addFixed(kind: string, items: readonly FixedItem[], on: ComparisonOn, p
     unpriced: `SUMPRODUCT((${down(2)}>0)*(${down(4)}=""))`,
   };
 }
-
-/** Units of things that are counted whole. */
-const COUNTED = ['posts', 'panels', 'each'];
-
-/** Typed rows of the yearly table, with what they start from. */
-const YEARLY_INPUTS = {
-  hours: {
-    label: 'Hours to set it up the first time',
-    start: [0, undefined, undefined],
-    note: 'Fixed fence: from the table above. Type 0 as the price of what costs you nothing.',
-  },
-  life: {
-    label: 'Life, years',
-    start: [8, 20, 20],
-    note: 'Woven wire 20 (Iowa State, published); the others are judgement.',
-  },
-  upkeep: {
-    label: 'Upkeep a year, % of first cost',
-    start: [5, 8, 5],
-    note: 'Woven wire 8, high-tensile electric 5 (Iowa State, published); panels are judgement.',
-  },
-  work: { label: 'Hours a year to move, check and mend', start: [0, 0, 0], note: 'Your own figure.' },
-} as const;
-export const YEARLY_INPUT_LABELS: readonly string[] = Object.values(YEARLY_INPUTS).map(({ label }) => label);
 
 function addYearly(
   on: ComparisonOn,

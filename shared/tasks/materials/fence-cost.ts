@@ -24,7 +24,8 @@ export interface YearlyCost {
  *   upkeep = share × first cost
  *
  * No value is left at the end. Rates and shares are fractions a year, life in years, above 0.
- * Source: isuFenceCosts; that its interest is 8 % on half the first cost was worked back from its printed rows.
+ * Source: Iowa State University Extension, "Estimated costs for livestock fencing" (FM-1855), yearly ownership table;
+ * that its interest is 8 % on half the first cost was worked back from its printed rows.
  */
 export function yearlyCost(
   cost: number,

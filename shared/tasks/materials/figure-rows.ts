@@ -5,7 +5,7 @@ import type { BlockCell } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
 import { roundUp } from '../formula-parts';
-import type { FenceFormulas } from './layout-rows';
+import type { FenceFormulas } from './layout-formulas';
 import type { AtATime } from './material-needs';
 import type { MaterialsKey } from './materials-settings';
 

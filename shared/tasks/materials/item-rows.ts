@@ -1,12 +1,9 @@
 /** The list itself: need, on hand, to buy, price, cost. */
 import { BLANK, formula, text } from '../../block/cells';
 import type { BlockCell, BlockStyle } from '../../contract';
-import { symbolOf, type UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
-import { roundUp } from '../formula-parts';
-import type { FigureKey } from './figure-rows';
+import { type NeedsOn, needOf } from './item-needs';
 import { MATERIAL_ITEMS, type MaterialItem } from './material-needs';
-import type { MaterialsKey } from './materials-settings';
 
 export const ITEM_HEADINGS = [
   'Item',
@@ -81,11 +78,8 @@ export interface ItemRows {
   readonly unpriced: string;
 }
 
-interface ItemsOn {
+interface ItemsOn extends NeedsOn {
   readonly draft: Draft;
-  readonly units: UnitSystem;
-  readonly set: Readonly<Record<MaterialsKey, string>>;
-  readonly figure: Readonly<Record<FigureKey, string>>;
 }
 
 /** How many rows addItems() makes. */
@@ -156,55 +150,4 @@ function addOwn(draft: Draft, own: OwnItem | undefined): void {
 function costFormula(draft: Draft, row: number): string {
   const [toBuy, price] = [draft.at(row, 4), draft.at(row, 5)];
   return `=IF(OR(${toBuy}="";${price}="");"";${toBuy}*${price})`;
-}
-
-interface Need {
-  readonly need: string;
-  readonly unit: string;
-  readonly note: string;
-}
-
-function needOf(item: MaterialItem, { units, set, figure }: ItemsOn): Need {
-  const spare = `(1+${set.spares}/100)`;
-  const linePosts = `(${figure.posts}-${figure.corners})`;
-  const onLine = `${linePosts}*${set.lineInsulators}`;
-  const needs: Readonly<Record<MaterialItem, Need>> = {
-    linePosts: { need: roundUp(`${linePosts}*${spare}`), unit: 'posts', note: 'With the spares.' },
-    cornerPosts: { need: figure.corners, unit: 'posts', note: 'Where the line turns or another joins it.' },
-    rolls: {
-      need: roundUp(`${figure.wire}/${set.rollLength}`),
-      unit: 'rolls',
-      note: 'Wire of all strands with the allowance.',
-    },
-    reels: {
-      need: roundUp(`${figure.wire}/${set.reelLength}`),
-      unit: 'reels',
-      note: 'To wind the wire up at each move.',
-    },
-    insulators: {
-      need: roundUp(`${set.strands}*(${figure.corners}+${onLine})*${spare}`),
-      unit: 'each',
-      note: 'One a strand on corner posts; on line posts as set below.',
-    },
-    gateHandles: { need: `${set.gates}*${set.strands}`, unit: 'each', note: 'One a strand and opening.' },
-    signs: {
-      need: figure.signs,
-      unit: 'signs',
-      note: 'At least 100 × 200 mm, yellow on both sides, where the public passes (IEC annex, second hand).',
-    },
-    energizer: { need: '1', unit: 'each', note: 'One fence is never fed by two energizers.' },
-    rods: {
-      need: figure.rods,
-      unit: 'rods',
-      note: 'Do not use water pipes, building steel or a utility earth.',
-    },
-    clamps: { need: figure.rods, unit: 'each', note: 'One a rod; do not mix copper with galvanised.' },
-    cable: {
-      need: roundUp(`${set.leadOut}+${set.earthLead}+(${figure.rods}-1)*${set.rodGap}`),
-      unit: symbolOf('length', units),
-      note: 'Lead-out and ground lead.',
-    },
-    tester: { need: '1', unit: 'each', note: 'Measure the volts; do not guess them.' },
-  };
-  return needs[item];
 }

@@ -1,7 +1,8 @@
 import type { BlockContent } from '../../block/read-block';
 import { ownTable, rowOfLabel, withoutOwn } from '../without-own';
 import { FIGURES_TITLE } from './figure-rows';
-import { LAYOUT_TITLE, LIST_HEADINGS } from './layout-rows';
+import { LAYOUT_TITLE } from './layout-formulas';
+import { LIST_HEADINGS } from './list-rows';
 import { AT_A_TIME_LABEL } from './materials-block';
 
 /** Label, value, unit and note of a setting or a figure. */

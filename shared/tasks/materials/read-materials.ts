@@ -11,10 +11,11 @@ import {
   FIXED_HEADINGS,
   KINDS,
   YEARLY_INPUT_LABELS,
-} from './comparison-rows';
+} from './comparison-model';
 import { ITEM_HEADINGS, ITEM_NAMES, type OwnItem, TOTAL_LABEL, type TypedItem } from './item-rows';
 import type { Touching } from './layout';
-import { GRID_SETTINGS, type GridKey, TOUCHING_LABEL, TOUCHING_WORDS } from './layout-rows';
+import { GRID_SETTINGS, type GridKey } from './layout-rows';
+import { TOUCHING_LABEL, TOUCHING_WORDS } from './list-rows';
 import type { AtATime } from './material-needs';
 import { AT_A_TIME_LABEL, type MaterialsTyped } from './materials-block';
 import { MATERIALS_SETTINGS, type MaterialsKey } from './materials-settings';

@@ -3,7 +3,7 @@ import type { BlockContent } from '../../block/read-block';
 import { settingsTitleRow } from '../../table/read-settings';
 import { WALK_BLOCK, WALK_HEADINGS } from '../bite/walk-block';
 import { CORNER_HEADINGS, MAP_BLOCK } from '../map/map-block';
-import { FIXED_HEADINGS } from '../materials/comparison-rows';
+import { FIXED_HEADINGS } from '../materials/comparison-model';
 import { ITEM_HEADINGS, TOTAL_LABEL } from '../materials/item-rows';
 import { MATERIALS_BLOCK } from '../materials/materials-block';
 import { LOG_BLOCK, LOG_HEADINGS, LOG_INPUTS, LOG_REMARKS } from '../training/log-block';

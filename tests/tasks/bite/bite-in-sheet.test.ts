@@ -1,5 +1,5 @@
 /** "Will it bite" and the fence walk log in the preview's engine, written through the built script. */
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { BITE_BLOCK, type BitePlan, biteBlock } from '../../../shared/tasks/bite/bite-block';
 import { biteMustKeep } from '../../../shared/tasks/bite/bite-must-keep';
 import { BITE_SETTINGS, weedsOhmMeters } from '../../../shared/tasks/bite/bite-settings';
@@ -15,6 +15,9 @@ import type { UnitSystem } from '../../../shared/units/units';
 import { openWorkbook } from '../../../src/preview/headless';
 import { scriptText } from '../script-text';
 import { beside, cellBeside, errorsIn, readFromSheet, writeInSheet } from '../sheet-block';
+
+// The engine's first evaluation takes seconds on a busy machine.
+vi.setConfig({ testTimeout: 120_000 });
 
 const LINES = [
   { name: 'Lane', meters: 400, liveWires: 2, wire: 'Polywire, 6 stainless and 3 copper' },

@@ -1,7 +1,7 @@
 /** The materials block, written through the built script into the preview's engine and recalculated there. */
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { lostCells } from '../../../shared/tasks/lost-cells';
-import { COMPARISON_SETTINGS } from '../../../shared/tasks/materials/comparison-rows';
+import { COMPARISON_SETTINGS } from '../../../shared/tasks/materials/comparison-model';
 import { ITEM_NAMES } from '../../../shared/tasks/materials/item-rows';
 import type { Layout } from '../../../shared/tasks/materials/layout';
 import { layoutFence } from '../../../shared/tasks/materials/layout-fence';
@@ -19,6 +19,9 @@ import { fromInside, type UnitSystem } from '../../../shared/units/units';
 import { openWorkbook, type Workbook } from '../../../src/preview/headless';
 import { scriptText } from '../script-text';
 import { beside, cellBeside, errorsIn, readFromSheet, writeInSheet } from '../sheet-block';
+
+// The engine's first evaluation takes seconds on a busy machine.
+vi.setConfig({ testTimeout: 120_000 });
 
 const FOOT = 0.3048;
 

@@ -1,8 +1,9 @@
-import type { BitePlan, WireRow } from '../../../../shared/tasks/bite/bite-block';
+import type { BitePlan } from '../../../../shared/tasks/bite/bite-block';
 import { weedsOhmMeters } from '../../../../shared/tasks/bite/bite-settings';
 import { judgeLine } from '../../../../shared/tasks/bite/judge-line';
 import { lineVolts } from '../../../../shared/tasks/bite/line-volts';
 import { wireResistance } from '../../../../shared/tasks/bite/wire-resistance';
+import type { WireRow } from '../../../../shared/tasks/bite/wire-rows';
 import { toInside, type UnitSystem } from '../../../../shared/units/units';
 import { formatNumber } from '../../numbers/format-number';
 import { Notice } from '../../parts/notice';

@@ -1,4 +1,4 @@
-import type { WireRow } from '../../../../shared/tasks/bite/bite-block';
+import type { WireRow } from '../../../../shared/tasks/bite/wire-rows';
 import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { Button } from '../../parts/button';
 import { InputField, SelectField } from '../../parts/field';

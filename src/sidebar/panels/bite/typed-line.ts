@@ -1,4 +1,5 @@
-import type { PlannedLine, WireRow } from '../../../../shared/tasks/bite/bite-block';
+import type { PlannedLine } from '../../../../shared/tasks/bite/bite-block';
+import type { WireRow } from '../../../../shared/tasks/bite/wire-rows';
 import { fromInside, toInside, type UnitSystem } from '../../../../shared/units/units';
 import { readTyped } from '../../numbers/read-typed';
 

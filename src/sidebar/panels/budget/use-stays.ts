@@ -13,7 +13,7 @@ import type { BudgetStay } from '../../../../shared/tasks/budget/budget-model';
 import { plainStays } from '../../../../shared/tasks/budget/plain-stays';
 import { rotationLinks } from '../../../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../../../shared/tasks/budget/rotation-stays';
-import type { StaySource } from '../../../../shared/tasks/budget/stay-rows';
+import type { StaySource } from '../../../../shared/tasks/budget/stay-columns';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { type Lists, useLists } from '../../lists/use-lists';
 import { readTyped } from '../../numbers/read-typed';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { COMPARISON_SETTINGS } from '../../../../shared/tasks/materials/comparison-rows';
+import { COMPARISON_SETTINGS } from '../../../../shared/tasks/materials/comparison-model';
 import type { AtATime } from '../../../../shared/tasks/materials/material-needs';
 import {
   MATERIALS_BLOCK,

@@ -1,0 +1,95 @@
+/** The columns of the stays, and where their cells may look things up. */
+import type { GroupList, PaddockList } from '../../lists/model';
+import type { ListSource } from '../../table/model';
+import type { Quantity, UnitSystem } from '../../units/units';
+import type { Draft } from '../draft-block';
+import type { BudgetKey } from './budget-settings';
+
+/** Where the stays come from: cells of the rotation table, or the grower's lists. */
+export interface StaySource {
+  /** Column letters of the rotation table by what they hold, and its tab. */
+  readonly rotation?: {
+    readonly tab: string;
+    readonly columns: Readonly<Partial<Record<LinkedColumn, string>>>;
+  };
+  readonly paddocks?: ListSource<PaddockList>;
+  readonly groups?: ListSource<GroupList>;
+}
+export type LinkedColumn =
+  | 'group'
+  | 'paddock'
+  | 'inDay'
+  | 'days'
+  | 'head'
+  | 'startWeight'
+  | 'growthDays'
+  | 'dailyGain'
+  | 'area';
+
+export const STAY_HEADINGS = [
+  'Group',
+  'Stay in',
+  'In',
+  'Days',
+  'Out',
+  'Head',
+  'Weighed',
+  'Since weighed',
+  'Daily gain',
+  'Area',
+  'Weight in',
+  'Weight out',
+  'Mean weight',
+  'Feed',
+  'Water a day',
+  'Hot day',
+  'Shelter floor',
+  'N',
+  'P',
+  'K',
+] as const;
+export type StayHeading = (typeof STAY_HEADINGS)[number];
+export const AT = Object.fromEntries(STAY_HEADINGS.map((heading, at) => [heading, at])) as Record<
+  StayHeading,
+  number
+>;
+
+export const UNITS: Partial<Record<StayHeading, Quantity>> = {
+  Weighed: 'mass',
+  'Daily gain': 'massPerDay',
+  Area: 'area',
+  'Weight in': 'mass',
+  'Weight out': 'mass',
+  'Mean weight': 'mass',
+  Feed: 'mass',
+  'Water a day': 'volumePerDay',
+  'Hot day': 'volumePerDay',
+  'Shelter floor': 'floorArea',
+  N: 'massPerArea',
+  P: 'massPerArea',
+  K: 'massPerArea',
+};
+
+/** Ranges of the finished columns, for sums over them. */
+export type StayColumns = Readonly<Record<StayHeading, string>>;
+
+/** Formats of the columns that cell functions spill over. */
+export const FORMATS = {
+  'Weight in': '0',
+  'Weight out': '0',
+  Feed: '#,##0',
+  'Water a day': '#,##0',
+  'Hot day': '#,##0',
+  'Shelter floor': '#,##0.0',
+  N: '0.0',
+  P: '0.0',
+  K: '0.0',
+} as const;
+export const SPILLED = ['Feed', 'Water a day', 'Hot day', 'Shelter floor', 'N', 'P', 'K'] as const;
+
+export interface StaysOn {
+  readonly draft: Draft;
+  readonly units: UnitSystem;
+  readonly source: StaySource;
+  readonly set: Readonly<Record<BudgetKey, string>>;
+}
