@@ -50,7 +50,7 @@ function takeApart(text: string): { words: string; whole: string; unit: ListUnit
   const bracket = /[([{]([^)\]}]*)[)\]}]/.exec(text)?.[1];
   const bare = text.replace(/[([{][^)\]}]*[)\]}]?/g, ' ');
   const whole = plainWords(bare);
-  const unit = (bracket && unitOfText(bracket)) || unitOfText(whole) || trailingUnit(bare);
+  const unit = (bracket && unitOfText(bracket)) || unitOfText(whole) || trailingUnit(bare) || unitOfEach(whole);
   const words = unit && !bracket ? withoutTrailing(whole, unit) : whole;
   return { words, whole, unit };
 }
@@ -60,6 +60,11 @@ function plainWords(text: string): string {
     .toLowerCase()
     .replace(/[^\p{L}\p{N}²]+/gu, ' ')
     .trim();
+}
+
+/** "lbs each" names its unit first. */
+function unitOfEach(words: string): ListUnit | undefined {
+  return words.endsWith(' each') ? unitOfText(words.slice(0, -' each'.length)) : undefined;
 }
 
 function trailingUnit(text: string): ListUnit | undefined {

@@ -1,4 +1,5 @@
 import type { Day } from '../../../../shared/core/calendar/day';
+import { growthNotes } from '../../../../shared/plan/growth-notes';
 import { usePage } from '../../page';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
@@ -55,6 +56,11 @@ function PlanShown({ made: { problem, plan, words }, today }: { made: Made; toda
       <h3>Next moves</h3>
       <NextMoves problem={problem} plan={plan} today={today} />
       <PlanWordsShown plan={plan} words={words} />
+      {growthNotes(problem, plan).map((note) => (
+        <Notice key={note} kind="note">
+          {note}
+        </Notice>
+      ))}
       <h3>The season</h3>
       <SeasonDrawing problem={problem} plan={plan} />
       <AllMoves problem={problem} plan={plan} />

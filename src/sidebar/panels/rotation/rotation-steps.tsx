@@ -7,7 +7,7 @@ import { ListsSection } from '../../lists/lists-section';
 import { SampleFarmOffer } from '../../lists/sample-farm-offer';
 import { useLists } from '../../lists/use-lists';
 import { decimalComma } from '../../numbers/decimal-comma';
-import { unitsOfLocale } from '../../numbers/units-of-locale';
+import { startUnits } from '../../parts/start-units';
 import type { Book } from '../../parts/use-book';
 import { oldTable } from './old-table';
 import { OldTableSection } from './old-table-section';
@@ -39,7 +39,8 @@ export function RotationSteps({ book, onReread }: Props) {
   const [chosenUnits, setUnits] = useState<UnitSystem>();
   const [typedRules, setRules] = useState<RulesForm>();
   const [countPlannedAsDone, setCount] = useState(false);
-  const units = chosenUnits ?? settings?.unitSystem ?? unitsOfLocale(locale);
+  const ownUnits = useMemo(() => startUnits(book), [book]);
+  const units = chosenUnits ?? settings?.unitSystem ?? ownUnits;
   const lists = useLists(book, units, settings?.lists);
   const form =
     typedRules ?? (settings ? rulesFormOf(settings.rules, units, comma) : startingRules(lists.groups, today));

@@ -1,5 +1,6 @@
 /** What the table is built from: the plan, the settings it was made with, the grower's lists, and what to keep. */
 import type { GroupList, PaddockList } from '../../../../shared/lists/model';
+import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
 import {
   DEFAULT_OUTDOOR_FACTOR,
@@ -53,9 +54,9 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
 }
 
 /** What stands above the table in the sheet: where the plan falls short, and what was taken for granted. */
-function warningsOf({ plan, words }: Made, rebuild: RebuildInput | undefined): string[] {
+function warningsOf({ problem, plan, words }: Made, rebuild: RebuildInput | undefined): string[] {
   const short = words && fallsShort(plan) ? [...words.score, ...(words.mend ? [words.mend] : [])] : [];
-  return [...short, ...(rebuild?.notes ?? [])];
+  return [...short, ...growthNotes(problem, plan), ...(rebuild?.notes ?? [])];
 }
 
 function sourceOf<List extends PaddockList | GroupList>(
