@@ -197,6 +197,14 @@ describe('the materials block in a sheet', () => {
     expectAsPlanned(after, { ...plan, settings });
   });
 
+  test('in a decimal-comma spreadsheet every need is the same', async () => {
+    const book = await emptyFarm({ locale: 'de_DE' });
+    const plan = planOf(LANE, { kind: 'set', paddocks: 2 }, 'metric');
+    const block = materialsBlock(plan, NOTHING_TYPED, { row: 1, column: 1 });
+    const info = writeInSheet(book, MATERIALS_BLOCK, block, { at: 'new-tab', tab: 'Fence' });
+    expectAsPlanned(readFromSheet(book, info), plan);
+  });
+
   test('each cell function stands in at most one cell', () => {
     const { cells } = materialsBlock(planOf(GRID, { kind: 'all' }, 'US'), NOTHING_TYPED, {
       row: 1,
