@@ -49,7 +49,8 @@ async function asFile(
         }
         formulas.push({ tab: sheet.name, a1: cell.address, formula: cell.formula, value });
         // The value kept beside it is wrong on purpose: only a real recalculation can put it right.
-        cell.value = { formula: newerPrefixed(cell.formula), result: STALE };
+        const formula = newerPrefixed(cell.formula.replaceAll('TODAY()', TODAY));
+        cell.value = { formula, result: STALE };
       });
     });
     putAnswers(sheet, shown);
@@ -58,6 +59,8 @@ async function asFile(
 }
 
 const STALE = 'not worked out';
+/** The preview's clock is set, LibreOffice's is not. */
+const TODAY = 'DATE(2026,5,20)';
 
 /** What our functions answer, where they stand and where they spill. */
 function putAnswers(sheet: ExcelJS.Worksheet, shown: unknown[][]): void {

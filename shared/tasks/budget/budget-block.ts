@@ -105,7 +105,11 @@ function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void 
   draft.add(
     [
       text('Stays that could not be worked out'),
-      formula(`=COUNTIF(${columns.Feed};"?*")+COUNTIF(${columns.N};"?*")`, '0'),
+      // Not COUNTIF with "?*": LibreOffice counts numbers by it too.
+      formula(
+        `=SUMPRODUCT((${columns.Feed}<>"")+(${columns.N}<>""))-COUNT(${columns.Feed})-COUNT(${columns.N})`,
+        '0',
+      ),
       text('cells'),
       text('Their cells say why. They are missing in every sum above and below.'),
     ],
