@@ -39,8 +39,8 @@ function ownList(): ExcelJS.Workbook {
     [0.39, 'back lane', null, 170, 100],
     [2.44, 'TOTAL'],
     [],
-    ['BUNCH', 'how many', 'lbs each', 'date weighed', 'out from'],
-    ['wet end boys', 9, 71, day('2026-04-30'), day('2026-05-04')],
+    ['BUNCH', 'how many', 'lbs each', 'date weighed', 'out from', 'ships on'],
+    ['wet end boys', 9, 71, day('2026-04-30'), day('2026-05-04'), day('2026-08-14')],
   ]);
   return book;
 }
