@@ -16,6 +16,8 @@ export interface SearchEffort {
   /** Candidates whose rest ahead is guessed, for each state kept. */
   readonly looks: number;
   readonly restWeight: number;
+  /** Whether the guess supposes stays past the ground limit. */
+  readonly longStays?: boolean;
 }
 
 /** An end of the search: the state, and its points with the rest of the kept stays after the finish. */
@@ -53,7 +55,7 @@ export function beamSearch(
 ): Found | undefined {
   const { groupCount, paddockCount, groups, days } = tables;
   const closeLooks = effort.looks * effort.width;
-  const guess = restAhead(tables, task.goal);
+  const guess = restAhead(tables, task.goal, effort.longStays === true);
   const sorts = new Map<number, number>();
   let best: Found | undefined;
   let ceiling = limit;

@@ -41,8 +41,9 @@ export interface GroupTable {
   /** First day on which the group needs a paddock to enter; for a standing group the choices are below. */
   readonly entry: number;
   readonly end: number;
-  /** Typical stay in days, for guesses. */
+  /** Typical stay in days, for guesses: within the ground limit, and as long as the rules let it. */
   readonly usualStay: number;
+  readonly longStay: number;
   /** Days on which a stay may end, in rising order: the move days before the group's end, and its end. */
   readonly outs: Int32Array;
   /**
@@ -140,8 +141,9 @@ function groupTable(problem: PlanProblem, g: number, days: number, moveDays: Int
   const end = span.end - start;
   const outs = Int32Array.from([...moveDays.filter((day) => day < end), end]);
   const { firstOut, afterOut, withinLimit } = stayRanges(problem, days, entry, outs, within);
-  const usualStay = usualStayDays(problem, moveDays, withinLimit);
-  const base = { entry, end, usualStay, outs, firstOut, afterOut, withinLimit };
+  const longStay = longStayDays(problem, moveDays);
+  const usualStay = usualStayDays(problem, longStay, withinLimit);
+  const base = { entry, end, usualStay, longStay, outs, firstOut, afterOut, withinLimit };
   if (!group.standing || entry >= end) return base;
   const p = group.standing.paddock;
   const leaves = standingOuts(problem, p, entry, end, within(p, entry), moveDays);
@@ -182,15 +184,19 @@ function stayRanges(
   return { firstOut, afterOut, withinLimit };
 }
 
-/** The longest stay that move days allow on the mean, no longer than the mean paddock bears. */
-function usualStayDays({ rules }: PlanProblem, moveDays: Int32Array, withinLimit: Int32Array): number {
+/** The longest stay that move days allow on the mean. */
+function longStayDays({ rules }: PlanProblem, moveDays: Int32Array): number {
   const last = moveDays[moveDays.length - 1] ?? 0;
   const gap = moveDays.length > 1 ? (last - moveDays[0]!) / (moveDays.length - 1) : 1;
-  const longest = Math.max(1, rules.longestStayDays - (gap - 1) / 2);
-  if (rules.groundLimit === undefined) return longest;
+  return Math.max(1, rules.longestStayDays - (gap - 1) / 2);
+}
+
+/** The same, but no longer than the mean paddock bears. */
+function usualStayDays({ rules }: PlanProblem, longStay: number, withinLimit: Int32Array): number {
+  if (rules.groundLimit === undefined) return longStay;
   const borne = withinLimit.filter((days) => days > 0);
   const mean = borne.reduce((sum, days) => sum + days, 0) / Math.max(1, borne.length);
-  return Math.max(1, Math.min(longest, Math.max(mean, rules.shortestStayDays)));
+  return Math.max(1, Math.min(longStay, Math.max(mean, rules.shortestStayDays)));
 }
 
 /** Days on which a standing group may leave: as the rules say, else the first move day there is. */

@@ -5,12 +5,17 @@ import type { SearchState } from './search-state';
 /**
  * Makes a function that guesses the points for rest that will be missed in the next round of the paddocks.
  *
- * Entries are foreseen from each group's next move on, one every usual stay, and matched in order of time with the
+ * Entries are foreseen from each group's next move on, one every usual stay (or one every stay as long as may be), and matched in order of time with the
  * paddocks in order of readiness: among all ways to use each paddock once that is the one with the fewest days
  * short. A guess, not a bound: it only ranks states. `goal` is the day until which each group's moves count.
  */
-export function restAhead(tables: PlanTables, goal: readonly number[]): (state: SearchState) => number {
+export function restAhead(
+  tables: PlanTables,
+  goal: readonly number[],
+  longStays: boolean,
+): (state: SearchState) => number {
   const { groupCount, paddockCount, groups } = tables;
+  const stays = groups.map((group) => (longStays ? group.longStay : group.usualStay));
   const ready = new Int32Array(paddockCount);
   const times = new Float64Array(groupCount);
   const soonest = (): number => {
@@ -19,7 +24,7 @@ export function restAhead(tables: PlanTables, goal: readonly number[]): (state: 
     return first;
   };
   const moveOn = (g: number): void => {
-    const time = times[g]! + groups[g]!.usualStay;
+    const time = times[g]! + stays[g]!;
     times[g] = time < goal[g]! ? time : Infinity;
   };
   return (state) => {

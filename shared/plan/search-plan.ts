@@ -28,6 +28,8 @@ const NARROWEST = 8;
 /** Share of the widest search below which one start and one round of improvement must do. */
 const FEW_TRIES = 0.2;
 const MOST_ROUNDS = 4;
+/** How much wider the last look is at most. */
+const MOST_WIDENING = 10;
 /** Points closer together than this are the same. */
 const SAME = 1e-9;
 
@@ -49,7 +51,21 @@ export function searchPlan(tables: PlanTables, thoroughness: Thoroughness): read
     if (!best || points(tables, moves) < points(tables, best)) best = moves;
     if (isProven(whole, points(tables, best))) break;
   }
+  if (best && thorough)
+    best = lookWide(tables, whole, best, Math.round(width * Math.min(MOST_WIDENING, 2.5 * share)));
   return best ?? searchWider(tables, width);
+}
+
+/** One wide look for something better than the best: cheap, since all that cannot beat it is cut off. */
+function lookWide(
+  tables: PlanTables,
+  whole: SearchTask,
+  best: readonly Move[],
+  width: number,
+): readonly Move[] {
+  const effort = { width, looks: 12, restWeight: 0.5, longStays: true };
+  const found = beamSearch(tables, whole, effort, points(tables, best));
+  return found ? movesOf(found.state) : best;
 }
 
 /** At the bound that no plan can beat. */
@@ -61,7 +77,7 @@ function thoroughStarts(width: number): SearchEffort[] {
   return [
     { width, looks: 12, restWeight: 0.5 },
     { width, looks: 12, restWeight: 1 },
-    { width: 2 * width, looks: 3, restWeight: 0.5 },
+    { width: 2 * width, looks: 3, restWeight: 0.5, longStays: true },
   ];
 }
 
@@ -88,7 +104,7 @@ function improve(
   let moves = first;
   for (let round = 0; round < (thorough ? MOST_ROUNDS : 1); round++) {
     const before = moves;
-    const effort = { width, looks: thorough ? 12 : 3, restWeight: round % 2 === 0 ? 0.5 : 1 };
+    const effort = { width, looks: thorough ? 12 : 3, restWeight: 0.5, longStays: round % 2 === 0 };
     if (tables.groupCount > 1) moves = improveGroups(tables, moves, effort);
     moves = improveWindows(tables, moves, effort);
     if (moves === before && round > 0) break;
