@@ -1,6 +1,6 @@
 /*
  * How planning time grows with days, groups and paddocks: npx tsx tests/bench/plan-time.ts
- * One thing is doubled at a time; a ratio of 2 is growth in proportion. Processor time of this process, the least of
+ * The last number is 1 for growth in proportion, more than 1 on a larger farm for growth faster than that. Processor time of this process, the least of
  * three runs, so that other programs disturb little.
  */
 import { planRotation } from '../../shared/plan/plan-rotation';
@@ -18,12 +18,23 @@ function milliseconds(groups: number, paddocks: number, days: number): number {
 }
 
 milliseconds(4, 30, 180); // warm up
-const full = milliseconds(8, 60, 365);
-console.log(`8 groups × 60 paddocks × 365 days: ${full.toFixed(0)} ms`);
-for (const [what, half] of [
-  ['days', milliseconds(8, 60, 182)],
-  ['groups', milliseconds(4, 60, 365)],
-  ['paddocks', milliseconds(8, 30, 365)],
-] as const) {
-  console.log(`twice the ${what}: ${half.toFixed(0)} → ${full.toFixed(0)} ms, × ${(full / half).toFixed(2)}`);
-}
+const SIZES = [
+  [8, 60, 91],
+  [8, 60, 182],
+  [8, 60, 365],
+  [8, 60, 730],
+  [4, 60, 365],
+  [2, 60, 365],
+  [8, 30, 365],
+  [8, 120, 365],
+] as const;
+const full = 8 * 60 * 365;
+const times = SIZES.map(([groups, paddocks, days]) => milliseconds(groups, paddocks, days));
+const whole = times[SIZES.findIndex(([groups, paddocks, days]) => groups * paddocks * days === full)]!;
+console.log(
+  'groups × paddocks × days: milliseconds, time relative to the 8 × 60 × 365 farm ÷ size relative to it',
+);
+SIZES.forEach(([groups, paddocks, days], i) => {
+  const relative = times[i]! / whole / ((groups * paddocks * days) / full);
+  console.log(`${groups} × ${paddocks} × ${days}: ${times[i]!.toFixed(0)} ms, ${relative.toFixed(2)}`);
+});

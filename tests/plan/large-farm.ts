@@ -3,7 +3,10 @@ import { seededNumbers } from './random-farm';
 
 const SEASON_START = 20_545; // 2026-04-02
 
-/** An invented farm of a given size with growing pigs, uneven adjoining paddocks and a ground limit. */
+/**
+ * An invented farm of a given size with uneven adjoining paddocks and a ground limit. The weights stay as they are, so
+ * that each day asks for as much planning as the next and times can be compared.
+ */
 export function largeFarm(groups: number, paddocks: number, days: number): PlanProblem {
   const random = seededNumbers(7);
   return {
@@ -15,7 +18,8 @@ export function largeFarm(groups: number, paddocks: number, days: number): PlanP
     groups: Array.from({ length: groups }, (_, g) => ({
       name: `G${g + 1}`,
       head: 8 + Math.floor(random() * 10),
-      weightKg: 20 + Math.floor(random() * 40),
+      weightKg: 50 + Math.floor(random() * 40),
+      dailyGainKg: 0,
       weighedOn: SEASON_START,
       from: SEASON_START + Math.floor(random() * 7),
     })),
