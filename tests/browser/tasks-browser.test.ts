@@ -99,7 +99,14 @@ const TASKS: readonly Task[] = [
     picture: 'materials',
     write: (sidebar) => press(sidebar, 'Write the materials list'),
   },
-  { title: 'Train the pigs', picture: 'training', write: (sidebar) => press(sidebar, 'Write the pen list') },
+  {
+    title: 'Train the pigs',
+    picture: 'training',
+    write: async (sidebar) => {
+      await sidebar.getByLabel(/^Pigs/).fill('22');
+      await press(sidebar, 'Write the pen list');
+    },
+  },
   {
     title: 'Check the volts',
     picture: 'volts',
