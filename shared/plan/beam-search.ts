@@ -1,6 +1,7 @@
 import { stridePoints } from './group-bound';
 import { isDominated } from './is-dominated';
-import { NEVER, type PlanTables } from './plan-tables';
+import { NEVER } from './never';
+import type { PlanTables } from './plan-tables';
 import { DAY_POINTS, MOVE_POINTS } from './points';
 import { restAhead } from './rest-ahead';
 import { afterMove, type SearchState } from './search-state';

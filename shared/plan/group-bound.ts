@@ -1,4 +1,5 @@
-import type { GroupTable, PlanTables } from './plan-tables';
+import type { GroupTable } from './group-table';
+import type { PlanTables } from './plan-tables';
 import { DAY_POINTS, MOVE_POINTS, STRIDE_POINTS } from './points';
 
 /** For one group: the least points still to come, others and rest left aside. */

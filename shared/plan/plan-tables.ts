@@ -1,13 +1,10 @@
 import { weekday } from '../core/calendar/day';
-import { groupSpan } from './group-span';
-import { groupLoadOn } from './group-weights';
+import { type GroupTable, groupTable } from './group-table';
 import { isStride } from './is-stride';
 import type { PlanProblem } from './model';
+import { NEVER } from './never';
 import { restDue } from './rest-due';
 
-/** Stands for "never" and "no limit" among days; far from the largest 32-bit number, so that sums fit. */
-export const NEVER = 1_000_000;
-const ROUNDING = 1e-9;
 /** Any paddock that follows the farm's rest rule. */
 const PLAIN = { name: '', areaSquareMeters: 1 };
 
@@ -35,31 +32,6 @@ export interface PlanTables {
   readonly strides: Uint8Array;
   /** The paddocks that each one can be left for without a stride. */
   readonly noStride: readonly (readonly number[])[];
-}
-
-export interface GroupTable {
-  /** First day on which the group needs a paddock to enter; for a standing group the choices are below. */
-  readonly entry: number;
-  readonly end: number;
-  /** Typical stay in days, for guesses: within the ground limit, and as long as the rules let it. */
-  readonly usualStay: number;
-  readonly longStay: number;
-  /** Days on which a stay may end, in rising order: the move days before the group's end, and its end. */
-  readonly outs: Int32Array;
-  /**
-   * The stays that may begin, for [paddock · (days + 1) + in day]: they end on outs[firstOut] … outs[afterOut − 1].
-   * Every rule about one stay alone is in these ranges.
-   */
-  readonly firstOut: Int32Array;
-  readonly afterOut: Int32Array;
-  /** Whole days within the ground limit, for the same. */
-  readonly withinLimit: Int32Array;
-  /** Where it stands: paddock, since when, and the days on which it may leave, each with days over the limit. */
-  readonly standing?: {
-    readonly paddock: number;
-    readonly outs: readonly number[];
-    readonly over: readonly number[];
-  };
 }
 
 export function planTables(problem: PlanProblem): PlanTables {
@@ -113,112 +85,6 @@ function listMoveDays({ rules }: PlanProblem, days: number): Int32Array {
     if (rules.moveWeekdays[weekday(date)] && !barred.has(date)) list.push(day);
   }
   return Int32Array.from(list);
-}
-
-function groupTable(problem: PlanProblem, g: number, days: number, moveDays: Int32Array): GroupTable {
-  const { paddocks, rules } = problem;
-  const group = problem.groups[g]!;
-  const start = rules.seasonStart;
-  const span = groupSpan(group, rules);
-  const first = Math.min(span.entry, start);
-  const loads = new Float64Array(start + days - first + rules.longestStayDays + 1);
-  for (let i = 1; i < loads.length; i++) loads[i] = loads[i - 1]! + groupLoadOn(group, first + i - 1);
-  const within = (paddock: number, inDay: number): number => {
-    const limit = rules.groundLimit;
-    if (limit === undefined) return NEVER;
-    const borne = limit * paddocks[paddock]!.areaSquareMeters * (1 + ROUNDING);
-    const from = loads[start + inDay - first]!;
-    let low = 0;
-    let high = loads.length - 1 - (start + inDay - first);
-    while (low < high) {
-      const middle = (low + high + 1) >> 1;
-      if (loads[start + inDay - first + middle]! - from <= borne) low = middle;
-      else high = middle - 1;
-    }
-    return low;
-  };
-  const entry = span.entry - start;
-  const end = span.end - start;
-  const outs = Int32Array.from([...moveDays.filter((day) => day < end), end]);
-  const { firstOut, afterOut, withinLimit } = stayRanges(problem, days, entry, outs, within);
-  const longStay = longStayDays(problem, moveDays);
-  const usualStay = usualStayDays(problem, longStay, withinLimit);
-  const base = { entry, end, usualStay, longStay, outs, firstOut, afterOut, withinLimit };
-  if (!group.standing || entry >= end) return base;
-  const p = group.standing.paddock;
-  const leaves = standingOuts(problem, p, entry, end, within(p, entry), moveDays);
-  const over = leaves.map((out) => Math.max(0, out - entry - within(p, entry)));
-  return { ...base, standing: { paddock: p, outs: leaves, over } };
-}
-
-function stayRanges(
-  { paddocks, rules }: PlanProblem,
-  days: number,
-  entry: number,
-  outs: Int32Array,
-  within: (paddock: number, inDay: number) => number,
-): Pick<GroupTable, 'firstOut' | 'afterOut' | 'withinLimit'> {
-  const size = paddocks.length * (days + 1);
-  const firstOut = new Int32Array(size);
-  const afterOut = new Int32Array(size);
-  const withinLimit = new Int32Array(size);
-  const end = outs[outs.length - 1]!;
-  const position = new Int32Array(days + 2);
-  for (let day = 0, at = 0; day < position.length; day++) {
-    while (at < outs.length && outs[at]! < day) at += 1;
-    position[day] = at;
-  }
-  const firstAtOrAfter = (day: number): number => position[Math.min(day, days + 1)]!;
-  for (const [p, paddock] of paddocks.entries()) {
-    const opens = paddock.openFrom === undefined ? 0 : paddock.openFrom - rules.seasonStart;
-    const closes = paddock.openUntil === undefined ? NEVER : paddock.openUntil + 1 - rules.seasonStart;
-    for (let day = Math.max(0, entry, opens); day < end; day++) {
-      const i = p * (days + 1) + day;
-      withinLimit[i] = within(p, day);
-      const shortest = withinLimit[i]! < rules.shortestStayDays ? 1 : rules.shortestStayDays;
-      const latest = Math.min(day + rules.longestStayDays, closes);
-      firstOut[i] = Math.min(firstAtOrAfter(day + shortest), outs.length - 1);
-      afterOut[i] = latest <= day ? 0 : firstAtOrAfter(latest + 1);
-    }
-  }
-  return { firstOut, afterOut, withinLimit };
-}
-
-/** The longest stay that move days allow on the mean. */
-function longStayDays({ rules }: PlanProblem, moveDays: Int32Array): number {
-  const last = moveDays[moveDays.length - 1] ?? 0;
-  const gap = moveDays.length > 1 ? (last - moveDays[0]!) / (moveDays.length - 1) : 1;
-  return Math.max(1, rules.longestStayDays - (gap - 1) / 2);
-}
-
-/** The same, but no longer than the mean paddock bears. */
-function usualStayDays({ rules }: PlanProblem, longStay: number, withinLimit: Int32Array): number {
-  if (rules.groundLimit === undefined) return longStay;
-  const borne = withinLimit.filter((days) => days > 0);
-  const mean = borne.reduce((sum, days) => sum + days, 0) / Math.max(1, borne.length);
-  return Math.max(1, Math.min(longStay, Math.max(mean, rules.shortestStayDays)));
-}
-
-/** Days on which a standing group may leave: as the rules say, else the first move day there is. */
-function standingOuts(
-  problem: PlanProblem,
-  paddock: number,
-  entry: number,
-  end: number,
-  within: number,
-  moveDays: Int32Array,
-): number[] {
-  const { rules } = problem;
-  const closes = problem.paddocks[paddock]!.openUntil;
-  const shortest = within < rules.shortestStayDays ? 1 : rules.shortestStayDays;
-  const latest = Math.min(
-    entry + rules.longestStayDays,
-    closes === undefined ? NEVER : closes + 1 - rules.seasonStart,
-  );
-  const outs = [...moveDays].filter((day) => day >= entry + shortest && day <= latest && day < end);
-  if (end <= latest) outs.push(end);
-  if (outs.length > 0) return outs;
-  return [[...moveDays].find((day) => day > entry && day < end) ?? end];
 }
 
 /** Numbers paddocks by what the rules can tell apart; strides make every paddock its own kind. */

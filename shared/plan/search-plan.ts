@@ -1,6 +1,7 @@
 import { beamSearch, type SearchEffort } from './beam-search';
 import { improveWindow } from './improve';
-import { NEVER, type PlanTables } from './plan-tables';
+import { NEVER } from './never';
+import type { PlanTables } from './plan-tables';
 import { replay } from './replay';
 import { type Move, movesOf } from './search-state';
 import { type SearchTask, wholeTask } from './search-task';

@@ -1,5 +1,5 @@
+import { NEVER } from './never';
 import type { PlanTables } from './plan-tables';
-import { NEVER } from './plan-tables';
 
 /** A stay in days after the season start. */
 export interface Move {

@@ -1,5 +1,6 @@
 import { type GroupBound, groupBound, stridePoints } from './group-bound';
-import { NEVER, type PlanTables } from './plan-tables';
+import { NEVER } from './never';
+import type { PlanTables } from './plan-tables';
 import { DAY_POINTS, MOVE_POINTS, STRIDE_POINTS } from './points';
 import { overDays } from './replay';
 import { emptyState, type Move, type SearchState } from './search-state';

@@ -2,6 +2,7 @@ import { isoFromDay, weekday } from '../core/calendar/day';
 import { groupBound } from './group-bound';
 import { groupSpan } from './group-span';
 import type { NoPlan, PlanProblem } from './model';
+import { NEVER } from './never';
 import {
   longerStay,
   moreMoveDays,
@@ -10,7 +11,7 @@ import {
   wholeSeasonOpen,
   withoutGroup,
 } from './plan-changes';
-import { NEVER, planTables } from './plan-tables';
+import { planTables } from './plan-tables';
 import { smallestChange } from './smallest-change';
 import { capital, counted } from './words';
 
