@@ -81,6 +81,7 @@ export function beamSearch(
     const othersBound = state.bound - leastToCome(tables, task, g, day, at);
     const { standing } = groups[g]!;
     if (standing && at === paddockCount) {
+      if (state.left[standing.paddock]! > groups[g]!.entry) return;
       for (const [i, out] of standing.outs.entries()) {
         const cost = state.cost + MOVE_POINTS + DAY_POINTS * standing.over[i]!;
         const bound = othersBound + leastToCome(tables, task, g, out, standing.paddock);

@@ -116,7 +116,7 @@ function usualStayDays({ rules }: PlanProblem, longStay: number, withinLimit: In
   return Math.max(1, Math.min(longStay, Math.max(mean, rules.shortestStayDays)));
 }
 
-/** Days on which a standing group may leave: as the rules say, else the first move day there is. */
+/** Days on which a standing group may leave: as the rules say, else the first move day there is, or its end. */
 function standingOuts(
   problem: PlanProblem,
   paddock: number,
@@ -135,5 +135,7 @@ function standingOuts(
   const outs = [...moveDays].filter((day) => day >= entry + shortest && day <= latest && day < end);
   if (end <= latest) outs.push(end);
   if (outs.length > 0) return outs;
-  return [[...moveDays].find((day) => day > entry && day < end) ?? end];
+  const first = [...moveDays].find((day) => day > entry && day < end);
+  if (first !== undefined) return [first];
+  return end <= rules.longestStayDays ? [end] : [];
 }

@@ -24,6 +24,7 @@ import { whyNoPlan } from './why-no-plan';
  * - A group that already stands somewhere begins there on the day it came in, which counts in the length of the
  *   stay; it leaves on or after the season start. Where the rules leave it no day to leave (it is there too long
  *   already, the paddock has closed), it leaves on the first move day there is: what has happened cannot be broken.
+ *   Where there is none before its end, it stays to its end, if that is no longer off than a longest stay.
  *
  * The score, lower is better:
  * - 10 for each day short of the rest due, counted at the entry into a paddock from the day it was last left: by

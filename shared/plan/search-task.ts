@@ -77,7 +77,7 @@ export function searchTask(
   function standingBound(g: number, until: number): GroupBound | undefined {
     const outs = tables.groups[g]!.standing!.outs;
     const from = Math.max(0, Math.min(...outs));
-    return from > until ? undefined : freeBound(g, from, until);
+    return outs.length === 0 || from > until ? undefined : freeBound(g, from, until);
   }
   const task = {
     start,

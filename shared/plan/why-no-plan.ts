@@ -76,15 +76,18 @@ function tooFewPaddocks({ groups, paddocks, rules }: PlanProblem): string | unde
 function longGap({ groups, rules }: PlanProblem): string | undefined {
   for (const group of groups) {
     const { entry, end } = groupSpan(group, rules);
-    if (group.standing || entry >= end) continue;
-    let last = entry;
-    for (let day = entry + 1; day <= end; day++) {
+    if (entry >= end) continue;
+    let last = Math.max(entry, rules.seasonStart);
+    // A group that stands somewhere may wait for the first move day, however long that takes.
+    let waits = group.standing !== undefined;
+    for (let day = last + 1; day <= end; day++) {
       const moves = rules.moveWeekdays[weekday(day)] && !rules.noMoveDays.includes(day);
       if (day < end && !moves) continue;
-      if (day - last > rules.longestStayDays) {
+      if (day - last > rules.longestStayDays && !(waits && day < end)) {
         return `${group.name} cannot be moved between ${isoFromDay(last)} and ${isoFromDay(day)}, ${counted(day - last, 'day')}, and the longest stay is ${counted(rules.longestStayDays, 'day')}.`;
       }
       last = day;
+      waits = false;
     }
   }
   return undefined;

@@ -112,4 +112,20 @@ describe('no plan', () => {
     );
     expect(plan.reason).toMatch(/^Even alone, G1 finds no row of stays/);
   });
+
+  it('two groups that stand in the same paddock', () => {
+    const problem = farm(6, {}, 2);
+    const groups = problem.groups.map((group) => ({ ...group, standing: { paddock: 2, since: START - 2 } }));
+    expect(noPlan({ ...problem, groups }).reason).toBe('G1 and G2 both stand in P3.');
+  });
+
+  it('no move day at all, for a group that already stands somewhere', () => {
+    const problem = farm(6, { moveWeekdays: [false, false, false, false, false, false, false] });
+    const groups = problem.groups.map((group) => ({ ...group, standing: { paddock: 2, since: START - 2 } }));
+    const plan = noPlan({ ...problem, groups });
+    expect(plan.reason).toBe(
+      'G1 cannot be moved between 2026-05-04 and 2026-07-13, 70 days, and the longest stay is 7 days.',
+    );
+    expect(plan.mend).toMatch(/^Moving on \w+ as well would make a plan possible\.$/);
+  });
 });

@@ -92,7 +92,8 @@ function leavesAtOnce(problem: PlanProblem, stay: Stay, end: number): boolean {
   for (let day = Math.max(stay.inDay + 1, problem.rules.seasonStart); day < stay.outDay; day++) {
     if (isMoveDay(problem, day)) return false;
   }
-  return stay.outDay === end || isMoveDay(problem, stay.outDay);
+  if (stay.outDay === end) return end - problem.rules.seasonStart <= problem.rules.longestStayDays;
+  return isMoveDay(problem, stay.outDay);
 }
 
 /** Every hard rule that one stay breaks by itself. */
