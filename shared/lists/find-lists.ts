@@ -1,4 +1,5 @@
 import type { BlockInfo, TabContent, WireCell } from '../contract';
+import { endsList, type HeadingRow, isRowOfList, overlap, spanOf } from './below-a-list';
 import { listRows } from './list-rows';
 import type { ListUnit } from './list-units';
 import { type HeadingMatch, matchHeading } from './match-heading';
@@ -7,11 +8,8 @@ import type { FoundList, GrowerList, ListKind } from './model';
 import { passedOver } from './passed-over';
 
 /** A stretch of one row that reads like the headings of a list. */
-interface Candidate {
-  readonly tab: TabContent;
+interface Candidate extends HeadingRow {
   readonly kind: ListKind;
-  readonly row: number;
-  readonly columns: Record<string, number>;
   readonly units: Record<string, ListUnit>;
   readonly missing: FoundList['missing'];
   readonly value: number;
@@ -33,7 +31,7 @@ interface Heading {
 export function findLists(tabs: readonly TabContent[], blocks: readonly BlockInfo[] = []): FoundList[] {
   const found = tabs.flatMap((tab) => {
     const own = blocks.filter((block) => block.tab === tab.name).map((block) => passedOver(tab, block));
-    const candidates = tab.values.flatMap((row, r) => headingsInRow(tab, row, r + 1, own));
+    const candidates = withoutItems(tab.values.flatMap((row, r) => headingsInRow(tab, row, r + 1, own)));
     return candidates.map((candidate) => foundList(candidate, candidates, own));
   });
   return found
@@ -41,6 +39,13 @@ export function findLists(tabs: readonly TabContent[], blocks: readonly BlockInf
     .map((list, order) => ({ list, order }))
     .sort((a, b) => rank(b.list) - rank(a.list) || a.order - b.order)
     .map(({ list }) => list);
+}
+
+/** Rows of items that read like headings are none. */
+function withoutItems(candidates: readonly Candidate[]): Candidate[] {
+  const kept: Candidate[] = [];
+  for (const one of candidates) if (!kept.some((above) => isRowOfList(one, above))) kept.push(one);
+  return kept;
 }
 
 function rank(list: FoundList): number {
@@ -145,6 +150,7 @@ function candidateOf(
       entries.flatMap(([field, { match }]) => (match.unit ? [[field, match.unit] as const] : [])),
     ),
     missing,
+    exact: [...taken.values()].filter(({ match }) => match.strength === 2).length,
     value,
   };
 }
@@ -172,10 +178,9 @@ function otherStrength(kind: ListKind, matches: readonly HeadingMatch[]): number
 function foundList(candidate: Candidate, all: readonly Candidate[], own: readonly BlockInfo[]): FoundList {
   const { tab, kind, row, columns, units, missing } = candidate;
   const [left, right] = spanOf(candidate);
-  const below = all.filter((other) => {
-    const [otherLeft, otherRight] = spanOf(other);
-    return other.row > row && otherLeft <= right && otherRight >= left;
-  });
+  const below = all.filter(
+    (other) => other.row > row && (overlap(other, candidate) || endsList(candidate, other)),
+  );
   const stops = [
     ...below.map((other) => other.row),
     ...own.filter((b) => b.row > row && b.column <= right && b.column + b.columns > left).map((b) => b.row),
@@ -183,11 +188,6 @@ function foundList(candidate: Candidate, all: readonly Candidate[], own: readonl
   const rows = listRows(tab, row, Object.values(columns), columns.name!, Math.min(...stops, Infinity));
   const list = { kind, tab: tab.name, headingRow: row, columns, units, ...rows } as unknown as GrowerList;
   return { ...list, headings: headingsNear(tab, row), missing, items: rows.items };
-}
-
-function spanOf({ columns }: Candidate): [number, number] {
-  const numbers = Object.values(columns);
-  return [Math.min(...numbers), Math.max(...numbers)];
 }
 
 function headingsNear(tab: TabContent, row: number): FoundList['headings'] {
