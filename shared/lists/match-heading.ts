@@ -50,7 +50,8 @@ function takeApart(text: string): { words: string; whole: string; unit: ListUnit
   const bracket = /[([{]([^)\]}]*)[)\]}]/.exec(text)?.[1];
   const bare = text.replace(/[([{][^)\]}]*[)\]}]?/g, ' ');
   const whole = plainWords(bare);
-  const unit = (bracket && unitOfText(bracket)) || unitOfText(whole) || trailingUnit(bare) || unitOfEach(whole);
+  const unit =
+    (bracket && unitOfText(bracket)) || unitOfText(whole) || trailingUnit(bare) || unitOfEach(whole);
   const words = unit && !bracket ? withoutTrailing(whole, unit) : whole;
   return { words, whole, unit };
 }
