@@ -64,7 +64,7 @@ function cellsOf(workbook: Workbook, sheetId: string, name: string): [string, ..
     const { row, col } = getters.getCellPosition(stored.id);
     const content = stored.isFormula ? book.formula(sheetId, row, col) : stored.content;
     const format = stored.format ?? '';
-    const look = book.style(sheetId, row, col);
+    const look = looks(book.style(sheetId, row, col));
     if (content === '' && format === '' && Object.keys(look).length === 0) continue;
     places.set(placeName(row, col), [content, format, look]);
   }
@@ -77,6 +77,13 @@ function cellsOf(workbook: Workbook, sheetId: string, name: string): [string, ..
   return [...places]
     .map(([place, parts]): [string, ...unknown[]] => [place, ...parts])
     .sort(([a], [b]) => (a < b ? -1 : 1));
+}
+
+/** Looks that differ from how a new cell looks; the engine drops the others when it saves. */
+function looks(style: object): object {
+  return Object.fromEntries(
+    Object.entries(style).filter(([, value]) => value !== false && value !== 'overflow'),
+  );
 }
 
 function hiddenRows(rows: unknown): string[] {

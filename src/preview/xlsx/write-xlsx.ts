@@ -11,6 +11,7 @@ import { sheetsErrorName } from '../engine/error-names';
 import { toSheetsFormula } from '../engine/formula-text';
 import { sheetsFormat } from '../engine/number-format';
 import { DAY_MS, UNIX_EPOCH_SERIAL } from '../engine/zone-time';
+import { a1Of, areaOf } from '../service/area';
 import { widthOfPixels } from './column-width';
 
 const EXCEL_ERRORS: readonly string[] = ['#N/A', '#REF!', '#NAME?', '#DIV/0!', '#NULL!', '#VALUE!', '#NUM!'];
@@ -31,7 +32,10 @@ export function writeXlsx(book: Book, file: Workbook): void {
     writeRules(book, sheetId, sheet);
   }
   for (const { name, range } of getters.getNamedRanges()) {
-    file.definedNames.add(getters.getRangeString(range, '', { useFixedReference: true }), name);
+    if (range.invalidXc || !book.exists(range.sheetId)) continue;
+    // The engine's own text of a range as wide as its tab is "1:40", which names in .xlsx files do not take.
+    const place = a1Of(areaOf(range.sheetId, range.zone)).replace(/([A-Z]+)(\d+)/g, '$$$1$$$2');
+    file.definedNames.add(`'${book.nameOf(range.sheetId)}'!${place}`, name);
   }
 }
 
