@@ -2,6 +2,8 @@
  * The whole run as a grower makes it, in a real browser on the built files: type a formula, plan the moves from the
  * sample's own lists, write the table, type a late move, see the season shift, build anew, find what was typed.
  */
+import { readFileSync } from 'node:fs';
+import ICAL from 'ical.js';
 import type { Browser, FrameLocator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from './launch';
@@ -12,6 +14,11 @@ beforeAll(async () => {
   browser = await launchBrowser();
 });
 afterAll(() => browser?.close());
+
+const SERIAL_OF_1970 = 25_569;
+const DAY_MILLISECONDS = 86_400_000;
+const TODAY = '2026-04-20';
+const TODAY_SERIAL = Date.parse(TODAY) / DAY_MILLISECONDS + SERIAL_OF_1970;
 
 interface Run {
   readonly sample: string;
@@ -30,7 +37,7 @@ describe.each(RUNS)('$sample', ({ sample, listTab, formula, answer }) => {
   test('formula, table, late move, rebuild', async ({ skip }) => {
     if (!browser) skip();
     const preview = await PreviewPage.open(browser as Browser, {
-      query: { sample, today: '2026-04-20' },
+      query: { sample, today: TODAY },
       width: 1400,
     });
     try {
@@ -61,6 +68,17 @@ describe.each(RUNS)('$sample', ({ sample, listTab, formula, answer }) => {
       expect(kept).toMatchObject({ group: late.group, moved: before[late.at]!.planned + late.days });
       expect(await cellsWith(preview, 'wet week')).toBe(1);
       await preview.screenshot(`whole-run-${sample}-rebuilt`);
+
+      const moves = rebuilt.filter((row) => row.planned >= TODAY_SERIAL);
+      expect(await calendarDays(preview)).toEqual(
+        expect.arrayContaining(moves.slice(5, 8).map((row) => row.planned)),
+      );
+      await sidebar.getByRole('button', { name: 'Write the season as a picture in cells' }).click();
+      await sidebar
+        .getByText(/season picture|picture stands/i)
+        .first()
+        .waitFor({ timeout: 60_000 });
+      await preview.screenshot(`whole-run-${sample}-picture`);
       expect(preview.problems).toEqual([]);
       expect(preview.outside).toEqual([]);
     } finally {
@@ -78,6 +96,20 @@ async function buildTable(sidebar: FrameLocator, write: string): Promise<void> {
     .getByText(/^Done: ?/)
     .first()
     .waitFor({ timeout: 30_000 });
+}
+
+/** Days of the events in the downloaded calendar file, read by another library, as serial day numbers. */
+async function calendarDays(preview: PreviewPage): Promise<number[]> {
+  const [download] = await Promise.all([
+    preview.page.waitForEvent('download'),
+    preview.sidebar.getByRole('button', { name: 'Download the calendar file' }).click(),
+  ]);
+  const text = readFileSync((await download.path()) as string, 'utf8');
+  const events = new ICAL.Component(ICAL.parse(text)).getAllSubcomponents('vevent');
+  return events.map((event) => {
+    const start = new ICAL.Event(event).startDate;
+    return Date.UTC(start.year, start.month - 1, start.day) / DAY_MILLISECONDS + SERIAL_OF_1970;
+  });
 }
 
 interface Row {
@@ -126,9 +158,6 @@ function grid(preview: PreviewPage): Promise<unknown[][]> {
 async function cellsWith(preview: PreviewPage, text: string): Promise<number> {
   return (await grid(preview)).flat().filter((value) => value === text).length;
 }
-
-const SERIAL_OF_1970 = 25_569;
-const DAY_MILLISECONDS = 86_400_000;
 
 /** The third move of the first group, two days late. */
 function lateMove(moves: readonly Row[]): {
