@@ -6,6 +6,7 @@ import { type HeadingMatch, matchHeading } from './match-heading';
 import { missingFields } from './missing-fields';
 import type { FoundList, GrowerList, ListKind } from './model';
 import { passedOver } from './passed-over';
+import { isErrorWire } from './read-list-cell';
 
 /** A stretch of one row that reads like the headings of a list. */
 interface Candidate extends HeadingRow {
@@ -60,6 +61,8 @@ function headingsInRow(
 ): Candidate[] {
   const headings = row.flatMap((cell, c): Heading[] => {
     if (typeof cell !== 'string' || cell.trim() === '' || inBlock(own, rowNumber, c + 1)) return [];
+    // "#NAME?" is no name.
+    if (isErrorWire(cell)) return [];
     return [{ column: c + 1, text: cell, matches: matchHeading(cell) }];
   });
   if (headings.filter((heading) => heading.matches.length > 0).length < FEWEST_HEADINGS) return [];

@@ -42,6 +42,17 @@ describe('an item that reads like headings', () => {
   });
 });
 
+describe('an error in an item', () => {
+  it('"#NAME?" is not taken for a heading that says name', () => {
+    const found = shown([
+      ['Herd', 'Weighed on', 'Pigs', 'Weight (lb)'],
+      ['the "long" one', { d: '2026-04-01' }, '#NAME?', 53],
+      ['Oak', { d: '2026-04-01' }, 9, 40],
+    ]);
+    expect(found).toEqual([{ kind: 'groups', headingRow: 1, lastRow: 3, items: 2 }]);
+  });
+});
+
 describe('the headings of a list further down', () => {
   const GROUPS: WireCell[][] = [
     ['Breed', 'Soil', 'Weight (kg)', 'Weighed on', 'Head', 'Group'],
