@@ -36,10 +36,9 @@ export interface NumberLimits {
 const NUMBER_AND_UNIT = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(\D.*)?$/i;
 /**
  * Texts that spreadsheets show instead of a value or while calculating. A closed list, because a paddock may well be
- * called "#1!"; without ! and ? as the preview's engine has them.
+ * called "#1!" or "#value".
  */
-const ERRORS =
-  /^(#(N\/A|REF!?|NAME\??|VALUE!?|DIV\/0!?|NUM!?|NULL!?|ERROR!?|SPILL!?|CYCLE|BAD_EXPR)|Loading\.\.\.)$/i;
+const ERRORS = /^(#(N\/A|REF!|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|ERROR!|SPILL!)|Loading\.\.\.)$/;
 
 export function placeOf({ list, row }: RowReader, field: ListField): CellPlace | undefined {
   const column = list.columns[field];

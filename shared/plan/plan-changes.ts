@@ -18,7 +18,7 @@ export function morePaddocks(problem: PlanProblem): PlanChange {
   const areas = problem.paddocks.map((paddock) => paddock.areaSquareMeters);
   const smallest = areas.length > 0 ? Math.min(...areas) : 0;
   return {
-    most: smallest > 0 ? Math.max(8, problem.paddocks.length) : 0,
+    most: smallest > 0 ? Math.max(12, problem.paddocks.length) : 0,
     words: (n) => `${countInWords(n)} more ${n === 1 ? 'paddock' : 'paddocks'} like the smallest`,
     apply: (n) => ({
       ...problem,
@@ -48,12 +48,19 @@ export function fewerHead(problem: PlanProblem): PlanChange {
   };
 }
 
-/** Every rest n days shorter. */
+/**
+ * Shortest rest that is ever offered, in days.
+ *
+ * Source: MLA (Australia), rest periods for pasture: generally not under 20 days in spring (published).
+ */
+const SHORTEST_REST_OFFERED = 20;
+
+/** Every rest n days shorter, the longest of them never below what ground needs at the least. */
 export function shorterRest(problem: PlanProblem): PlanChange {
   const { rest } = problem.rules;
   const own = problem.paddocks.map((paddock) => paddock.restDays ?? 0);
   return {
-    most: Math.ceil(Math.max(0, ...own, longestRest(rest))),
+    most: Math.max(0, Math.ceil(Math.max(...own, longestRest(rest))) - SHORTEST_REST_OFFERED),
     words: (n) => `a rest ${n} ${n === 1 ? 'day' : 'days'} shorter`,
     apply: (n) => ({
       ...problem,

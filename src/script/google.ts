@@ -171,11 +171,14 @@ function readRange(range: Range, file: Spreadsheet): AreaContent {
   };
 }
 
+/** Columns left free beside a block that is wider than its tab, for what the grower wants to add. Judgement. */
+const SPARE_COLUMNS = 3;
+
 function makeRoom(sheet: Sheet, area: Area): void {
   const rows = area.row + area.rows - 1 - sheet.getMaxRows();
   if (rows > 0) sheet.insertRowsAfter(sheet.getMaxRows(), rows);
   const columns = area.column + area.columns - 1 - sheet.getMaxColumns();
-  if (columns > 0) sheet.insertColumnsAfter(sheet.getMaxColumns(), columns);
+  if (columns > 0) sheet.insertColumnsAfter(sheet.getMaxColumns(), columns + SPARE_COLUMNS);
 }
 
 /** Formats go first: a cell with format "@" keeps text that begins with "=" as text. */

@@ -13,8 +13,8 @@ export interface RulesRead {
   readonly problems: RuleProblems;
 }
 
-/** Longest rest and season that the form takes. Judgement: two years are more than anybody plans ahead. */
-const MOST_DAYS = 730;
+/** Longest rest and season that the form takes. Judgement: three years are more than anybody plans ahead. */
+const MOST_DAYS = 3 * 365 + 1;
 
 export function readRules(form: RulesForm, system: UnitSystem, comma: boolean): RulesRead {
   const problems: Partial<Record<keyof RulesForm, string>> = {};
@@ -32,7 +32,8 @@ export function readRules(form: RulesForm, system: UnitSystem, comma: boolean): 
   const seasonStart = day('seasonStart');
   const seasonEnd = day('seasonEnd');
   if (seasonEnd <= seasonStart) problems.seasonEnd = 'The season must end after it starts.';
-  else if (seasonEnd - seasonStart > MOST_DAYS) problems.seasonEnd = 'The season must be two years or less.';
+  else if (seasonEnd - seasonStart > MOST_DAYS)
+    problems.seasonEnd = 'The season must be three years or less.';
   const rest = readRest(form, number);
   const shortestStayDays = number('shortest', form.shortest, { min: 1, max: MOST_DAYS, whole: true });
   const longestStayDays = number('longest', form.longest, { min: 1, max: MOST_DAYS, whole: true });
