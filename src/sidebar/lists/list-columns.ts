@@ -28,6 +28,20 @@ export function headingText(list: FoundList, column: number): string {
   return list.headings.find((heading) => heading.column === column)?.text ?? '';
 }
 
+/** Headings that stand next to the taken ones, without a gap, and are read for nothing. */
+export function unusedHeadings(list: FoundList): readonly string[] {
+  const taken = Object.values(list.columns).filter((column) => column !== undefined);
+  const known = new Set(list.headings.map(({ column }) => column));
+  const joined = (column: number): boolean =>
+    taken.some((other) => {
+      const [from, to] = [Math.min(column, other), Math.max(column, other)];
+      return Array.from({ length: to - from + 1 }, (_, i) => from + i).every((at) => known.has(at));
+    });
+  return list.headings
+    .filter(({ column }) => !taken.includes(column) && joined(column))
+    .map(({ text }) => text);
+}
+
 /** The unit a heading names in brackets or as its last word, where it fits the field. */
 function unitOfHeading(text: string, field: Field): ListUnit | undefined {
   const known = matchHeading(text).find((match) => match.field === field)?.unit;

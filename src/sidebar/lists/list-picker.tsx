@@ -8,7 +8,7 @@ import {
 } from '../../../shared/lists/model';
 import { Button } from '../parts/button';
 import { SelectField } from '../parts/field';
-import { headingText, withColumn } from './list-columns';
+import { headingText, unusedHeadings, withColumn } from './list-columns';
 
 export const KIND_WORDS: Readonly<Record<ListKind, { list: string; one: string; many: string }>> = {
   paddocks: { list: 'Paddock list', one: 'paddock', many: 'paddocks' },
@@ -24,6 +24,12 @@ interface Props {
   readonly onChange: (list: FoundList) => void;
   /** The grower points at the heading row in the sheet. */
   readonly onPoint: () => void;
+}
+
+/** A column that is not understood, such as a day to leave, must not go unnoticed. */
+function Unused({ list }: { list: FoundList }) {
+  const unused = unusedHeadings(list);
+  return unused.length > 0 ? <p class="hint">Columns not used: {unused.join(', ')}.</p> : null;
 }
 
 /** Which list is meant and which heading was taken for what; all of it can be changed. */
@@ -54,6 +60,7 @@ export function ListPicker({ kind, found, list, summary, onChange, onPoint }: Pr
             {found.length > 1 ? '' : `${placeWords(list)}. `}
             <strong>{summary}</strong>
           </p>
+          <Unused list={list} />
           <details open={list.missing.length > 0}>
             <summary>Which heading stands for what</summary>
             <Columns list={list} onChange={onChange} />
