@@ -64,3 +64,28 @@ test('a file made elsewhere opens: shared formulas, rich text, links, frozen row
 test('what is no .xlsx is refused', async () => {
   await expect(openXlsx(new TextEncoder().encode('not a workbook'))).rejects.toThrow();
 });
+
+// 2026-11: cells with a number format of their own kept a spilled answer as a value, and the formula could not spill again.
+test('a spill over formatted cells stays a spill, and a name as wide as its tab stays a name', async () => {
+  const book = await openWorkbook({
+    codeJs,
+    tabs: { Only: [[1, '=DOUBLE_TEST(A1:A2)'], [2]] },
+  });
+  book.range('Only', 'B1:B2').setNumberFormat('0.0');
+  const wide = book.spreadsheet.getSheetByName('Only')!;
+  book.spreadsheet.setNamedRange('SOUNDER_WIDE', wide.getRange(1, 1, 2, wide.getMaxColumns()));
+  const again = await openXlsx(await book.toXlsx(), { codeJs });
+  expect(
+    again
+      .values('Only')
+      .slice(0, 2)
+      .map((row) => row.slice(0, 2)),
+  ).toEqual([
+    [1, 2],
+    [2, 4],
+  ]);
+  again.type('Only', 'A2', '5');
+  expect(again.value('Only', 'B2')).toBe(10);
+  expect(again.range('Only', 'B2').getNumberFormat()).toBe('0.0');
+  expect(again.spreadsheet.getRangeByName('SOUNDER_WIDE')?.getRow()).toBe(1);
+});

@@ -72,7 +72,8 @@ function readTab(
   const rows: Record<number, { size?: number; isHidden?: boolean }> = {};
   sheet.eachRow((row, number) => {
     if (row.hidden) rows[number - 1] = { isHidden: true };
-    row.eachCell((cell) => {
+    // Empty cells too: they may have a format for what spills or is typed there.
+    row.eachCell({ includeEmpty: true }, (cell) => {
       const style = styleOf(cell);
       if (style) cellStyles[cell.address] = styles.idOf(style);
       const format = formatOf(engine, cell);

@@ -44,7 +44,9 @@ function writeCells(book: Book, sheetId: string, sheet: Worksheet): void {
     const { row, col } = book.model.getters.getCellPosition(stored.id);
     const cell = sheet.getCell(row + 1, col + 1);
     const evaluated = book.cell(sheetId, row, col);
-    cell.value = cellValue(book, book.formula(sheetId, row, col), evaluated);
+    // A cell with a look of its own and nothing in it may show what spilled there from elsewhere.
+    const isEmpty = !stored.isFormula && stored.content === '';
+    cell.value = isEmpty ? null : cellValue(book, book.formula(sheetId, row, col), evaluated);
     const format = stored.format || evaluated.format;
     if (format) cell.numFmt = sheetsFormat(format);
     Object.assign(cell, styleOf(book.style(sheetId, row, col)));
