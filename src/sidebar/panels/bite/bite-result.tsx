@@ -1,9 +1,10 @@
 import type { BitePlan } from '../../../../shared/tasks/bite/bite-block';
-import { weedsOhmMeters } from '../../../../shared/tasks/bite/bite-settings';
+import { BITE_SETTINGS, weedsOhmMeters } from '../../../../shared/tasks/bite/bite-settings';
 import { judgeLine } from '../../../../shared/tasks/bite/judge-line';
 import { lineVolts } from '../../../../shared/tasks/bite/line-volts';
 import { wireResistance } from '../../../../shared/tasks/bite/wire-resistance';
 import type { WireRow } from '../../../../shared/tasks/bite/wire-rows';
+import { startSettings } from '../../../../shared/tasks/settings';
 import { toInside, type UnitSystem } from '../../../../shared/units/units';
 import { formatNumber } from '../../numbers/format-number';
 import { Notice } from '../../parts/notice';
@@ -15,6 +16,8 @@ const STATES = [
   ['pig', 'A pig touches'],
   ['pigInWeeds', 'A pig, in weeds'],
 ] as const;
+
+const ILLUSTRATED: readonly string[] = ['volts', 'ohms', 'weeds'];
 
 /** Volts of every line in four states, and whether they are enough by the grower's own levels. */
 export function BiteResult({ plan }: { plan: BitePlan }) {
@@ -32,6 +35,7 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
     );
     return { line, volts, verdict: judgeLine(volts, get('onFence'), get('delivered')) };
   });
+  const illustrated = illustratedLabels(plan);
   const weak = judged.filter(({ verdict }) => verdict !== 'enough');
   return (
     <>
@@ -54,6 +58,12 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
           </ScrollRegion>
         </div>
       ))}
+      {illustrated.length > 0 && (
+        <Notice kind="warning">
+          These volts rest on illustrations: {illustrated.join('; ')}. Type your own energizer’s figures
+          before you rely on “enough”.
+        </Notice>
+      )}
       {weak.length > 0 && (
         <Notice kind="warning">
           Below your levels: {weak.map(({ line }) => line.name).join(', ')}. What helps: a wire that conducts
@@ -62,6 +72,14 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
         </Notice>
       )}
     </>
+  );
+}
+
+/** Settings that still hold the start values that are illustrations only. */
+function illustratedLabels({ settings, units }: BitePlan): string[] {
+  const start = startSettings(BITE_SETTINGS, units);
+  return BITE_SETTINGS.filter(({ key }) => ILLUSTRATED.includes(key) && settings[key] === start[key]).map(
+    ({ label }) => label,
   );
 }
 
