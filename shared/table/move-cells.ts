@@ -4,12 +4,12 @@ import { civilFromDay, type Day } from '../core/calendar/day';
 import type { GroupField, PaddockField } from '../lists/model';
 import { restDue } from '../plan/rest-due';
 import { fromInside, type Quantity } from '../units/units';
+import { checkFormula } from './check-formula';
 import type { ColumnKey } from './columns';
 import { listLookup } from './list-lookup';
-import type { KeptCell, RotationBlockInput } from './model';
+import type { KeptCell, PastRow, RotationBlockInput } from './model';
 import {
   cellIn,
-  checkFormula,
   densityFormula,
   dueOutFormula,
   growthDaysFormula,
@@ -56,12 +56,12 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     movedIn: past?.movedIn === undefined ? blank(DATE) : date(past.movedIn),
     days: number(past?.days ?? row.outDay - row.inDay, WHOLE),
     out: formula(outFormula(frame, at, nextRow), DATE),
-    ...(past ? pastAmounts(context, row) : liveAmounts(context, row, at)),
+    ...(past ? pastAmounts(context, past, at) : liveAmounts(context, row, at)),
     weightIn: blank(WHOLE),
     density: formula(densityFormula(frame, at), THOUSANDS),
     restBefore: formula(restBeforeFormula(frame, at), WHOLE),
     restDue: restDueCell(context, row, at),
-    check: formula(checkFormula(frame, at, setting('groundLimit'))),
+    check: formula(checkFormula(frame, at, checkSettings(setting))),
     feed: blank(THOUSANDS),
     water: blank(TENTHS),
     cover: kept ? keptCell(kept.cover, at, PERCENT) : blank(PERCENT),
@@ -71,6 +71,14 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     lastOut: formula(lastOutFormula(frame, at), DATE_OR_NONE),
     groupKey: formula(keyFormula(cellIn(frame, 'group', at))),
     paddockKey: formula(keyFormula(cellIn(frame, 'paddock', at))),
+  };
+}
+
+function checkSettings(setting: MoveContext['setting']) {
+  return {
+    seasonStart: setting('seasonStart')!,
+    seasonEnd: setting('seasonEnd')!,
+    groundLimit: setting('groundLimit'),
   };
 }
 
@@ -91,21 +99,25 @@ type Amounts = Record<
   BlockCell
 >;
 
-function pastAmounts({ input }: MoveContext, { past }: TableRow): Amounts {
+/** What a move was counted with, frozen; but the growth follows a day moved in that is corrected later. */
+function pastAmounts({ input, frame }: MoveContext, past: PastRow, at: number): Amounts {
   const plain = (value: number | undefined, format?: string): BlockCell =>
     value === undefined ? BLANK : number(value, format);
   const amount = (value: number | undefined, quantity: Quantity): BlockCell =>
     value === undefined ? BLANK : number(fromInside(value, quantity, input.settings.unitSystem));
   const day = (value: Day | undefined): BlockCell => (value === undefined ? BLANK : date(value));
   return {
-    head: plain(past?.head, WHOLE),
-    startWeight: amount(past?.startWeightKg, 'mass'),
-    growthDays: plain(past?.growthDays, WHOLE),
-    dailyGain: amount(past?.dailyGainKg, 'massPerDay'),
-    area: amount(past?.areaSquareMeters, 'area'),
-    openFrom: day(past?.openFrom),
-    openUntil: day(past?.openUntil),
-    lastUsed: day(past?.lastUsed),
+    head: plain(past.head, WHOLE),
+    startWeight: amount(past.startWeightKg, 'mass'),
+    growthDays:
+      past.growthDays === undefined
+        ? BLANK
+        : formula(growthDaysFormula(frame, at, dateCall(past.inDay - Math.round(past.growthDays))), WHOLE),
+    dailyGain: amount(past.dailyGainKg, 'massPerDay'),
+    area: amount(past.areaSquareMeters, 'area'),
+    openFrom: day(past.openFrom),
+    openUntil: day(past.openUntil),
+    lastUsed: day(past.lastUsed),
   };
 }
 

@@ -32,9 +32,10 @@ export function rangeIn(frame: TableFrame, key: ColumnKey, from: number, to: num
   return `${frame.letters(key)}${from}:${frame.letters(key)}${to}`;
 }
 
-type At = (key: ColumnKey) => string;
+export type At = (key: ColumnKey) => string;
 
-function windows(frame: TableFrame, row: number): { at: At; above: At; around: At } {
+/** A row's own cells, the rows above it that may hold its group, the rows around that may hold its paddock. */
+export function windows(frame: TableFrame, row: number): { at: At; above: At; around: At } {
   const { anchorRow, lastRow, groupWindow, paddockWindow } = frame;
   const from = Math.max(anchorRow, row - paddockWindow);
   const to = Math.min(lastRow, row + paddockWindow);
@@ -99,51 +100,6 @@ export function restDueFormula(frame: TableFrame, row: number, setting: string, 
   const { at } = windows(frame, row);
   const due = monthly ? `INDEX(${setting};1;MONTH(${at('lastOut')}))` : setting;
   return `=IF(ISNUMBER(${at('restBefore')});ROUNDUP(${due};0);"")`;
-}
-
-/** What is wrong with a move, in words; empty where all is well. The first of these that is true. */
-export function checkFormula(frame: TableFrame, row: number, groundLimit: string | undefined): string {
-  const { at, around } = windows(frame, row);
-  const isNumber = (key: ColumnKey): string => `ISNUMBER(${at(key)})`;
-  const others = `COUNTIFS(${around('paddockKey')};${at('paddockKey')};${around('inDay')};"<="&${at('inDay')};${around('out')};">"&${at('inDay')})`;
-  const early = `IF(${isNumber('openFrom')};${at('inDay')}<${at('openFrom')};FALSE)`;
-  const late = `IF(${isNumber('openUntil')};IF(${at('openUntil')}>0;${at('out')}-1>${at('openUntil')};FALSE);FALSE)`;
-  const short = `${at('restDue')}-${at('restBefore')}`;
-  const rested = `IF(AND(${isNumber('restBefore')};${isNumber('restDue')});${at('restBefore')}>=${at('restDue')};TRUE)`;
-  const rules: [string, string][] = [
-    [`ISTEXT(${at('movedIn')})`, `"${CHECKS.notADate}"`],
-    [`NOT(${isNumber('inDay')})`, `"${CHECKS.noIn}"`],
-    [`NOT(${isNumber('dueOut')})`, `"${CHECKS.noDays}"`],
-    [`${at('out')}<=${at('inDay')}`, `"${CHECKS.outBeforeIn}"`],
-    [`${others}>1`, `"${CHECKS.occupied}"`],
-    [`OR(${early};${late})`, `"${CHECKS.closed}"`],
-    [`NOT(${rested})`, `"${CHECKS.short}: "&(${short})&IF(${short}=1;" day";" days")`],
-  ];
-  const rest = groundLimit === undefined ? '""' : overLimit(at, groundLimit);
-  return `=${rules.reduceRight((otherwise, [when, says]) => `IF(${when};${says};${otherwise})`, rest)}`;
-}
-
-export const CHECKS = {
-  notADate: 'Moved in must be a date',
-  noIn: 'Type the day moved in',
-  noDays: 'Type the days',
-  outBeforeIn: 'Out must be after in',
-  occupied: 'Still occupied',
-  closed: 'Closed on these days',
-  short: 'Short rest',
-  overLimit: 'Over the ground limit',
-} as const;
-
-/** Rounding that the ground limit forgives, as parts in a thousand. */
-const FORGIVEN = { limit: 1001, load: 1000 } as const;
-
-/** Liveweight-days with the weight at the middle of the stay against limit × area. */
-function overLimit(at: At, groundLimit: string): string {
-  const stay = `(${at('out')}-${at('inDay')})`;
-  const gain = `IF(ISNUMBER(${at('dailyGain')});${at('dailyGain')};0)`;
-  const load = `${at('head')}*(${at('weightIn')}+${gain}*${stay}/2)*${stay}`;
-  const over = `${load}*${FORGIVEN.load}>${groundLimit}*${at('area')}*${FORGIVEN.limit}`;
-  return `IF(AND(ISNUMBER(${at('weightIn')});ISNUMBER(${at('area')}));IF(${over};"${CHECKS.overLimit}";"");"")`;
 }
 
 export function densityFormula(frame: TableFrame, row: number): string {

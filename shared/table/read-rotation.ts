@@ -1,12 +1,13 @@
 import { type BlockContent, cutBlock } from '../block/read-block';
 import type { BlockInfo, TabContent, WireCell } from '../contract';
-import type { Day } from '../core/calendar/day';
+import { type Day, isoFromDay } from '../core/calendar/day';
 import { cellOnTab } from '../lists/cell-on-tab';
-import { dayIn, describeWire } from '../lists/read-list-cell';
+import { dayIn, describeWire, nameKey } from '../lists/read-list-cell';
 import { type Quantity, toInside, type UnitSystem } from '../units/units';
 import { COLUMNS, type ColumnKey, columnOfHeading } from './columns';
 import { cellWords } from './kept-lines';
 import type { ExtraColumn, KeptCell, OldRotation, OldRow, TableProblem } from './model';
+import { type MovedInSeason, movedInFault } from './moved-in-fault';
 import { readSettings, settingsTitleRow } from './read-settings';
 import { KEPT_TITLE } from './rotation-block';
 import { keptAlready, strayCells, straysAround } from './strays';
@@ -55,6 +56,7 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
     if (isMove(reading, r)) rows.push(readRow(reading, r));
     else strays.push(...strayCells(reading, r));
   }
+  if (settings) tellMovedInFaults(reading, rows, settings.rules);
   const keptLines = [...keptAlready(block, endRow), ...strays, ...straysAround(reading, titleRow)];
   return { settings, rows, extraColumns: extras.map(({ extra }) => extra), keptLines, problems };
 }
@@ -197,6 +199,24 @@ function typedDay(reading: Reading, r: number): Day | undefined {
   const cell = cellName(reading, r, 'movedIn');
   reading.problems.push({ cell, sentence: `${cell}: moved in must be a date, got ${describeWire(value)}` });
   return undefined;
+}
+
+/** Days moved in that cannot be meant; a wrong one is not held against the moves below it. */
+function tellMovedInFaults(reading: Reading, rows: readonly OldRow[], season: MovedInSeason): void {
+  const good = new Map<string, OldRow[]>();
+  for (const row of rows) {
+    const key = nameKey(row.group);
+    const above = good.get(key) ?? [];
+    const mustBe = movedInFault(row, above, season);
+    if (mustBe === undefined) {
+      above.push(row);
+      good.set(key, above);
+      continue;
+    }
+    const cell = cellName(reading, row.sheetRow - reading.block.info.row, 'movedIn');
+    const got = isoFromDay(row.movedIn!);
+    reading.problems.push({ cell, sentence: `${cell}: moved in must be ${mustBe}, got ${got}` });
+  }
 }
 
 function typedDays(reading: Reading, r: number): number | undefined {

@@ -3,12 +3,13 @@ import { BLANK, text } from '../block/cells';
 import { type BlockRow, composeBlock } from '../block/compose-block';
 import type { BlockCell, BlockRule, BlockStyle, WriteBlock } from '../contract';
 import { isoFromDay } from '../core/calendar/day';
+import { CHECKS } from './check-formula';
 import { COLUMNS, type ColumnKey, headingOf } from './columns';
 import { functionCells } from './function-cells';
 import { keptLinesOf } from './kept-lines';
 import type { ExtraColumn, RotationBlockInput } from './model';
 import { moveCells, shiftedExtra } from './move-cells';
-import { CHECKS, type TableFrame } from './move-formulas';
+import type { TableFrame } from './move-formulas';
 import { settingsRows } from './settings-rows';
 import { type TableRow, tableRows } from './table-rows';
 
@@ -18,7 +19,7 @@ export type Block = Pick<WriteBlock, 'cells' | 'styles' | 'rules' | 'widths' | '
 const MOST_WARNINGS = 4;
 export const KEPT_TITLE = 'Kept from earlier tables';
 export const HINT =
-  'When a group has moved, type the day under Moved in: all later moves of the group shift. Days, cover left and note are yours to type too. Build again to plan the rest anew.';
+  'When a group has moved, type the day under Moved in: all later moves of the group shift. Days, cover left and note are yours to type too. Build again to plan the rest anew: it plans days and paddock of moves still to come. When the head count changes, build the table anew first, so that the past keeps its head: past rows follow the list until then.';
 
 /** A column of the block: ours, or one that the grower added. */
 type BlockColumn = { readonly key: ColumnKey } | { readonly extra: number };

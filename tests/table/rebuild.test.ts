@@ -238,6 +238,78 @@ describe('rebuild', () => {
     ]);
   });
 
+  it('names the cell of a day moved in that cannot be meant, and lets intentions stand', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const reds = readNow(farm).rows.filter((row) => row.group === 'Reds');
+    const blacks = readNow(farm).rows.filter((row) => row.group === 'Blacks');
+    const cellOf = (row: { sheetRow: number }): string => cellIn(farm, 'Moved in', row.sheetRow);
+    const type = (row: { sheetRow: number }, iso: string): void =>
+      farm.book.type('Rotation', cellOf(row), iso);
+    const says = () => readNow(farm).problems.map((problem) => problem.sentence);
+    const checkOf = (row: { sheetRow: number }) => {
+      const { values } = readTab(farm.book, 'Rotation');
+      const heads = values.find((cells) => cells.includes('Planned in'))!;
+      return values[row.sheetRow - 1]![heads.indexOf('Check')];
+    };
+    const [first, second, third] = reds as [(typeof reds)[0], (typeof reds)[0], (typeof reds)[0]];
+    // The last day of the season is an intention like any other, though far from the plan of the first moves.
+    const lastOfBlacks = blacks[blacks.length - 1]!;
+    type(lastOfBlacks, '2026-06-15');
+    expect(says()).toEqual([]);
+    type(second, '2027-04-06');
+    expect(says()).toEqual([
+      `Rotation!${cellOf(second)}: moved in must be a day of this season, up to 2026-06-15, got 2027-04-06`,
+    ]);
+    expect(checkOf(second)).toBe('Moved in after the season end');
+    // Moves after the wrong one, typed right, are not blamed for it.
+    type(third, isoFromDay(third.inDay!));
+    expect(says()).toHaveLength(1);
+    expect(checkOf(third)).not.toMatch(/^Moved in/);
+    type(second, '2025-04-06');
+    expect(says()).toEqual([
+      `Rotation!${cellOf(second)}: moved in must be within 60 days of the day planned, ${isoFromDay(second.inDay!)}, got 2025-04-06`,
+    ]);
+    expect(checkOf(second)).toBe('Moved in over 60 days from plan');
+
+    type(first, '2026-04-01');
+    type(second, '2026-04-20');
+    type(third, '2026-04-12');
+    expect(says()).toEqual([
+      `Rotation!${cellOf(third)}: moved in must be no earlier than the group's move above, 2026-04-20, got 2026-04-12`,
+    ]);
+    expect(checkOf(third)).toBe('Moved in before the move above');
+    type(third, '2026-04-20');
+    expect(checkOf(third)).not.toMatch(/^Moved in/);
+    type(third, '2026-04-25');
+    expect(says()).toEqual([]);
+    expect(checkOf(third)).not.toMatch(/^Moved in/);
+  });
+
+  it('lets weight, feed and water of a past move follow a day moved in that is corrected later', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const reds = readNow(farm).rows.filter((row) => row.group === 'Reds');
+    farm.book.type('Rotation', cellIn(farm, 'Moved in', reds[0]!.sheetRow), '2026-04-01');
+    farm.book.type('Rotation', cellIn(farm, 'Moved in', reds[1]!.sheetRow), '2026-04-07');
+    rebuild(farm, day('2026-04-08'));
+    const past = readNow(farm).rows.filter((row) => row.movedIn === day('2026-04-07'))[0]!;
+    const weightOf = (): unknown => {
+      const { values } = readTab(farm.book, 'Rotation');
+      const heads = values.find((cells) => cells.includes('Planned in'))!;
+      return values[past.sheetRow - 1]![heads.indexOf('Weight in (lb)')];
+    };
+    // By hand: weighed at 60 lb on March 28, 1.5 lb a day; 10 days on April 7, 12 days on April 9.
+    expect(weightOf()).toBeCloseTo(75, 6);
+    farm.book.type('Rotation', cellIn(farm, 'Moved in', past.sheetRow), '2026-04-09');
+    expect(weightOf()).toBeCloseTo(78, 6);
+    // A list weighed anew changes moves to come, not the past.
+    farm.book.type('Farm', 'G2', '2026-04-08');
+    expect(weightOf()).toBeCloseTo(78, 6);
+    rebuild(farm, day('2026-04-10'));
+    expect(weightOf()).toBeCloseTo(78, 6);
+  });
+
   it('keeps rows of a group that has gone, and counts planned moves as done if asked', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);

@@ -16,7 +16,8 @@ export function RebuildSection({ old, changes, busy, onWrite }: Props) {
     <>
       <p>
         The table on “{old.info.tab}”, {areaA1(old.info)}, is built anew in its place. Moves that really
-        happened, typed days, cover, notes and your own columns stay.
+        happened stay. Days typed under Moved in, cover, notes and your own columns stay; Days and Paddock of
+        moves still to come are planned anew.
       </p>
       <h3>What changes</h3>
       <ul>

@@ -58,7 +58,8 @@ export function seasonPicture(problem: PlanProblem, plan: Plan): SeasonPicture {
     };
   });
   return {
-    width: (end - start) * DAY_WIDTH,
+    // A plan that begins after the season end (today or a typed day is later) has no days to draw.
+    width: Math.max(0, end - start) * DAY_WIDTH,
     height: HEAD_HEIGHT + rows.length * ROW_HEIGHT,
     rows,
     months: monthStarts(start, end),

@@ -1,0 +1,86 @@
+import type { ColumnKey } from './columns';
+import { type At, type TableFrame, windows } from './move-formulas';
+import { MOST_DAYS_FROM_PLAN } from './moved-in-fault';
+
+/** Addresses of the settings cells that the check reads. */
+export interface CheckSettings {
+  readonly seasonStart: string;
+  readonly seasonEnd: string;
+  readonly groundLimit: string | undefined;
+}
+
+/** What is wrong with a move, in words; empty where all is well. The first of these that is true. */
+export function checkFormula(frame: TableFrame, row: number, settings: CheckSettings): string {
+  const { at, above, around } = windows(frame, row);
+  const isNumber = (key: ColumnKey): string => `ISNUMBER(${at(key)})`;
+  const others = `COUNTIFS(${around('paddockKey')};${at('paddockKey')};${around('inDay')};"<="&${at('inDay')};${around('out')};">"&${at('inDay')})`;
+  const early = `IF(${isNumber('openFrom')};${at('inDay')}<${at('openFrom')};FALSE)`;
+  const late = `IF(${isNumber('openUntil')};IF(${at('openUntil')}>0;${at('out')}-1>${at('openUntil')};FALSE);FALSE)`;
+  const short = `${at('restDue')}-${at('restBefore')}`;
+  const rested = `IF(AND(${isNumber('restBefore')};${isNumber('restDue')});${at('restBefore')}>=${at('restDue')};TRUE)`;
+  const rules: [string, string][] = [
+    [`ISTEXT(${at('movedIn')})`, `"${CHECKS.notADate}"`],
+    [`NOT(${isNumber('inDay')})`, `"${CHECKS.noIn}"`],
+    [`NOT(${isNumber('dueOut')})`, `"${CHECKS.noDays}"`],
+    ...movedInRules(at, row === frame.anchorRow + 1 ? undefined : above, settings),
+    [`${at('out')}<=${at('inDay')}`, `"${CHECKS.outBeforeIn}"`],
+    [`${others}>1`, `"${CHECKS.occupied}"`],
+    [`OR(${early};${late})`, `"${CHECKS.closed}"`],
+    [`NOT(${rested})`, `"${CHECKS.short}: "&(${short})&IF(${short}=1;" day";" days")`],
+  ];
+  const rest = settings.groundLimit === undefined ? '""' : overLimit(at, settings.groundLimit);
+  return `=${rules.reduceRight((otherwise, [when, says]) => `IF(${when};${says};${otherwise})`, rest)}`;
+}
+
+export const CHECKS = {
+  notADate: 'Moved in must be a date',
+  noIn: 'Type the day moved in',
+  noDays: 'Type the days',
+  afterSeason: 'Moved in after the season end',
+  farFromPlan: `Moved in over ${MOST_DAYS_FROM_PLAN} days from plan`,
+  beforeLastMove: 'Moved in before the move above',
+  outBeforeIn: 'Out must be after in',
+  occupied: 'Still occupied',
+  closed: 'Closed on these days',
+  short: 'Short rest',
+  overLimit: 'Over the ground limit',
+} as const;
+
+/**
+ * A typed day against the season, the day planned and the group's typed moves above: the same rules as movedInFault.
+ * Every part guards itself, for AND reads all its arguments.
+ */
+function movedInRules(
+  at: At,
+  above: At | undefined,
+  { seasonStart, seasonEnd }: CheckSettings,
+): [string, string][] {
+  const inDay = at('inDay');
+  const planned = at('plannedIn');
+  const ifTyped = (test: string): string => `IF(ISNUMBER(${at('movedIn')});${test};FALSE)`;
+  const inSeason = `AND(${planned}>=${seasonStart};${planned}<=${seasonEnd})`;
+  const far = `IF(ISNUMBER(${planned});IF(${inSeason};ABS(${inDay}-${planned})>${MOST_DAYS_FROM_PLAN};FALSE);FALSE)`;
+  const rules: [string, string][] = [
+    [ifTyped(`${inDay}>${seasonEnd}`), `"${CHECKS.afterSeason}"`],
+    [ifTyped(far), `"${CHECKS.farFromPlan}"`],
+  ];
+  // The first move has nothing above, and a range of one cell is what the preview's engine mixes up with a cell.
+  if (!above) return rules;
+  const later = `${above('inDay')};">"&${inDay};${above('inDay')};"<="&${seasonEnd}`;
+  const planEarlier = `${above('plannedIn')};"<="&${planned}`;
+  const typedAbove = `${above('groupKey')};${at('groupKey')};${above('movedIn')};">0"`;
+  const isEarly = `COUNTIFS(${typedAbove};${later};${planEarlier})>0`;
+  return [...rules, [ifTyped(isEarly), `"${CHECKS.beforeLastMove}"`]];
+}
+
+/** Rounding that the ground limit forgives, as parts in a thousand. */
+const FORGIVEN = { limit: 1001, load: 1000 } as const;
+
+/** Liveweight-days with the weight at the middle of the stay against limit × area. */
+function overLimit(at: At, groundLimit: string): string {
+  const stay = `(${at('out')}-${at('inDay')})`;
+  const gain = `IF(ISNUMBER(${at('dailyGain')});${at('dailyGain')};0)`;
+  const load = `${at('head')}*(${at('weightIn')}+${gain}*${stay}/2)*${stay}`;
+  const over = `${load}*${FORGIVEN.load}>${groundLimit}*${at('area')}*${FORGIVEN.limit}`;
+  return `IF(AND(ISNUMBER(${at('weightIn')});ISNUMBER(${at('area')}));IF(${over};"${CHECKS.overLimit}";"");"")`;
+}
