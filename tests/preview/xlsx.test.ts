@@ -42,6 +42,32 @@ test('texts, dates, formulas with our functions, names, merges and colours survi
   expect(sheet.getCell('D4').value).toBeNull();
 });
 
+test('a spill into cells with their own formats, and a name as wide as its tab, survive save and open', async () => {
+  const book = await openWorkbook({ codeJs, tabs: { Tab: [[1.5, '=DOUBLE_TEST(A1:A3)'], [2], [3]] } });
+  book.range('Tab', 'B1:B3').setNumberFormat('0.00');
+  book.range('Tab', 'B2:B3').setBackground('#ff0000');
+  const tab = book.spreadsheet.getSheetByName('Tab')!;
+  book.spreadsheet.setNamedRange('WIDE', tab.getRange(1, 1, 5, tab.getMaxColumns()));
+  const wide = book.spreadsheet.getRangeByName('WIDE')!;
+  const bytes = await book.toXlsx();
+
+  const file = new ExcelJS.Workbook();
+  await file.xlsx.load(bytes as unknown as ArrayBuffer);
+  const written = file.getWorksheet('Tab')!.getCell('B2');
+  expect([written.value, written.numFmt]).toEqual([null, '0.00']);
+
+  const again = await openXlsx(bytes, { codeJs });
+  const doubled = () => ['B1', 'B2', 'B3'].map((cell) => again.value('Tab', cell));
+  expect(doubled()).toEqual([3, 4, 6]);
+  again.type('Tab', 'A2', '10');
+  expect(doubled()).toEqual([3, 20, 6]);
+  expect(again.shownValues('Tab')[1]?.[1]).toBe('20.00');
+  expect(again.range('Tab', 'B2').getBackground()).toBe('#ff0000');
+  const name = again.spreadsheet.getRangeByName('WIDE');
+  expect(name?.getNumColumns()).toBe(wide.getNumColumns());
+  expect(name?.getA1Notation()).toBe(wide.getA1Notation());
+});
+
 test('a file made elsewhere opens: shared formulas, rich text, links, frozen rows', async () => {
   const file = new ExcelJS.Workbook();
   const sheet = file.addWorksheet('Data', { views: [{ state: 'frozen', ySplit: 1 }] });
