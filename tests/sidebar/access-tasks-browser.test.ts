@@ -40,7 +40,11 @@ describe.each(LOOKS)('%s', (look, options, style) => {
       if (look === 'plain') expect(await unseenStops(page), title).toEqual([]);
       await page.getByRole('button', { name: 'All tasks' }).focus();
       await page.keyboard.press('Enter');
-      await page.getByRole('heading', { name: 'What do you want to do?' }).waitFor();
+      // The screen takes the focus itself; only then is the next button ours to press.
+      await page
+        .getByRole('heading', { name: 'What do you want to do?' })
+        .and(page.locator(':focus'))
+        .waitFor();
     }
   }, 240_000);
 });
