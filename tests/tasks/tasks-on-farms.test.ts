@@ -162,6 +162,7 @@ describe.each(FARMS)('$name', (farm) => {
     const content = readFromSheet(book, info);
     expect(errorsIn(content)).toEqual([]);
     expectBudget(content, plan, needs);
+    expectTypedOverRefused(book, info, plan.stays[0]?.paddock ?? '');
     const feed = Number(beside(content, 'Feed together'));
     const head = opened.groupList.columns.head ?? 1;
     const cell = `${String.fromCharCode(64 + head)}${opened.groupList.firstRow}`;
@@ -308,6 +309,7 @@ describe('the budget from a rotation table', () => {
     expect(lostCells(budgetMustKeep(content), budgetBlock(fewer, new Map(), info).cells)).toEqual([
       `${cellBeside(content, paddock, 8)} (“soil test due”)`,
     ]);
+    expectTypedOverRefused(book, info, paddock);
     const after = readFromSheet(
       book,
       writeInSheet(book, BUDGET_BLOCK, again, { at: 'own' }, content.expects),
@@ -349,6 +351,31 @@ describe('the budget from a rotation table', () => {
     expect(formulas.filter((body) => /\d[.,]\d|\{/.test(body))).toEqual([]);
   });
 });
+
+/** Types over formulas, one at a time, and puts each back: a rebuild must refuse and name the cell. */
+function expectTypedOverRefused(book: Workbook, info: BlockInfo, paddock: string): void {
+  const content = readFromSheet(book, info);
+  expect(() => budgetMustKeep(content)).not.toThrow();
+  const heads = content.values.findIndex((row) => row[1] === 'Stay in');
+  const stay = (heading: string): string =>
+    `${String.fromCharCode(64 + info.column + (content.values[heads]?.indexOf(heading) ?? 0))}${info.row + heads + 2}`;
+  const months = content.values.findIndex((row) => row[0] === 'From');
+  const cells = [
+    ...['Head', 'Area', 'Out', 'Mean weight'].map(stay),
+    // A number in the middle of what a cell function fills.
+    stay('Feed'),
+    `C${info.row + months + 1}`,
+    cellBeside(content, 'Feed together'),
+    ...[1, 2, 4, 7].map((column) => cellBeside(content, paddock, column)),
+  ];
+  for (const cell of cells) {
+    const before = book.range(info.tab, cell).getFormula();
+    book.type(info.tab, cell, '6');
+    expect(() => budgetMustKeep(readFromSheet(book, info))).toThrow(new RegExp(`typed over: ${cell}\\b`));
+    book.range(info.tab, cell).setValue(before);
+  }
+  expect(readFromSheet(book, info)).toEqual(content);
+}
 
 function rotationPlan(book: Workbook, info: BlockInfo): BudgetPlan {
   const tab = readTab(book, info.tab);

@@ -1,8 +1,8 @@
 /** The budget as a block of cells: season, months, paddocks, settings, and every stay they are added up from. */
-import { BLANK, date, formula, number, text } from '../../block/cells';
+import { BLANK, date, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { BlockCell } from '../../contract';
-import { fromInside, type Quantity, symbolOf, type UnitSystem } from '../../units/units';
+import { type Quantity, symbolOf, type UnitSystem } from '../../units/units';
 import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits } from '../settings';
@@ -32,6 +32,7 @@ export interface BudgetPlan {
 }
 
 export const SEASON_TITLE = 'The season';
+export const MONTHS_TITLE = 'Month by month';
 export const MONTH_HEADINGS = ['From', 'To before', 'Feed in it', 'Water in it'] as const;
 export const LOAD_HEADINGS = [
   'Paddock',
@@ -132,7 +133,7 @@ function inMonth(perDay: string, columns: StayColumns, start: string, end: strin
 }
 
 function addMonths(draft: Draft, columns: StayColumns, months: readonly Month[], units: UnitSystem): void {
-  draft.add([text('Month by month')], 'heading');
+  draft.add([text(MONTHS_TITLE)], 'heading');
   draft.add(
     [BLANK, BLANK, text(symbolOf('mass', units)), text(symbolOf('volumePerDay', units).split('/')[0] ?? '')],
     'muted',
@@ -173,7 +174,7 @@ function addLoads(draft: Draft, columns: StayColumns, { paddocks, notes, set, un
     draft.add(
       [
         text(stay.paddock),
-        number(fromInside(stay.areaSquareMeters, 'area', units), '0.00'),
+        formula(`=SUMPRODUCT(MAX((${columns['Stay in']}=${name})*${columns.Area}))`, '0.00'),
         formula(`=SUMPRODUCT((${columns['Stay in']}=${name})*1)`, '0'),
         formula(sum(columns.Days), '0'),
         formula(sum(columns.N), '0.0'),

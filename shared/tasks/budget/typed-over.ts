@@ -1,0 +1,106 @@
+/** Cells of a budget where the builder wrote a formula and a typed value stands now. */
+import type { BlockContent } from '../../block/read-block';
+import { rowOfLabel } from '../without-own';
+import { LOAD_HEADINGS, MONTH_HEADINGS, MONTHS_TITLE, SEASON_TITLE } from './budget-block';
+import { SPILLED, STAY_HEADINGS, type StayHeading } from './stay-columns';
+
+/** Row and column in the block, from 0. */
+export type Place = readonly [row: number, column: number];
+
+interface TypedOver {
+  readonly surely: readonly Place[];
+  /** Values in a column of formulas that the builder may have written as values, where no lookup was safe. */
+  readonly perhaps: readonly Place[];
+}
+
+const OF_GROUP: readonly StayHeading[] = ['Head', 'Weighed', 'Since weighed', 'Daily gain'];
+const LINKED: readonly StayHeading[] = ['Group', 'Stay in', 'In', 'Days', ...OF_GROUP, 'Area'];
+
+export function typedOver(old: BlockContent): TypedOver {
+  const stays = tableOf(old, STAY_HEADINGS);
+  const linked = linkedCells(old, stays);
+  const surely = [
+    ...labelled(old, SEASON_TITLE, MONTHS_TITLE),
+    ...valuesUnder(old, tableOf(old, MONTH_HEADINGS, 'On the ground'), MONTH_HEADINGS.slice(1)),
+    ...loads(old),
+    ...valuesUnder(old, stays, ['Out', 'Mean weight']),
+    ...brokenSpills(old, stays),
+    ...linked.surely,
+  ];
+  return { surely, perhaps: linked.perhaps };
+}
+
+interface Table {
+  readonly rows: readonly number[];
+  readonly columnOf: (heading: string) => number;
+}
+
+function tableOf(old: BlockContent, headings: readonly string[], end?: string): Table {
+  const at = old.values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+  const last = end === undefined ? old.values.length : rowOfLabel(old, end);
+  const rows = at < 0 ? [] : Array.from({ length: Math.max(0, last - at - 1) }, (_, i) => at + 1 + i);
+  return { rows, columnOf: (heading) => old.values[at]?.indexOf(heading) ?? -1 };
+}
+
+const isFormula = (old: BlockContent, row: number, column: number): boolean =>
+  (old.formulas[row]?.[column] ?? '') !== '';
+const isValue = (old: BlockContent, [row, column]: Place): boolean =>
+  (old.values[row]?.[column] ?? '') !== '' && !isFormula(old, row, column);
+
+function labelled(old: BlockContent, title: string, end: string): Place[] {
+  const [first, last] = [rowOfLabel(old, title) + 1, rowOfLabel(old, end)];
+  return old.values.flatMap((_, row): Place[] => {
+    const place: Place = [row, 1];
+    return row >= first && row < last && isValue(old, place) ? [place] : [];
+  });
+}
+
+function valuesUnder(old: BlockContent, { rows, columnOf }: Table, headings: readonly string[]): Place[] {
+  return headings
+    .flatMap((heading) => rows.map((row): Place => [row, columnOf(heading)]))
+    .filter((place) => isValue(old, place));
+}
+
+/** Budgets of before had the area beside the paddock as a value: it counts where the others are formulas. */
+function loads(old: BlockContent): Place[] {
+  const table = tableOf(old, LOAD_HEADINGS, 'Settings');
+  const area = table.columnOf('Area of it');
+  const always = LOAD_HEADINGS.slice(2, -1);
+  const hasFormulas = table.rows.some((row) => isFormula(old, row, area));
+  return valuesUnder(old, table, hasFormulas ? ['Area of it', ...always] : always);
+}
+
+/** Cell functions fill their columns from the first row, itself blank, unless a typed cell stands in their way. */
+function brokenSpills(old: BlockContent, table: Table): Place[] {
+  const [anchor, ...below] = table.rows;
+  if (anchor === undefined) return [];
+  return ['Weight in', 'Weight out', ...SPILLED].flatMap((heading) => {
+    const column = table.columnOf(heading);
+    const from = table.columnOf(['P', 'K'].includes(heading) ? 'N' : heading);
+    if ((old.values[anchor]?.[from] ?? '') === '' && isFormula(old, anchor, from)) return [];
+    return [anchor, ...below].map((row): Place => [row, column]).filter((place) => isValue(old, place));
+  });
+}
+
+/**
+ * Links to the rotation table stand in the whole row; lookups in the grower's lists in every row of the same group
+ * or paddock.
+ */
+function linkedCells(old: BlockContent, { rows, columnOf }: Table): TypedOver {
+  const surely: Place[] = [];
+  const perhaps: Place[] = [];
+  const rowIsLinked = (row: number): boolean =>
+    LINKED.slice(0, 4).some((heading) => isFormula(old, row, columnOf(heading)));
+  for (const heading of LINKED) {
+    const column = columnOf(heading);
+    const nameColumn = columnOf(OF_GROUP.includes(heading) ? 'Group' : 'Stay in');
+    const withFormula = rows.filter((row) => isFormula(old, row, column));
+    const names = new Set(withFormula.map((row) => old.values[row]?.[nameColumn]));
+    for (const row of rows) {
+      if (!isValue(old, [row, column])) continue;
+      if (rowIsLinked(row) || names.has(old.values[row]?.[nameColumn])) surely.push([row, column]);
+      else if (withFormula.length > 0) perhaps.push([row, column]);
+    }
+  }
+  return { surely, perhaps };
+}
