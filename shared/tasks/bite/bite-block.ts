@@ -7,6 +7,7 @@ import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits } from '../settings';
 import { BITE_SETTINGS, type BiteSettings } from './bite-settings';
+import { ENOUGH_SO_FAR, illustrations } from './illustrated';
 import { VOLT_LEVELS } from './levels';
 import { addWires, OHMS, type WireRow, type WireTable } from './wire-rows';
 
@@ -50,7 +51,7 @@ const SAFE_DIGITS = 12;
 const VOLTS = '#,##0';
 /** Rows left free for further lines. */
 const FREE_LINES = 3;
-const WIDTHS = [260, 220, 160, 90, 110, 100, 100, 100, 110, 170, 110];
+const WIDTHS = [260, 220, 160, 90, 110, 100, 100, 100, 110, 280, 110];
 
 export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
   const top = draftBlock(origin);
@@ -112,7 +113,7 @@ function addLines(
         ...(line ? lineCells(line, plan.units) : [BLANK, BLANK, BLANK, BLANK]),
         formula(ohmsFormula(draft, row, wires), OHMS),
         ...columns.map(() => blank(VOLTS)),
-        formula(judgeFormula(draft, row, set)),
+        formula(judgeFormula(draft, row, set, plan.units)),
         formula(`=IF(${draft.at(row, 2)}="";"";${draft.at(row, 2)}/1000)`, '0.000'),
       ],
       [...LINE_STYLES, 'muted'],
@@ -143,10 +144,17 @@ function ohmsFormula(draft: Draft, row: number, { names, ohms }: WireTable): str
   return `=IF(${wire}="";"";INDEX(${ohms};MATCH(${wire};${names};0))/IF(${live}="";1;${live}))`;
 }
 
-function judgeFormula(draft: Draft, row: number, set: Readonly<Record<keyof BiteSettings, string>>): string {
+function judgeFormula(
+  draft: Draft,
+  row: number,
+  set: Readonly<Record<keyof BiteSettings, string>>,
+  units: UnitSystem,
+): string {
+  const illustrated = illustrations(units).map(({ spec, start }) => `${set[spec.key]}=${start}`);
+  const enough = `IF(OR(${illustrated.join(';')});"${ENOUGH_SO_FAR}";"enough")`;
   const [clean, weeds, pig, both] = [5, 6, 7, 8].map((at) => draft.at(row, at));
   const known = `COUNT(${clean};${weeds};${pig};${both})=4`;
-  return `=IF(${draft.at(row, 2)}="";"";IF(NOT(${known});"not worked out";IF(${clean}<${set.onFence};"weak even clean";IF(${weeds}<${set.onFence};"weak in weeds";IF(MIN(${pig};${both})<${set.delivered};"weak when a pig touches";"enough")))))`;
+  return `=IF(${draft.at(row, 2)}="";"";IF(NOT(${known});"not worked out";IF(${clean}<${set.onFence};"weak even clean";IF(${weeds}<${set.onFence};"weak in weeds";IF(MIN(${pig};${both})<${set.delivered};"weak when a pig touches";${enough})))))`;
 }
 
 function addLevels(draft: Draft): void {

@@ -62,7 +62,19 @@ describe('the "will it bite" block', () => {
     // 5 km of 12.5 gauge at 34.82 Ω/km (example of WIRE_OHMS): 8000 × 500 ÷ (300 + 174.1 + 500), by hand.
     expect(Number(beside(content, 'Perimeter', 7)) / 4106.4).toBeCloseTo(1, 3);
     expect(beside(content, '=Hill', 9)).toBe('weak when a pig touches');
-    expect(beside(content, 'Lane', 9)).toBe('enough');
+    // Start values are illustrations: the verdict says so until each of the three is the grower's own.
+    const own = [
+      ['Energizer, volts without load', '8100'],
+      ['Energizer and ground, inner resistance', '290'],
+      ['Leak to earth in weeds', String((plan.settings.weeds ?? 0) - 100)],
+    ] as const;
+    for (const [label, value] of own) {
+      expect(beside(readFromSheet(book, info), 'Lane', 9)).toBe(
+        'enough, with illustrated values: type yours',
+      );
+      book.type('Bite', cellBeside(content, label), value);
+    }
+    expect(beside(readFromSheet(book, info), 'Lane', 9)).toBe('enough');
   });
 
   test('a further line and typed ohms answer at once, and a rebuild keeps them', async () => {
@@ -84,7 +96,7 @@ describe('the "will it bite" block', () => {
     content = readFromSheet(book, info);
     // 4 Ω/m over 500 m, 500 Ω at the end: 1,428.6 V (example of FENCE_VOLTAGE).
     expect(Number(beside(content, 'Wood edge', 7))).toBeCloseTo(1428.6, 1);
-    expect(beside(content, 'Wood edge', 9)).toBe('enough');
+    expect(beside(content, 'Wood edge', 9)).toBe('enough, with illustrated values: type yours');
     const read = readBite(content, 'metric');
     expect(read.problems).toEqual([]);
     expect(read.lines.map(({ name, meters }) => [name, meters])).toEqual([

@@ -1,10 +1,10 @@
 import type { BitePlan } from '../../../../shared/tasks/bite/bite-block';
-import { BITE_SETTINGS, weedsOhmMeters } from '../../../../shared/tasks/bite/bite-settings';
+import { weedsOhmMeters } from '../../../../shared/tasks/bite/bite-settings';
+import { ENOUGH_SO_FAR, illustratedLabels } from '../../../../shared/tasks/bite/illustrated';
 import { judgeLine } from '../../../../shared/tasks/bite/judge-line';
 import { lineVolts } from '../../../../shared/tasks/bite/line-volts';
 import { wireResistance } from '../../../../shared/tasks/bite/wire-resistance';
 import type { WireRow } from '../../../../shared/tasks/bite/wire-rows';
-import { startSettings } from '../../../../shared/tasks/settings';
 import { toInside, type UnitSystem } from '../../../../shared/units/units';
 import { formatNumber } from '../../numbers/format-number';
 import { Notice } from '../../parts/notice';
@@ -16,8 +16,6 @@ const STATES = [
   ['pig', 'A pig touches'],
   ['pigInWeeds', 'A pig, in weeds'],
 ] as const;
-
-const ILLUSTRATED: readonly string[] = ['volts', 'ohms', 'weeds'];
 
 /** Volts of every line in four states, and whether they are enough by the grower's own levels. */
 export function BiteResult({ plan }: { plan: BitePlan }) {
@@ -35,14 +33,14 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
     );
     return { line, volts, verdict: judgeLine(volts, get('onFence'), get('delivered')) };
   });
-  const illustrated = illustratedLabels(plan);
+  const illustrated = illustratedLabels(settings, units);
   const weak = judged.filter(({ verdict }) => verdict !== 'enough');
   return (
     <>
       {judged.map(({ line, volts, verdict }, at) => (
         <div key={`${at} ${line.name}`} class="answer">
           <h3>
-            {line.name || 'Line'}: {verdict}
+            {line.name || 'Line'}: {verdict === 'enough' && illustrated.length > 0 ? ENOUGH_SO_FAR : verdict}
           </h3>
           <ScrollRegion label={`Volts of ${line.name}`}>
             <table>
@@ -60,8 +58,8 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
       ))}
       {illustrated.length > 0 && (
         <Notice kind="warning">
-          These volts rest on illustrations: {illustrated.join('; ')}. Type your own energizer’s figures
-          before you rely on “enough”.
+          These volts rest on illustrations: {illustrated.join('; ')}. Type your own figures before you rely
+          on “enough”.
         </Notice>
       )}
       {weak.length > 0 && (
@@ -72,14 +70,6 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
         </Notice>
       )}
     </>
-  );
-}
-
-/** Settings that still hold the start values that are illustrations only. */
-function illustratedLabels({ settings, units }: BitePlan): string[] {
-  const start = startSettings(BITE_SETTINGS, units);
-  return BITE_SETTINGS.filter(({ key }) => ILLUSTRATED.includes(key) && settings[key] === start[key]).map(
-    ({ label }) => label,
   );
 }
 
