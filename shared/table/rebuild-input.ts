@@ -1,6 +1,7 @@
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules } from '../plan/model';
+import { goneSince, untilGone } from './gone-since';
 import type { ExtraColumn, OldRotation, OldRow, PastRow } from './model';
 
 /** The farm as the lists say now, and the rules to plan by. */
@@ -51,16 +52,20 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
     split.flatMap(({ past: rows }) => rows.slice(-1).map((row) => [nameKey(row.group), row])),
   );
   const planStart = Math.max(now.rules.seasonStart, now.today, ...[...last.values()].map((row) => row.inDay));
-  const standing = now.groups.map((group) =>
-    standingOf(group, last.get(nameKey(group.name)), now.paddocks, notes),
-  );
+  const gone = goneSince(now.groups, past, now.rules, planStart);
+  const standing = now.groups.map((group) => {
+    const key = nameKey(group.name);
+    return gone.has(key) ? undefined : standingOf(group, last.get(key), now.paddocks, notes);
+  });
   noteShared(now, standing, notes);
   const stillStanding = new Set(standing.flatMap((one) => (one ? [one.row] : [])));
+  const happened = past.map((row) => untilGone(row, gone));
   return {
     ...keep,
+    past: happened,
     problem: {
       groups: now.groups.map((group, g) => withStanding(group, standing[g])),
-      paddocks: now.paddocks.map((paddock) => withLastUsed(paddock, past, stillStanding)),
+      paddocks: now.paddocks.map((paddock) => withLastUsed(paddock, happened, stillStanding)),
       rules: { ...now.rules, seasonStart: planStart },
     },
     notes,

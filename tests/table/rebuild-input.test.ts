@@ -1,0 +1,78 @@
+/** What a rebuild hands to the planner, from rows written by hand: no sheet, no engine. */
+import { describe, expect, it } from 'vitest';
+import { planRotation } from '../../shared/plan/plan-rotation';
+import type { OldRotation, OldRow } from '../../shared/table/model';
+import { rebuildInput } from '../../shared/table/rebuild-input';
+import { AWKWARD_FARMS } from '../plan/awkward-farms';
+import { checkPlan } from '../plan/check-plan';
+
+const { problem } = AWKWARD_FARMS.hayField!;
+const start = problem.rules.seasonStart;
+const group = problem.groups[0]!;
+const EMPTY = { value: '', formula: '', sheetRow: 1 };
+
+function row(paddock: number, inDay: number, isTyped: boolean): OldRow {
+  return {
+    sheetRow: 5 + paddock,
+    group: group.name,
+    paddock: problem.paddocks[paddock]!.name,
+    plannedIn: inDay,
+    ...(isTyped ? { movedIn: inDay } : {}),
+    inDay,
+    days: 7,
+    cover: EMPTY,
+    note: EMPTY,
+    extras: [],
+  };
+}
+
+const OLD: OldRotation = {
+  settings: undefined,
+  // The second came in two days late, so paddock 4 was left on day 9; the third is planned only.
+  rows: [row(4, start, true), row(1, start + 9, true), row(2, start + 16, false)],
+  extraColumns: [],
+  keptLines: [],
+  problems: [],
+};
+const lastUsed = (rebuilt: typeof problem) => rebuilt.paddocks.map((paddock) => paddock.lastUsed);
+
+describe('rebuildInput', () => {
+  it('stands where the last real move led, and knows when each paddock was left', () => {
+    const { problem: rest } = rebuildInput(OLD, { ...problem, today: start + 12 });
+    expect(rest.groups[0]!.standing).toEqual({ paddock: 1, since: start + 9 });
+    expect(lastUsed(rest)).toEqual([
+      undefined,
+      undefined,
+      undefined,
+      undefined,
+      start + 9,
+      undefined,
+      undefined,
+    ]);
+    expect(rest.rules.seasonStart).toBe(start + 12);
+  });
+
+  it('plans the rest of the season lawfully, from there on', () => {
+    const { problem: rest } = rebuildInput(OLD, { ...problem, today: start + 12 });
+    const plan = planRotation(rest);
+    if (!('stays' in plan)) throw new Error(plan.reason);
+    expect(checkPlan(rest, plan.stays).faults).toEqual([]);
+    expect(plan.stays[0]).toMatchObject({ paddock: 1, inDay: start + 9 });
+    expect(plan.stays[0]!.outDay).toBeGreaterThanOrEqual(start + 12);
+  });
+
+  // 2026-11: the paddock of a group that had left the rotation counted as never used, and needed no rest.
+  it('lets a group that is gone stand nowhere, its paddock left on its last day', () => {
+    const groups = [{ ...group, until: start + 11 }];
+    const { problem: rest, past } = rebuildInput(OLD, { ...problem, groups, today: start + 12 });
+    expect(rest.groups[0]!.standing).toBeUndefined();
+    expect(rest.paddocks[1]!.lastUsed).toBe(start + 11);
+    expect(past.map(({ outDay }) => outDay)).toEqual([start + 9, start + 11]);
+    expect(planRotation(rest)).toMatchObject({ stays: [] });
+  });
+
+  it('changes nothing before the first real move', () => {
+    const { problem: rest } = rebuildInput({ ...OLD, rows: [] }, { ...problem, today: start - 5 });
+    expect(rest).toEqual(problem);
+  });
+});
