@@ -4,6 +4,7 @@ import { areaA1 } from '../../shared/block/a1';
 import type { BlockRule, BlockStyle, WireCell } from '../../shared/contract';
 import { type Day, dayFromIso } from '../../shared/core/calendar/day';
 import type { Edge } from '../../shared/door/edge';
+import { isWithin } from './is-within';
 import type { Area, AreaContent, AreaWrite, SheetPort } from './port';
 import { Told } from './port';
 
@@ -200,7 +201,7 @@ function styleRange(range: Range, styles: BlockStyle[][]): void {
 function setRules(sheet: Sheet, area: Area, old: Area | undefined, rules: readonly BlockRule[]): void {
   const others = sheet
     .getConditionalFormatRules()
-    .filter((rule) => !rule.getRanges().every((range) => isInside(areaOf(range), old ?? area)));
+    .filter((rule) => !rule.getRanges().every((range) => isWithin(areaOf(range), old ?? area)));
   const ours = rules.map((rule) =>
     SpreadsheetApp.newConditionalFormatRule()
       .whenFormulaSatisfied(rule.formula)
@@ -209,15 +210,6 @@ function setRules(sheet: Sheet, area: Area, old: Area | undefined, rules: readon
       .build(),
   );
   sheet.setConditionalFormatRules([...others, ...ours]);
-}
-
-function isInside(inner: Area, outer: Area): boolean {
-  return (
-    inner.row >= outer.row &&
-    inner.column >= outer.column &&
-    inner.row + inner.rows <= outer.row + outer.rows &&
-    inner.column + inner.columns <= outer.column + outer.columns
-  );
 }
 
 function setLook(sheet: Sheet, column: number, widths: readonly number[], freezeRows: number): void {

@@ -1,4 +1,3 @@
-import { fromInside } from '../../units/units';
 import type { SettingSpec, SettingValues } from '../settings';
 
 export type BiteKey = 'volts' | 'ohms' | 'weeds' | 'pig' | 'onFence' | 'delivered';
@@ -66,9 +65,4 @@ export type BiteSettings = SettingValues<BiteKey>;
 /** Ω × 1000 ft or Ω × km to Ω·m. */
 export function weedsOhmMeters(setting: number, units: 'US' | 'metric'): number {
   return setting * METERS_IN_THOUSAND[units];
-}
-
-/** Ω per 1000 ft or per km of a wire given in Ω/m. */
-export function ohmsPerThousand(ohmsPerMeter: number, units: 'US' | 'metric'): number {
-  return fromInside(ohmsPerMeter, 'ohmsPerLength', units);
 }

@@ -6,6 +6,7 @@ import { areaA1 } from '../../../shared/block/a1';
 import type { ClearPrivate } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { MARK_BLOCK, originalMark, readMark } from '../../../shared/tasks/share/original-mark';
+import { isWithin } from '../is-within';
 import { type Area, type SheetPort, Told } from '../port';
 
 export function clearPrivate(port: SheetPort, request: ClearPrivate): { cells: number } {
@@ -50,14 +51,7 @@ function refuseChanged(
 }
 
 function refuseForeign(area: Area, blocks: readonly Area[]): void {
-  const isOurs = blocks.some(
-    (block) =>
-      block.tab === area.tab &&
-      area.row >= block.row &&
-      area.column >= block.column &&
-      area.row + area.rows <= block.row + block.rows &&
-      area.column + area.columns <= block.column + block.columns,
-  );
+  const isOurs = blocks.some((block) => block.tab === area.tab && isWithin(area, block));
   if (isOurs) return;
   throw new Told(`${areaA1(area)} on "${area.tab}" is not in a table of ours. Nothing was cleared.`);
 }

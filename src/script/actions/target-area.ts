@@ -3,6 +3,7 @@
 import { areaA1, cellA1 } from '../../../shared/block/a1';
 import type { WriteBlock } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
+import { isWithin } from '../is-within';
 import { type Area, type AreaContent, type SheetPort, Told } from '../port';
 
 /** Far above any season's table; a guard against a runaway request. Judgement. */
@@ -85,21 +86,12 @@ function takenCells({ values, formulas }: AreaContent, area: Area, old: Area | u
   const taken: string[] = [];
   values.forEach((row, r) => {
     row.forEach((value, c) => {
-      const at = { row: area.row + r, column: area.column + c };
+      const at = { row: area.row + r, column: area.column + c, rows: 1, columns: 1 };
       const empty = value === '' && (formulas[r]?.[c] ?? '') === '';
-      if (!empty && !(old && inside(old, at))) taken.push(cellA1(at.row, at.column));
+      if (!empty && !(old && isWithin(at, old))) taken.push(cellA1(at.row, at.column));
     });
   });
   return taken;
-}
-
-function inside(area: Area, at: { row: number; column: number }): boolean {
-  return (
-    at.row >= area.row &&
-    at.row < area.row + area.rows &&
-    at.column >= area.column &&
-    at.column < area.column + area.columns
-  );
 }
 
 function sizeOf({ cells, styles }: WriteBlock): { rows: number; columns: number } {

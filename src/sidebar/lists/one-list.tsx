@@ -1,12 +1,11 @@
 import type { ListKind } from '../../../shared/lists/model';
-import { fromInside, symbolOf, type UnitSystem } from '../../../shared/units/units';
-import { formatNumber } from '../numbers/format-number';
-import { count } from '../parts/day-words';
+import type { UnitSystem } from '../../../shared/units/units';
 import { Notice } from '../parts/notice';
 import { useWork } from '../parts/use-work';
 import { ask } from '../server';
 import { listFromSelection } from './list-columns';
 import { ListPicker } from './list-picker';
+import { groupWords, paddockWords } from './list-words';
 import type { Lists } from './use-lists';
 
 interface Props {
@@ -40,15 +39,4 @@ export function OneList({ kind, lists, units }: Props) {
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
     </>
   );
-}
-
-function paddockWords({ paddocks }: Lists, units: UnitSystem): string {
-  const area = paddocks.reduce((sum, { areaSquareMeters }) => sum + areaSquareMeters, 0);
-  const words = `${formatNumber(fromInside(area, 'area', units))} ${symbolOf('area', units)}`;
-  return `${count(paddocks.length, 'paddock')} read, ${words} in all.`;
-}
-
-function groupWords({ groups }: Lists): string {
-  const head = groups.reduce((sum, group) => sum + group.head, 0);
-  return `${count(groups.length, 'group')} read, ${count(head, 'pig')} in all.`;
 }

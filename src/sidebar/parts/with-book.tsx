@@ -1,6 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { Button } from './button';
-import { Notice } from './notice';
+import { ReadAgain } from './read-again';
 import { type Book, useBook } from './use-book';
 
 /** Reads the whole file on arrival and shows the rest once it is read. */
@@ -8,11 +7,7 @@ export function WithBook({ children }: { children: (book: Book, reread: () => vo
   const { book, busy, problem, read } = useBook();
   return (
     <>
-      {problem && <Notice kind="problem">{problem}</Notice>}
-      {busy && <p aria-live="polite">Reading the spreadsheet…</p>}
-      <Button disabled={busy} onPress={read}>
-        Read the spreadsheet again
-      </Button>
+      <ReadAgain busy={busy} problem={problem} read={read} />
       {book && children(book, read)}
     </>
   );

@@ -9,9 +9,9 @@ import { lostCells } from '../../../shared/tasks/lost-cells';
 import { usePage } from '../page';
 import { ask } from '../server';
 import { Button } from './button';
+import { findBlock } from './find-block';
 import { Notice } from './notice';
 import { PlaceChoice, usePlace } from './place-choice';
-import { findBlock } from './use-file';
 import { useWork } from './use-work';
 
 /** Composes the block for that corner; `old` is what stands there now, to keep what was typed. */

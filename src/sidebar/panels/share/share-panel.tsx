@@ -2,8 +2,8 @@
 
 import { MARK_BLOCK, readMark } from '../../../../shared/tasks/share/original-mark';
 import { COPIER_STEPS, COPY_STEPS, NOT_LOOKED_AT } from '../../../../shared/tasks/share/share-advice';
-import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
+import { ReadAgain } from '../../parts/read-again';
 import { ClearSection } from './clear-section';
 import { MarkSection } from './mark-section';
 import { type SharedFile, useSharedFile } from './use-shared-file';
@@ -12,11 +12,7 @@ export function SharePanel() {
   const { shared, busy, problem, read } = useSharedFile();
   return (
     <>
-      {problem && <Notice kind="problem">{problem}</Notice>}
-      {busy && <p aria-live="polite">Reading the spreadsheet…</p>}
-      <Button disabled={busy} onPress={read}>
-        Read the spreadsheet again
-      </Button>
+      <ReadAgain busy={busy} problem={problem} read={read} />
       {shared && <ShareSteps shared={shared} onReread={read} />}
       <h2>How to give a copy away</h2>
       <Steps steps={COPY_STEPS} />
