@@ -59,8 +59,8 @@ export interface OldRow {
   /** Moved in if typed, else planned in. */
   readonly inDay?: Day;
   readonly head?: number;
-  /** Set where the head was typed over the lookup in the group list. */
-  readonly isHeadTyped?: true;
+  /** What was typed over a formula that stands in other rows: "head 9". */
+  readonly typedOver: readonly string[];
   readonly startWeightKg?: number;
   readonly growthDays?: number;
   readonly dailyGainKg?: number;

@@ -82,16 +82,17 @@ function checkSettings(setting: MoveContext['setting']) {
   };
 }
 
-/** A day where nothing above gives it: a group's first move, what is past, a gap in the plan; else the formula. */
+/**
+ * What is past stands as a day. Every move to come has a formula, also where nothing above gives its day (a group's
+ * first move, a gap in the plan), so that a day typed over it can be told.
+ */
 function plannedIn({ frame, rows, i }: MoveContext, at: number): BlockCell {
   const row = rows[i]!;
   if (row.past) return date(row.past.plannedIn ?? row.inDay);
+  const planned = dateCall(row.inDay);
   const last = row.previous === undefined ? undefined : rows[row.previous];
-  if (!last) return date(row.inDay);
-  const due = last.inDay + (last.past?.days ?? last.outDay - last.inDay);
-  return due === row.inDay
-    ? formula(plannedInFormula(frame, at, dateCall(row.inDay)), DATE)
-    : date(row.inDay);
+  const due = last && last.inDay + (last.past?.days ?? last.outDay - last.inDay);
+  return formula(due === row.inDay ? plannedInFormula(frame, at, planned) : `=${planned}`, DATE);
 }
 
 type Amounts = Record<

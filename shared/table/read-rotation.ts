@@ -11,9 +11,10 @@ import { type MovedInSeason, movedInFault } from './moved-in-fault';
 import { readSettings, settingsTitleRow } from './read-settings';
 import { KEPT_TITLE } from './rotation-block';
 import { keptAlready, strayCells, straysAround } from './strays';
+import { tellTypedOver, typedOverLookups } from './typed-over-moves';
 
 /** The block with what is needed to find things in it. */
-interface Reading {
+export interface Reading {
   readonly block: BlockContent;
   readonly system: UnitSystem;
   /** Row of the headings and row after the last move, from 0 within the block. */
@@ -57,6 +58,10 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
     else strays.push(...strayCells(reading, r));
   }
   if (settings) tellMovedInFaults(reading, rows, settings.rules);
+  tellTypedOver(
+    reading,
+    rows.map(({ sheetRow }) => sheetRow - info.row),
+  );
   const keptLines = [...keptAlready(block, endRow), ...strays, ...straysAround(reading, titleRow)];
   return { settings, rows, extraColumns: extras.map(({ extra }) => extra), keptLines, problems };
 }
@@ -158,19 +163,11 @@ function readRow(reading: Reading, r: number): OldRow {
     group: cellText(valueAt(reading, r, 'group')),
     paddock: cellText(valueAt(reading, r, 'paddock')),
     ...given(row),
-    ...(isHeadTyped(reading, r) && { isHeadTyped: true as const }),
+    typedOver: typedOverLookups(reading, r),
     cover: keptAt(reading, r, columns.get('cover')),
     note: keptAt(reading, r, columns.get('note')),
     extras: reading.extras.map(({ column }) => keptAt(reading, r, column)),
   };
-}
-
-/** A plain number where other rows look the head up. */
-function isHeadTyped({ block, columns, headingRow, endRow }: Reading, r: number): boolean {
-  const column = columns.get('head');
-  if (column === undefined || block.formulas[r]![column] !== '' || block.values[r]![column] === '')
-    return false;
-  return block.formulas.slice(headingRow + 1, endRow).some((row) => row[column] !== '');
 }
 
 /** A name as it stands, white space included. */

@@ -42,7 +42,7 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const split = [...groups.values()].map((rows) => splitGroup(rows, now));
   const past = split.flatMap((part) => part.past).sort((a, b) => a.inDay - b.inDay);
   const future = split.flatMap((part) => part.future);
-  const keptLines = [...old.keptLines, ...future.flatMap(typedHead)];
+  const keptLines = [...old.keptLines, ...future.flatMap(typedOverLine)];
   const keep = { past, future, extraColumns: old.extraColumns, keptLines };
   if (past.length === 0) {
     return { ...keep, problem: { paddocks: now.paddocks, groups: now.groups, rules: now.rules }, notes: [] };
@@ -72,11 +72,11 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   };
 }
 
-/** The plan takes the head from the group list, so a head typed into a move to come is kept as a line. */
-function typedHead({ group, paddock, inDay, head, isHeadTyped }: OldRow): string[] {
-  if (!isHeadTyped || head === undefined) return [];
+/** The plan takes these from the lists and from itself, so what was typed into a move to come is kept as a line. */
+function typedOverLine({ group, paddock, inDay, typedOver }: OldRow): string[] {
+  if (typedOver.length === 0) return [];
   const day = inDay === undefined ? '' : ` ${isoFromDay(inDay)}`;
-  return [`${group}, ${paddock}${day}: head ${head} was typed; the table takes it from the group list`];
+  return [`${group}, ${paddock}${day}: ${typedOver.join(', ')} typed over the formula, which stands again`];
 }
 
 function bySameGroup(rows: readonly OldRow[]): Map<string, OldRow[]> {

@@ -21,6 +21,7 @@ function stay(loadPounds: number, cover: unknown): PastRow {
     cover: { ...blank, value: cover as string },
     note: blank,
     extras: [],
+    typedOver: [],
   };
 }
 

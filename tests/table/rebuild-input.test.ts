@@ -23,6 +23,7 @@ function row(paddock: number, inDay: number, isTyped: boolean): OldRow {
     cover: EMPTY,
     note: EMPTY,
     extras: [],
+    typedOver: [],
   };
 }
 

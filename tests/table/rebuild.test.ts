@@ -160,7 +160,7 @@ describe('rebuild', () => {
       true,
     );
     expect(after.keptLines).toContain(
-      `Reds, ${reds[5]!.paddock} ${isoFromDay(reds[5]!.inDay! + 4)}: head 9 was typed; the table takes it from the group list`,
+      `Reds, ${reds[5]!.paddock} ${isoFromDay(reds[5]!.inDay! + 4)}: head 9 typed over the formula, which stands again`,
     );
     // Once more, the same day: nothing to change.
     expect(rebuild(farm, today).changes).toEqual(['The rest of the plan stays as it is.']);
@@ -284,6 +284,39 @@ describe('rebuild', () => {
     type(third, '2026-04-25');
     expect(says()).toEqual([]);
     expect(checkOf(third)).not.toMatch(/^Moved in/);
+  });
+
+  it('names what was typed over a formula, and keeps it as a line where the plan is made anew', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const reds = readNow(farm).rows.filter((row) => row.group === 'Reds');
+    const cellOf = (heading: string, at: number): string => cellIn(farm, heading, reds[at]!.sheetRow);
+    farm.book.type('Rotation', cellOf('Out', 1), '2026-04-09');
+    farm.book.type('Rotation', cellOf('Rest before (days)', 2), '12');
+    farm.book.type('Rotation', cellOf('Rest before (days)', 3), '12');
+    farm.book.type('Rotation', cellOf('Water (gal/day)', 0), '9');
+    expect(readNow(farm).problems.map((problem) => problem.sentence)).toEqual([
+      `Rotation!${cellOf('Out', 1)}: Out must be left to its formula, got "2026-04-09" typed over it. To say when a group left, type Days, or Moved in of its next move; then clear the cell.`,
+      `Rotation!${cellOf('Rest before (days)', 2)}: Rest before must be left to its formula, got "12" typed over it (and 1 more in the column). Write it under Note or in a column of your own, then clear the cell.`,
+      `Rotation!${cellOf('Water (gal/day)', 0)}: Water must be left to its formula, got "9" typed over it. Write it under Note or in a column of your own, then clear the cell.`,
+    ]);
+    // Cleared as the sentences ask, the table can be built anew, and its formulas stand again.
+    const heads: [string, number][] = [
+      ['Out', 1],
+      ['Rest before (days)', 2],
+      ['Rest before (days)', 3],
+      ['Water (gal/day)', 0],
+    ];
+    for (const [heading, at] of heads) farm.book.type('Rotation', cellOf(heading, at), '');
+    farm.book.type('Rotation', cellOf('Planned in', 0), '2026-04-03');
+    farm.book.type('Rotation', cellOf('Area (ac)', 1), '0.9');
+    rebuild(farm, day('2026-03-20'));
+    const after = readNow(farm);
+    expect(after.rows.every((row) => row.typedOver.length === 0)).toBe(true);
+    expect(after.keptLines).toEqual([
+      `Reds, ${reds[0]!.paddock} 2026-04-03: planned in 2026-04-03 typed over the formula, which stands again`,
+      expect.stringMatching(/^Reds, .*: area 0\.9 typed over the formula, which stands again$/),
+    ]);
   });
 
   it('lets weight, feed and water of a past move follow a day moved in that is corrected later', async () => {
