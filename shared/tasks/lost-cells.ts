@@ -2,32 +2,75 @@ import { cellA1 } from '../block/a1';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell, WireCell } from '../contract';
 import { plainNumber } from '../refusals';
+import { formulaShape } from './formula-shape';
+import { rowsAgain } from './rows-again';
+
+type Cells = readonly (readonly BlockCell[])[];
 
 /**
  * Cells of a block that somebody typed and that would be gone after a rebuild: each as `A7 ("ring Bea")`.
  *
- * A typed text, date or tick counts as kept if the new block holds it as often. A typed number too, but numbers
- * beside a label of ours (second to fourth column) are settings and sizes, which the sidebar has read and may
- * have changed on purpose.
+ * A typed text, date or tick counts as kept if the new block holds it as often. A typed number too, but a number
+ * where the new block has a number beside the same label (second to fourth column) is a setting or a size, which the
+ * sidebar has read and may have changed on purpose. A formula is the grower's if its column has none of its shape in
+ * the new block or in `variants`, blocks that the same builder makes by other settings.
  */
-export function lostCells(old: BlockContent, next: readonly (readonly BlockCell[])[]): readonly string[] {
-  const left = new Map<string, number>();
-  for (const cell of next.flat()) {
-    const key =
-      cell.k === 'blank' || cell.k === 'f' ? undefined : keyOf(cell.k === 'd' ? { d: cell.v } : cell.v);
-    if (key !== undefined) left.set(key, (left.get(key) ?? 0) + 1);
-  }
-  const known = new Set(next.map((row) => (row[0]?.k === 't' ? row[0].v : '')));
+export function lostCells(
+  old: BlockContent,
+  next: Cells,
+  variants: readonly Cells[] = [],
+): readonly string[] {
+  const left = countedValues(next);
+  const shapes = shapesByColumn([next, ...variants]);
+  const again = rowsAgain(old, next);
   return old.values.flatMap((row, r) =>
     row.flatMap((value, c) => {
-      if (value === '' || (old.formulas[r]?.[c] ?? '') !== '') return [];
-      const isSetting = typeof value === 'number' && c >= 1 && c <= 3 && known.has(String(row[0]));
+      const formula = old.formulas[r]?.[c] ?? '';
+      const now = next[again[r] ?? -1]?.[c];
+      const where = `${cellA1(old.info.row + r, old.info.column + c)} (${formula === '' ? shown(value) : formula})`;
+      if (formula !== '') return isOursOrKept(formula, c, now, value, shapes) ? [] : [where];
+      if (value === '') return [];
+      const isSetting = typeof value === 'number' && isSettingAt(c, now);
       const count = left.get(keyOf(value)) ?? 0;
       left.set(keyOf(value), count - 1);
-      if (count > 0 || isSetting) return [];
-      return [`${cellA1(old.info.row + r, old.info.column + c)} (${shown(value)})`];
+      return count > 0 || isSetting ? [] : [where];
     }),
   );
+}
+
+/** A number in the second to fourth column; the second may be a setting that was left blank. */
+function isSettingAt(column: number, now: BlockCell | undefined): boolean {
+  return (now?.k === 'n' && column >= 1 && column <= 3) || (now?.k === 'blank' && column === 1);
+}
+
+function countedValues(next: Cells): Map<string, number> {
+  const left = new Map<string, number>();
+  for (const cell of next.flat()) {
+    if (cell.k === 'blank' || cell.k === 'f') continue;
+    const key = keyOf(cell.k === 'd' ? { d: cell.v } : cell.v);
+    left.set(key, (left.get(key) ?? 0) + 1);
+  }
+  return left;
+}
+
+function shapesByColumn(blocks: readonly Cells[]): ReadonlySet<string> {
+  const shapes = new Set<string>();
+  for (const row of blocks.flat()) {
+    for (const [c, cell] of row.entries()) if (cell.k === 'f') shapes.add(`${c} ${formulaShape(cell.v)}`);
+  }
+  return shapes;
+}
+
+/** A formula in a setting cell whose number the sidebar has changed has done its work. */
+function isOursOrKept(
+  formula: string,
+  column: number,
+  now: BlockCell | undefined,
+  value: WireCell,
+  shapes: ReadonlySet<string>,
+): boolean {
+  const isChangedSetting = now?.k === 'n' && now.v !== value;
+  return isChangedSetting || shapes.has(`${column} ${formulaShape(formula)}`);
 }
 
 function keyOf(value: WireCell): string {

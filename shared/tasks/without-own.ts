@@ -15,7 +15,9 @@ export interface OwnPart {
 export function withoutOwn(old: BlockContent, parts: readonly OwnPart[]): BlockContent {
   const isOwn = (row: number, column: number): boolean =>
     parts.some(({ firstRow, endRow, columns }) => row >= firstRow && row < endRow && columns(column));
-  return { ...old, values: old.values.map((row, r) => row.map((value, c) => (isOwn(r, c) ? '' : value))) };
+  const less = <Cell>(grid: readonly (readonly Cell[])[]) =>
+    grid.map((row, r) => row.map((cell, c) => (isOwn(r, c) ? '' : cell)));
+  return { ...old, values: less(old.values), formulas: less(old.formulas) };
 }
 
 /** Row whose first cell is that label, from 0; the end of the block where there is none. */

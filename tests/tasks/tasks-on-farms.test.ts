@@ -13,6 +13,7 @@ import { readPaddocks } from '../../shared/lists/read-paddocks';
 import { LARCH_VALE } from '../../shared/samples/larch-vale';
 import { MARROW_CREEK } from '../../shared/samples/marrow-creek';
 import { readRotation } from '../../shared/table/read-rotation';
+import { blockOver } from '../../shared/tasks/block-over';
 import { BUDGET_BLOCK, type BudgetPlan, budgetBlock } from '../../shared/tasks/budget/budget-block';
 import { budgetMustKeep } from '../../shared/tasks/budget/budget-must-keep';
 import { BUDGET_SETTINGS } from '../../shared/tasks/budget/budget-settings';
@@ -24,6 +25,7 @@ import { rotationLinks } from '../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../shared/tasks/budget/rotation-stays';
 import { stayNeeds } from '../../shared/tasks/budget/stay-needs';
 import { workableStays } from '../../shared/tasks/budget/workable-stays';
+import type { ComposedBlock } from '../../shared/tasks/composed-block';
 import { lostCells } from '../../shared/tasks/lost-cells';
 import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-model';
 import { ITEM_NAMES } from '../../shared/tasks/materials/item-rows';
@@ -162,7 +164,7 @@ describe.each(FARMS)('$name', (farm) => {
     const content = readFromSheet(book, info);
     expect(errorsIn(content)).toEqual([]);
     expectBudget(content, plan, needs);
-    expectTypedOverRefused(book, info, plan.stays[0]?.paddock ?? '');
+    expectTypedOverRefused(book, info, plan.stays[0]?.paddock ?? '', block);
     const feed = Number(beside(content, 'Feed together'));
     const head = opened.groupList.columns.head ?? 1;
     const cell = `${String.fromCharCode(64 + head)}${opened.groupList.firstRow}`;
@@ -309,7 +311,7 @@ describe('the budget from a rotation table', () => {
     expect(lostCells(budgetMustKeep(content), budgetBlock(fewer, new Map(), info).cells)).toEqual([
       `${cellBeside(content, paddock, 8)} (“soil test due”)`,
     ]);
-    expectTypedOverRefused(book, info, paddock);
+    expectTypedOverRefused(book, info, paddock, again);
     const after = readFromSheet(
       book,
       writeInSheet(book, BUDGET_BLOCK, again, { at: 'own' }, content.expects),
@@ -353,9 +355,10 @@ describe('the budget from a rotation table', () => {
 });
 
 /** Types over formulas, one at a time, and puts each back: a rebuild must refuse and name the cell. */
-function expectTypedOverRefused(book: Workbook, info: BlockInfo, paddock: string): void {
+function expectTypedOverRefused(book: Workbook, info: BlockInfo, paddock: string, next: ComposedBlock): void {
   const content = readFromSheet(book, info);
-  expect(() => budgetMustKeep(content)).not.toThrow();
+  const over = () => blockOver(readFromSheet(book, info), next, { mustKeep: budgetMustKeep });
+  expect(over).not.toThrow();
   const heads = content.values.findIndex((row) => row[1] === 'Stay in');
   const stay = (heading: string): string =>
     `${String.fromCharCode(64 + info.column + (content.values[heads]?.indexOf(heading) ?? 0))}${info.row + heads + 2}`;
@@ -371,7 +374,7 @@ function expectTypedOverRefused(book: Workbook, info: BlockInfo, paddock: string
   for (const cell of cells) {
     const before = book.range(info.tab, cell).getFormula();
     book.type(info.tab, cell, '6');
-    expect(() => budgetMustKeep(readFromSheet(book, info))).toThrow(new RegExp(`typed over: ${cell}\\b`));
+    expect(over).toThrow(new RegExp(`typed over: ${cell}\\b`));
     book.range(info.tab, cell).setValue(before);
   }
   expect(readFromSheet(book, info)).toEqual(content);

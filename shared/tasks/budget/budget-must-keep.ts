@@ -1,11 +1,9 @@
-import { cellA1 } from '../../block/a1';
 import type { BlockContent } from '../../block/read-block';
+import { refuseTypedOver } from '../typed-over-cells';
 import { ownTable, rowOfLabel, withoutOwn } from '../without-own';
 import { LOAD_HEADINGS, MONTH_HEADINGS, SEASON_TITLE } from './budget-block';
 import { STAY_HEADINGS } from './stay-columns';
 import { typedOver } from './typed-over';
-
-const MOST_NAMED = 8;
 
 /**
  * What of a budget must not get lost: all but the sentences on top and what stands in its own tables.
@@ -15,13 +13,7 @@ const MOST_NAMED = 8;
  */
 export function budgetMustKeep(old: BlockContent): BlockContent {
   const { surely, perhaps } = typedOver(old);
-  if (surely.length > 0) {
-    const named = surely.slice(0, MOST_NAMED).map(([r, c]) => cellA1(old.info.row + r, old.info.column + c));
-    const more = surely.length > MOST_NAMED ? ` and ${surely.length - MOST_NAMED} more` : '';
-    throw new Error(
-      `These cells of the budget held formulas and were typed over: ${named.join(', ')}${more}. A new budget would set the formulas again. Type the value in your list or in the rotation table, or note it outside the budget, and clear the cells first. Nothing was written.`,
-    );
-  }
+  refuseTypedOver(old, surely);
   const less = withoutOwn(old, [
     { firstRow: 0, endRow: rowOfLabel(old, SEASON_TITLE), columns: (column) => column === 0 },
     ownTable(old, MONTH_HEADINGS, MONTH_HEADINGS, 'On the ground'),

@@ -1,11 +1,12 @@
-/** Cells of a budget where the builder wrote a formula and a typed value stands now. */
+/**
+ * Cells of a budget's months and stays where the builder wrote a formula and a typed value stands now. Their rows have
+ * no label of their own, as typedOverCells() needs one.
+ */
 import type { BlockContent } from '../../block/read-block';
+import type { Place } from '../typed-over-cells';
 import { rowOfLabel } from '../without-own';
-import { LOAD_HEADINGS, MONTH_HEADINGS, MONTHS_TITLE, SEASON_TITLE } from './budget-block';
+import { MONTH_HEADINGS } from './budget-block';
 import { SPILLED, STAY_HEADINGS, type StayHeading } from './stay-columns';
-
-/** Row and column in the block, from 0. */
-export type Place = readonly [row: number, column: number];
 
 interface TypedOver {
   readonly surely: readonly Place[];
@@ -20,9 +21,7 @@ export function typedOver(old: BlockContent): TypedOver {
   const stays = tableOf(old, STAY_HEADINGS);
   const linked = linkedCells(old, stays);
   const surely = [
-    ...labelled(old, SEASON_TITLE, MONTHS_TITLE),
     ...valuesUnder(old, tableOf(old, MONTH_HEADINGS, 'On the ground'), MONTH_HEADINGS.slice(1)),
-    ...loads(old),
     ...valuesUnder(old, stays, ['Out', 'Mean weight']),
     ...brokenSpills(old, stays),
     ...linked.surely,
@@ -47,27 +46,10 @@ const isFormula = (old: BlockContent, row: number, column: number): boolean =>
 const isValue = (old: BlockContent, [row, column]: Place): boolean =>
   (old.values[row]?.[column] ?? '') !== '' && !isFormula(old, row, column);
 
-function labelled(old: BlockContent, title: string, end: string): Place[] {
-  const [first, last] = [rowOfLabel(old, title) + 1, rowOfLabel(old, end)];
-  return old.values.flatMap((_, row): Place[] => {
-    const place: Place = [row, 1];
-    return row >= first && row < last && isValue(old, place) ? [place] : [];
-  });
-}
-
 function valuesUnder(old: BlockContent, { rows, columnOf }: Table, headings: readonly string[]): Place[] {
   return headings
     .flatMap((heading) => rows.map((row): Place => [row, columnOf(heading)]))
     .filter((place) => isValue(old, place));
-}
-
-/** Budgets of before had the area beside the paddock as a value: it counts where the others are formulas. */
-function loads(old: BlockContent): Place[] {
-  const table = tableOf(old, LOAD_HEADINGS, 'Settings');
-  const area = table.columnOf('Area of it');
-  const always = LOAD_HEADINGS.slice(2, -1);
-  const hasFormulas = table.rows.some((row) => isFormula(old, row, area));
-  return valuesUnder(old, table, hasFormulas ? ['Area of it', ...always] : always);
 }
 
 /** Cell functions fill their columns from the first row, itself blank, unless a typed cell stands in their way. */

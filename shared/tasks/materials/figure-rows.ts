@@ -10,6 +10,8 @@ import type { AtATime } from './material-needs';
 import type { MaterialsKey } from './materials-settings';
 
 export const FIGURES_TITLE = 'What it comes to';
+/** The heights spill along its row. */
+export const HEIGHTS_LABEL = 'Wire heights, lowest first';
 
 export type FigureKey =
   | 'line'
@@ -78,7 +80,7 @@ export function addFigures(
     'Woven wire or panels stand round every paddock.',
   );
   draft.add([
-    text('Wire heights, lowest first'),
+    text(HEIGHTS_LABEL),
     formula(`=STRAND_HEIGHTS(${set.pigWeight};${set.strands};${unitsText})`, '0'),
   ]);
   draft.add(

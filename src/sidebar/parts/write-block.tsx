@@ -4,8 +4,8 @@ import { areaA1 } from '../../../shared/block/a1';
 import type { BlockContent } from '../../../shared/block/read-block';
 import type { Overview, WriteBlock as Request, WriteDone } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
+import { blockOver } from '../../../shared/tasks/block-over';
 import type { ComposedBlock } from '../../../shared/tasks/composed-block';
-import { lostCells } from '../../../shared/tasks/lost-cells';
 import { usePage } from '../page';
 import { ask } from '../server';
 import { Button } from './button';
@@ -33,6 +33,8 @@ interface Props {
   readonly freezeRows?: number;
   /** What of the standing block a rebuild must not lose, where that is less than everything typed. */
   readonly mustKeep?: (old: BlockContent) => BlockContent;
+  /** What the same builder makes by other choices, so that formulas of theirs are known as ours. */
+  readonly variants?: (corner: BlockContent['info'], old: BlockContent) => readonly ComposedBlock[];
   readonly onDone: (done: WriteDone) => void;
 }
 
@@ -97,13 +99,8 @@ async function writeFirst(props: Props, tab: string | undefined): Promise<WriteD
 async function rebuild(props: Props): Promise<WriteDone> {
   const old = await findBlock(props.name);
   if (!old) throw new Error('The table is gone from the file. Read the file again.');
-  const block = props.compose(old.info, old);
-  const lost = lostCells(props.mustKeep?.(old) ?? old, block.cells);
-  if (lost.length > 0) {
-    throw new Error(
-      `These cells of the table were typed by hand and would be lost: ${lost.slice(0, 8).join(', ')}${lost.length > 8 ? ` and ${lost.length - 8} more` : ''}. Move them outside the table first. Nothing was written.`,
-    );
-  }
+  const variants = props.variants?.(old.info, old);
+  const block = blockOver(old, props.compose(old.info, old), { mustKeep: props.mustKeep, variants });
   return send(props, { at: 'own' }, block, blockFingerprint(old.values, old.formulas));
 }
 

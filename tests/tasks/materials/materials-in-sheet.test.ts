@@ -1,5 +1,6 @@
 /** The materials block, written through the built script into the preview's engine and recalculated there. */
 import { describe, expect, test, vi } from 'vitest';
+import { blockOver } from '../../../shared/tasks/block-over';
 import { lostCells } from '../../../shared/tasks/lost-cells';
 import { COMPARISON_SETTINGS } from '../../../shared/tasks/materials/comparison-model';
 import { ITEM_NAMES } from '../../../shared/tasks/materials/item-rows';
@@ -13,6 +14,7 @@ import {
 } from '../../../shared/tasks/materials/materials-block';
 import { materialsMustKeep } from '../../../shared/tasks/materials/materials-must-keep';
 import { MATERIALS_SETTINGS } from '../../../shared/tasks/materials/materials-settings';
+import { materialsVariants } from '../../../shared/tasks/materials/materials-variants';
 import { NOTHING_TYPED, readMaterials } from '../../../shared/tasks/materials/read-materials';
 import { insideSettings, startSettings } from '../../../shared/tasks/settings';
 import { fromInside, type UnitSystem } from '../../../shared/units/units';
@@ -182,10 +184,11 @@ describe('the materials block in a sheet', () => {
       read.typed,
       info,
     );
-    expect(lostCells(materialsMustKeep(content), other.cells)).toEqual([]);
+    const variants = materialsVariants(plan, info);
+    expect(() => blockOver(content, other, { mustKeep: materialsMustKeep, variants })).not.toThrow();
     const remark = cellBeside(content, 'To buy, together', 7);
     book.type('Notes', remark, 'by May');
-    expect(lostCells(materialsMustKeep(readFromSheet(book, info)), other.cells)).toEqual([
+    expect(lostCells(materialsMustKeep(readFromSheet(book, info)), again.cells)).toEqual([
       `${remark} (“by May”)`,
     ]);
     book.type('Notes', remark, '');
@@ -195,6 +198,66 @@ describe('the materials block in a sheet', () => {
     expect(beside(after, 'To buy, together', 6)).toBe(351.5);
     expect(beside(after, 'Sledge', 4)).toBe(1);
     expectAsPlanned(after, { ...plan, settings });
+  });
+
+  test('a value or a formula typed over a formula is named; a formula typed as a setting stays', async () => {
+    const book = await emptyFarm();
+    const plan = planOf(GRID, { kind: 'set', paddocks: 2 }, 'US');
+    const block = materialsBlock(plan, NOTHING_TYPED, { row: 1, column: 1 });
+    const info = writeInSheet(book, MATERIALS_BLOCK, block, { at: 'new-tab', tab: 'Fence' });
+    const content = readFromSheet(book, info);
+    const over = (typed = readMaterials(content).typed) => {
+      const settings = { ...plan.settings, ...readMaterials(readFromSheet(book, info)).settings.values };
+      const next = materialsBlock({ ...plan, settings }, typed, info);
+      const options = { mustKeep: materialsMustKeep, variants: materialsVariants(plan, info) };
+      return blockOver(readFromSheet(book, info), next, options);
+    };
+    expect(over().cells).toEqual(block.cells);
+    // The need of posts, a figure, a warning of the cost: also a number that stands elsewhere in the block.
+    for (const cell of [
+      cellBeside(content, 'Line posts'),
+      cellBeside(content, 'Rolls of wire', 4),
+      cellBeside(content, 'Line to put up'),
+      cellBeside(content, 'To buy, together', 6),
+    ]) {
+      const before = book.range('Fence', cell).getFormula();
+      book.type('Fence', cell, '25');
+      expect(over).toThrow(new RegExp(`typed over: ${cell}\\b`));
+      book.type('Fence', cell, '=SQRT(25)');
+      expect(over).toThrow(`${cell} (=SQRT(25))`);
+      book.range('Fence', cell).setValue(before);
+    }
+    // A formula beside our rows, where nothing of ours stands.
+    const beyond = cellBeside(content, 'Line to put up', 6);
+    book.type('Fence', beyond, '=1+1');
+    expect(over).toThrow(`${beyond} (=1+1)`);
+    book.type('Fence', beyond, '');
+
+    const gap = cellBeside(content, 'Gap between posts, at most');
+    book.type('Fence', gap, '=40/2');
+    const kept = over();
+    const row = kept.cells.find(
+      (cells) => cells[0]?.k === 't' && cells[0].v === 'Gap between posts, at most',
+    );
+    expect(row?.[1]).toMatchObject({ k: 'f', v: '=40/2' });
+  });
+
+  test('going over to another layout or to another set names nothing as typed by hand', async () => {
+    const book = await emptyFarm();
+    const all: MaterialsPlan[] = [GRID, LANE].flatMap((layout) =>
+      ([{ kind: 'all' }, { kind: 'set', paddocks: 1 }, { kind: 'set', paddocks: 3 }] as AtATime[]).map(
+        (atATime) => planOf(layout, atATime, 'US', { strands: 3 }),
+      ),
+    );
+    const first = materialsBlock(all[0]!, NOTHING_TYPED, { row: 1, column: 1 });
+    let info = writeInSheet(book, MATERIALS_BLOCK, first, { at: 'new-tab', tab: 'Fence' });
+    for (const plan of [...all, ...all.reverse()]) {
+      const content = readFromSheet(book, info);
+      const options = { mustKeep: materialsMustKeep, variants: materialsVariants(plan, info) };
+      const next = blockOver(content, materialsBlock(plan, readMaterials(content).typed, info), options);
+      info = writeInSheet(book, MATERIALS_BLOCK, next, { at: 'own' }, content.expects);
+      expectAsPlanned(readFromSheet(book, info), plan);
+    }
   });
 
   test('in a decimal-comma spreadsheet every need is the same', async () => {

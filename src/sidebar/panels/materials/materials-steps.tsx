@@ -9,6 +9,7 @@ import {
 } from '../../../../shared/tasks/materials/materials-block';
 import { materialsMustKeep } from '../../../../shared/tasks/materials/materials-must-keep';
 import { MATERIALS_SETTINGS } from '../../../../shared/tasks/materials/materials-settings';
+import { materialsVariants } from '../../../../shared/tasks/materials/materials-variants';
 import { NOTHING_TYPED, readMaterials } from '../../../../shared/tasks/materials/read-materials';
 import { strandsForWeight } from '../../../../shared/tasks/materials/strands-for-weight';
 import { readUnits, type SettingSpec } from '../../../../shared/tasks/settings';
@@ -123,6 +124,7 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
       <WriteBlock
         name={MATERIALS_BLOCK}
         mustKeep={materialsMustKeep}
+        variants={(corner) => (plan ? materialsVariants(plan, corner) : [])}
         what="the materials list"
         tabName="Fence materials"
         file={book.overview}

@@ -1,0 +1,29 @@
+import type { ComposedBlock } from '../composed-block';
+import type { Origin } from '../draft-block';
+import type { Layout } from './layout';
+import type { AtATime } from './material-needs';
+import { type MaterialsPlan, materialsBlock } from './materials-block';
+import { NOTHING_TYPED } from './read-materials';
+
+/** Small layouts that between them have every formula that a layout can have. */
+const LAYOUTS: readonly Layout[] = [
+  { kind: 'grid', rows: 2, columns: 3, widthMeters: 10, lengthMeters: 10 },
+  {
+    kind: 'list',
+    touching: 'lengths',
+    paddocks: [
+      { name: 'A', widthMeters: 10, lengthMeters: 10 },
+      { name: 'B', widthMeters: 10, lengthMeters: 10 },
+      { name: 'C', guessedFromSquareMeters: 100 },
+      { name: 'D', fenceMeters: 40 },
+    ],
+  },
+];
+const AT_A_TIME: readonly AtATime[] = [{ kind: 'all' }, { kind: 'set', paddocks: 2 }];
+
+/** Blocks of other layouts and of other sets: where the grower has changed over, their formulas stand in the old one. */
+export function materialsVariants(plan: MaterialsPlan, origin: Origin): readonly ComposedBlock[] {
+  return [plan.layout, ...LAYOUTS].flatMap((layout) =>
+    AT_A_TIME.map((atATime) => materialsBlock({ ...plan, layout, atATime }, NOTHING_TYPED, origin)),
+  );
+}
