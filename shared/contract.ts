@@ -94,7 +94,11 @@ export type Selection = v.InferOutput<typeof Selection>;
 
 /** Where a block goes: over our own block of that name, on a new tab, or into an empty area. */
 export const BlockPlace = v.variant('at', [
-  v.object({ at: v.literal('own') }),
+  v.object({
+    at: v.literal('own'),
+    /** Columns right of the block that the page has read as part of it: they are written over with it. */
+    adopt: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0))),
+  }),
   v.object({ at: v.literal('new-tab'), tab: v.string() }),
   v.object({ at: v.literal('area'), tab: v.string(), row: v.number(), column: v.number() }),
 ]);
@@ -108,7 +112,7 @@ export const WriteBlock = v.object({
   rules: v.array(BlockRule),
   /** Columns to widen, in pixels, one per column; 0 leaves the width alone. */
   widths: v.array(v.number()),
-  /** Rows at the top of a new tab to freeze; 0 for none. */
+  /** Rows at the top of a tab to freeze, on a new tab or where rows are frozen; 0 leaves it alone. */
   freezeRows: v.number(),
   /**
    * For place "own": what the page last read there, as blockFingerprint() of values and formulas. If the sheet

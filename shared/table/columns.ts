@@ -15,13 +15,15 @@ interface Column {
 const DATE_WIDTH = 92;
 const NUMBER_WIDTH = 80;
 const NAME_WIDTH = 110;
+/** Wide enough for the labels of the settings below. */
+const FIRST_WIDTH = 165;
 const SENTENCE_WIDTH = 170;
 const INPUT = { style: 'input' } as const;
 const PLAIN = { style: 'plain' } as const;
 const WORKING = { style: 'muted', width: DATE_WIDTH } as const;
 
 export const COLUMNS = [
-  { key: 'group', label: 'Group', ...PLAIN, width: NAME_WIDTH },
+  { key: 'group', label: 'Group', ...PLAIN, width: FIRST_WIDTH },
   { key: 'paddock', label: 'Paddock', ...PLAIN, width: NAME_WIDTH },
   { key: 'plannedIn', label: 'Planned in', ...PLAIN, width: DATE_WIDTH },
   { key: 'movedIn', label: 'Moved in', ...INPUT, width: DATE_WIDTH },

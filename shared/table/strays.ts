@@ -4,7 +4,7 @@ import type { WireCell } from '../contract';
 import type { ColumnKey } from './columns';
 import { cellWords } from './kept-lines';
 import { settingOfLabel } from './read-settings';
-import { HINT, KEPT_TITLE } from './rotation-block';
+import { KEPT_TITLE } from './rotation-block';
 import type { SettingKey } from './settings-rows';
 
 interface StrayPlace {
@@ -48,7 +48,7 @@ export function straysAround({ block, headingRow }: StrayPlace, titleRow: number
     if (!isAbove && !isBelow) continue;
     const filled = row.filter((cell) => cellWords(cell) !== '');
     const typed = filled.slice(isAbove ? 1 : settingCells(filled));
-    if (typed.length === 0 || filled[0] === HINT) continue;
+    if (typed.length === 0) continue;
     lines.push(`Row ${block.info.row + r}: ${typed.map(cellWords).join('; ')}`);
   }
   return lines;

@@ -101,6 +101,9 @@ export function boundSpreadsheet(): SheetPort {
     nameArea: (name, area) => file.setNamedRange(name, rangeOf(area)),
     forgetName: (name) => file.removeNamedRange(name),
     setRules: (area, old, rules) => setRules(sheetOf(area.tab), area, old, rules),
+    moveFrozenRows: (tab, rows) => {
+      if (sheetOf(tab).getFrozenRows() > 0) sheetOf(tab).setFrozenRows(rows);
+    },
     setLook: (tab, column, widths, freezeRows) => setLook(sheetOf(tab), column, widths, freezeRows),
     putFormula: (area, formula) => {
       rangeOf(area).setFormula(formula);

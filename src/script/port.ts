@@ -53,6 +53,8 @@ export interface SheetPort {
   /** Replaces the conditional colours that lie inside `old`, keeps all others. */
   setRules(area: Area, old: Area | undefined, rules: readonly BlockRule[]): void;
   setLook(tab: string, column: number, widths: readonly number[], freezeRows: number): void;
+  /** Freezes that many rows where any are frozen now. */
+  moveFrozenRows(tab: string, rows: number): void;
   putFormula(area: Area, formula: string): void;
   showTab(tab: string): void;
   /** Runs with the document's lock, or throws where somebody else holds it. */

@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import { columnLetters } from '../../shared/block/a1';
 import type { BlockInfo } from '../../shared/contract';
 import { type Day, dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
 import type { PlanRules } from '../../shared/plan/model';
@@ -7,6 +8,7 @@ import { describeChanges } from '../../shared/table/describe-changes';
 import { readRotation } from '../../shared/table/read-rotation';
 import { rebuildInput } from '../../shared/table/rebuild-input';
 import { rotationBlock } from '../../shared/table/rotation-block';
+import { widenedBlock } from '../../shared/table/widened-block';
 import type { StartCell } from '../../src/preview/headless';
 import {
   ask,
@@ -63,8 +65,9 @@ function cellIn(farm: FarmSheet, heading: string, sheetRow: number): string {
 }
 
 function rebuild(farm: FarmSheet, today: Day) {
-  const info = blockOf(farm);
+  const named = blockOf(farm);
   const tab = readTab(farm.book, 'Rotation');
+  const { info } = widenedBlock(tab, named, []);
   const old = readRotation(tab, info);
   expect(old.problems).toEqual([]);
   const now = readFarm(farm, [info]);
@@ -84,7 +87,7 @@ function rebuild(farm: FarmSheet, today: Day) {
       .slice(info.row - 1, info.row - 1 + info.rows)
       .map((row) => row.slice(info.column - 1, info.column - 1 + info.columns));
   const expects = blockFingerprint(rectangle(tab.values), rectangle(tab.formulas));
-  writeBlock(farm.book, { ...block, expects }, { at: 'own' });
+  writeBlock(farm.book, { ...block, expects }, { at: 'own', adopt: info.columns - named.columns });
   return { old, again, plan, changes };
 }
 
@@ -188,6 +191,37 @@ describe('rebuild', () => {
     const kept =
       cells.some((cell) => cell.value === 'seen fox') || after.keptLines.join().includes('seen fox');
     expect(kept).toBe(true);
+  });
+
+  it('takes columns begun right beside the table along, and the frozen rows follow its headings', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const rows = readNow(farm).rows;
+    const headingRow = rows[0]!.sheetRow - 2;
+    const sheet = farm.book.spreadsheet.getSheetByName('Rotation')!;
+    expect(sheet.getFrozenRows()).toBe(headingRow);
+    const beside = columnLetters(blockOf(farm).columns + 1);
+    farm.book.type('Rotation', `${beside}${headingRow}`, 'Who moved');
+    farm.book.type('Rotation', `${beside}${rows[0]!.sheetRow}`, 'Sam');
+    farm.book.type('Rotation', `${beside}${rows[2]!.sheetRow}`, 'Ann');
+    farm.book.type('Rotation', `${beside}${rows[0]!.sheetRow - 3}`, 'far right of the hint');
+    farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), '2026-04-06');
+    farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[2]!.sheetRow), isoFromDay(rows[2]!.inDay! + 1));
+    const { again } = rebuild(farm, rows[2]!.inDay! + 20);
+    const after = readNow(farm);
+    const typed = (row: { extras: readonly { value: unknown }[] }) => row.extras.map(({ value }) => value);
+    const byKey = (
+      rows: readonly { group: string; paddock: string; plannedIn?: Day }[],
+      one: (typeof rows)[0],
+    ) => rows.find((row) => row.group === one.group && row.plannedIn === one.plannedIn);
+    expect(after.extraColumns.map(({ heading }) => heading)).toEqual(['Who moved']);
+    expect(typed(byKey(after.rows, rows[0]!) as (typeof rows)[0])).toEqual(['Sam']);
+    expect(typed(byKey(after.rows, rows[2]!) as (typeof rows)[0])).toEqual(['Ann']);
+    expect(after.keptLines.join()).toContain('far right of the hint');
+    // The notes of what was taken for granted push the headings down.
+    expect(again.notes.length).toBeGreaterThan(0);
+    expect(sheet.getFrozenRows()).toBe(after.rows[0]!.sheetRow - 2);
+    expect(sheet.getFrozenRows()).toBeGreaterThan(headingRow);
   });
 
   it('reads a table that was sorted, and keeps remarks between the rows', async () => {

@@ -16,19 +16,32 @@ import { isEmpty, targetArea } from './target-area';
 export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
   return port.locked(() => {
     const named = port.namedAreas().find((area) => area.name === request.name);
-    const area = targetArea(port, request, named);
-    const old = request.place.at === 'own' ? named : undefined;
-    writeCells(port, request, area, old);
+    const { place } = request;
+    const standing = named && withAdopted(named, place);
+    const area = targetArea(port, request, standing);
+    const old = place.at === 'own' ? standing : undefined;
+    writeCells(port, request, area, old, named);
     const note = finish(port, request, area, old);
     return { block: { name: request.name, ...area }, a1: areaA1(area), note };
   });
+}
+
+/** The block with the columns beside it that the page has read as part of it; the fingerprint covers them too. */
+function withAdopted(named: Area, place: WriteBlock['place']): Area {
+  return place.at === 'own' ? { ...named, columns: named.columns + (place.adopt ?? 0) } : named;
 }
 
 /**
  * All or nothing: where the cells cannot be written, the new tab, the name and the formats are taken back.
  * A service may also fail after the cells are in; then the table stands, and what is in the sheet decides.
  */
-function writeCells(port: SheetPort, request: WriteBlock, area: Area, old: Area | undefined): void {
+function writeCells(
+  port: SheetPort,
+  request: WriteBlock,
+  area: Area,
+  old: Area | undefined,
+  named: Area | undefined,
+): void {
   const all = union(area, old);
   const undo: (() => void)[] = [];
   try {
@@ -39,7 +52,7 @@ function writeCells(port: SheetPort, request: WriteBlock, area: Area, old: Area 
     port.makeRoom(area);
     // The name goes first: a table without its name could never be found again.
     port.nameArea(request.name, area);
-    undo.push(() => (old ? port.nameArea(request.name, old) : port.forgetName(request.name)));
+    undo.push(() => (old && named ? port.nameArea(request.name, named) : port.forgetName(request.name)));
     const formats = port.readFormats(all);
     undo.push(() => port.setFormats(all, formats));
     port.write(all, blockContent(request, area, old));
@@ -74,7 +87,7 @@ function finish(port: SheetPort, request: WriteBlock, area: Area, old: Area | un
     port.setRules(area, old, request.rules);
     if (request.place.at === 'new-tab') {
       port.setLook(area.tab, area.column, request.widths, request.freezeRows);
-    }
+    } else if (old && request.freezeRows > 0) port.moveFrozenRows(area.tab, request.freezeRows);
     port.showTab(area.tab);
   });
   return failure ? `The table is written, but not all of its colours and widths. ${failure}` : '';

@@ -1,8 +1,13 @@
 /** The rotation table that stands in the file already, if any. */
+import { cutBlock } from '../../../../shared/block/read-block';
 import type { BlockInfo } from '../../../../shared/contract';
+import { cellOnTab } from '../../../../shared/lists/cell-on-tab';
+import { findLists } from '../../../../shared/lists/find-lists';
+import { listArea } from '../../../../shared/lists/list-area';
 import { blockFingerprint } from '../../../../shared/table/block-fingerprint';
 import type { OldRotation } from '../../../../shared/table/model';
 import { readRotation } from '../../../../shared/table/read-rotation';
+import { widenedBlock } from '../../../../shared/table/widened-block';
 import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
 
@@ -10,7 +15,12 @@ import type { Book } from '../../parts/use-book';
 export const ROTATION_NAME = 'SOUNDER_ROTATION';
 
 export interface OldTable {
+  /** The block and the columns that the grower began right beside it. */
   readonly info: BlockInfo;
+  /** How many columns those are. */
+  readonly adopted: number;
+  /** A filled cell further right, which does not move along. */
+  readonly apart: string | undefined;
   readonly rotation: OldRotation;
   /** What the script must still find there when it writes over it. */
   readonly fingerprint: string;
@@ -20,6 +30,16 @@ export function oldTable(book: Book): OldTable | undefined {
   const block = standingBlock(book, ROTATION_NAME);
   const tab = book.tabs.find(({ name }) => name === block?.info.tab);
   if (!block || !tab) return undefined;
-  const { info, values, formulas } = block;
-  return { info, rotation: readRotation(tab, info), fingerprint: blockFingerprint(values, formulas) };
+  const { blocks } = book.overview;
+  const lists = findLists(book.tabs, blocks).map(listArea);
+  const others = [...blocks.filter(({ name }) => name !== ROTATION_NAME), ...lists];
+  const { info, apart } = widenedBlock(tab, block.info, others);
+  const { values, formulas } = cutBlock(tab, info);
+  return {
+    info,
+    adopted: info.columns - block.info.columns,
+    apart: apart && cellOnTab(tab.name, apart.row, apart.column),
+    rotation: readRotation(tab, info),
+    fingerprint: blockFingerprint(values, formulas),
+  };
 }

@@ -1,5 +1,6 @@
 import { areaA1 } from '../../../../shared/block/a1';
 import { Button } from '../../parts/button';
+import { Notice } from '../../parts/notice';
 import type { OldTable } from './old-table';
 
 interface Props {
@@ -19,6 +20,15 @@ export function RebuildSection({ old, changes, busy, onWrite }: Props) {
         happened stay. Days typed under Moved in, cover, notes and your own columns stay; Days and Paddock of
         moves still to come are planned anew.
       </p>
+      {old.adopted > 0 && (
+        <p>Your own columns right beside the table become part of it, so that they move with its rows.</p>
+      )}
+      {old.apart && (
+        <Notice kind="warning">
+          Further right something stands in the rows of the table, from {old.apart} on. It is not part of the
+          table and stays in its rows; the moves beside it may shift.
+        </Notice>
+      )}
       <h3>What changes</h3>
       <ul>
         {changes.map((change) => (

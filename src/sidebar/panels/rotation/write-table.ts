@@ -17,7 +17,11 @@ export async function writeTable(
   const corner = await cornerOf(place);
   const block = { name: ROTATION_NAME, ...rotationBlock({ ...input, corner }) };
   if (place.at === 'own') {
-    return ask('writeBlock', { ...block, place: { at: 'own' }, expects: place.old.fingerprint });
+    return ask('writeBlock', {
+      ...block,
+      place: { at: 'own', adopt: place.old.adopted },
+      expects: place.old.fingerprint,
+    });
   }
   return ask('writeBlock', {
     ...block,
