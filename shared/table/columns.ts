@@ -41,6 +41,7 @@ export const COLUMNS = [
   { key: 'note', label: 'Note', ...INPUT, width: SENTENCE_WIDTH },
   { key: 'inDay', label: 'In', ...WORKING },
   { key: 'dueOut', label: 'In + days', ...WORKING },
+  { key: 'stayDays', label: 'In to out', unit: 'days', ...WORKING },
   { key: 'lastOut', label: 'Last left', ...WORKING },
   { key: 'groupKey', label: 'Group key', ...WORKING },
   { key: 'paddockKey', label: 'Paddock key', ...WORKING },

@@ -22,7 +22,7 @@ export function functionCells(
   return {
     weightIn: formula(`=PIG_WEIGHT(${column('startWeight')};${column('growthDays')};${gain};${units})`, '0'),
     feed: formula(
-      `=FEED_NEEDED(${head};${weight};${column('days')};${gain};${setting('outdoorFactor')};${units})`,
+      `=FEED_NEEDED(${head};${weight};${column('stayDays')};${gain};${setting('outdoorFactor')};${units})`,
       '#,##0',
     ),
     water: formula(`=WATER_NEEDED(${head};${weight};${setting('temperature')};${units})`, '#,##0.0'),

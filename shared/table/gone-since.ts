@@ -28,5 +28,7 @@ export function goneSince(
 /** A past row that ends no later than the day its group left. */
 export function untilGone(row: PastRow, gone: ReadonlyMap<string, Day>): PastRow {
   const left = gone.get(nameKey(row.group));
-  return left === undefined || row.outDay <= left ? row : { ...row, outDay: Math.max(row.inDay, left) };
+  if (left === undefined || row.outDay <= left) return row;
+  const outDay = Math.max(row.inDay, left);
+  return { ...row, outDay, ...(outDay > row.inDay && { days: outDay - row.inDay }) };
 }

@@ -58,6 +58,8 @@ export interface OldRow {
   readonly days?: number;
   /** Moved in if typed, else planned in. */
   readonly inDay?: Day;
+  /** The day left, as the table shows it. */
+  readonly out?: Day;
   readonly head?: number;
   /** What was typed over a formula that stands in other rows: "head 9". */
   readonly typedOver: readonly string[];

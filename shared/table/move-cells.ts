@@ -20,6 +20,7 @@ import {
   plannedInFormula,
   restBeforeFormula,
   restDueFormula,
+  stayDaysFormula,
   type TableFrame,
 } from './move-formulas';
 import type { SettingKey } from './settings-rows';
@@ -68,6 +69,7 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     note: kept ? keptCell(kept.note, at) : BLANK,
     inDay: formula(inDayFormula(frame, at), DATE),
     dueOut: formula(dueOutFormula(frame, at), DATE),
+    stayDays: formula(stayDaysFormula(frame, at), WHOLE),
     lastOut: formula(lastOutFormula(frame, at), DATE_OR_NONE),
     groupKey: formula(keyFormula(cellIn(frame, 'group', at))),
     paddockKey: formula(keyFormula(cellIn(frame, 'paddock', at))),

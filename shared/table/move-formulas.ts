@@ -81,6 +81,12 @@ export function outFormula(frame: TableFrame, row: number, nextRow: number | und
   return `=IFERROR(IF(${typed}>0;INT(${typed});${due});${due})`;
 }
 
+/** The days really stayed, or to be stayed: those that feed and manure go by. */
+export function stayDaysFormula(frame: TableFrame, row: number): string {
+  const { at } = windows(frame, row);
+  return `=IF(AND(ISNUMBER(${at('inDay')});ISNUMBER(${at('out')}));${at('out')}-${at('inDay')};"")`;
+}
+
 /** The day the paddock was last left before this move, by any row near or as the list says; 0 for never. */
 export function lastOutFormula(frame: TableFrame, row: number): string {
   const { at, around } = windows(frame, row);

@@ -148,6 +148,7 @@ function readRow(reading: Reading, r: number): OldRow {
     movedIn,
     days: typedDays(reading, r),
     inDay: movedIn ?? plannedIn,
+    out: day('out'),
     head: plain('head'),
     startWeightKg: inside('startWeight', 'mass'),
     growthDays: plain('growthDays'),

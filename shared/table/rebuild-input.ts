@@ -1,6 +1,7 @@
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules } from '../plan/model';
+import { filledRow } from './filled-row';
 import { goneSince, untilGone } from './gone-since';
 import type { ExtraColumn, OldRotation, OldRow, PastRow } from './model';
 
@@ -47,7 +48,10 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   if (past.length === 0) {
     return { ...keep, problem: { paddocks: now.paddocks, groups: now.groups, rules: now.rules }, notes: [] };
   }
-  const notes: string[] = split.flatMap((part) => overdueNote(part, now.today));
+  const notes: string[] = [
+    ...split.flatMap((part) => overdueNote(part, now.today)),
+    ...split.flatMap(({ filled }) => filled),
+  ];
   const last = new Map(
     split.flatMap(({ past: rows }) => rows.slice(-1).map((row) => [nameKey(row.group), row])),
   );
@@ -89,12 +93,15 @@ function bySameGroup(rows: readonly OldRow[]): Map<string, OldRow[]> {
 }
 
 interface Split {
+  /** What was filled into rows that the grower added, in sentences. */
+  readonly filled: readonly string[];
   readonly past: readonly PastRow[];
   readonly future: readonly OldRow[];
 }
 
 /** Rows in the order of the day in, whatever order they stand in; rows without a day come last. */
-function splitGroup(rows: readonly OldRow[], { today, countPlannedAsDone }: FarmNow): Split {
+function splitGroup(rows: readonly OldRow[], now: FarmNow): Split {
+  const { today, countPlannedAsDone } = now;
   const inOrder = [...rows].sort(
     (a, b) => (a.inDay ?? Infinity) - (b.inDay ?? Infinity) || a.sheetRow - b.sheetRow,
   );
@@ -102,12 +109,18 @@ function splitGroup(rows: readonly OldRow[], { today, countPlannedAsDone }: Farm
     row.movedIn !== undefined ||
     (countPlannedAsDone === true && row.inDay !== undefined && row.inDay <= today);
   const count = inOrder.reduce((last, row, i) => (isReal(row) ? i + 1 : last), 0);
-  const past = inOrder.slice(0, count).map((row, i): PastRow => {
+  const past = inOrder.slice(0, count).map((row, i) => {
     const inDay = row.inDay ?? today;
     const nextIn = i + 1 < count ? inOrder[i + 1]!.inDay : undefined;
-    return { ...row, inDay, outDay: nextIn ?? inDay + (row.days ?? 1) };
+    const outDay = nextIn ?? inDay + (row.days ?? 1);
+    // What was planned to be the stay gives way to what it was; a day typed wrongly is told elsewhere.
+    return filledRow({ ...row, inDay, outDay, ...(outDay > inDay && { days: outDay - inDay }) }, now);
   });
-  return { past, future: inOrder.slice(count) };
+  return {
+    past: past.map(({ row }) => row),
+    future: inOrder.slice(count),
+    filled: past.flatMap(({ note }) => note ?? []),
+  };
 }
 
 interface Standing {

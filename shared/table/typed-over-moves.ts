@@ -13,6 +13,7 @@ const ALWAYS: readonly ColumnKey[] = [
   'check',
   'inDay',
   'dueOut',
+  'stayDays',
   'lastOut',
   'groupKey',
   'paddockKey',

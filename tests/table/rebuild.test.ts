@@ -224,6 +224,43 @@ describe('rebuild', () => {
     expect(sheet.getFrozenRows()).toBeGreaterThan(headingRow);
   });
 
+  it('counts feed by the days really stayed, and fills in a move that was added by hand', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const reds = readNow(farm).rows.filter((row) => row.group === 'Reds');
+    const [first, second, third] = reds as [(typeof reds)[0], (typeof reds)[0], (typeof reds)[0]];
+    const type = (heading: string, sheetRow: number, text: string): void =>
+      farm.book.type('Rotation', cellIn(farm, heading, sheetRow), text);
+    type('Moved in', first.sheetRow, '2026-04-01');
+    type('Moved in', second.sheetRow, '2026-04-11');
+    const feedOf = (sheetRow: number): number =>
+      Number(farm.book.value('Rotation', cellIn(farm, 'Feed for the stay (lb)', sheetRow)));
+    const rows = farm.book.range('Farm', 'D2');
+    expect(rows.getValue()).toBe('Reds');
+    // Ten days from April 1, whatever was planned; the cell function itself is the judge.
+    farm.book.type('Farm', 'J1', '=FEED_NEEDED(10; 66; 10; 1.5; 1.15; "US")');
+    expect(feedOf(first.sheetRow)).toBeCloseTo(Number(farm.book.value('Farm', 'J1')), 6);
+
+    // A move in between that nobody planned.
+    farm.book.insertRows('Rotation', third.sheetRow, 1);
+    type('Group', third.sheetRow, 'reds');
+    type('Paddock', third.sheetRow, 'Hay');
+    type('Moved in', third.sheetRow, '2026-04-13');
+    type('Days', third.sheetRow, '4');
+    const { again } = rebuild(farm, day('2026-04-14'));
+    expect(again.notes.filter((note) => note.startsWith('reds, Hay 2026-04-13: head, weight'))).toHaveLength(
+      1,
+    );
+    const after = readNow(farm);
+    const added = after.rows.find((row) => row.paddock === 'Hay' && row.movedIn === day('2026-04-13'))!;
+    expect(added).toMatchObject({ head: 10, growthDays: 16 });
+    expect(feedOf(added.sheetRow)).toBeGreaterThan(0);
+    const stays = after.rows.filter((row) => row.movedIn !== undefined).map(({ days }) => days);
+    expect(stays.slice(0, 2)).toEqual([10, 2]);
+    // Whole now: a second time nothing is filled in.
+    expect(rebuild(farm, day('2026-04-14')).again.notes.join()).not.toContain('taken from the lists');
+  });
+
   it('reads a table that was sorted, and keeps remarks between the rows', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);

@@ -106,11 +106,8 @@ function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void 
   draft.add(
     [
       text('Stays that could not be worked out'),
-      // Not COUNTIF with "?*": LibreOffice counts numbers by it too.
-      formula(
-        `=SUMPRODUCT((${columns.Feed}<>"")+(${columns.N}<>""))-COUNT(${columns.Feed})-COUNT(${columns.N})`,
-        '0',
-      ),
+      // By the groups, not by what stands in the columns: where a typed value stops a function, they are blank.
+      formula(`=2*SUMPRODUCT((${columns.Group}<>"")*1)-COUNT(${columns.Feed})-COUNT(${columns.N})`, '0'),
       text('cells'),
       text('Their cells say why. They are missing in every sum above and below.'),
     ],

@@ -7,7 +7,7 @@ const LINKED: readonly LinkedColumn[] = [
   'group',
   'paddock',
   'inDay',
-  'days',
+  'stayDays',
   'head',
   'startWeight',
   'growthDays',

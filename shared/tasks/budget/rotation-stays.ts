@@ -8,7 +8,7 @@ export function rotationStays(
 ): { readonly stays: readonly BudgetStay[]; readonly problems: readonly string[] } {
   const problems: string[] = [];
   const stays = rows.flatMap((row): BudgetStay[] => {
-    const { inDay, days, head, startWeightKg, growthDays, areaSquareMeters, dailyGainKg } = row;
+    const { inDay, out, days, head, startWeightKg, growthDays, areaSquareMeters, dailyGainKg } = row;
     if (
       inDay === undefined ||
       days === undefined ||
@@ -25,7 +25,7 @@ export function rotationStays(
         group: row.group,
         paddock: row.paddock,
         inDay,
-        days,
+        days: out === undefined ? days : out - inDay,
         head,
         startWeightKg,
         growthDays,

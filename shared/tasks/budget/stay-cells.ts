@@ -52,7 +52,7 @@ function namesAndDates(stay: BudgetStay, on: StaysOn): BlockCell[] {
     linked('group', text(stay.group)),
     linked('paddock', text(stay.paddock)),
     linked('inDay', date(stay.inDay), 'yyyy-mm-dd'),
-    linked('days', number(stay.days), '0'),
+    linked('stayDays', number(stay.days), '0'),
   ];
 }
 

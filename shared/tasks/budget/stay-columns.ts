@@ -19,7 +19,7 @@ export type LinkedColumn =
   | 'group'
   | 'paddock'
   | 'inDay'
-  | 'days'
+  | 'stayDays'
   | 'head'
   | 'startWeight'
   | 'growthDays'
