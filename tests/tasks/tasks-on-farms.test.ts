@@ -363,6 +363,7 @@ function expectTypedOverRefused(book: Workbook, info: BlockInfo, paddock: string
   const stay = (heading: string): string =>
     `${String.fromCharCode(64 + info.column + (content.values[heads]?.indexOf(heading) ?? 0))}${info.row + heads + 2}`;
   const months = content.values.findIndex((row) => row[0] === 'From');
+  const stays = content.values.slice(heads + 2).filter((row) => row[0] !== '').length;
   const cells = [
     ...['Head', 'Area', 'Out', 'Mean weight'].map(stay),
     // A number in the middle of what a cell function fills.
@@ -375,6 +376,9 @@ function expectTypedOverRefused(book: Workbook, info: BlockInfo, paddock: string
     const before = book.range(info.tab, cell).getFormula();
     book.type(info.tab, cell, '6');
     expect(over).toThrow(new RegExp(`typed over: ${cell}\\b`));
+    // What the typed value blots out is counted, so that the sums beside it do not pass for whole.
+    const failed = Number(beside(readFromSheet(book, info), 'Stays that could not be worked out'));
+    expect(failed).toBe(cell === stay('Feed') ? stays - 1 : 0);
     book.range(info.tab, cell).setValue(before);
   }
   expect(readFromSheet(book, info)).toEqual(content);

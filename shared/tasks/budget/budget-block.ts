@@ -46,6 +46,8 @@ export const LOAD_HEADINGS = [
   'Typed note',
 ] as const;
 
+/** Beside words that say the same. */
+const LOOK_OUT = '#fde3c8';
 const WIDTHS = [310, 110, 100, 100, 100, 100, 100, 130, 130];
 
 /** Notes that the grower typed beside paddocks, by paddock. */
@@ -103,7 +105,7 @@ function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void 
     'floorArea',
     'Bedded, every pig lying flat.',
   );
-  draft.add(
+  const failed = draft.add(
     [
       text('Stays that could not be worked out'),
       // By the groups, not by what stands in the columns: where a typed value stops a function, they are blank.
@@ -113,6 +115,14 @@ function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void 
     ],
     ['plain', 'plain', 'muted', 'muted'],
   );
+  draft.rules.push({
+    row: failed - draft.origin.row,
+    column: 0,
+    rows: 1,
+    columns: 2,
+    formula: `=${draft.fixed(failed, 1)}>0`,
+    background: LOOK_OUT,
+  });
   draft.add();
   draft.add();
 }
@@ -191,7 +201,7 @@ function addLoads(draft: Draft, columns: StayColumns, { paddocks, notes, set, un
       rows: paddocks.length,
       columns: 1,
       formula: `=LEFT(${says};4)="over"`,
-      background: '#fde3c8',
+      background: LOOK_OUT,
     });
   }
   draft.add();

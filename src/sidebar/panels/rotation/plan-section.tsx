@@ -1,4 +1,5 @@
 import type { Day } from '../../../../shared/core/calendar/day';
+import { groupsLeftOut } from '../../../../shared/plan/groups-left-out';
 import { growthNotes } from '../../../../shared/plan/growth-notes';
 import { usePage } from '../../page';
 import { Button } from '../../parts/button';
@@ -56,7 +57,7 @@ function PlanShown({ made: { problem, plan, words }, today }: { made: Made; toda
       <h3>Next moves</h3>
       <NextMoves problem={problem} plan={plan} today={today} />
       <PlanWordsShown plan={plan} words={words} />
-      {growthNotes(problem, plan).map((note) => (
+      {[...groupsLeftOut(problem), ...growthNotes(problem, plan)].map((note) => (
         <Notice key={note} kind="note">
           {note}
         </Notice>

@@ -1,6 +1,7 @@
 /** What is to be planned: the whole season, or what is left of it after the moves that really happened. */
 import type { Day } from '../../../../shared/core/calendar/day';
 import type { ListProblem } from '../../../../shared/lists/model';
+import { groupsLeftOut } from '../../../../shared/plan/groups-left-out';
 import type { PlanProblem, PlanRules } from '../../../../shared/plan/model';
 import { type RebuildInput, rebuildInput } from '../../../../shared/table/rebuild-input';
 import type { Lists } from '../../lists/use-lists';
@@ -28,9 +29,17 @@ export function seasonOf({ lists, rules, old, today, countPlannedAsDone }: Given
     return { missing: 'First put right what is wrong in the table that stands there.', problems };
   if (!rules) return { missing: 'First put right what is wrong in the rules (step 2).', problems };
   const whole = planProblem(lists.paddocks, lists.groups, rules);
-  if (!old) return { problem: whole, rules, rebuild: undefined };
+  if (!old) return nobodyIn(whole) ?? { problem: whole, rules, rebuild: undefined };
   const rebuild = rebuildInput(old.rotation, { ...whole, today, countPlannedAsDone });
-  return { problem: rebuild.problem, rules, rebuild };
+  const nobody = rebuild.past.length === 0 ? nobodyIn(rebuild.problem) : undefined;
+  return nobody ?? { problem: rebuild.problem, rules, rebuild };
+}
+
+/** A table without a move would be of no use. */
+function nobodyIn(problem: PlanProblem): Season | undefined {
+  const leftOut = groupsLeftOut(problem);
+  if (leftOut.length < problem.groups.length) return undefined;
+  return { missing: `There is nothing to plan. ${leftOut.join(' ')}`, problems: [] };
 }
 
 function whatIsMissing(lists: Lists, rules: PlanRules | undefined): string | undefined {
