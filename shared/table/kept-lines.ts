@@ -10,7 +10,7 @@ import type { ExtraColumn, KeptCell, OldRow } from './model';
 export function keptLinesOf(lost: readonly OldRow[], extraColumns: readonly ExtraColumn[]): string[] {
   return lost.flatMap((row) => {
     const typed = [
-      ...said('cover left', row.cover),
+      ...said('cover left', asPercent(row.cover)),
       ...said('note', row.note),
       ...row.extras.flatMap((cell, i) =>
         cell.formula === '' ? said(extraColumns[i]?.heading || 'added column', cell) : [],
@@ -20,6 +20,12 @@ export function keptLinesOf(lost: readonly OldRow[], extraColumns: readonly Extr
     const day = row.inDay === undefined ? '' : ` ${isoFromDay(row.inDay)}`;
     return [`${row.group}, ${row.paddock}${day}: ${typed.join('; ')}`];
   });
+}
+
+/** The column shows a share of one as a percentage. */
+function asPercent(cell: KeptCell): KeptCell {
+  const { value } = cell;
+  return typeof value === 'number' ? { ...cell, value: `${plainNumber(value * 100)} %` } : cell;
 }
 
 function said(label: string, { value }: KeptCell): string[] {

@@ -93,6 +93,8 @@ export interface OldRotation {
   readonly settings: RotationSettings | undefined;
   readonly rows: readonly OldRow[];
   readonly extraColumns: readonly ExtraColumn[];
+  /** The title, where it was typed over. */
+  readonly title?: string;
   /** Things typed into the block that belong to no move, and those kept from earlier tables. */
   readonly keptLines: readonly string[];
   readonly problems: readonly TableProblem[];
@@ -115,6 +117,8 @@ export interface RotationBlockInput {
     readonly paddocks?: ListSource<PaddockList>;
     readonly groups?: ListSource<GroupList>;
   };
+  /** A title of the grower's own. */
+  readonly title?: string;
   /** For a rebuild: what rebuildInput gives. */
   readonly past?: readonly PastRow[];
   readonly future?: readonly OldRow[];

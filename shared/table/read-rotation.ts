@@ -9,7 +9,7 @@ import { cellWords } from './kept-lines';
 import type { ExtraColumn, KeptCell, OldRotation, OldRow, TableProblem } from './model';
 import { type MovedInSeason, movedInFault } from './moved-in-fault';
 import { readSettings, settingsTitleRow } from './read-settings';
-import { KEPT_TITLE } from './rotation-block';
+import { KEPT_TITLE, TITLE } from './rotation-block';
 import { keptAlready, strayCells, straysAround } from './strays';
 import { tellTypedOver, typedOverLookups } from './typed-over-moves';
 
@@ -61,9 +61,18 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
   tellTypedOver(
     reading,
     rows.map(({ sheetRow }) => sheetRow - info.row),
+    settings?.rules.rest,
   );
   const keptLines = [...keptAlready(block, endRow), ...strays, ...straysAround(reading, titleRow)];
-  return { settings, rows, extraColumns: extras.map(({ extra }) => extra), keptLines, problems };
+  const extraColumns = extras.map(({ extra }) => extra);
+  const title = ownTitle(block);
+  return { settings, rows, extraColumns, keptLines, problems, ...(title !== undefined && { title }) };
+}
+
+/** The title, where the grower typed another one. */
+function ownTitle({ values }: BlockContent): string | undefined {
+  const title = values[0]?.[0];
+  return typeof title === 'string' && title.trim() !== '' && !TITLE.test(title) ? title : undefined;
 }
 
 const REQUIRED: readonly ColumnKey[] = ['group', 'paddock', 'plannedIn', 'movedIn', 'days'];

@@ -27,6 +27,7 @@ export interface RebuildInput {
   readonly future: readonly OldRow[];
   readonly extraColumns: readonly ExtraColumn[];
   readonly keptLines: readonly string[];
+  readonly title?: string;
   /** What was taken for granted, in sentences. */
   readonly notes: readonly string[];
 }
@@ -44,7 +45,8 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const past = split.flatMap((part) => part.past).sort((a, b) => a.inDay - b.inDay);
   const future = split.flatMap((part) => part.future);
   const keptLines = [...old.keptLines, ...future.flatMap(typedOverLine)];
-  const keep = { past, future, extraColumns: old.extraColumns, keptLines };
+  const { extraColumns, title } = old;
+  const keep = { past, future, extraColumns, keptLines, ...(title !== undefined && { title }) };
   if (past.length === 0) {
     return { ...keep, problem: { paddocks: now.paddocks, groups: now.groups, rules: now.rules }, notes: [] };
   }

@@ -17,6 +17,8 @@ export type Block = Pick<WriteBlock, 'cells' | 'styles' | 'rules' | 'widths' | '
 
 /** Above the table, so that headings can stay in sight; the rest of the warnings is in the check column. */
 const MOST_WARNINGS = 4;
+/** What the title looks like where nobody typed another one. */
+export const TITLE = /^Rotation from \d{4}-\d\d-\d\d to \d{4}-\d\d-\d\d$/;
 export const KEPT_TITLE = 'Kept from earlier tables';
 export const HINT =
   'When a group has moved, type the day under Moved in: all later moves of the group shift. Days, cover left and note are yours to type too. Build again to plan the rest anew: it plans days and paddock of moves still to come. When the head count changes, build the table anew first, so that the past keeps its head: past rows follow the list until then.';
@@ -62,9 +64,9 @@ function blockColumns(extras: readonly ExtraColumn[]): BlockColumn[] {
   return [...after(undefined), ...COLUMNS.flatMap(({ key }) => [{ key }, ...after(key)])];
 }
 
-function rowsAbove({ settings, warnings }: RotationBlockInput): BlockRow[] {
+function rowsAbove({ settings, warnings, title: own }: RotationBlockInput): BlockRow[] {
   const { seasonStart, seasonEnd } = settings.rules;
-  const title = `Rotation from ${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
+  const title = own ?? `Rotation from ${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
   const shown = warnings.length > MOST_WARNINGS ? warnings.slice(0, MOST_WARNINGS - 1) : warnings;
   const more = warnings.length - shown.length;
   const lines = more > 0 ? [...shown, `And ${more} more: see the Check column.`] : shown;

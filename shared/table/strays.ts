@@ -4,7 +4,7 @@ import type { WireCell } from '../contract';
 import type { ColumnKey } from './columns';
 import { cellWords } from './kept-lines';
 import { settingOfLabel } from './read-settings';
-import { KEPT_TITLE } from './rotation-block';
+import { HINT, KEPT_TITLE } from './rotation-block';
 import type { SettingKey } from './settings-rows';
 
 interface StrayPlace {
@@ -47,11 +47,18 @@ export function straysAround({ block, headingRow }: StrayPlace, titleRow: number
     const isBelow = titleRow >= 0 && r > titleRow;
     if (!isAbove && !isBelow) continue;
     const filled = row.filter((cell) => cellWords(cell) !== '');
-    const typed = filled.slice(isAbove ? 1 : settingCells(filled));
+    const ours = isAbove ? ownCells(row, r) : settingCells(filled);
+    const typed = filled.slice(ours);
     if (typed.length === 0) continue;
     lines.push(`Row ${block.info.row + r}: ${typed.map(cellWords).join('; ')}`);
   }
   return lines;
+}
+
+/** Title, hint and warnings stand in the first column; the title that was typed over stays the title. */
+function ownCells([first]: readonly WireCell[], row: number): number {
+  if (first === undefined || cellWords(first) === '') return 0;
+  return row === 1 && first !== HINT ? 0 : 1;
 }
 
 const SEVERAL_VALUES: readonly (SettingKey | undefined)[] = [

@@ -1,6 +1,7 @@
 /** Values in the rotation table where the builder wrote a formula: what the grower meant must not go unseen. */
 import type { WireCell } from '../contract';
 import { cellOnTab } from '../lists/cell-on-tab';
+import type { PlanRules } from '../plan/model';
 import { COLUMNS, type ColumnKey } from './columns';
 import { cellWords } from './kept-lines';
 import type { Reading } from './read-rotation';
@@ -35,8 +36,14 @@ const TO_COME: readonly ColumnKey[] = [
 ];
 
 /** Adds a problem for each column whose formulas were typed over in moves (`rows`, from 0 within the block). */
-export function tellTypedOver(reading: Reading, rows: readonly number[]): void {
-  for (const key of [...ALWAYS, ...SPILLED]) {
+export function tellTypedOver(
+  reading: Reading,
+  rows: readonly number[],
+  rest: PlanRules['rest'] | undefined,
+): void {
+  // From forage growth the rest due stands as numbers: no plain formula says it shortly.
+  const restDue: readonly ColumnKey[] = rest === undefined || rest.kind === 'forage' ? [] : ['restDue'];
+  for (const key of [...ALWAYS, ...restDue, ...SPILLED]) {
     const column = reading.columns.get(key);
     if (column === undefined || (SPILLED.includes(key) && isSpilling(reading, column))) continue;
     const [first, ...more] = rows.filter((r) => isValue(reading, r, column));

@@ -379,12 +379,16 @@ describe('rebuild', () => {
       ['Water (gal/day)', 0],
     ];
     for (const [heading, at] of heads) farm.book.type('Rotation', cellOf(heading, at), '');
+    farm.book.type('Rotation', 'A1', 'Our pigs, 2026');
+    farm.book.type('Rotation', 'A2', 'ask Bea before Sunday');
     farm.book.type('Rotation', cellOf('Planned in', 0), '2026-04-03');
     farm.book.type('Rotation', cellOf('Area (ac)', 1), '0.9');
     rebuild(farm, day('2026-03-20'));
     const after = readNow(farm);
     expect(after.rows.every((row) => row.typedOver.length === 0)).toBe(true);
+    expect(farm.book.value('Rotation', 'A1')).toBe('Our pigs, 2026');
     expect(after.keptLines).toEqual([
+      'Row 2: ask Bea before Sunday',
       `Reds, ${reds[0]!.paddock} 2026-04-03: planned in 2026-04-03 typed over the formula, which stands again`,
       expect.stringMatching(/^Reds, .*: area 0\.9 typed over the formula, which stands again$/),
     ]);

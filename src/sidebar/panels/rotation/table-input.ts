@@ -49,6 +49,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
       future: rebuild.future,
       extraColumns: rebuild.extraColumns,
       keptLines: rebuild.keptLines,
+      ...(rebuild.title !== undefined && { title: rebuild.title }),
     }),
   };
 }
