@@ -1,5 +1,6 @@
-import { FIELD_QUANTITIES, GROUP_WORDS, PADDOCK_WORDS } from './headings';
-import { LIST_UNITS, type ListUnit, unitOfText } from './list-units';
+import { headingUnit, withoutBrackets } from './heading-unit';
+import { GROUP_WORDS, PADDOCK_WORDS } from './headings';
+import { type ListUnit, unitOfText } from './list-units';
 import type { GroupField, ListKind, PaddockField } from './model';
 
 export interface HeadingMatch {
@@ -26,34 +27,23 @@ export function matchHeading(text: string): readonly HeadingMatch[] {
   if (text.length > LONGEST_HEADING || text.trim() === '') return [];
   const parts = text.toLowerCase().match(PLAIN_PARTS);
   if (!parts?.some((part) => VOCABULARY.has(part))) return [];
-  const { words, whole, unit } = takeApart(text);
+  const { words, whole } = takeApart(text);
   return (['paddocks', 'groups'] as const).flatMap((kind) => {
     // "First day" is no "first" in days: the whole heading is tried first.
     const exact = bestField(kind, whole);
     const match = exact?.strength === 2 ? exact : bestField(kind, words);
     if (!match) return [];
-    const wanted = FIELD_QUANTITIES[match.field];
-    const fits = unit !== undefined && wanted !== undefined && fitting(unit, wanted);
-    return [fits ? { kind, ...match, unit: fits } : { kind, ...match }];
+    const unit = headingUnit(text, match.field);
+    return [unit ? { kind, ...match, unit } : { kind, ...match }];
   });
 }
 
-/** A gain in "lb" or "kg" is meant a day. */
-function fitting(unit: ListUnit, wanted: string): ListUnit | undefined {
-  if (LIST_UNITS[unit].quantity === wanted) return unit;
-  if (wanted === 'massPerDay' && (unit === 'lb' || unit === 'kg')) return `${unit}/day`;
-  return undefined;
-}
-
-/** Words without brackets and punctuation, and the unit named in brackets, after a comma, at the end or alone. */
-function takeApart(text: string): { words: string; whole: string; unit: ListUnit | undefined } {
-  const bracket = /[([{]([^)\]}]*)[)\]}]/.exec(text)?.[1];
-  const bare = text.replace(/[([{][^)\]}]*[)\]}]?/g, ' ');
+/** The words without brackets and punctuation, and the same without a unit at their end. */
+function takeApart(text: string): { words: string; whole: string } {
+  const bare = withoutBrackets(text);
   const whole = plainWords(bare);
-  const unit =
-    (bracket && unitOfText(bracket)) || unitOfText(whole) || trailingUnit(bare) || unitOfEach(whole);
-  const words = unit && !bracket ? withoutTrailing(whole, unit) : whole;
-  return { words, whole, unit };
+  const end = ` ${plainWords(trailingUnit(bare))}`;
+  return { words: end !== ' ' && whole.endsWith(end) ? whole.slice(0, -end.length) : whole, whole };
 }
 
 function plainWords(text: string): string {
@@ -63,27 +53,14 @@ function plainWords(text: string): string {
     .trim();
 }
 
-/** "lbs each" names its unit first. */
-function unitOfEach(words: string): ListUnit | undefined {
-  return words.endsWith(' each') ? unitOfText(words.slice(0, -' each'.length)) : undefined;
-}
-
-function trailingUnit(text: string): ListUnit | undefined {
+/** The unit at the end as it stands there, or nothing. */
+function trailingUnit(text: string): string {
   const parts = text.trim().split(/[\s,:]+/);
-  for (const count of [3, 2, 1]) {
-    if (parts.length <= count) continue;
-    const unit = unitOfText(parts.slice(-count).join(' '));
-    if (unit) return unit;
+  for (const count of [5, 4, 3, 2, 1]) {
+    const end = parts.slice(-count).join(' ');
+    if (parts.length > count && unitOfText(end, false)) return end;
   }
-  return undefined;
-}
-
-function withoutTrailing(words: string, unit: ListUnit): string {
-  for (const word of LIST_UNITS[unit].words) {
-    const end = ` ${plainWords(word)}`;
-    if (words.endsWith(end)) return words.slice(0, -end.length);
-  }
-  return words;
+  return '';
 }
 
 function bestField(kind: ListKind, words: string) {

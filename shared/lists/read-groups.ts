@@ -19,14 +19,16 @@ import { type LeftOut, readRows } from './read-rows';
 export interface GroupsRead {
   readonly groups: readonly ReadGroup[];
   readonly problems: readonly ListProblem[];
+  /** What the grower should know about the reading although nothing is wrong. */
+  readonly notes: readonly string[];
   /** Totals rows that were passed over. */
   readonly leftOut: readonly LeftOut[];
 }
 
 /** Reads the grower's group list. All problems come at once, each with its cell; write nothing if there are any. */
 export function readGroups(tab: TabContent, list: GroupList, system: UnitSystem): GroupsRead {
-  const { items, problems, leftOut } = readRows(tab, list, system, readGroup);
-  return { groups: items, problems, leftOut };
+  const { items, problems, notes, leftOut } = readRows(tab, list, system, readGroup);
+  return { groups: items, problems, notes, leftOut };
 }
 
 function readGroup(reader: RowReader): ReadGroup | undefined {

@@ -116,7 +116,7 @@ function numberIn(
   if (!parts) return undefined;
   const value = Number(parts[1]);
   if (parts[2] === undefined) return { value, unit: undefined };
-  const unit = unitOfText(parts[2]);
+  const unit = unitOfText(parts[2], true);
   return unit && LIST_UNITS[unit].quantity === quantity ? { value, unit } : undefined;
 }
 

@@ -8,16 +8,18 @@ import { type LeftOut, readRows } from './read-rows';
 export interface PaddocksRead {
   readonly paddocks: readonly ReadPaddock[];
   readonly problems: readonly ListProblem[];
+  /** What the grower should know about the reading although nothing is wrong. */
+  readonly notes: readonly string[];
   /** Totals rows that were passed over. */
   readonly leftOut: readonly LeftOut[];
 }
 
 /** Reads the grower's paddock list. All problems come at once, each with its cell; write nothing if there are any. */
 export function readPaddocks(tab: TabContent, list: PaddockList, system: UnitSystem): PaddocksRead {
-  const { items, readers, problems, leftOut } = readRows(tab, list, system, readPaddock);
+  const { items, readers, ...told } = readRows(tab, list, system, readPaddock);
   const adjoins = readAdjoining(items, readers);
   const paddocks = items.map((paddock, i) => (adjoins[i] ? { ...paddock, adjoins: adjoins[i] } : paddock));
-  return { paddocks, problems, leftOut };
+  return { paddocks, ...told };
 }
 
 function readPaddock(reader: RowReader): ReadPaddock | undefined {

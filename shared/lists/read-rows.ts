@@ -5,6 +5,7 @@ import { rowKind } from './list-rows';
 import { missingFields } from './missing-fields';
 import { FIELD_LABELS, type GroupField, type GrowerList, type ListProblem, type PaddockField } from './model';
 import { nameKey, type RowReader } from './read-list-cell';
+import { unitDoubts } from './unit-doubts';
 
 /** A row left out because it adds up the others. */
 export interface LeftOut {
@@ -12,20 +13,31 @@ export interface LeftOut {
   readonly text: string;
 }
 
-/** Everything the two list readers share: which rows to read, totals, missing columns, twins. */
+interface RowsRead<Item> {
+  readonly items: Item[];
+  readonly readers: RowReader[];
+  readonly problems: ListProblem[];
+  readonly notes: readonly string[];
+  readonly leftOut: LeftOut[];
+}
+
+/** Everything the two list readers share: which rows to read, totals, missing columns, units, twins. */
 export function readRows<Item extends { name: string }>(
   tab: TabContent,
   list: GrowerList,
   system: UnitSystem,
   readItem: (reader: RowReader) => Item | undefined,
-): { items: Item[]; readers: RowReader[]; problems: ListProblem[]; leftOut: LeftOut[] } {
+): RowsRead<Item> {
   const problems = missingColumns(list);
   const leftOut: LeftOut[] = [];
   const columns = Object.values(list.columns) as number[];
   const nameColumn = list.columns.name;
+  const { notes, ...doubts } = unitDoubts(tab, list, system);
   const items: Item[] = [];
   const readers: RowReader[] = [];
-  if (problems.length > 0 || nameColumn === undefined) return { items, readers, problems, leftOut };
+  const read: RowsRead<Item> = { items, readers, problems, notes, leftOut };
+  if (problems.length > 0 || nameColumn === undefined) return read;
+  problems.push(...doubts.problems);
   for (let row = list.firstRow; row <= Math.min(list.lastRow, tab.values.length); row++) {
     const kind = rowKind(tab, row, columns, nameColumn);
     if (kind === 'total') {
@@ -41,7 +53,7 @@ export function readRows<Item extends { name: string }>(
   }
   refuseTwins(items, readers, nameColumn, problems);
   if (items.length === 0 && problems.length === 0) problems.push(noItems(list, nameColumn));
-  return { items, readers, problems, leftOut };
+  return read;
 }
 
 function missingColumns(list: GrowerList): ListProblem[] {

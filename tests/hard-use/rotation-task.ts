@@ -78,7 +78,7 @@ export function readLists(book: Book, units: UnitSystem): Lists {
   const found = { paddocks: ofKind('paddocks'), groups: ofKind('groups') };
   const chosen = { paddocks: found.paddocks[0], groups: found.groups[0] };
   const tabOf = (list: FoundList | undefined) => book.tabs.find(({ name }) => name === list?.tab);
-  const none = { problems: [], leftOut: [] };
+  const none = { problems: [], notes: [], leftOut: [] };
   const paddockTab = tabOf(chosen.paddocks);
   const groupTab = tabOf(chosen.groups);
   const paddocks = paddockTab
@@ -94,7 +94,7 @@ export function readLists(book: Book, units: UnitSystem): Lists {
     paddocks: paddocks.paddocks,
     groups: groups.groups,
     problems: [...paddocks.problems, ...groups.problems],
-    leftOut: [...paddocks.leftOut, ...groups.leftOut].map(({ cell }) => cell),
+    notes: { paddocks: paddocks.notes, groups: groups.notes },
   };
 }
 

@@ -1,7 +1,7 @@
 /** Changes to a proposed list: another column for a field, or another row of headings. */
 import type { Selection, TabContent } from '../../../shared/contract';
-import { FIELD_QUANTITIES } from '../../../shared/lists/headings';
-import { LIST_UNITS, type ListUnit, unitOfText } from '../../../shared/lists/list-units';
+import { headingUnit } from '../../../shared/lists/heading-unit';
+import type { ListUnit } from '../../../shared/lists/list-units';
 import { matchHeading } from '../../../shared/lists/match-heading';
 import { missingFields } from '../../../shared/lists/missing-fields';
 import type { FoundList, GroupField, ListKind, PaddockField } from '../../../shared/lists/model';
@@ -17,7 +17,7 @@ export function withColumn(list: FoundList, field: Field, column: number | undef
   else {
     for (const [other, taken] of Object.entries(columns)) if (taken === column) delete columns[other];
     columns[field] = column;
-    const unit = unitOfHeading(headingText(list, column), field);
+    const unit = headingUnit(headingText(list, column), field);
     if (unit) units[field] = unit;
   }
   const missing = missingFields(list.kind, (name) => name in columns);
@@ -40,15 +40,6 @@ export function unusedHeadings(list: FoundList): readonly string[] {
   return list.headings
     .filter(({ column }) => !taken.includes(column) && joined(column))
     .map(({ text }) => text);
-}
-
-/** The unit a heading names in brackets or as its last word, where it fits the field. */
-function unitOfHeading(text: string, field: Field): ListUnit | undefined {
-  const known = matchHeading(text).find((match) => match.field === field)?.unit;
-  if (known) return known;
-  const bracket = /[([{]([^)\]}]*)[)\]}]/.exec(text)?.[1];
-  const unit = unitOfText(bracket ?? text.split(/\s+/).pop() ?? '');
-  return unit && LIST_UNITS[unit].quantity === FIELD_QUANTITIES[field] ? unit : undefined;
 }
 
 /** A list whose heading row the grower pointed at. Columns are taken where the words are known. */

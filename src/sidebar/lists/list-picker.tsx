@@ -9,6 +9,7 @@ import {
 import { Button } from '../parts/button';
 import { SelectField } from '../parts/field';
 import { headingText, unusedHeadings, withColumn } from './list-columns';
+import type { Lists } from './use-lists';
 
 export const KIND_WORDS: Readonly<Record<ListKind, { list: string; one: string; many: string }>> = {
   paddocks: { list: 'Paddock list', one: 'paddock', many: 'paddocks' },
@@ -17,11 +18,9 @@ export const KIND_WORDS: Readonly<Record<ListKind, { list: string; one: string; 
 
 interface Props {
   readonly kind: ListKind;
-  readonly found: readonly FoundList[];
-  readonly list: FoundList | undefined;
+  readonly lists: Lists;
   /** How many were read, in words, for example "10 paddocks, 6.4 ac". */
   readonly summary: string;
-  readonly onChange: (list: FoundList) => void;
   /** The grower points at the heading row in the sheet. */
   readonly onPoint: () => void;
 }
@@ -33,8 +32,10 @@ function Unused({ list }: { list: FoundList }) {
 }
 
 /** Which list is meant and which heading was taken for what; all of it can be changed. */
-export function ListPicker({ kind, found, list, summary, onChange, onPoint }: Props) {
+export function ListPicker({ kind, lists, summary, onPoint }: Props) {
   const words = KIND_WORDS[kind];
+  const found = lists.found[kind];
+  const list = lists.chosen[kind];
   return (
     <section aria-label={words.list}>
       <h3>{words.list}</h3>
@@ -52,7 +53,7 @@ export function ListPicker({ kind, found, list, summary, onChange, onPoint }: Pr
               options={found.map((other, i) => ({ value: String(i), text: placeWords(other) }))}
               onChange={(value) => {
                 const chosen = found[Number(value)];
-                if (chosen) onChange(chosen);
+                if (chosen) lists.choose(chosen);
               }}
             />
           )}
@@ -61,9 +62,14 @@ export function ListPicker({ kind, found, list, summary, onChange, onPoint }: Pr
             <strong>{summary}</strong>
           </p>
           <Unused list={list} />
+          {lists.notes[kind].map((note) => (
+            <p class="hint" key={note}>
+              {note}
+            </p>
+          ))}
           <details open={list.missing.length > 0}>
             <summary>Which heading stands for what</summary>
-            <Columns list={list} onChange={onChange} />
+            <Columns list={list} onChange={lists.choose} />
           </details>
         </>
       ) : (

@@ -33,14 +33,7 @@ export function ListsSection({ book, lists, units, onUnits }: Props) {
       lists.choose(listFromSelection(kind, selection, tab));
     });
   const picker = (kind: ListKind, summary: string) => (
-    <ListPicker
-      kind={kind}
-      found={lists.found[kind]}
-      list={lists.chosen[kind]}
-      summary={summary}
-      onChange={lists.choose}
-      onPoint={() => point(kind)}
-    />
+    <ListPicker kind={kind} lists={lists} summary={summary} onPoint={() => point(kind)} />
   );
   return (
     <>
@@ -49,7 +42,6 @@ export function ListsSection({ book, lists, units, onUnits }: Props) {
       {picker('paddocks', paddockWords(lists, units))}
       {picker('groups', groupWords(lists))}
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
-      {lists.leftOut.length > 0 && <p class="hint">Left out as totals: {lists.leftOut.join(', ')}.</p>}
       {lists.problems.length > 0 && <Problems lists={lists} />}
     </>
   );

@@ -30,10 +30,8 @@ export function OneList({ kind, lists, units }: Props) {
     <>
       <ListPicker
         kind={kind}
-        found={lists.found[kind]}
-        list={lists.chosen[kind]}
+        lists={lists}
         summary={kind === 'paddocks' ? paddockWords(lists, units) : groupWords(lists)}
-        onChange={lists.choose}
         onPoint={point}
       />
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}

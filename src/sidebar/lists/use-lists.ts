@@ -1,21 +1,23 @@
 import { useMemo, useState } from 'preact/hooks';
 import { findLists } from '../../../shared/lists/find-lists';
-import { missingFields } from '../../../shared/lists/missing-fields';
 import type {
   FoundList,
+  GroupField,
   GroupList,
   GrowerList,
   ListKind,
   ListProblem,
+  PaddockField,
   PaddockList,
   ReadGroup,
   ReadPaddock,
 } from '../../../shared/lists/model';
 import { readGroups } from '../../../shared/lists/read-groups';
-import { readPaddocks } from '../../../shared/lists/read-paddocks';
+import { type PaddocksRead, readPaddocks } from '../../../shared/lists/read-paddocks';
 import type { RotationSettings } from '../../../shared/table/model';
 import type { UnitSystem } from '../../../shared/units/units';
 import type { Book } from '../parts/use-book';
+import { withColumn } from './list-columns';
 
 export interface Lists {
   readonly found: Readonly<Record<ListKind, readonly FoundList[]>>;
@@ -25,8 +27,8 @@ export interface Lists {
   readonly groups: readonly ReadGroup[];
   /** Everything wrong in both lists, each with its cell. */
   readonly problems: readonly ListProblem[];
-  /** Rows passed over because they add up others. */
-  readonly leftOut: readonly string[];
+  /** What the grower should know about the reading of each list although nothing is wrong. */
+  readonly notes: Readonly<Record<ListKind, readonly string[]>>;
 }
 
 /** The lists that the table in the file was built from. */
@@ -48,10 +50,10 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
   const groupTab = tabOf(chosen.groups);
   const paddocks = paddockTab
     ? readPaddocks(paddockTab, chosen.paddocks as unknown as PaddockList, units)
-    : { paddocks: [], problems: [], leftOut: [] };
+    : { paddocks: [], ...NOTHING };
   const groups = groupTab
     ? readGroups(groupTab, chosen.groups as unknown as GroupList, units)
-    : { groups: [], problems: [], leftOut: [] };
+    : { groups: [], ...NOTHING };
   return {
     found,
     chosen,
@@ -59,8 +61,16 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
     paddocks: paddocks.paddocks,
     groups: groups.groups,
     problems: [...paddocks.problems, ...groups.problems],
-    leftOut: [...paddocks.leftOut, ...groups.leftOut].map(({ cell, text }) => `${cell} (“${text}”)`),
+    notes: { paddocks: notesOf(paddocks), groups: notesOf(groups) },
   };
+}
+
+const NOTHING = { problems: [], notes: [], leftOut: [] };
+
+function notesOf({ notes, leftOut }: Pick<PaddocksRead, 'notes' | 'leftOut'>): string[] {
+  if (leftOut.length === 0) return [...notes];
+  const rows = leftOut.map(({ cell, text }) => `${cell} (“${text}”)`);
+  return [`Left out as totals: ${rows.join(', ')}.`, ...notes];
 }
 
 function ofKind(lists: readonly FoundList[], kind: ListKind): FoundList[] {
@@ -71,11 +81,8 @@ function ofKind(lists: readonly FoundList[], kind: ListKind): FoundList[] {
 function recalled(found: readonly FoundList[], before: GrowerList | undefined): FoundList | undefined {
   const list = found.find(({ tab, headingRow }) => tab === before?.tab && headingRow === before.headingRow);
   if (!list || !before) return undefined;
-  const { columns, units } = before;
-  return {
-    ...list,
-    columns,
-    units,
-    missing: missingFields(list.kind, (field) => field in columns),
-  } as FoundList;
+  // Units come from the headings as they stand now, for they may have been put right since.
+  const bare = { ...list, columns: {}, units: {} } as unknown as FoundList;
+  const columns = Object.entries(before.columns) as [PaddockField | GroupField, number][];
+  return columns.reduce((built, [field, column]) => withColumn(built, field, column), bare);
 }
