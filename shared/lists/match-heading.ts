@@ -2,6 +2,7 @@ import { headingUnit, withoutBrackets } from './heading-unit';
 import { GROUP_WORDS, PADDOCK_WORDS } from './headings';
 import { type ListUnit, unitOfText } from './list-units';
 import type { GroupField, ListKind, PaddockField } from './model';
+import { meansOther } from './other-meanings';
 
 export interface HeadingMatch {
   readonly kind: ListKind;
@@ -46,7 +47,8 @@ function takeApart(text: string): { words: string; whole: string } {
   return { words: end !== ' ' && whole.endsWith(end) ? whole.slice(0, -end.length) : whole, whole };
 }
 
-function plainWords(text: string): string {
+/** Lower-case words without punctuation. */
+export function plainWords(text: string): string {
   return text
     .toLowerCase()
     .replace(/[^\p{L}\p{N}²]+/gu, ' ')
@@ -78,7 +80,7 @@ function bestField(kind: ListKind, words: string) {
       }
     }
   }
-  return best;
+  return best && !meansOther(best.field, words) ? best : undefined;
 }
 
 /** Short words ("to", "in", "no") say something only when they stand alone. */

@@ -2,8 +2,10 @@ import type { TabContent } from '../contract';
 import type { UnitSystem } from '../units/units';
 import { cellOnTab } from './cell-on-tab';
 import { rowKind } from './list-rows';
+import { plainWords } from './match-heading';
 import { missingFields } from './missing-fields';
 import { FIELD_LABELS, type GroupField, type GrowerList, type ListProblem, type PaddockField } from './model';
+import { isWeightOfAll } from './other-meanings';
 import { nameKey, type RowReader } from './read-list-cell';
 import { unitDoubts } from './unit-doubts';
 
@@ -28,7 +30,7 @@ export function readRows<Item extends { name: string }>(
   system: UnitSystem,
   readItem: (reader: RowReader) => Item | undefined,
 ): RowsRead<Item> {
-  const problems = missingColumns(list);
+  const problems = missingColumns(tab, list);
   const leftOut: LeftOut[] = [];
   const columns = Object.values(list.columns) as number[];
   const nameColumn = list.columns.name;
@@ -56,15 +58,24 @@ export function readRows<Item extends { name: string }>(
   return read;
 }
 
-function missingColumns(list: GrowerList): ListProblem[] {
+function missingColumns(tab: TabContent, list: GrowerList): ListProblem[] {
   const columns: Partial<Record<PaddockField | GroupField, number>> = list.columns;
   const first = Math.min(...Object.values(columns), Infinity);
   const cell = cellOnTab(list.tab, list.headingRow, Number.isFinite(first) ? first : 1);
   return missingFields(list.kind, (field) => field in columns).map((field) => {
     const orSides = field === 'area' ? ' (or one for width and one for length)' : '';
-    const sentence = `${cell}: the ${list.kind === 'paddocks' ? 'paddock' : 'group'} list must have a column for ${FIELD_LABELS[field]}${orSides}; none was found`;
+    const sentence = `${cell}: the ${list.kind === 'paddocks' ? 'paddock' : 'group'} list must have a column for ${FIELD_LABELS[field]}${orSides}; none was found${field === 'weight' ? weightOfAll(tab, list) : ''}`;
     return { cell, sentence };
   });
+}
+
+/** Says why "Total weight" was not taken, where it stands in the row of headings. */
+function weightOfAll(tab: TabContent, { headingRow }: GrowerList): string {
+  const cells = tab.values[headingRow - 1] ?? [];
+  const column = cells.findIndex((cell) => typeof cell === 'string' && isWeightOfAll(plainWords(cell)));
+  if (column < 0) return '';
+  const text = JSON.stringify(String(cells[column]).trim());
+  return ` (${text} in ${cellOnTab(tab.name, headingRow, column + 1)} is the weight of all pigs together; that of one pig is needed)`;
 }
 
 function noItems(list: GrowerList, nameColumn: number): ListProblem {
