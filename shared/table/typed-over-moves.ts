@@ -1,9 +1,12 @@
 /** Values in the rotation table where the builder wrote a formula: what the grower meant must not go unseen. */
+
+import { formulaShape } from '../block/formula-shape';
 import type { WireCell } from '../contract';
 import { cellOnTab } from '../lists/cell-on-tab';
 import type { PlanRules } from '../plan/model';
 import { COLUMNS, type ColumnKey } from './columns';
 import { cellWords } from './kept-lines';
+import { knownShapes } from './known-shapes';
 import type { Reading } from './read-rotation';
 
 /** Formulas in every move, past or to come. */
@@ -35,7 +38,7 @@ const TO_COME: readonly ColumnKey[] = [
   'lastUsed',
 ];
 
-/** Adds a problem for each column whose formulas were typed over in moves (`rows`, from 0 within the block). */
+/** Adds a problem for each column whose formulas were typed over, by a value or another formula, in moves (`rows`, from 0 within the block). */
 export function tellTypedOver(
   reading: Reading,
   rows: readonly number[],
@@ -46,12 +49,15 @@ export function tellTypedOver(
   for (const key of [...ALWAYS, ...restDue, ...SPILLED]) {
     const column = reading.columns.get(key);
     if (column === undefined || (SPILLED.includes(key) && isSpilling(reading, column))) continue;
-    const [first, ...more] = rows.filter((r) => isValue(reading, r, column));
+    const [first, ...more] = rows.filter(
+      (r) => isValue(reading, r, column) || isForeign(reading, rows, r, key),
+    );
     if (first === undefined) continue;
     const { info } = reading.block;
     const cell = cellOnTab(info.tab, info.row + first, info.column + column);
     const others = more.length === 0 ? '' : ` (and ${more.length} more in the column)`;
-    const got = cellWords(reading.block.values[first]![column]!);
+    const formula = reading.block.formulas[first]![column]!;
+    const got = formula === '' ? cellWords(reading.block.values[first]![column]!) : formula;
     const sentence = `${cell}: ${labelOf(key)} must be left to its formula, got "${got}" typed over it${others}. ${adviceFor(key)}`;
     reading.problems.push({ cell, sentence });
   }
@@ -65,19 +71,26 @@ export function typedOverLookups(reading: Reading, r: number): string[] {
     return column === undefined ? [] : [{ key, column }];
   });
   if (at.every(({ column }) => block.formulas[r]![column] === '')) return [];
+  const rows = Array.from({ length: endRow - headingRow - 1 }, (_, i) => headingRow + 1 + i);
   return at.flatMap(({ key, column }) => {
-    if (!isValue(reading, r, column)) return [];
-    const rows = block.formulas.slice(headingRow + 1, endRow);
-    const isFormulaElsewhere = rows.some((row) => row[column] !== '');
-    return isFormulaElsewhere
-      ? [`${labelOf(key).toLowerCase()} ${cellWords(block.values[r]![column]!)}`]
-      : [];
+    const isTyped = isValue(reading, r, column) && rows.some((row) => block.formulas[row]![column] !== '');
+    if (!isTyped && !isForeign(reading, rows, r, key)) return [];
+    const words = block.formulas[r]![column] || cellWords(block.values[r]![column]!);
+    return [`${labelOf(key).toLowerCase()} ${words}`];
   });
 }
 
 function isValue({ block }: Reading, r: number, column: number): boolean {
   const value: WireCell = block.values[r]![column]!;
   return block.formulas[r]![column] === '' && cellWords(value) !== '';
+}
+
+/** A formula unlike ours, where others in the column are like ours: a program may have rewritten all of them. */
+function isForeign(reading: Reading, rows: readonly number[], r: number, key: ColumnKey): boolean {
+  const known = knownShapes(key);
+  const formulaAt = (row: number): string => reading.block.formulas[row]![reading.columns.get(key)!]!;
+  if (!known || formulaAt(r) === '' || known.has(formulaShape(formulaAt(r)))) return false;
+  return rows.some((row) => known.has(formulaShape(formulaAt(row))));
 }
 
 function isSpilling({ block, headingRow }: Reading, column: number): boolean {

@@ -1,8 +1,8 @@
 import { cellA1 } from '../block/a1';
+import { formulaShape } from '../block/formula-shape';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell, WireCell } from '../contract';
 import { plainNumber } from '../refusals';
-import { formulaShape } from './formula-shape';
 import { rowsAgain } from './rows-again';
 
 type Cells = readonly (readonly BlockCell[])[];

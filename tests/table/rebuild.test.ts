@@ -371,6 +371,10 @@ describe('rebuild', () => {
       `Rotation!${cellOf('Rest before (days)', 2)}: Rest before must be left to its formula, got "12" typed over it (and 1 more in the column). Write it under Note or in a column of your own, then clear the cell.`,
       `Rotation!${cellOf('Water (gal/day)', 0)}: Water must be left to its formula, got "9" typed over it. Write it under Note or in a column of your own, then clear the cell.`,
     ]);
+    farm.book.type('Rotation', cellOf('Out', 1), `=${cellOf('Planned in', 1)}+2`);
+    expect(readNow(farm).problems[0]!.sentence).toContain(
+      `Out must be left to its formula, got "=${cellOf('Planned in', 1)}+2" typed over it.`,
+    );
     // Cleared as the sentences ask, the table can be built anew, and its formulas stand again.
     const heads: [string, number][] = [
       ['Out', 1],
@@ -383,6 +387,7 @@ describe('rebuild', () => {
     farm.book.type('Rotation', 'A2', 'ask Bea before Sunday');
     farm.book.type('Rotation', cellOf('Planned in', 0), '2026-04-03');
     farm.book.type('Rotation', cellOf('Area (ac)', 1), '0.9');
+    farm.book.type('Rotation', cellOf('Head', 1), '=12-1');
     rebuild(farm, day('2026-03-20'));
     const after = readNow(farm);
     expect(after.rows.every((row) => row.typedOver.length === 0)).toBe(true);
@@ -390,7 +395,7 @@ describe('rebuild', () => {
     expect(after.keptLines).toEqual([
       'Row 2: ask Bea before Sunday',
       `Reds, ${reds[0]!.paddock} 2026-04-03: planned in 2026-04-03 typed over the formula, which stands again`,
-      expect.stringMatching(/^Reds, .*: area 0\.9 typed over the formula, which stands again$/),
+      expect.stringMatching(/^Reds, .*: head =12-1, area 0\.9 typed over the formula, which stands again$/),
     ]);
   });
 
