@@ -33,8 +33,8 @@ export function isRowOfList(candidate: HeadingRow, above: HeadingRow): boolean {
 
 const FEWEST_UNSURE = 3;
 
-function isAfterGap(row: number, { tab, columns }: HeadingRow): boolean {
-  return rowKind(tab, row - 1, Object.values(columns), columns.name ?? 0) !== 'item';
+function isAfterGap(row: number, list: HeadingRow): boolean {
+  return rowKind(list, row - 1) !== 'item';
 }
 
 /**
@@ -50,7 +50,7 @@ export function endsList(list: HeadingRow, below: HeadingRow): boolean {
   if (below.row <= list.row || !isHeadings || !isAfterGap(below.row, list)) return false;
   const rows = tab.values.slice(below.row).map((_, i) => below.row + 1 + i);
   return rows.every((row) => {
-    const isItem = rowKind(tab, row, own, columns.name ?? 0) === 'item';
+    const isItem = rowKind(list, row) === 'item';
     return !isItem || !isBlankCell(tab.values[row - 1]?.[(below.columns.name ?? 0) - 1]);
   });
 }

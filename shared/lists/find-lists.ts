@@ -188,7 +188,7 @@ function foundList(candidate: Candidate, all: readonly Candidate[], own: readonl
     ...below.map((other) => other.row),
     ...own.filter((b) => b.row > row && b.column <= right && b.column + b.columns > left).map((b) => b.row),
   ];
-  const rows = listRows(tab, row, Object.values(columns), columns.name!, Math.min(...stops, Infinity));
+  const rows = listRows(candidate, Math.min(...stops, Infinity));
   const list = { kind, tab: tab.name, headingRow: row, columns, units, ...rows } as unknown as GrowerList;
   return { ...list, headings: headingsNear(tab, row), missing, items: rows.items };
 }

@@ -1,4 +1,5 @@
 import type { TabContent, WireCell } from '../contract';
+import { addsUpColumn } from './adds-up';
 import { TOTAL_OF_WORDS, TOTAL_WORDS } from './headings';
 
 const TOTAL = new RegExp(`^(${TOTAL_WORDS.join('|')})([\\s-]+(${TOTAL_OF_WORDS.join('|')}))?[\\s:=.]*$`, 'i');
@@ -9,26 +10,43 @@ const LONGEST_NAME_OF_A_REMARK = 30;
 /** What a row below the headings is. */
 export type RowKind = 'item' | 'blank' | 'total';
 
+/** Where the headings of a list stand, and which column is which field. */
+export interface UnderHeadings {
+  readonly tab: TabContent;
+  readonly row: number;
+  readonly columns: Readonly<Partial<Record<string, number>>>;
+}
+
+/** Fields whose sums make their row a total; a mean rest or fence may well be typed for one paddock. */
+const SUMMED = ['area', 'head'];
+
 /**
- * Tells an item from a blank row and from a row that adds up the others: its name says so, or it has no name
- * but a total's label or a sum beside it.
+ * Tells an item from a blank row and from a row that adds up the others: its name says so, or its area or head is a
+ * sum of the cells above, or it has no name but a total's label or a sum beside it.
  */
-export function rowKind(
-  tab: TabContent,
-  row: number,
-  columns: readonly number[],
-  nameColumn: number,
-): RowKind {
+export function rowKind(list: UnderHeadings, row: number): RowKind {
+  const { tab } = list;
+  const columns = columnsOf(list);
   const cells = tab.values[row - 1] ?? [];
-  const name = cells[nameColumn - 1] ?? '';
+  const name = cells[nameColumnOf(list) - 1] ?? '';
   if (isTotalWord(name)) return 'total';
   const used = columns.filter((column) => !isBlankCell(cells[column - 1]));
   if (used.length === 0) return 'blank';
+  const summed = SUMMED.flatMap((field) => list.columns[field] ?? []);
+  if (summed.some((column) => addsUpColumn({ tab, row, column, headingRow: list.row }))) return 'total';
   if (!isBlankCell(name)) return 'item';
   const left = Math.max(1, Math.min(...columns) - 1);
   const labels = cells.slice(left - 1, Math.max(...columns));
   const sums = used.some((column) => ADDS_UP.test(tab.formulas[row - 1]?.[column - 1] ?? ''));
   return sums || labels.some(isTotalWord) ? 'total' : 'item';
+}
+
+function columnsOf({ columns }: UnderHeadings): number[] {
+  return Object.values(columns).filter((column) => column !== undefined);
+}
+
+function nameColumnOf({ columns }: UnderHeadings): number {
+  return columns.name ?? 0;
 }
 
 function isTotalWord(cell: WireCell | undefined): boolean {
@@ -45,22 +63,21 @@ export function isBlankCell(cell: WireCell | undefined): boolean {
  * Titles of the next list and remarks under this one, a lone text after a gap, are left out.
  */
 export function listRows(
-  tab: TabContent,
-  headingRow: number,
-  columns: readonly number[],
-  nameColumn: number,
+  list: UnderHeadings,
   stop: number,
 ): { firstRow: number; lastRow: number; items: number } {
+  const { tab, row: headingRow } = list;
   const end = Math.min(stop - 1, tab.values.length);
   const kinds = new Map<number, RowKind>();
-  for (let row = headingRow + 1; row <= end; row++) kinds.set(row, rowKind(tab, row, columns, nameColumn));
+  for (let row = headingRow + 1; row <= end; row++) kinds.set(row, rowKind(list, row));
   const isNextTitle = stop <= tab.values.length;
   let lastRow = end;
   while (lastRow > headingRow) {
     const kind = kinds.get(lastRow);
     const afterGap = kinds.get(lastRow - 1) !== 'item';
-    const lone = kind === 'item' && isLone(tab, lastRow, columns);
-    const title = lone && afterGap && (isNextTitle || isRemark(tab.values[lastRow - 1]?.[nameColumn - 1]));
+    const lone = kind === 'item' && isLone(list, lastRow);
+    const name = tab.values[lastRow - 1]?.[nameColumnOf(list) - 1];
+    const title = lone && afterGap && (isNextTitle || isRemark(name));
     if (kind === 'total' || (kind === 'item' && !title)) break;
     lastRow -= 1;
   }
@@ -68,8 +85,9 @@ export function listRows(
   return { firstRow: headingRow + 1, lastRow, items };
 }
 
-function isLone(tab: TabContent, row: number, columns: readonly number[]): boolean {
-  return columns.filter((column) => !isBlankCell(tab.values[row - 1]?.[column - 1])).length === 1;
+function isLone(list: UnderHeadings, row: number): boolean {
+  const cells = list.tab.values[row - 1] ?? [];
+  return columnsOf(list).filter((column) => !isBlankCell(cells[column - 1])).length === 1;
 }
 
 function isRemark(cell: WireCell | undefined): boolean {

@@ -32,7 +32,6 @@ export function readRows<Item extends { name: string }>(
 ): RowsRead<Item> {
   const problems = missingColumns(tab, list);
   const leftOut: LeftOut[] = [];
-  const columns = Object.values(list.columns) as number[];
   const nameColumn = list.columns.name;
   const { notes, ...doubts } = unitDoubts(tab, list, system);
   const items: Item[] = [];
@@ -41,7 +40,7 @@ export function readRows<Item extends { name: string }>(
   if (problems.length > 0 || nameColumn === undefined) return read;
   problems.push(...doubts.problems);
   for (let row = list.firstRow; row <= Math.min(list.lastRow, tab.values.length); row++) {
-    const kind = rowKind(tab, row, columns, nameColumn);
+    const kind = rowKind({ tab, row: list.headingRow, columns: list.columns }, row);
     if (kind === 'total') {
       const cell = tab.values[row - 1]?.[nameColumn - 1];
       leftOut.push({ cell: cellOnTab(tab.name, row, nameColumn), text: String(cell ?? '') });
