@@ -26,8 +26,14 @@ export interface GroupsRead {
 }
 
 /** Reads the grower's group list. All problems come at once, each with its cell; write nothing if there are any. */
-export function readGroups(tab: TabContent, list: GroupList, system: UnitSystem): GroupsRead {
-  const { items, problems, notes, leftOut } = readRows(tab, list, system, readGroup);
+export function readGroups(
+  tab: TabContent,
+  list: GroupList,
+  system: UnitSystem,
+  /** Whether the spreadsheet's locale writes a decimal comma. */
+  comma: boolean,
+): GroupsRead {
+  const { items, problems, notes, leftOut } = readRows(tab, list, { system, comma }, readGroup);
   return { groups: items, problems, notes, leftOut };
 }
 
@@ -69,7 +75,7 @@ function readEnd(reader: RowReader): { until: Day | undefined; untilWeightKg: nu
     ? readAmount(reader, 'untilWeight', { above: 0 })
     : undefined;
   if (!given || until !== undefined) return { until, untilWeightKg: ownWeight };
-  if (!isAmount(cell, 'until')) {
+  if (!isAmount(reader, 'until')) {
     refuse(reader, 'until', 'be a date or a weight');
     return { until, untilWeightKg: ownWeight };
   }

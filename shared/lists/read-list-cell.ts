@@ -6,7 +6,7 @@ import type { UnitSystem } from '../units/units';
 import { cellOnTab } from './cell-on-tab';
 import { FIELD_QUANTITIES } from './headings';
 import { isBlankCell } from './list-rows';
-import { farmUnit, LIST_UNITS, type ListQuantity, type ListUnit, unitOfText } from './list-units';
+import { farmUnit, LIST_UNITS, type ListQuantity, type ListUnit } from './list-units';
 import {
   type CellPlace,
   FIELD_LABELS,
@@ -15,6 +15,7 @@ import {
   type ListProblem,
   type PaddockField,
 } from './model';
+import { type TextNumber, textNumber } from './text-number';
 
 export type ListField = PaddockField | GroupField;
 
@@ -24,6 +25,8 @@ export interface RowReader {
   readonly list: ListOf<string>;
   readonly row: number;
   readonly system: UnitSystem;
+  /** Whether people of the spreadsheet's locale write 1,5 where others write 1.5. */
+  readonly comma: boolean;
   readonly problems: ListProblem[];
 }
 
@@ -33,7 +36,6 @@ export interface NumberLimits {
   readonly whole?: true;
 }
 
-const NUMBER_AND_UNIT = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(\D.*)?$/i;
 /**
  * Texts that spreadsheets show instead of a value or while calculating. A closed list, because a paddock may well be
  * called "#1!" or "#value".
@@ -93,8 +95,11 @@ export function nameKey(name: string): string {
 export function readAmount(reader: RowReader, field: ListField, limits: NumberLimits): number | undefined {
   const quantity = FIELD_QUANTITIES[field];
   const own = quantity && unitOfColumn(reader, field, quantity);
-  const typed = numberIn(cellOf(reader, field), quantity);
-  if (!typed) return refuse(reader, field, own ? `be a number (${own})` : 'be a number');
+  const typed = numberIn(reader, field);
+  const behind = own ? ` (${own})` : '';
+  if (!typed) return refuse(reader, field, `be a number${behind}`);
+  if ('either' in typed)
+    return refuse(reader, field, `be typed as a number${behind}: write ${typed.either.join(' or ')}`);
   const unit = typed.unit ?? own;
   const broken = brokenLimit(typed.value, limits, unit);
   if (broken) return refuse(reader, field, broken, plainNumber(typed.value));
@@ -107,17 +112,13 @@ function unitOfColumn({ list, system }: RowReader, field: ListField, quantity: L
   return unit && LIST_UNITS[unit].quantity === quantity ? unit : farmUnit(quantity, system);
 }
 
-function numberIn(
-  cell: WireCell,
-  quantity: ListQuantity | undefined,
-): { value: number; unit: ListUnit | undefined } | undefined {
+/** The number in a cell; undefined: none, or with a unit of something else. */
+function numberIn(reader: RowReader, field: ListField): TextNumber | undefined {
+  const cell = cellOf(reader, field);
   if (typeof cell === 'number') return { value: cell, unit: undefined };
-  const parts = typeof cell === 'string' ? NUMBER_AND_UNIT.exec(cell.trim()) : null;
-  if (!parts) return undefined;
-  const value = Number(parts[1]);
-  if (parts[2] === undefined) return { value, unit: undefined };
-  const unit = unitOfText(parts[2], true);
-  return unit && LIST_UNITS[unit].quantity === quantity ? { value, unit } : undefined;
+  const typed = typeof cell === 'string' ? textNumber(cell, reader.comma) : undefined;
+  if (!typed || 'either' in typed) return typed;
+  return !typed.unit || LIST_UNITS[typed.unit].quantity === FIELD_QUANTITIES[field] ? typed : undefined;
 }
 
 /** Limits are 0 or counts, so they are the same number in every unit. */
@@ -141,6 +142,6 @@ export function dayIn(cell: WireCell): Day | undefined {
 }
 
 /** Whether a cell reads as an amount of a field, for cells that may be either date or weight. */
-export function isAmount(cell: WireCell, field: ListField): boolean {
-  return numberIn(cell, FIELD_QUANTITIES[field]) !== undefined;
+export function isAmount(reader: RowReader, field: ListField): boolean {
+  return numberIn(reader, field) !== undefined;
 }

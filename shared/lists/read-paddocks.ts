@@ -15,8 +15,14 @@ export interface PaddocksRead {
 }
 
 /** Reads the grower's paddock list. All problems come at once, each with its cell; write nothing if there are any. */
-export function readPaddocks(tab: TabContent, list: PaddockList, system: UnitSystem): PaddocksRead {
-  const { items, readers, ...told } = readRows(tab, list, system, readPaddock);
+export function readPaddocks(
+  tab: TabContent,
+  list: PaddockList,
+  system: UnitSystem,
+  /** Whether the spreadsheet's locale writes a decimal comma. */
+  comma: boolean,
+): PaddocksRead {
+  const { items, readers, ...told } = readRows(tab, list, { system, comma }, readPaddock);
   const adjoins = readAdjoining(items, readers);
   const paddocks = items.map((paddock, i) => (adjoins[i] ? { ...paddock, adjoins: adjoins[i] } : paddock));
   return { paddocks, ...told };

@@ -1,5 +1,4 @@
 import type { TabContent } from '../contract';
-import type { UnitSystem } from '../units/units';
 import { cellOnTab } from './cell-on-tab';
 import { rowKind } from './list-rows';
 import { plainWords } from './match-heading';
@@ -27,7 +26,7 @@ interface RowsRead<Item> {
 export function readRows<Item extends { name: string }>(
   tab: TabContent,
   list: GrowerList,
-  system: UnitSystem,
+  { system, comma }: Pick<RowReader, 'system' | 'comma'>,
   readItem: (reader: RowReader) => Item | undefined,
 ): RowsRead<Item> {
   const problems = missingColumns(tab, list);
@@ -46,7 +45,7 @@ export function readRows<Item extends { name: string }>(
       leftOut.push({ cell: cellOnTab(tab.name, row, nameColumn), text: String(cell ?? '') });
     }
     if (kind !== 'item') continue;
-    const reader: RowReader = { tab, list, row, system, problems };
+    const reader: RowReader = { tab, list, row, system, comma, problems };
     const item = readItem(reader);
     if (!item) continue;
     items.push(item);

@@ -90,7 +90,13 @@ function materials(workbook: Workbook, units: UnitSystem): Block {
   const { chosen, paddocks } = readLists(book, units);
   const list = chosen.paddocks as unknown as PaddockList;
   const tab = book.tabs.find(({ name }) => name === list.tab)!;
-  const { paddocks: laid, problems } = laidPaddocks(tab, list, paddocks, units, SHAPE);
+  const { paddocks: laid, problems } = laidPaddocks(
+    tab,
+    list,
+    paddocks,
+    { system: units, comma: false },
+    SHAPE,
+  );
   if (problems.length > 0) throw new Error(JSON.stringify(problems));
   return materialsBlock(
     {

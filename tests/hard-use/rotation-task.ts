@@ -78,14 +78,15 @@ export function readLists(book: Book, units: UnitSystem): Lists {
   const found = { paddocks: ofKind('paddocks'), groups: ofKind('groups') };
   const chosen = { paddocks: found.paddocks[0], groups: found.groups[0] };
   const tabOf = (list: FoundList | undefined) => book.tabs.find(({ name }) => name === list?.tab);
+  const comma = decimalComma(book.overview.locale);
   const none = { problems: [], notes: [], leftOut: [] };
   const paddockTab = tabOf(chosen.paddocks);
   const groupTab = tabOf(chosen.groups);
   const paddocks = paddockTab
-    ? readPaddocks(paddockTab, chosen.paddocks as unknown as PaddockList, units)
+    ? readPaddocks(paddockTab, chosen.paddocks as unknown as PaddockList, units, comma)
     : { paddocks: [], ...none };
   const groups = groupTab
-    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units)
+    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units, comma)
     : { groups: [], ...none };
   return {
     found,

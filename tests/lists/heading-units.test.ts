@@ -24,7 +24,7 @@ function paddock(heading: string, cell: WireCell, system: UnitSystem = 'metric',
     ['North', cell, ...cells],
   ]);
   const [list] = findLists([tab]) as unknown as PaddockList[];
-  return readPaddocks(tab, list!, system);
+  return readPaddocks(tab, list!, system, false);
 }
 
 function group(heading: string, cell: WireCell, system: UnitSystem = 'metric') {
@@ -33,7 +33,7 @@ function group(heading: string, cell: WireCell, system: UnitSystem = 'metric') {
     ['Reds', 10, 30, { d: '2026-04-20' }, cell],
   ]);
   const [list] = findLists([tab]) as unknown as GroupList[];
-  return readGroups(tab, list!, system);
+  return readGroups(tab, list!, system, false);
 }
 
 describe('units that are read', () => {

@@ -39,7 +39,7 @@ describe('findLists', () => {
     const list = one(findLists([tab]), 'paddocks');
     expect(list.columns).toEqual({ name: 1, area: 2, lastUsed: 3, restDays: 4, adjoining: 5 });
     expect(list.units).toEqual({ area: 'ac', restDays: 'weeks' });
-    const { paddocks, problems } = readPaddocks(tab, list, 'metric');
+    const { paddocks, problems } = readPaddocks(tab, list, 'metric', false);
     expect(problems).toEqual([]);
     // 0.5 acre of 4046.8564224 m² (definition); 5 weeks are 35 days.
     expect(paddocks[0]).toMatchObject({
@@ -89,7 +89,7 @@ describe('findLists', () => {
       ['paddocks', 11, 0],
     ]);
     const [groups, first, second] = found as unknown as [GroupList, PaddockList, PaddockList];
-    const read = readPaddocks(tab, first, 'metric');
+    const read = readPaddocks(tab, first, 'metric', false);
     expect(read.problems).toEqual([]);
     expect(read.paddocks.map((p) => [p.name, p.areaSquareMeters])).toEqual([
       ['Oak', 2000],
@@ -97,8 +97,10 @@ describe('findLists', () => {
     ]);
     expect(read.leftOut).toEqual([{ cell: 'Farm!B8', text: 'Total' }]);
     expect(read.paddocks[1]!.openFrom).toBe(dayFromIso('2026-07-01'));
-    expect(readPaddocks(tab, second, 'metric').paddocks.map((p) => p.areaSquareMeters)).toEqual([4000]);
-    const pigs = readGroups(tab, groups, 'metric');
+    expect(readPaddocks(tab, second, 'metric', false).paddocks.map((p) => p.areaSquareMeters)).toEqual([
+      4000,
+    ]);
+    const pigs = readGroups(tab, groups, 'metric', false);
     expect(pigs.problems).toEqual([]);
     expect(pigs.groups.map((g) => [g.name, g.head, g.weightKg])).toEqual([
       ['Reds', 12, 40],
@@ -137,7 +139,7 @@ describe('findLists', () => {
     ]);
     const list = one(findLists([tab]), 'paddocks');
     expect(list.missing).toEqual(['area']);
-    expect(readPaddocks(tab, list, 'US').problems.map((p) => p.sentence)).toEqual([
+    expect(readPaddocks(tab, list, 'US', false).problems.map((p) => p.sentence)).toEqual([
       'T!A1: the paddock list must have a column for area (or one for width and one for length); none was found',
     ]);
   });
@@ -154,7 +156,7 @@ describe('reading with problems', () => {
       ['West', ' 0.5 ', '2026-02-30', '2026-03-01', '', -1],
     ]);
     const list = one(findLists([tab]), 'paddocks');
-    const { problems } = readPaddocks(tab, list, 'US');
+    const { problems } = readPaddocks(tab, list, 'US', false);
     const sentences = problems.map((p) => p.sentence);
     for (const problem of problems) expect(problem.sentence.startsWith(`${problem.cell}: `)).toBe(true);
     expect(sentences).toEqual([
@@ -176,7 +178,7 @@ describe('reading with problems', () => {
       ['South, by the creek', 1, ''],
       [' NORTH', 1, 3],
     ]);
-    const { problems } = readPaddocks(tab, one(findLists([tab]), 'paddocks'), 'US');
+    const { problems } = readPaddocks(tab, one(findLists([tab]), 'paddocks'), 'US', false);
     expect(problems.map((p) => p.sentence)).toEqual([
       'P!A4: name must differ from P!A2, got " NORTH" in both',
       'P!C2: adjoining paddocks must be names in the paddock list, got "Nowhere"',
@@ -192,7 +194,7 @@ describe('reading with problems', () => {
       ['Zero', 0, 60, d('2026-04-01'), 'autumn', ''],
       ['Half', 1.5, 0, '', 200, ''],
     ]);
-    const { groups, problems } = readGroups(tab, one(findLists([tab]), 'groups'), 'US');
+    const { groups, problems } = readGroups(tab, one(findLists([tab]), 'groups'), 'US', false);
     expect(groups.map((g) => g.name)).toEqual(['=1+1', '🐖 "Reds"\nold']);
     // 250 lb × 0.45359237 kg (definition)
     expect(groups[0]!.untilWeightKg).toBeCloseTo(113.3980925, 9);

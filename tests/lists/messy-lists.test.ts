@@ -254,7 +254,7 @@ describe('messy lists', () => {
           const pigs = found.find((one) => one.kind === 'groups') as GroupList | undefined;
           expect(list && pigs, 'both lists are found').toBeTruthy();
           const tabOf = (wanted: string): TabContent => tabs.find((tab) => tab.name === wanted)!;
-          const read = readPaddocks(tabOf(list!.tab), list!, 'US');
+          const read = readPaddocks(tabOf(list!.tab), list!, 'US', false);
           expect(read.problems).toEqual([]);
           expect(
             read.paddocks.map(({ name: n, areaSquareMeters, lastUsed, restDays }) => ({
@@ -264,7 +264,7 @@ describe('messy lists', () => {
               restDays,
             })),
           ).toEqual(paddocks.expected);
-          const readPigs = readGroups(tabOf(pigs!.tab), pigs!, 'US');
+          const readPigs = readGroups(tabOf(pigs!.tab), pigs!, 'US', false);
           expect(readPigs.problems).toEqual([]);
           expect(
             readPigs.groups.map(({ name: n, head, weightKg, weighedOn, from }) => ({
@@ -311,7 +311,9 @@ describe('messy lists', () => {
         const tab = { name: 'T', values, formulas: values.map((row) => row.map(() => '')) };
         for (const list of findLists([tab])) {
           const { problems } =
-            list.kind === 'paddocks' ? readPaddocks(tab, list, 'US') : readGroups(tab, list, 'US');
+            list.kind === 'paddocks'
+              ? readPaddocks(tab, list, 'US', false)
+              : readGroups(tab, list, 'US', false);
           for (const problem of problems) {
             expect(problem.cell).toMatch(/^T![A-H]\d+$/);
             expect(problem.sentence.startsWith(`${problem.cell}: `)).toBe(true);

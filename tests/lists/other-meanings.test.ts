@@ -30,7 +30,7 @@ describe('the weight of all pigs together', () => {
     (heading) => {
       const { tab, list } = groups(heading);
       expect(list.missing).toEqual(['weight']);
-      const read = readGroups(tab, list as unknown as GroupList, 'metric');
+      const read = readGroups(tab, list as unknown as GroupList, 'metric', false);
       expect(read.groups).toEqual([]);
       expect(read.problems.map(({ sentence }) => sentence)).toEqual([
         `Pigs!A1: the group list must have a column for weight; none was found ("${heading}" in Pigs!C1 is the weight of all pigs together; that of one pig is needed)`,
@@ -45,7 +45,7 @@ describe('the weight of all pigs together', () => {
 
   it('does no harm beside the weight of one pig', () => {
     const { tab, list } = groups('Total weight', [['Weight (kg)', 30]]);
-    const read = readGroups(tab, list as unknown as GroupList, 'metric');
+    const read = readGroups(tab, list as unknown as GroupList, 'metric', false);
     expect(read.problems).toEqual([]);
     expect(read.groups.map(({ weightKg }) => weightKg)).toEqual([30]);
   });

@@ -28,7 +28,7 @@ function land(last: Cell[], tabName = 'My land') {
     last,
   ]);
   const list = findLists([tab]).find(({ kind }) => kind === 'paddocks') as unknown as PaddockList;
-  const { paddocks, problems, leftOut } = readPaddocks(tab, list, 'metric');
+  const { paddocks, problems, leftOut } = readPaddocks(tab, list, 'metric', false);
   expect(problems).toEqual([]);
   return { names: paddocks.map(({ name }) => name), leftOut };
 }
@@ -61,7 +61,7 @@ describe('a row whose area adds up the rows above', () => {
       ['North', 1],
       ['South', 2],
     ]);
-    const read = readPaddocks(tab, findLists([tab])[0] as unknown as PaddockList, 'metric');
+    const read = readPaddocks(tab, findLists([tab])[0] as unknown as PaddockList, 'metric', false);
     expect(read.paddocks.map(({ name }) => name)).toEqual(['North', 'South']);
     expect(read.leftOut.map(({ text }) => text)).toEqual(['Summe']);
   });
@@ -74,7 +74,7 @@ describe('a row whose area adds up the rows above', () => {
       ['Blacks', 8, 40, weighed],
       ['Insgesamt', [18, '=SUM(B2:B3)'], [35, '=AVERAGE(C2:C3)'], ''],
     ]);
-    const read = readGroups(tab, findLists([tab])[0] as unknown as GroupList, 'metric');
+    const read = readGroups(tab, findLists([tab])[0] as unknown as GroupList, 'metric', false);
     expect(read.problems).toEqual([]);
     expect(read.groups.map(({ name }) => name)).toEqual(['Reds', 'Blacks']);
     expect(read.leftOut).toEqual([{ cell: 'Pigs!A4', text: 'Insgesamt' }]);
@@ -113,7 +113,7 @@ describe('a row whose area is worked out otherwise is an item', () => {
       ['North', [3, '=SUM(B2:B3)']],
       ['South', [3, '=B4']],
     ]);
-    const read = readPaddocks(tab, findLists([tab])[0] as unknown as PaddockList, 'metric');
+    const read = readPaddocks(tab, findLists([tab])[0] as unknown as PaddockList, 'metric', false);
     expect(read.paddocks.map(({ name }) => name)).toEqual(['North', 'South']);
   });
 });

@@ -57,8 +57,8 @@ export function readFarm(
   const paddockList = found.find((list) => list.kind === 'paddocks') as PaddockList;
   const groupList = found.find((list) => list.kind === 'groups') as GroupList;
   const tabOf = (name: string): TabContent => contents.find((tab) => tab.name === name)!;
-  const paddocks = readPaddocks(tabOf(paddockList.tab), paddockList, system);
-  const groups = readGroups(tabOf(groupList.tab), groupList, system);
+  const paddocks = readPaddocks(tabOf(paddockList.tab), paddockList, system, false);
+  const groups = readGroups(tabOf(groupList.tab), groupList, system, false);
   const problems = [...paddocks.problems, ...groups.problems];
   if (problems.length > 0) throw new Error(problems.map((problem) => problem.sentence).join('\n'));
   return {

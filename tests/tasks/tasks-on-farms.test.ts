@@ -108,9 +108,15 @@ async function openFarm({ sample, tabs }: Farm): Promise<Opened> {
 
 function materialsPlan({ paddockTab, paddockList }: Opened, units: UnitSystem): MaterialsPlan {
   const settings = startSettings(MATERIALS_SETTINGS, units);
-  const read = readPaddocks(paddockTab, paddockList, units);
+  const read = readPaddocks(paddockTab, paddockList, units, false);
   expect(read.problems).toEqual([]);
-  const laid = laidPaddocks(paddockTab, paddockList, read.paddocks, units, settings.shape ?? 1);
+  const laid = laidPaddocks(
+    paddockTab,
+    paddockList,
+    read.paddocks,
+    { system: units, comma: false },
+    settings.shape ?? 1,
+  );
   expect(laid.problems).toEqual([]);
   return {
     layout: { kind: 'list', paddocks: laid.paddocks, touching: 'lengths' },
@@ -184,11 +190,11 @@ describe.each(FARMS)('$name', (farm) => {
 
 function budgetPlan(opened: Opened, units: UnitSystem): BudgetPlan {
   const { paddockTab, paddockList, groupTab, groupList } = opened;
-  const groups = readGroups(groupTab, groupList, units);
+  const groups = readGroups(groupTab, groupList, units, false);
   expect(groups.problems).toEqual([]);
   const [start = 0, end = 0] = ['2026-05-01', '2026-10-03'].map(dayFromIso);
   const settings = { ...startSettings(BUDGET_SETTINGS, units), limitN: 60 };
-  const all = plainStays(readPaddocks(paddockTab, paddockList, units).paddocks, groups.groups, {
+  const all = plainStays(readPaddocks(paddockTab, paddockList, units, false).paddocks, groups.groups, {
     start,
     end,
     daysOn: 6,

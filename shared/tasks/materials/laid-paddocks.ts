@@ -13,19 +13,20 @@ export interface LaidOut {
 
 /**
  * The paddocks of a list as things to fence: by width and length where the list has both, else by fence length,
- * else as a rectangle of the area, `shape` times as long as wide.
+ * else as a rectangle of the area, `shape` times as long as wide. `comma`: the spreadsheet's locale writes a decimal
+ * comma.
  */
 export function laidPaddocks(
   tab: TabContent,
   list: PaddockList,
   paddocks: readonly ReadPaddock[],
-  system: UnitSystem,
+  { system, comma }: { readonly system: UnitSystem; readonly comma: boolean },
   shape: number,
 ): LaidOut {
   const problems: ListProblem[] = [];
   const laid = paddocks.map((paddock): LaidPaddock => {
     const row = paddock.cells.name?.row ?? list.firstRow;
-    const reader: RowReader = { tab, list, row, system, problems };
+    const reader: RowReader = { tab, list, row, system, comma, problems };
     return {
       name: paddock.name,
       ...sidesOf(paddock, reader, shape),

@@ -16,6 +16,7 @@ import { readGroups } from '../../../shared/lists/read-groups';
 import { type PaddocksRead, readPaddocks } from '../../../shared/lists/read-paddocks';
 import type { RotationSettings } from '../../../shared/table/model';
 import type { UnitSystem } from '../../../shared/units/units';
+import { decimalComma } from '../numbers/decimal-comma';
 import type { Book } from '../parts/use-book';
 import { withColumn } from './list-columns';
 
@@ -46,13 +47,14 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
     groups: own.groups ?? recalled(found.groups, remembered.groups) ?? found.groups[0],
   };
   const tabOf = (list: FoundList | undefined) => book.tabs.find(({ name }) => name === list?.tab);
+  const comma = decimalComma(book.overview.locale);
   const paddockTab = tabOf(chosen.paddocks);
   const groupTab = tabOf(chosen.groups);
   const paddocks = paddockTab
-    ? readPaddocks(paddockTab, chosen.paddocks as unknown as PaddockList, units)
+    ? readPaddocks(paddockTab, chosen.paddocks as unknown as PaddockList, units, comma)
     : { paddocks: [], ...NOTHING };
   const groups = groupTab
-    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units)
+    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units, comma)
     : { groups: [], ...NOTHING };
   return {
     found,

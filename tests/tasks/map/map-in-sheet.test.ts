@@ -148,7 +148,7 @@ describe('the map block in a sheet', () => {
     const tabs = book.ask('readTabs', { tabs: ['Map'] }) as { data: TabContent[] };
     const lists = findLists(tabs.data, overview.data.blocks);
     expect(lists).toHaveLength(1);
-    const read = readPaddocks(tabs.data[0]!, lists[0] as unknown as PaddockList, 'US');
+    const read = readPaddocks(tabs.data[0]!, lists[0] as unknown as PaddockList, 'US', false);
     expect(read.problems).toEqual([]);
     expect(read.paddocks.map(({ name }) => name)).toEqual(map.paddocks.map(({ name }) => name));
     read.paddocks.forEach((paddock, i) => {

@@ -11,6 +11,7 @@ import { toInside, type UnitSystem } from '../../../../shared/units/units';
 import { type Lists, useLists } from '../../lists/use-lists';
 import { type SettingsState, useSettings } from '../../parts/settings-state';
 import type { Book } from '../../parts/use-book';
+import { useReset } from '../../parts/use-reset';
 
 export type LayoutKind = 'list' | 'grid' | 'field';
 export type FieldKey = 'fieldWidth' | 'fieldLength' | 'fieldPaddocks';
@@ -61,12 +62,14 @@ export function useLayout(book: Book, { units, comma, shape, standing }: Options
   const hadGrid = standing !== undefined && 'rows' in standing.grid.values;
   const [kind, setKind] = useState<LayoutKind>(hadGrid || !list ? 'grid' : 'list');
   const [touching, setTouching] = useState<Touching>(standing?.touching ?? 'lengths');
+  useReset(standing?.touching, () => standing?.touching && setTouching(standing.touching));
   const [cut, setCut] = useState<Cut>('strips');
   const grid = useSettings(GRID_SETTINGS, standing?.grid.values ?? {}, { units, comma });
   const field = useSettings(FIELD_SETTINGS, {}, { units, comma });
   const tab = book.tabs.find(({ name }) => name === list?.tab);
   const source = tab && list ? { tab, list: asPaddocks(list) } : undefined;
-  const laidOut = source && laidPaddocks(source.tab, source.list, lists.paddocks, units, shape);
+  const laidOut =
+    source && laidPaddocks(source.tab, source.list, lists.paddocks, { system: units, comma }, shape);
   const layout = layoutOf(kind, { grid, field, cut, touching, laidOut, lists, units });
   return { kind, setKind, lists, touching, setTouching, cut, setCut, grid, field, laidOut, source, layout };
 }

@@ -1,0 +1,113 @@
+/** Numbers that stand in the sheet as text, in places that write a decimal point and in places that write a comma. */
+import { describe, expect, it } from 'vitest';
+import type { TabContent, WireCell } from '../../shared/contract';
+import { findLists } from '../../shared/lists/find-lists';
+import type { GroupList, PaddockList } from '../../shared/lists/model';
+import { readGroups } from '../../shared/lists/read-groups';
+import { readPaddocks } from '../../shared/lists/read-paddocks';
+import { laidPaddocks } from '../../shared/tasks/materials/laid-paddocks';
+import type { UnitSystem } from '../../shared/units/units';
+import { decimalComma } from '../../src/sidebar/numbers/decimal-comma';
+
+function tabOf(values: WireCell[][]): TabContent {
+  return { name: 'Farm', values, formulas: values.map((row) => row.map(() => '')) };
+}
+
+/** What comes of an area typed as text, in the heading's or the farm's unit: square metres, or the refusal. */
+function area(text: string, heading: string, locale: string, system: UnitSystem) {
+  const tab = tabOf([
+    ['Paddock', heading],
+    ['North', text],
+  ]);
+  const [list] = findLists([tab]) as unknown as PaddockList[];
+  const { paddocks, problems } = readPaddocks(tab, list!, system, decimalComma(locale));
+  return paddocks[0]?.areaSquareMeters ?? problems.map(({ sentence }) => sentence).join();
+}
+
+/** Acre: 4046.8564224 m² (international yard, 1959). */
+const ACRE = 4046.8564224;
+
+describe('where people write a decimal comma', () => {
+  it.each([
+    ['0,5', 'Area', 'metric', 5000],
+    ['0,5', 'Area', 'US', 0.5 * ACRE],
+    ['0,125', 'Area (ha)', 'metric', 1250],
+    ['1,500', 'Area (ha)', 'metric', 15_000],
+    ['1,5 ha', 'Area', 'US', 15_000],
+    ['0.5', 'Area', 'metric', 5000],
+    ['0.125', 'Area', 'metric', 1250],
+    ['12.25', 'Area', 'US', 12.25 * ACRE],
+    ['1234', 'Area (m²)', 'metric', 1234],
+    ['12.3456', 'Area', 'metric', 123_456],
+  ] as const)('%s under %s, %s', (text, heading, system, squareMeters) => {
+    for (const locale of ['de_DE', 'fr_FR', 'es_ES'])
+      expect(area(text, heading, locale, system)).toBeCloseTo(squareMeters, 6);
+  });
+
+  it.each([
+    ['1.234', 'Area (m²)', 'metric', 'm²', '1234 or 1,234'],
+    ['2.000', 'Area (m²)', 'metric', 'm²', '2000 or 2,000'],
+    ['1.234', 'Area', 'US', 'ac', '1234 or 1,234'],
+    ['12.500 m²', 'Area', 'metric', 'ha', '12500 or 12,500'],
+  ] as const)('%s is not guessed', (text, heading, system, unit, either) => {
+    expect(area(text, heading, 'de_DE', system)).toBe(
+      `Farm!B2: area must be typed as a number (${unit}): write ${either}, got "${text}"`,
+    );
+  });
+
+  it.each(['1.234,5', '1.234.567', '1 500', "1'500", '1,2,3', ',', '1,5 lb'])('%s is refused', (text) => {
+    expect(area(text, 'Area (m²)', 'de_DE', 'metric')).toMatch(/^Farm!B2: area must be a number/);
+  });
+});
+
+describe('where people write a decimal point', () => {
+  it.each([
+    ['0.5', 'Area', 'US', 0.5 * ACRE],
+    ['0.5', 'Area', 'metric', 5000],
+    ['1.234', 'Area', 'metric', 12_340],
+    ['1.234 ac', 'Area', 'metric', 1.234 * ACRE],
+  ] as const)('%s under %s, %s', (text, heading, system, squareMeters) => {
+    for (const locale of ['en_US', 'en_GB'])
+      expect(area(text, heading, locale, system)).toBeCloseTo(squareMeters, 6);
+  });
+
+  it('1,500 is not guessed', () => {
+    expect(area('1,500', 'Area (sq ft)', 'en_US', 'US')).toBe(
+      'Farm!B2: area must be typed as a number (ft²): write 1500 or 1.500, got "1,500"',
+    );
+  });
+
+  it.each(['0,5', '1,5 ha', '1,234.5', '1,234,567'])('%s is refused', (text) => {
+    expect(area(text, 'Area (ha)', 'en_GB', 'metric')).toMatch(/^Farm!B2: area must be a number/);
+  });
+});
+
+describe('other fields of text', () => {
+  const tab = tabOf([
+    ['Group', 'Head', 'Weight (kg)', 'Weighed on', 'Until'],
+    ['Reds', '10', '32,5', '2026-04-20', '110,5'],
+    ['Blacks', '1.200', '32,5', '2026-04-20', '1.100'],
+  ]);
+  const list = findLists([tab])[0] as unknown as GroupList;
+
+  it('weights with a comma are read, weights and heads that may be thousands are not', () => {
+    const { groups, problems } = readGroups(tab, list, 'metric', true);
+    expect(groups).toMatchObject([{ weightKg: 32.5, untilWeightKg: 110.5 }]);
+    expect(problems.map(({ sentence }) => sentence)).toEqual([
+      'Farm!B3: head must be typed as a number: write 1200 or 1,200, got "1.200"',
+      'Farm!E3: until must be typed as a number (kg): write 1100 or 1,100, got "1.100"',
+    ]);
+  });
+
+  it('so are sides that are to be fenced', () => {
+    const land = tabOf([
+      ['Paddock', 'Width (m)', 'Length (m)'],
+      ['North', '20,5', '40,5'],
+    ]);
+    const paddocks = findLists([land])[0] as unknown as PaddockList;
+    const read = readPaddocks(land, paddocks, 'metric', true);
+    const laid = laidPaddocks(land, paddocks, read.paddocks, { system: 'metric', comma: true }, 1);
+    expect(laid.problems).toEqual([]);
+    expect(laid.paddocks).toMatchObject([{ widthMeters: 20.5, lengthMeters: 40.5 }]);
+  });
+});
