@@ -1,10 +1,13 @@
 import type { BlockContent } from '../block/read-block';
+import { changedMeanwhile } from './changed-meanwhile';
 import type { ComposedBlock } from './composed-block';
 import { keepFormulas } from './keep-formulas';
 import { lostCells } from './lost-cells';
 import { refuseTypedOver, typedOverCells } from './typed-over-cells';
 
 export interface OverOptions {
+  /** The block as the page read it, which what it writes rests on. */
+  readonly asRead?: BlockContent | undefined;
   /** What of the old block must not get lost, where that is less than everything typed. */
   readonly mustKeep?: ((old: BlockContent) => BlockContent) | undefined;
   /** Blocks that the same builder makes by other choices: their formulas in the old block are not the grower's. */
@@ -18,17 +21,29 @@ const MOST_NAMED = 8;
  * with the cells named, where something typed by hand would be lost.
  */
 export function blockOver(old: BlockContent, block: ComposedBlock, options: OverOptions = {}): ComposedBlock {
-  const { mustKeep = (content) => content, variants = [] } = options;
+  const { mustKeep = (content) => content, variants = [], asRead } = options;
   refuseTypedOver(old, typedOverCells(old, block.cells));
   const cells = keepFormulas(old, block.cells);
+  if (asRead) refuseChanged(changedMeanwhile(asRead, old, cells));
   const lost = lostCells(
     mustKeep(old),
     cells,
     variants.map((variant) => variant.cells),
   );
   if (lost.length === 0) return { ...block, cells };
-  const more = lost.length > MOST_NAMED ? ` and ${lost.length - MOST_NAMED} more` : '';
   throw new Error(
-    `These cells of the table were typed by hand and would be lost: ${lost.slice(0, MOST_NAMED).join(', ')}${more}. Move them outside the table first. Nothing was written.`,
+    `These cells of the table were typed by hand and would be lost: ${named(lost)}. Move them outside the table first. Nothing was written.`,
   );
+}
+
+function refuseChanged(cells: readonly string[]): void {
+  if (cells.length === 0) return;
+  throw new Error(
+    `These cells were changed in the sheet after the page had read it: ${named(cells)}. Press “Read the spreadsheet again” so that they count, look at the numbers and write once more. Nothing was written.`,
+  );
+}
+
+function named(cells: readonly string[]): string {
+  const more = cells.length > MOST_NAMED ? ` and ${cells.length - MOST_NAMED} more` : '';
+  return cells.slice(0, MOST_NAMED).join(', ') + more;
 }

@@ -1,4 +1,5 @@
 import type { BlockContent } from '../block/read-block';
+import type { WireCell } from '../contract';
 
 /** A part of a block that its builder writes throughout, by rows and columns counted from 0 in the block. */
 export interface OwnPart {
@@ -6,6 +7,8 @@ export interface OwnPart {
   /** Row after the last. */
   readonly endRow: number;
   readonly columns: (column: number) => boolean;
+  /** Which of its values are the builder's; absent: all. */
+  readonly isOurs?: (value: WireCell) => boolean;
 }
 
 /**
@@ -14,7 +17,13 @@ export interface OwnPart {
  */
 export function withoutOwn(old: BlockContent, parts: readonly OwnPart[]): BlockContent {
   const isOwn = (row: number, column: number): boolean =>
-    parts.some(({ firstRow, endRow, columns }) => row >= firstRow && row < endRow && columns(column));
+    parts.some(
+      ({ firstRow, endRow, columns, isOurs }) =>
+        row >= firstRow &&
+        row < endRow &&
+        columns(column) &&
+        (isOurs === undefined || isOurs(old.values[row]?.[column] ?? '')),
+    );
   const less = <Cell>(grid: readonly (readonly Cell[])[]) =>
     grid.map((row, r) => row.map((cell, c) => (isOwn(r, c) ? '' : cell)));
   return { ...old, values: less(old.values), formulas: less(old.formulas) };
@@ -41,4 +50,15 @@ export function ownTable(
     endRow: end === undefined ? old.values.length : rowOfLabel(old, end),
     columns: (column) => columns.has(column),
   };
+}
+
+/** The values under a heading of the table that has all of `headings`, to the end of the block. */
+export function valuesUnder(
+  old: BlockContent,
+  headings: readonly string[],
+  heading: string,
+): readonly WireCell[] {
+  const at = old.values.findIndex((row) => headings.every((one) => row.includes(one)));
+  const column = old.values[at]?.indexOf(heading) ?? -1;
+  return at < 0 ? [] : old.values.slice(at + 1).map((row) => row[column] ?? '');
 }

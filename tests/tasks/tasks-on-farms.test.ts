@@ -18,6 +18,7 @@ import { BUDGET_BLOCK, type BudgetPlan, budgetBlock } from '../../shared/tasks/b
 import { budgetMustKeep } from '../../shared/tasks/budget/budget-must-keep';
 import { BUDGET_SETTINGS } from '../../shared/tasks/budget/budget-settings';
 import { byPeriod } from '../../shared/tasks/budget/by-period';
+import { originOfLists, originOfRotation } from '../../shared/tasks/budget/origin-words';
 import { paddockLoads } from '../../shared/tasks/budget/paddock-loads';
 import { plainStays } from '../../shared/tasks/budget/plain-stays';
 import { readBudget } from '../../shared/tasks/budget/read-budget';
@@ -312,12 +313,19 @@ describe('the budget from a rotation table', () => {
       ...now,
       stays: now.stays.filter((stay) => stay.paddock !== paddock),
       source: {},
-      origin: 'Other.',
+      origin: originOfLists('7'),
     };
     expect(lostCells(budgetMustKeep(content), budgetBlock(fewer, new Map(), info).cells)).toEqual([
       `${cellBeside(content, paddock, 8)} (“soil test due”)`,
     ]);
     expectTypedOverRefused(book, info, paddock, again);
+    for (const cell of ['A1', 'A2', cellBeside(content, paddock, 0)]) {
+      const before = String(book.value('Budget', cell));
+      book.type('Budget', cell, 'my own words');
+      const typed = readFromSheet(book, info);
+      expect(() => blockOver(typed, again, { mustKeep: budgetMustKeep })).toThrow(`${cell} (“my own words”)`);
+      book.type('Budget', cell, before);
+    }
     const after = readFromSheet(
       book,
       writeInSheet(book, BUDGET_BLOCK, again, { at: 'own' }, content.expects),
@@ -402,7 +410,7 @@ function rotationPlan(book: Workbook, info: BlockInfo): BudgetPlan {
     units: 'metric',
     settings: { ...startSettings(BUDGET_SETTINGS, 'metric'), limitN: 5000 },
     source: links ? { rotation: links } : {},
-    origin: 'The rotation table.',
+    origin: originOfRotation('Rotation'),
     leftOut: [],
   };
 }

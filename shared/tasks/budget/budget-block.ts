@@ -9,6 +9,7 @@ import { addSettings, addUnits } from '../settings';
 import type { BudgetStay } from './budget-model';
 import { BUDGET_SETTINGS, type BudgetKey, type BudgetSettings } from './budget-settings';
 import { byPeriod } from './by-period';
+import { LOOK_OUT } from './origin-words';
 import type { StayColumns, StaySource } from './stay-columns';
 import { addStays } from './stay-rows';
 
@@ -47,7 +48,7 @@ export const LOAD_HEADINGS = [
 ] as const;
 
 /** Beside words that say the same. */
-const LOOK_OUT = '#fde3c8';
+const LOOK_OUT_COLOUR = '#fde3c8';
 const WIDTHS = [310, 110, 100, 100, 100, 100, 100, 130, 130];
 
 /** Notes that the grower typed beside paddocks, by paddock. */
@@ -60,7 +61,7 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
   const top = draftBlock(origin);
   top.add([text('Feed, water, shelter and ground')], 'title');
   top.add([text(plan.origin)], 'muted');
-  for (const sentence of plan.leftOut) top.add([text(`Look out: ${sentence}`)], 'warning');
+  for (const sentence of plan.leftOut) top.add([text(`${LOOK_OUT}${sentence}`)], 'warning');
   for (const caution of BUDGET_CAUTIONS) top.add([text(caution)], 'warning');
   const heights = { season: 8, months: months.length + 4, paddocks: paddocks.length + 3 };
   const below = draftBlock({
@@ -121,7 +122,7 @@ function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void 
     rows: 1,
     columns: 2,
     formula: `=${draft.fixed(failed, 1)}>0`,
-    background: LOOK_OUT,
+    background: LOOK_OUT_COLOUR,
   });
   draft.add();
   draft.add();
@@ -201,7 +202,7 @@ function addLoads(draft: Draft, columns: StayColumns, { paddocks, notes, set, un
       rows: paddocks.length,
       columns: 1,
       formula: `=LEFT(${says};4)="over"`,
-      background: LOOK_OUT,
+      background: LOOK_OUT_COLOUR,
     });
   }
   draft.add();

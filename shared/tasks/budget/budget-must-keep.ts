@@ -1,7 +1,8 @@
 import type { BlockContent } from '../../block/read-block';
 import { refuseTypedOver } from '../typed-over-cells';
-import { ownTable, rowOfLabel, withoutOwn } from '../without-own';
+import { ownTable, rowOfLabel, valuesUnder, withoutOwn } from '../without-own';
 import { LOAD_HEADINGS, MONTH_HEADINGS, SEASON_TITLE } from './budget-block';
+import { isOriginOrWarning } from './origin-words';
 import { STAY_HEADINGS } from './stay-columns';
 import { typedOver } from './typed-over';
 
@@ -14,10 +15,18 @@ import { typedOver } from './typed-over';
 export function budgetMustKeep(old: BlockContent): BlockContent {
   const { surely, perhaps } = typedOver(old);
   refuseTypedOver(old, surely);
+  // A paddock is added up by its name: a name of no stay was typed.
+  const stayedIn = new Set(valuesUnder(old, STAY_HEADINGS, 'Stay in'));
   const less = withoutOwn(old, [
-    { firstRow: 0, endRow: rowOfLabel(old, SEASON_TITLE), columns: (column) => column === 0 },
+    {
+      firstRow: 0,
+      endRow: rowOfLabel(old, SEASON_TITLE),
+      columns: (column) => column === 0,
+      isOurs: isOriginOrWarning,
+    },
     ownTable(old, MONTH_HEADINGS, MONTH_HEADINGS, 'On the ground'),
-    ownTable(old, LOAD_HEADINGS, LOAD_HEADINGS.slice(0, -1), 'Settings'),
+    ownTable(old, LOAD_HEADINGS, LOAD_HEADINGS.slice(1, -1), 'Settings'),
+    { ...ownTable(old, LOAD_HEADINGS, ['Paddock'], 'Settings'), isOurs: (value) => stayedIn.has(value) },
     ownTable(old, STAY_HEADINGS, STAY_HEADINGS),
   ]);
   const doubtful = new Set(perhaps.map(String));

@@ -28,6 +28,8 @@ interface Props {
   readonly tabName: string;
   readonly file: Overview;
   readonly compose: Compose;
+  /** The block as the page read it, where one stands: what is written rests on that. */
+  readonly asRead: BlockContent | undefined;
   /** Why nothing can be written yet. */
   readonly notYet?: string | undefined;
   readonly freezeRows?: number;
@@ -100,7 +102,11 @@ async function rebuild(props: Props): Promise<WriteDone> {
   const old = await findBlock(props.name);
   if (!old) throw new Error('The table is gone from the file. Read the file again.');
   const variants = props.variants?.(old.info, old);
-  const block = blockOver(old, props.compose(old.info, old), { mustKeep: props.mustKeep, variants });
+  const block = blockOver(old, props.compose(old.info, old), {
+    mustKeep: props.mustKeep,
+    variants,
+    asRead: props.asRead,
+  });
   return send(props, { at: 'own' }, block, blockFingerprint(old.values, old.formulas));
 }
 

@@ -20,6 +20,7 @@ import { standingBlock } from '../../parts/standing-block';
 import { startUnits } from '../../parts/start-units';
 import { UnitsChoice } from '../../parts/units-choice';
 import type { Book } from '../../parts/use-book';
+import { useReset } from '../../parts/use-reset';
 import { WriteBlock } from '../../parts/write-block';
 import { BiteResult } from './bite-result';
 import { LevelsTable } from './levels-table';
@@ -35,6 +36,7 @@ export function BiteSteps({ book, onReread }: { book: Book; onReread: () => void
   const standing = old && readBite(old, units);
   const settings = useSettings(BITE_SETTINGS, standing?.settings.values ?? {}, on);
   const [typed, setLines] = useState<readonly TypedLine[]>();
+  useReset(standing?.lines, () => setLines(undefined));
   const wires = standing && standing.wires.length > 0 ? standing.wires : WIRES;
   const lines = typed ?? startLines(standing?.lines, on);
   const read = readLines(lines, wires, on);
@@ -65,6 +67,7 @@ export function BiteSteps({ book, onReread }: { book: Book; onReread: () => void
       <Cautions sentences={BITE_CAUTIONS} />
       <h2>4. Into the sheet</h2>
       <WriteBlock
+        asRead={old}
         name={BITE_BLOCK}
         mustKeep={biteMustKeep}
         what="the volts"

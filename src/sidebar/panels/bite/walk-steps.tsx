@@ -82,6 +82,7 @@ export function WalkSteps({ book, onReread }: { book: Book; onReread: () => void
         Leave the volts empty to write the log without a new reading, and type into the sheet.
       </p>
       <WriteBlock
+        asRead={old}
         name={WALK_BLOCK}
         what="the fence walk log"
         tabName="Fence walk"

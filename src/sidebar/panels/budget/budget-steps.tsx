@@ -74,6 +74,7 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
       <Cautions sentences={BUDGET_CAUTIONS} />
       <h2>4. Into the sheet</h2>
       <WriteBlock
+        asRead={old}
         name={BUDGET_BLOCK}
         mustKeep={budgetMustKeep}
         what="the budget"

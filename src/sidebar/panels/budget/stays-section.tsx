@@ -1,4 +1,5 @@
 import type { UnitSystem } from '../../../../shared/units/units';
+import { ListNotes } from '../../lists/list-notes';
 import { OneList } from '../../lists/one-list';
 import { SampleFarmOffer } from '../../lists/sample-farm-offer';
 import { Choices } from '../../parts/choices';
@@ -54,6 +55,7 @@ export function StaysSection({ state, units, onReread }: Props) {
           />
         </>
       )}
+      <ListNotes notes={state.notes} />
       {state.problems.length > 0 ? (
         <Notice kind="problem">
           To put right first:

@@ -10,11 +10,13 @@ import type { GroupList, PaddockList } from '../../../../shared/lists/model';
 import type { ListSource } from '../../../../shared/table/model';
 import { readRotation } from '../../../../shared/table/read-rotation';
 import type { BudgetStay } from '../../../../shared/tasks/budget/budget-model';
+import { originOfLists, originOfRotation } from '../../../../shared/tasks/budget/origin-words';
 import { plainStays } from '../../../../shared/tasks/budget/plain-stays';
 import { rotationLinks } from '../../../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../../../shared/tasks/budget/rotation-stays';
 import type { StaySource } from '../../../../shared/tasks/budget/stay-columns';
 import type { UnitSystem } from '../../../../shared/units/units';
+import { seasonNotesOf } from '../../lists/list-notes';
 import { type Lists, useLists } from '../../lists/use-lists';
 import { readTyped } from '../../numbers/read-typed';
 import { standingBlock } from '../../parts/standing-block';
@@ -40,6 +42,8 @@ export interface StaysState {
   readonly source: StaySource;
   readonly problems: readonly string[];
   readonly words: string;
+  /** What in the lists does not fit the season. */
+  readonly notes: readonly string[];
 }
 
 const ROTATION_NAME = 'SOUNDER_ROTATION';
@@ -70,10 +74,11 @@ export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysSt
       stays: read.stays,
       source: links ? { rotation: links } : {},
       problems: [...problems.map(({ sentence }) => sentence), ...read.problems],
-      words: `Stays of the rotation table on “${rotation.block.info.tab}”. Write this budget anew after the moves were planned anew.`,
+      words: originOfRotation(rotation.block.info.tab),
     };
   }
   const read = readSeason(season, comma);
+  const today = dayFromIso(book.overview.today) ?? 0;
   const problems = [
     ...lists.problems.map(({ sentence }) => sentence),
     ...('problem' in read ? [read.problem] : []),
@@ -88,7 +93,7 @@ export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysSt
       stays.length > MOST_STAYS
         ? [...problems, `More than ${MOST_STAYS} stays: choose longer ones.`]
         : problems,
-    words: `Every group goes through the paddock list in its order, ${season.daysOn} days in each: no moves are planned here.`,
+    words: originOfLists(season.daysOn),
   };
 }
 

@@ -93,6 +93,7 @@ export function MapResult({ book, map, roles, onReread }: Props) {
             paddock list.
           </p>
           <WriteBlock
+            asRead={standing}
             name={MAP_BLOCK}
             what="the map table"
             tabName="Map"

@@ -24,6 +24,7 @@ import { standingBlock } from '../../parts/standing-block';
 import { startUnits } from '../../parts/start-units';
 import { UnitsChoice } from '../../parts/units-choice';
 import type { Book } from '../../parts/use-book';
+import { useReset } from '../../parts/use-reset';
 import { WriteBlock } from '../../parts/write-block';
 import { LayoutSection } from './layout-section';
 import { MaterialsResult } from './materials-result';
@@ -58,6 +59,7 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
   const on = { units, comma: decimalComma(book.overview.locale) };
   const [typedAt, setAt] = useState<AtATime['kind']>();
   const at = typedAt ?? standing?.atATime?.kind ?? 'set';
+  useReset(standing?.atATime, () => setAt(undefined));
   const together = useSettings(SET_SETTINGS, standingSet(standing?.atATime), on);
   const settings = useSettings(MATERIALS_SETTINGS, standing?.settings.values ?? {}, on);
   const weightKg = toInside(settings.read.values.pigWeight ?? 0, 'mass', units);
@@ -122,6 +124,7 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
         with woven wire and panels.
       </p>
       <WriteBlock
+        asRead={old}
         name={MATERIALS_BLOCK}
         mustKeep={materialsMustKeep}
         variants={(corner) => (plan ? materialsVariants(plan, corner) : [])}

@@ -3,12 +3,14 @@ import { useMemo, useState } from 'preact/hooks';
 import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
 import { ownGroundLimit } from '../../../../shared/table/own-ground-limit';
 import type { UnitSystem } from '../../../../shared/units/units';
+import { ListNotes, seasonNotesOf } from '../../lists/list-notes';
 import { ListsSection } from '../../lists/lists-section';
 import { SampleFarmOffer } from '../../lists/sample-farm-offer';
 import { useLists } from '../../lists/use-lists';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { startUnits } from '../../parts/start-units';
 import type { Book } from '../../parts/use-book';
+import { useReset } from '../../parts/use-reset';
 import { oldTable } from './old-table';
 import { OldTableSection } from './old-table-section';
 import { OwnLimitOffer } from './own-limit-offer';
@@ -38,6 +40,7 @@ export function RotationSteps({ book, onReread }: Props) {
   const settings = old?.rotation.settings;
   const [chosenUnits, setUnits] = useState<UnitSystem>();
   const [typedRules, setRules] = useState<RulesForm>();
+  useReset(settings?.rules, () => setRules(undefined));
   const [countPlannedAsDone, setCount] = useState(false);
   const ownUnits = useMemo(() => startUnits(book), [book]);
   const units = chosenUnits ?? settings?.unitSystem ?? ownUnits;
@@ -46,6 +49,12 @@ export function RotationSteps({ book, onReread }: Props) {
     typedRules ?? (settings ? rulesFormOf(settings.rules, units, comma) : startingRules(lists.groups, today));
   const read = readRules(form, units, comma);
   const season = seasonOf({ lists, rules: read.rules, old, today, countPlannedAsDone });
+  const noted = read.rules && {
+    start: read.rules.seasonStart,
+    end: read.rules.seasonEnd,
+    today,
+    system: units,
+  };
   const planner = usePlan('problem' in season ? season.problem : undefined);
   const rebuild = 'rebuild' in season ? season.rebuild : undefined;
   const ownLimit = rebuild && ownGroundLimit(rebuild.past);
@@ -66,6 +75,7 @@ export function RotationSteps({ book, onReread }: Props) {
       )}
       <h2>3. The plan</h2>
       {old && <OldTableSection old={old} season={season} counted={countPlannedAsDone} onCount={setCount} />}
+      <ListNotes notes={seasonNotesOf(lists, noted)} />
       <PlanSection planner={planner} season={season} today={today} />
       {planner.made && (
         <>

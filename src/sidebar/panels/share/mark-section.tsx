@@ -28,6 +28,7 @@ export function MarkSection({ shared, isOriginal, onReread }: Props) {
             number itself is not written.
           </p>
           <WriteBlock
+            asRead={undefined}
             name={MARK_BLOCK}
             what="the mark"
             tabName="Sharing"

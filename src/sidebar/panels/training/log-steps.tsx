@@ -47,6 +47,7 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
         roads.
       </Notice>
       <WriteBlock
+        asRead={old}
         name={LOG_BLOCK}
         what="the training log"
         tabName="Training log"

@@ -51,6 +51,7 @@ export function PenSteps({ book, onReread }: { book: Book; onReread: () => void 
       <h2>Into the sheet</h2>
       <p class="hint">There you type what you have; what to buy follows.</p>
       <WriteBlock
+        asRead={old}
         name={PEN_BLOCK}
         what="the pen list"
         tabName="Training pen"
