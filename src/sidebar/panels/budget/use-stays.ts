@@ -42,7 +42,7 @@ export interface StaysState {
   readonly source: StaySource;
   readonly problems: readonly string[];
   readonly words: string;
-  /** What in the lists does not fit the season. */
+  /** What in the group list does not fit the season. */
   readonly notes: readonly string[];
 }
 
@@ -75,6 +75,7 @@ export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysSt
       source: links ? { rotation: links } : {},
       problems: [...problems.map(({ sentence }) => sentence), ...read.problems],
       words: originOfRotation(rotation.block.info.tab),
+      notes: [],
     };
   }
   const read = readSeason(season, comma);
@@ -94,6 +95,11 @@ export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysSt
         ? [...problems, `More than ${MOST_STAYS} stays: choose longer ones.`]
         : problems,
     words: originOfLists(season.daysOn),
+    // A plain walk does not look at open dates.
+    notes: seasonNotesOf(
+      { ...lists, paddocks: [] },
+      'problem' in read ? undefined : { ...read, today, system: units },
+    ),
   };
 }
 

@@ -1,0 +1,54 @@
+import { type Day, isoFromDay } from '../core/calendar/day';
+import { groupWeightOn } from '../plan/group-weights';
+import { plainNumber } from '../refusals';
+import { fromInside, symbolOf, type UnitSystem } from '../units/units';
+import { cellBefore } from './cell-on-tab';
+import type { ReadGroup } from './model';
+
+export interface NotedSeason {
+  readonly start: Day;
+  /** The day the plan ends: the last night is the one before. */
+  readonly end: Day;
+  readonly today: Day;
+  readonly system: UnitSystem;
+}
+
+/** Further back or ahead, a weighing tells little about the weight in the rotation. Judgement. */
+const FAR_DAYS = 120;
+/** Heavier than nearly all boars and sows. Judgement. */
+const HEAVIEST_KG = 350;
+/** Half as much again as the best of the growth table (0.9 kg a day, NRC 2012). Judgement. */
+const MOST_GAIN_KG = 1.4;
+
+/** Sentences about a group whose weights in the season can hardly be right, each with its cell. */
+export function weighingNotes(group: ReadGroup, tab: string, season: NotedSeason): string[] {
+  const { name, weighedOn, weightKg, dailyGainKg, cells } = group;
+  const { start, end, today, system } = season;
+  const words = (kg: number, quantity: 'mass' | 'massPerDay'): string =>
+    `${plainNumber(fromInside(kg, quantity, system), 3)} ${symbolOf(quantity, system)}`;
+  if (weightKg > HEAVIEST_KG) {
+    return [
+      `${cellBefore(tab, cells.weight)}“${name}” weighs ${words(weightKg, 'mass')} a pig. Check that it is the weight of one pig, and its unit.`,
+    ];
+  }
+  const notes: string[] = [];
+  if (dailyGainKg !== undefined && dailyGainKg > MOST_GAIN_KG) {
+    notes.push(
+      `${cellBefore(tab, cells.dailyGain)}“${name}” gains ${words(dailyGainKg, 'massPerDay')}, more than growing pigs do. Check the number and its unit.`,
+    );
+  }
+  const from = Math.max(group.from ?? start, start);
+  const weighed = `${cellBefore(tab, cells.weighedOn)}“${name}” was weighed on ${isoFromDay(weighedOn)}`;
+  const isAhead = weighedOn > from && (weighedOn > today || weighedOn >= end || weighedOn - from > FAR_DAYS);
+  if (isAhead) {
+    notes.push(
+      `${weighed}, after it comes in (${isoFromDay(from)}). Check the date: weight, feed and water before the weighing are not known.`,
+    );
+  } else if (from - weighedOn > FAR_DAYS) {
+    const then = words(groupWeightOn({ ...group, from }, from), 'mass');
+    notes.push(
+      `${weighed}, long before it comes in (${isoFromDay(from)}), and is taken to weigh ${then} by then. Check the date, or weigh again.`,
+    );
+  }
+  return notes;
+}

@@ -1,0 +1,30 @@
+import { seasonNotes } from '../../../shared/lists/season-notes';
+import type { NotedSeason } from '../../../shared/lists/weighing-notes';
+import { Notice } from '../parts/notice';
+import type { Lists } from './use-lists';
+
+/** What in the lists does not fit the season; undefined while the season is not known. */
+export function seasonNotesOf(lists: Lists, season: NotedSeason | undefined): readonly string[] {
+  if (!season) return [];
+  const { paddocks, groups, chosen } = lists;
+  return seasonNotes(
+    { paddocks, groups, paddockTab: chosen.paddocks?.tab ?? '', groupTab: chosen.groups?.tab ?? '' },
+    season,
+  );
+}
+
+/** Sentences about the lists that stop nothing. */
+export function ListNotes({ notes }: { notes: readonly string[] }) {
+  if (notes.length === 0) return null;
+  if (notes.length === 1) return <Notice kind="note">{notes[0]}</Notice>;
+  return (
+    <Notice kind="note">
+      what stands in your lists, in case it is not meant:
+      <ul>
+        {notes.map((note) => (
+          <li key={note}>{note}</li>
+        ))}
+      </ul>
+    </Notice>
+  );
+}
