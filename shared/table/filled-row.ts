@@ -25,18 +25,12 @@ export function filledRow(row: PastRow, { groups, paddocks }: Lists): Filled {
   const group = groups.find(({ name }) => nameKey(name) === nameKey(row.group));
   const paddock = paddocks.find(({ name }) => nameKey(name) === nameKey(row.paddock));
   const move = `${row.group}, ${row.paddock} ${isoFromDay(row.inDay)}`;
+  const whole = { ...(group && figuresOf(group, row)), ...(paddock && groundOf(paddock)), ...row };
   const absent = [...(group ? [] : [row.group]), ...(paddock ? [] : [row.paddock])];
-  if (absent.length > 0) {
-    const are = absent.length === 1 ? 'is' : 'are';
-    return {
-      row,
-      note: `${move}: head, weight or area is missing in this move, and ${absent.join(' and ')} ${are} not in the lists: it is counted without feed and water.`,
-    };
-  }
-  return {
-    row: { ...(group && figuresOf(group, row)), ...(paddock && groundOf(paddock)), ...row },
-    note: `${move}: head, weight and area of this move were missing and are taken from the lists as they are now.`,
-  };
+  const taken = `${move}: head, weight or area of this move was missing and is taken from the lists as they are now`;
+  if (absent.length === 0) return { row: whole, note: `${taken}.` };
+  const are = absent.length === 1 ? 'is' : 'are';
+  return { row: whole, note: `${taken}; but ${absent.join(' and ')} ${are} not in them.` };
 }
 
 function figuresOf(group: PlanGroup, { inDay }: PastRow) {

@@ -4,6 +4,7 @@ import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules } from '../plan/mod
 import { filledRow } from './filled-row';
 import { goneSince, untilGone } from './gone-since';
 import type { ExtraColumn, OldRotation, OldRow, PastRow } from './model';
+import { unlistedPaddocks } from './unlisted-paddocks';
 
 /** The farm as the lists say now, and the rules to plan by. */
 export interface FarmNow {
@@ -51,6 +52,7 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
     return { ...keep, problem: { paddocks: now.paddocks, groups: now.groups, rules: now.rules }, notes: [] };
   }
   const notes: string[] = [
+    ...unlistedPaddocks(past, now.paddocks),
     ...split.flatMap((part) => overdueNote(part, now.today)),
     ...split.flatMap(({ filled }) => filled),
   ];
@@ -64,6 +66,7 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
     return gone.has(key) ? undefined : standingOf(group, last.get(key), now.paddocks, notes);
   });
   noteShared(now, standing, notes);
+  noteWaiting(now, standing, planStart, notes);
   const stillStanding = new Set(standing.flatMap((one) => (one ? [one.row] : [])));
   const happened = past.map((row) => untilGone(row, gone));
   return {
@@ -176,6 +179,22 @@ function overdueNote({ past, future }: Split, today: Day): string[] {
   return [
     `${first.group}: ${moves} planned before today ${overdue === 1 ? 'has' : 'have'} no day moved in; ${taken}.`,
   ];
+}
+
+/** A day typed ahead moves the beginning of the plan there for every group. */
+function noteWaiting(
+  { groups, rules, today }: FarmNow,
+  standing: readonly (Standing | undefined)[],
+  planStart: Day,
+  notes: string[],
+): void {
+  for (const [g, group] of groups.entries()) {
+    const entry = Math.max(group.from, rules.seasonStart, today);
+    if (standing[g] || entry >= planStart || (group.until ?? planStart) <= entry) continue;
+    notes.push(
+      `${group.name} has no place from ${isoFromDay(entry)} to ${isoFromDay(planStart)}: a day moved in is typed ahead, and the plan begins on it. Clear that day, or give the group a place until then.`,
+    );
+  }
 }
 
 function noteShared(now: FarmNow, standing: readonly (Standing | undefined)[], notes: string[]): void {

@@ -1,5 +1,6 @@
 /** What a rebuild hands to the planner, from rows written by hand: no sheet, no engine. */
 import { describe, expect, it } from 'vitest';
+import { isoFromDay } from '../../shared/core/calendar/day';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import type { OldRotation, OldRow } from '../../shared/table/model';
 import { rebuildInput } from '../../shared/table/rebuild-input';
@@ -70,6 +71,28 @@ describe('rebuildInput', () => {
     expect(rest.paddocks[1]!.lastUsed).toBe(start + 11);
     expect(past.map(({ outDay }) => outDay)).toEqual([start + 9, start + 11]);
     expect(planRotation(rest)).toMatchObject({ stays: [] });
+  });
+
+  it('says that a paddock under another name counts as no use', () => {
+    const paddocks = problem.paddocks.map((paddock, at) =>
+      at === 4 ? { ...paddock, name: 'Renamed' } : paddock,
+    );
+    const { notes } = rebuildInput(OLD, { ...problem, paddocks, today: start + 12 });
+    const old = problem.paddocks[4]!.name;
+    expect(notes).toContainEqual(
+      `“${old}” (row 9, until ${isoFromDay(start + 9)}) is not in the paddock list, so its stays count as no use of any paddock. Where it is a paddock of the list under another name, write the name as in the list.`,
+    );
+  });
+
+  it('says that a group must wait where another one’s day is typed ahead', () => {
+    const late = { ...group, name: 'Late', from: start + 10 };
+    const groups = [group, late];
+    const notes = (today: number) => rebuildInput(OLD, { ...problem, groups, today }).notes.join();
+    expect(notes(start + 9)).not.toContain('Late has no place');
+    const ahead = { ...OLD, rows: [...OLD.rows.slice(0, 2), { ...row(2, start + 16, true) }] };
+    expect(rebuildInput(ahead, { ...problem, groups, today: start + 9 }).notes).toContainEqual(
+      `Late has no place from ${isoFromDay(start + 10)} to ${isoFromDay(start + 16)}: a day moved in is typed ahead, and the plan begins on it. Clear that day, or give the group a place until then.`,
+    );
   });
 
   it('changes nothing before the first real move', () => {

@@ -1,0 +1,22 @@
+import { isoFromDay } from '../core/calendar/day';
+import { nameKey } from '../lists/read-list-cell';
+import type { PlanPaddock } from '../plan/model';
+import type { PastRow } from './model';
+
+/**
+ * One sentence for each paddock that pigs have stood in and that is not in the list: a slip of the pen, or a paddock
+ * that was given another name. Its stays count as no use of any paddock, so the rest of the right one is wrong.
+ */
+export function unlistedPaddocks(past: readonly PastRow[], paddocks: readonly PlanPaddock[]): string[] {
+  const listed = new Set(paddocks.map(({ name }) => nameKey(name)));
+  const last = new Map<string, PastRow>();
+  for (const row of past) {
+    const key = nameKey(row.paddock);
+    const before = last.get(key);
+    if (!listed.has(key) && (before === undefined || row.outDay > before.outDay)) last.set(key, row);
+  }
+  return [...last.values()].map(
+    (row) =>
+      `“${row.paddock}” (row ${row.sheetRow}, until ${isoFromDay(row.outDay)}) is not in the paddock list, so its stays count as no use of any paddock. Where it is a paddock of the list under another name, write the name as in the list.`,
+  );
+}
