@@ -5,6 +5,7 @@ import type { ListUnit } from './list-units';
 import { type HeadingMatch, matchHeading } from './match-heading';
 import { missingFields } from './missing-fields';
 import type { FoundList, GrowerList, ListKind } from './model';
+import { isOwnHeadings, withoutBlocks } from './own-headings';
 import { passedOver } from './passed-over';
 import { isErrorWire } from './read-list-cell';
 
@@ -27,7 +28,8 @@ interface Heading {
  * required column, then those with more known columns, then in the order of tabs and rows.
  *
  * Several lists may stand side by side or one under another, with titles above, blank rows and columns
- * within and totals below. Our own blocks are passed over, save the map's paddock list.
+ * within and totals below. Our own blocks are passed over, save the map's paddock list,
+ * and so are copies of our tables.
  */
 export function findLists(tabs: readonly TabContent[], blocks: readonly BlockInfo[] = []): FoundList[] {
   const found = tabs.flatMap((tab) => {
@@ -59,8 +61,10 @@ function headingsInRow(
   rowNumber: number,
   own: readonly BlockInfo[],
 ): Candidate[] {
-  const headings = row.flatMap((cell, c): Heading[] => {
-    if (typeof cell !== 'string' || cell.trim() === '' || inBlock(own, rowNumber, c + 1)) return [];
+  const outside = withoutBlocks(row, rowNumber, own);
+  if (isOwnHeadings(outside)) return [];
+  const headings = outside.flatMap((cell, c): Heading[] => {
+    if (typeof cell !== 'string' || cell.trim() === '') return [];
     // "#NAME?" is no name.
     if (isErrorWire(cell)) return [];
     return [{ column: c + 1, text: cell, matches: matchHeading(cell) }];
@@ -71,16 +75,6 @@ function headingsInRow(
 
 /** One known word alone in a row is a title or a remark. */
 const FEWEST_HEADINGS = 2;
-
-export function inBlock(blocks: readonly BlockInfo[], row: number, column: number): boolean {
-  return blocks.some(
-    (block) =>
-      row >= block.row &&
-      row < block.row + block.rows &&
-      column >= block.column &&
-      column < block.column + block.columns,
-  );
-}
 
 /** Cuts the row into stretches so that their values add up to the most; dynamic programming from the left. */
 function bestSplit(

@@ -62,11 +62,6 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
             <strong>{summary}</strong>
           </p>
           <Unused list={list} />
-          {lists.notes[kind].map((note) => (
-            <p class="hint" key={note}>
-              {note}
-            </p>
-          ))}
           <details open={list.missing.length > 0}>
             <summary>Which heading stands for what</summary>
             <Columns list={list} onChange={lists.choose} />
@@ -77,6 +72,11 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
           No {words.list.toLowerCase()} was found. {NEEDS[kind]}
         </p>
       )}
+      {lists.notes[kind].map((note) => (
+        <p class="hint" key={note}>
+          {note}
+        </p>
+      ))}
       <details>
         <summary>The list is somewhere else</summary>
         <p class="hint">Select any cell of its row of headings in the sheet, then press the button.</p>

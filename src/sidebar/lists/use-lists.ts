@@ -12,11 +12,13 @@ import type {
   ReadGroup,
   ReadPaddock,
 } from '../../../shared/lists/model';
+import { copiedMovesNotes } from '../../../shared/lists/own-headings';
 import { readGroups } from '../../../shared/lists/read-groups';
 import { type PaddocksRead, readPaddocks } from '../../../shared/lists/read-paddocks';
 import type { RotationSettings } from '../../../shared/table/model';
 import type { UnitSystem } from '../../../shared/units/units';
 import { decimalComma } from '../numbers/decimal-comma';
+import { ROTATION_NAME } from '../panels/rotation/old-table';
 import type { Book } from '../parts/use-book';
 import { withColumn } from './list-columns';
 
@@ -42,9 +44,14 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
     const all = findLists(book.tabs, book.overview.blocks);
     return { paddocks: ofKind(all, 'paddocks'), groups: ofKind(all, 'groups') };
   }, [book]);
+  // With the table itself in the file, a copy of it is last year's; without it, it is missed.
+  const copies = useMemo(() => {
+    const { blocks } = book.overview;
+    return blocks.some(({ name }) => name === ROTATION_NAME) ? [] : copiedMovesNotes(book.tabs, blocks);
+  }, [book]);
   const chosen = {
-    paddocks: own.paddocks ?? recalled(found.paddocks, remembered.paddocks) ?? found.paddocks[0],
-    groups: own.groups ?? recalled(found.groups, remembered.groups) ?? found.groups[0],
+    paddocks: chosenOf(book, found.paddocks, own.paddocks, remembered.paddocks),
+    groups: chosenOf(book, found.groups, own.groups, remembered.groups),
   };
   const tabOf = (list: FoundList | undefined) => book.tabs.find(({ name }) => name === list?.tab);
   const comma = decimalComma(book.overview.locale);
@@ -63,7 +70,7 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
     paddocks: paddocks.paddocks,
     groups: groups.groups,
     problems: [...paddocks.problems, ...groups.problems],
-    notes: { paddocks: notesOf(paddocks), groups: notesOf(groups) },
+    notes: { paddocks: [...notesOf(paddocks), ...copies], groups: notesOf(groups) },
   };
 }
 
@@ -77,6 +84,27 @@ function notesOf({ notes, leftOut }: Pick<PaddocksRead, 'notes' | 'leftOut'>): s
 
 function ofKind(lists: readonly FoundList[], kind: ListKind): FoundList[] {
   return lists.filter((list) => list.kind === kind);
+}
+
+/** The list as chosen here, else as the table remembers it, else the likeliest; its rows always as they stand now. */
+function chosenOf(
+  book: Book,
+  found: readonly FoundList[],
+  own: FoundList | undefined,
+  remembered: GrowerList | undefined,
+): FoundList | undefined {
+  return recalled(found, own) ?? pointedAt(book, own) ?? recalled(found, remembered) ?? found[0];
+}
+
+/** A list that only the grower saw, while its headings stand where they stood. */
+function pointedAt({ tabs }: Book, own: FoundList | undefined): FoundList | undefined {
+  const tab = tabs.find(({ name }) => name === own?.tab);
+  if (!own || !tab) return undefined;
+  const cells = tab.values[own.headingRow - 1] ?? [];
+  const isThere = own.headings.every(
+    ({ column, text }) => String(cells[column - 1] ?? '').trim() === text.trim(),
+  );
+  return isThere ? { ...own, lastRow: tab.values.length } : undefined;
 }
 
 /** The list that was used before, with its columns, where it still stands there. */

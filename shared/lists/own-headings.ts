@@ -1,0 +1,47 @@
+import type { BlockInfo, TabContent, WireCell } from '../contract';
+import { COLUMNS } from '../table/columns';
+import { STAY_HEADINGS } from '../tasks/budget/stay-columns';
+
+/** Headings that only our own tables of moves and of stays have. */
+const MOVES = COLUMNS.flatMap(({ key, label }) =>
+  key === 'groupKey' || key === 'paddockKey' ? [label] : [],
+);
+const STAYS = STAY_HEADINGS.filter((heading) => heading === 'Stay in' || heading === 'Since weighed');
+
+/**
+ * Whether a row holds the headings of a table of ours. A copied tab has no named range any more, and its table of moves
+ * would read like a list of paddocks, one for each move.
+ */
+export function isOwnHeadings(row: readonly WireCell[]): boolean {
+  return hasAll(row, MOVES) || hasAll(row, STAYS);
+}
+
+function hasAll(row: readonly WireCell[], wanted: readonly string[]): boolean {
+  return wanted.every((heading) =>
+    row.some((cell) => typeof cell === 'string' && cell.replace(/\s*\(.*\)$/, '').trim() === heading),
+  );
+}
+
+/** A row with the cells of blocks blanked. */
+export function withoutBlocks(
+  row: readonly WireCell[],
+  rowNumber: number,
+  blocks: readonly BlockInfo[],
+): readonly WireCell[] {
+  const here = blocks.filter((block) => rowNumber >= block.row && rowNumber < block.row + block.rows);
+  const isIn = (column: number): boolean =>
+    here.some((block) => column >= block.column && column < block.column + block.columns);
+  return here.length === 0 ? row : row.map((cell, c) => (isIn(c + 1) ? '' : cell));
+}
+
+/** A sentence for each table of moves that stands in the file without its name, as a copied tab does. */
+export function copiedMovesNotes(tabs: readonly TabContent[], blocks: readonly BlockInfo[]): string[] {
+  return tabs.flatMap(({ name, values }) => {
+    const own = blocks.filter((block) => block.tab === name);
+    const row = values.findIndex((cells, r) => hasAll(withoutBlocks(cells, r + 1, own), MOVES));
+    if (row < 0) return [];
+    return [
+      `“${name}” holds a table of moves without its name, as a copied tab does (headings in row ${row + 1}). It is not read as a list and cannot be built anew: bring the tab that it was copied from back, or write a new table.`,
+    ];
+  });
+}
