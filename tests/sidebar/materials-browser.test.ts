@@ -83,6 +83,24 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     const again = sheet.written[1]?.cells[row];
     expect(again?.[3]).toMatchObject({ k: 'n', v: 2 });
     expect(again?.[5]).toMatchObject({ k: 'n', v: 79.5 });
+
+    // A setting changed in the sheet is never set back by a page that has not read it.
+    await page.getByText('Written on “Fence materials”').waitFor();
+    const gap = sheet.tabs
+      .find(({ name }) => name === 'Fence materials')
+      ?.values.find((cells) => cells[0] === 'Gap between posts, at most') as unknown[];
+    expect(gap[1]).toBe(25);
+    gap[1] = 12;
+    await page.getByRole('button', { name: 'Write the materials list anew' }).click();
+    await page
+      .getByRole('alert')
+      .filter({ hasText: 'changed in the sheet after the page had read it' })
+      .waitFor();
+    expect(sheet.written.length).toBe(2);
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
+    await expect.poll(() => page.getByLabel(/^Gap between posts, at most/).inputValue()).toBe('12');
+    await page.getByRole('button', { name: 'Write the materials list anew' }).click();
+    await expect.poll(() => sheet.written.length).toBe(3);
     expect(opened.errors).toEqual([]);
   });
 

@@ -4,7 +4,7 @@ import ICAL from 'ical.js';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../browser/launch';
-import type { FakeSheet } from './fake-sheet';
+import { type FakeSheet, tab } from './fake-sheet';
 import { CROWDED_PIG_ROWS, farmSheet, PADDOCK_ROWS, PIG_ROWS } from './farm';
 import { checkAndShoot, type Opened, openSidebar } from './open-sidebar';
 
@@ -111,15 +111,44 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByRole('button', { name: 'Build the table anew' }).click();
     await page.getByText('The table stands on “Rotation”').first().waitFor();
     const [, again] = sheet.written;
-    expect(again?.place).toEqual({ at: 'own' });
+    expect(again?.place).toEqual({ at: 'own', adopt: 0 });
     const kept = again?.cells.find((row) => row.some((cell) => cell.k === 'd' && cell.v === '2026-05-04'));
     expect(kept?.slice(0, 2)).toEqual(first.map((v) => ({ k: 't', v })));
+
+    // Rules typed into the table's own cells count once it is read again, over what was typed here before.
+    const table = sheet.tabs.find(({ name }) => name === 'Rotation')!;
+    const rest = table.values.find((row) => String(row[0]).startsWith('Rest in days')) as unknown[];
+    expect(rest[1]).toBe(35);
+    rest[1] = 40;
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
+    await expect.poll(() => page.getByLabel('Days of rest').inputValue()).toBe('40');
+    rest[1] = 35;
 
     // A page opened later finds the rules and lists in the table itself.
     const later = await openRotation(sheet);
     await later.page.getByText('1 of them with a day typed').waitFor();
     expect(await later.page.getByLabel('Days of rest').inputValue()).toBe('35');
     expect([...opened.errors, ...later.errors]).toEqual([]);
+  });
+
+  test('a row added under a list whose headings were chosen by hand is read', async ({ skip }) => {
+    if (!browser) skip();
+    const sheet = farmSheet();
+    const { page } = await openRotation(sheet);
+    await page.getByText('1 group read, 9 pigs in all.').waitFor();
+    const groups = page.getByRole('region', { name: 'Group list' });
+    await groups.getByText('Which heading stands for what').click();
+    const gain = groups.getByLabel('Daily gain');
+    const was = await gain.inputValue();
+    await gain.selectOption({ index: 0 });
+    await gain.selectOption(was);
+    sheet.tabs = sheet.tabs.map((one) =>
+      one.name === 'Pigs'
+        ? tab('Pigs', [...PIG_ROWS, ['Late', 6, 70, { d: '2026-05-10' }, 1.4, '', '']])
+        : one,
+    );
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
+    await page.getByText('2 groups read, 15 pigs in all.').waitFor();
   });
 
   test('a season that ends before it starts and other bad rules are told at their fields', async ({
