@@ -63,6 +63,8 @@ export interface ListOf<Field extends string> {
   readonly firstRow: number;
   readonly lastRow: number;
   readonly columns: Readonly<Partial<Record<Field, number>>>;
+  /** Words of the heading of each column when the table was built; the letters may have moved since. */
+  readonly texts?: Readonly<Partial<Record<Field, string>>>;
   /** Unit of a column where the heading names one; else the farm's. */
   readonly units: Readonly<Partial<Record<Field, ListUnit>>>;
 }

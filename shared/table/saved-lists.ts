@@ -19,7 +19,9 @@ export function savedLists(lines: ReadonlyMap<SettingKey, SettingLine>): Rotatio
   return { ...(paddocks && { paddocks }), ...(groups && { groups }) };
 }
 
-/** "area = C, ac" in a cell each; what cannot be read is left out, for the lists are looked for anew anyway. */
+const LINE = /^(\w+) = ([A-Z]+)(?:, ([^:]+))?(?:: ([\s\S]*))?$/;
+
+/** "area = C, ac: Acres" in a cell each; what cannot be read is left out, for the lists are looked for anew anyway. */
 function listOf(
   kind: ListKind,
   line: SettingLine | undefined,
@@ -29,11 +31,13 @@ function listOf(
   if (tab === undefined || !at) return undefined;
   const columns: Record<string, number> = {};
   const units: Record<string, ListUnit> = {};
+  const texts: Record<string, string> = {};
   const known: readonly string[] = kind === 'paddocks' ? PADDOCK_FIELDS : GROUP_FIELDS;
   for (const text of fields) {
-    const [, field, letters, unit] = /^(\w+) = ([A-Z]+)(?:, (.+))?$/.exec(text) ?? [];
+    const [, field, letters, unit, heading] = LINE.exec(text) ?? [];
     if (field === undefined || letters === undefined || !known.includes(field)) continue;
     columns[field] = columnNumber(letters);
+    if (heading !== undefined) texts[field] = heading;
     if (unit !== undefined && unit in LIST_UNITS) units[field] = unit as ListUnit;
   }
   return {
@@ -44,5 +48,6 @@ function listOf(
     lastRow: Number(at[3]),
     columns,
     units,
+    ...(Object.keys(texts).length > 0 && { texts }),
   };
 }

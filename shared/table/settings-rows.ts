@@ -126,13 +126,16 @@ function inRows(days: readonly number[]): number[][] {
   return rows;
 }
 
-/** Tab, heading row, first and last row, then one cell a column: "area = C, ac". */
+/** Tab, heading row, first and last row, then one cell a column: "area = C, ac: Acres". */
 function listLine(key: SettingKey, list: GrowerList): Line {
   const columns: Partial<Record<string, number>> = list.columns;
   const units: Partial<Record<string, string>> = list.units;
+  const texts: Partial<Record<string, string>> = list.texts ?? {};
   const fields = Object.entries(columns).map(([field, column]) => {
     const unit = units[field];
-    return text(`${field} = ${columnLetters(column ?? 0)}${unit ? `, ${unit}` : ''}`);
+    const heading = texts[field];
+    const said = heading ? `: ${heading}` : '';
+    return text(`${field} = ${columnLetters(column ?? 0)}${unit ? `, ${unit}` : ''}${said}`);
   });
   const rows = `headings in row ${list.headingRow}, list in rows ${list.firstRow} to ${list.lastRow}`;
   return { key, values: [text(list.tab), text(rows), ...fields] };

@@ -2,12 +2,10 @@ import { useMemo, useState } from 'preact/hooks';
 import { findLists } from '../../../shared/lists/find-lists';
 import type {
   FoundList,
-  GroupField,
   GroupList,
   GrowerList,
   ListKind,
   ListProblem,
-  PaddockField,
   PaddockList,
   ReadGroup,
   ReadPaddock,
@@ -20,7 +18,7 @@ import type { UnitSystem } from '../../../shared/units/units';
 import { decimalComma } from '../numbers/decimal-comma';
 import { ROTATION_NAME } from '../panels/rotation/old-table';
 import type { Book } from '../parts/use-book';
-import { withColumn } from './list-columns';
+import { recalledList } from './recalled-list';
 
 export interface Lists {
   readonly found: Readonly<Record<ListKind, readonly FoundList[]>>;
@@ -93,7 +91,7 @@ function chosenOf(
   own: FoundList | undefined,
   remembered: GrowerList | undefined,
 ): FoundList | undefined {
-  return recalled(found, own) ?? pointedAt(book, own) ?? recalled(found, remembered) ?? found[0];
+  return recalledList(found, own) ?? pointedAt(book, own) ?? recalledList(found, remembered) ?? found[0];
 }
 
 /** A list that only the grower saw, while its headings stand where they stood. */
@@ -105,14 +103,4 @@ function pointedAt({ tabs }: Book, own: FoundList | undefined): FoundList | unde
     ({ column, text }) => String(cells[column - 1] ?? '').trim() === text.trim(),
   );
   return isThere ? { ...own, lastRow: tab.values.length } : undefined;
-}
-
-/** The list that was used before, with its columns, where it still stands there. */
-function recalled(found: readonly FoundList[], before: GrowerList | undefined): FoundList | undefined {
-  const list = found.find(({ tab, headingRow }) => tab === before?.tab && headingRow === before.headingRow);
-  if (!list || !before) return undefined;
-  // Units come from the headings as they stand now, for they may have been put right since.
-  const bare = { ...list, columns: {}, units: {} } as unknown as FoundList;
-  const columns = Object.entries(before.columns) as [PaddockField | GroupField, number][];
-  return columns.reduce((built, [field, column]) => withColumn(built, field, column), bare);
 }

@@ -1,5 +1,5 @@
 /** What the table is built from: the plan, the settings it was made with, the grower's lists, and what to keep. */
-import type { GroupList, PaddockList } from '../../../../shared/lists/model';
+import type { FoundList, GroupList, PaddockList } from '../../../../shared/lists/model';
 import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
 import {
@@ -10,6 +10,7 @@ import {
 } from '../../../../shared/table/model';
 import type { RebuildInput } from '../../../../shared/table/rebuild-input';
 import type { UnitSystem } from '../../../../shared/units/units';
+import { headingTexts } from '../../lists/recalled-list';
 import type { Lists } from '../../lists/use-lists';
 import type { Book } from '../../parts/use-book';
 import type { OldTable } from './old-table';
@@ -40,7 +41,10 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
       rules: given.rules,
       temperatureC: before?.temperatureC ?? DEFAULT_TEMPERATURE_C,
       outdoorFactor: before?.outdoorFactor ?? DEFAULT_OUTDOOR_FACTOR,
-      lists: { ...(paddocks && { paddocks: paddocks.list }), ...(groups && { groups: groups.list }) },
+      lists: {
+        ...(paddocks && { paddocks: withTexts(paddocks.list) }),
+        ...(groups && { groups: withTexts(groups.list) }),
+      },
     },
     warnings: warningsOf(made, rebuild),
     sources: { ...(paddocks && { paddocks }), ...(groups && { groups }) },
@@ -58,6 +62,11 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
 function warningsOf({ problem, plan, words }: Made, rebuild: RebuildInput | undefined): string[] {
   const short = words && fallsShort(plan) ? [...words.score, ...(words.mend ? [words.mend] : [])] : [];
   return [...short, ...growthNotes(problem, plan), ...(rebuild?.notes ?? [])];
+}
+
+/** A list with the words of its headings, by which it is found again. */
+function withTexts<List extends PaddockList | GroupList>(list: List): List {
+  return { ...list, texts: headingTexts(list as unknown as FoundList) };
 }
 
 function sourceOf<List extends PaddockList | GroupList>(

@@ -1,0 +1,87 @@
+/** A list is found again by the words of its headings, wherever rows and columns were put in since. */
+import { describe, expect, test } from 'vitest';
+import type { WireCell } from '../../shared/contract';
+import { findLists } from '../../shared/lists/find-lists';
+import type { FoundList, GrowerList } from '../../shared/lists/model';
+import { savedLists } from '../../shared/table/saved-lists';
+import { withColumn } from '../../src/sidebar/lists/list-columns';
+import { headingTexts, recalledList } from '../../src/sidebar/lists/recalled-list';
+import { tab } from './fake-sheet';
+
+const ROWS: WireCell[][] = [
+  ['Strip', 'Acres', 'Days to grow back', 'Rest days'],
+  ['One', 0.6, 50, 30],
+  ['Two', 0.5, 60, 35],
+];
+
+function found(rows: readonly (readonly WireCell[])[]): FoundList[] {
+  return findLists([tab('Fields', rows)]).filter(({ kind }) => kind === 'paddocks');
+}
+
+/** As a table remembers it: without headings, by letters and words. */
+function remembered(list: FoundList): GrowerList {
+  const { kind, tab: name, headingRow, firstRow, lastRow, columns, units } = list;
+  return {
+    kind,
+    tab: name,
+    headingRow,
+    firstRow,
+    lastRow,
+    columns,
+    units,
+    texts: headingTexts(list),
+  } as GrowerList;
+}
+
+describe('a list used before', () => {
+  const chosen = withColumn(found(ROWS)[0]!, 'restDays', 3);
+
+  test('keeps a column chosen by hand', () => {
+    expect(chosen.columns).toMatchObject({ name: 1, area: 2, restDays: 3 });
+    expect(recalledList(found(ROWS), remembered(chosen))?.columns).toEqual(chosen.columns);
+    expect(recalledList(found(ROWS), chosen)?.columns).toEqual(chosen.columns);
+  });
+
+  // 2026-11: a column put into the list made the next reading take gates for acres and acres for days of rest.
+  test.each(['remembered', 'chosen here'])('follows a column that was put in (%s)', (how) => {
+    const wider = ROWS.map((row, r) => [row[0]!, r === 0 ? 'Gates' : r, ...row.slice(1)]);
+    const before = how === 'remembered' ? remembered(chosen) : chosen;
+    expect(recalledList(found(wider), before)?.columns).toEqual({ name: 1, area: 3, restDays: 4 });
+  });
+
+  test('follows rows put in above, and takes a heading that is gone as found', () => {
+    const lower = [['Our land', '', '', ''], ...ROWS];
+    expect(recalledList(found(lower), remembered(chosen))).toMatchObject({
+      headingRow: 2,
+      columns: chosen.columns,
+    });
+    const renamed = [['Strip', 'Hectares', 'Days to grow back', 'Rest days'], ...ROWS.slice(1)];
+    const now = recalledList(found(renamed), remembered(chosen));
+    expect(now).toMatchObject({ columns: chosen.columns, units: { area: 'ha' } });
+  });
+
+  test('on another tab, or without any of its headings, is another list', () => {
+    expect(recalledList(found(ROWS), { ...remembered(chosen), tab: 'Elsewhere' })).toBeUndefined();
+    const other = [
+      ['Paddock', 'Area (ac)'],
+      ['Ash', 1],
+      ['Elm', 2],
+    ];
+    expect(recalledList(found([['', ''], ...other]), remembered(chosen))).toBeUndefined();
+  });
+
+  test('stands in the settings with its words', () => {
+    const values = [
+      'Fields',
+      'headings in row 1, list in rows 2 to 3',
+      'name = A: Strip',
+      'area = B, ac: Acres: ours',
+      'restDays = C',
+    ];
+    expect(savedLists(new Map([['paddockList', { values } as never]])).paddocks).toMatchObject({
+      columns: { name: 1, area: 2, restDays: 3 },
+      units: { area: 'ac' },
+      texts: { name: 'Strip', area: 'Acres: ours' },
+    });
+  });
+});
