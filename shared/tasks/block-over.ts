@@ -1,4 +1,5 @@
 import type { BlockContent } from '../block/read-block';
+import { blockedSpills } from './blocked-spills';
 import { changedMeanwhile } from './changed-meanwhile';
 import type { ComposedBlock } from './composed-block';
 import { keepFormulas } from './keep-formulas';
@@ -22,7 +23,7 @@ const MOST_NAMED = 8;
  */
 export function blockOver(old: BlockContent, block: ComposedBlock, options: OverOptions = {}): ComposedBlock {
   const { mustKeep = (content) => content, variants = [], asRead } = options;
-  refuseTypedOver(old, typedOverCells(old, block.cells));
+  refuseTypedOver(old, [...typedOverCells(old, block.cells), ...blockedSpills(old, block.cells)]);
   const cells = keepFormulas(old, block.cells);
   if (asRead) refuseChanged(changedMeanwhile(asRead, old, cells));
   const lost = lostCells(

@@ -6,7 +6,7 @@ import type { BlockContent } from '../../block/read-block';
 import type { Place } from '../typed-over-cells';
 import { rowOfLabel } from '../without-own';
 import { MONTH_HEADINGS } from './budget-block';
-import { SPILLED, STAY_HEADINGS, type StayHeading } from './stay-columns';
+import { STAY_HEADINGS, type StayHeading } from './stay-columns';
 
 interface TypedOver {
   readonly surely: readonly Place[];
@@ -23,7 +23,6 @@ export function typedOver(old: BlockContent): TypedOver {
   const surely = [
     ...valuesUnder(old, tableOf(old, MONTH_HEADINGS, 'On the ground'), MONTH_HEADINGS.slice(1)),
     ...valuesUnder(old, stays, ['Out', 'Mean weight']),
-    ...brokenSpills(old, stays),
     ...linked.surely,
   ];
   return { surely, perhaps: linked.perhaps };
@@ -50,18 +49,6 @@ function valuesUnder(old: BlockContent, { rows, columnOf }: Table, headings: rea
   return headings
     .flatMap((heading) => rows.map((row): Place => [row, columnOf(heading)]))
     .filter((place) => isValue(old, place));
-}
-
-/** Cell functions fill their columns from the first row, itself blank, unless a typed cell stands in their way. */
-function brokenSpills(old: BlockContent, table: Table): Place[] {
-  const [anchor, ...below] = table.rows;
-  if (anchor === undefined) return [];
-  return ['Weight in', 'Weight out', ...SPILLED].flatMap((heading) => {
-    const column = table.columnOf(heading);
-    const from = table.columnOf(['P', 'K'].includes(heading) ? 'N' : heading);
-    if ((old.values[anchor]?.[from] ?? '') === '' && isFormula(old, anchor, from)) return [];
-    return [anchor, ...below].map((row): Place => [row, column]).filter((place) => isValue(old, place));
-  });
 }
 
 /**

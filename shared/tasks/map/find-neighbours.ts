@@ -41,16 +41,33 @@ export function findNeighbours(
   return { adjoining: adjoining.map((list) => list.sort((a, b) => a - b)), overlapping };
 }
 
-/** A corner or the middle of a side lies deeper inside the other than the tolerance. */
+/** A corner, the middle of a side or a point well inside lies deeper inside the other than the tolerance. */
 function reachesInto(one: readonly PlanePoint[], other: readonly PlanePoint[], tolerance: number): boolean {
   const sides = sidesOf(other);
-  const probes = sidesOf(one).flatMap(([a, b]) => [
+  const onOutline = sidesOf(one).flatMap(([a, b]) => [
     a,
     { east: (a.east + b.east) / 2, north: (a.north + b.north) / 2 },
   ]);
+  // An outline drawn twice lies on the other one all the way round.
+  const probes = [...onOutline, ...innerPoint(one)];
   return probes.some(
     (point) => isInside(point, other) && sides.every((side) => pointToSegment(point, side) > tolerance),
   );
+}
+
+/** The middle of the widest stretch inside, on a line from west to east half-way up; none for an outline without area. */
+function innerPoint(outline: readonly PlanePoint[]): PlanePoint[] {
+  const { south, north } = boxOf(outline);
+  const middle = (south + north) / 2;
+  const crossings = sidesOf(outline)
+    .filter(([a, b]) => a.north > middle !== b.north > middle)
+    .map(([a, b]) => a.east + ((middle - a.north) / (b.north - a.north)) * (b.east - a.east))
+    .sort((a, b) => a - b);
+  const stretches = crossings.flatMap((west, i) =>
+    i % 2 === 0 && i + 1 < crossings.length ? [[west, crossings[i + 1]!] as const] : [],
+  );
+  const [widest] = stretches.sort((a, b) => b[1] - b[0] - (a[1] - a[0]));
+  return widest ? [{ east: (widest[0] + widest[1]) / 2, north: middle }] : [];
 }
 
 interface Box {

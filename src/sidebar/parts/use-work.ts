@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { usePage } from '../page';
 
 export interface Work {
   readonly busy: boolean;
@@ -9,10 +10,11 @@ export interface Work {
   readonly clear: () => void;
 }
 
-/** One piece of work at a time, with its waiting and its failing shown. */
+/** One piece of work at a time, with its waiting and its failing shown; the status line says nothing of what failed. */
 export function useWork(): Work {
   const [busy, setBusy] = useState(false);
   const [problem, setProblem] = useState<string>();
+  const { say } = usePage();
   const running = useRef(false);
   const here = useRef(true);
   useEffect(
@@ -29,7 +31,9 @@ export function useWork(): Work {
     try {
       await work();
     } catch (error) {
-      if (here.current) setProblem(error instanceof Error ? error.message : String(error));
+      if (!here.current) return;
+      setProblem(error instanceof Error ? error.message : String(error));
+      say('');
     } finally {
       running.current = false;
       if (here.current) setBusy(false);

@@ -91,6 +91,23 @@ describe('findNeighbours, by plane geometry', () => {
   it('names paddocks that lie over one another', () => {
     expect(findNeighbours([square(0, 0), square(50, 50)], 3).overlapping).toEqual([[0, 1]]);
     expect(findNeighbours([square(0, 0), square(99, 0)], 3).overlapping).toEqual([]);
+    // Drawn twice, also from another corner on, and an outline with a bay.
+    const [first, ...rest] = square(0, 0);
+    expect(findNeighbours([square(0, 0), square(200, 0), [...rest, first!]], 3).overlapping).toEqual([
+      [0, 2],
+    ]);
+    const bay = [
+      [0, 0],
+      [90, 0],
+      [90, 90],
+      [60, 90],
+      [60, 10],
+      [30, 10],
+      [30, 90],
+      [0, 90],
+    ];
+    const outline = bay.map(([east = 0, north = 0]) => ({ east, north }));
+    expect(findNeighbours([outline, outline], 3).overlapping).toEqual([[0, 1]]);
   });
 
   it('takes 500 paddocks in a grid in bearable time', () => {

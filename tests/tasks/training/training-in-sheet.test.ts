@@ -1,6 +1,7 @@
 /** The training blocks, written through the real script into the preview's engine and recalculated there. */
 import { describe, expect, it } from 'vitest';
 import type { WireCell } from '../../../shared/contract';
+import { blockOver } from '../../../shared/tasks/block-over';
 import { lostCells } from '../../../shared/tasks/lost-cells';
 import { startSettings } from '../../../shared/tasks/settings';
 import { composeLogBlock, LOG_HEADINGS } from '../../../shared/tasks/training/log-block';
@@ -72,6 +73,19 @@ describe('the pen list', () => {
       `A${head + 10} (“ring Bea”)`,
     ]);
     book.type('Pen', `A${head + 10}`, '');
+    // Typed where the answers stand: named, also where the same number stands elsewhere in the list.
+    for (const [cell, value] of [
+      [`B${head + 1}`, '10'],
+      [`A${head + 3}`, 'stakes'],
+      [`B${head + 8}`, '10'],
+    ] as const) {
+      const before = book.range('Pen', cell).getFormula();
+      book.type('Pen', cell, value);
+      const typed = readBack(book, info);
+      expect(() => blockOver(typed, next, { mustKeep: withoutAnswers })).toThrow(`typed over: ${cell}.`);
+      book.range('Pen', cell).setValue(before);
+    }
+    expect(blockOver(readBack(book, info), next, { mustKeep: withoutAnswers }).cells).toEqual(next.cells);
     writeOver(
       book,
       composePenBlock({ ...settings, ...read.settings.values }, read.onHand, 'metric', ORIGIN),

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import type { Overview } from '../../../../shared/contract';
+import { counted } from '../../../../shared/plan/words';
 import { MOST_FILE_BYTES } from '../../../../shared/tasks/map/limits';
 import { MAP_BLOCK } from '../../../../shared/tasks/map/map-block';
 import { mapFromBlock } from '../../../../shared/tasks/map/map-from-block';
@@ -43,7 +44,7 @@ export function CornersSection({ file, onMap }: Props) {
       await afterPaint();
       const map = await read();
       onMap(map);
-      say(`Read ${map.shapes.length} shapes.`);
+      say(`Read ${counted(map.shapes.length, 'shape')}.`);
     });
   return (
     <>

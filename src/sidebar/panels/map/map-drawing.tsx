@@ -1,4 +1,5 @@
 import { useRef } from 'preact/hooks';
+import { counted } from '../../../../shared/plan/words';
 import type { MeasuredMap } from '../../../../shared/tasks/map/measure-map';
 import { type Sketch, type SketchMark, type Spot, sketchMap } from '../../../../shared/tasks/map/sketch';
 import type { UnitSystem } from '../../../../shared/units/units';
@@ -24,7 +25,7 @@ export function MapDrawing({ map, units }: { map: MeasuredMap; units: UnitSystem
           height={height}
           viewBox={`0 0 ${width} ${height}`}
           role="img"
-          aria-label={`Map of ${map.paddocks.length} paddocks to scale, north up. The table below says the same in words.`}
+          aria-label={`Map of ${counted(map.paddocks.length, 'paddock')} to scale, north up. The table below says the same in words.`}
           xmlns="http://www.w3.org/2000/svg"
           font-family="system-ui, sans-serif"
         >
