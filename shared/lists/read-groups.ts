@@ -15,6 +15,7 @@ import {
   refuse,
 } from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
+import { typedTotalNotes } from './typed-total';
 
 export interface GroupsRead {
   readonly groups: readonly ReadGroup[];
@@ -33,8 +34,9 @@ export function readGroups(
   /** Whether the spreadsheet's locale writes a decimal comma. */
   comma: boolean,
 ): GroupsRead {
-  const { items, problems, notes, leftOut } = readRows(tab, list, { system, comma }, readGroup);
-  return { groups: items, problems, notes, leftOut };
+  const { items, readers, ...told } = readRows(tab, list, { system, comma }, readGroup);
+  const heads = items.map(({ head }) => head);
+  return { groups: items, ...told, notes: [...told.notes, ...typedTotalNotes(items, heads, readers)] };
 }
 
 function readGroup(reader: RowReader): ReadGroup | undefined {

@@ -4,6 +4,7 @@ import { type ListProblem, PADDOCK_FIELDS, type PaddockList, type ReadPaddock } 
 import { readAdjoining } from './read-adjoining';
 import { hasCell, placeOf, type RowReader, readAmount, readDay, readName, refuse } from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
+import { typedTotalNotes } from './typed-total';
 
 export interface PaddocksRead {
   readonly paddocks: readonly ReadPaddock[];
@@ -25,7 +26,8 @@ export function readPaddocks(
   const { items, readers, ...told } = readRows(tab, list, { system, comma }, readPaddock);
   const adjoins = readAdjoining(items, readers);
   const paddocks = items.map((paddock, i) => (adjoins[i] ? { ...paddock, adjoins: adjoins[i] } : paddock));
-  return { paddocks, ...told };
+  const areas = items.map(({ areaSquareMeters }) => areaSquareMeters);
+  return { paddocks, ...told, notes: [...told.notes, ...typedTotalNotes(items, areas, readers)] };
 }
 
 function readPaddock(reader: RowReader): ReadPaddock | undefined {

@@ -117,3 +117,40 @@ describe('a row whose area is worked out otherwise is an item', () => {
     expect(read.paddocks.map(({ name }) => name)).toEqual(['North', 'South']);
   });
 });
+
+describe('a total that is typed under a name that is not known', () => {
+  it.each([
+    [4.5, true],
+    [4.501, true],
+    [4.6, false],
+  ])('%s ha under 4.5 ha is told: %s', (area, told) => {
+    const tab = tabOf('Land', [
+      ['Paddock', 'Area (ha)'],
+      ['North', 1],
+      ['South', 2],
+      ['West', 1.5],
+      ['Gesamt', area],
+    ]);
+    const read = readPaddocks(tab, findLists([tab])[0] as unknown as PaddockList, 'metric', false);
+    expect(read.problems).toEqual([]);
+    expect(read.notes).toEqual(
+      told
+        ? [
+            'Land!A5: “Gesamt” is as much as all rows above it together. If it adds them up, call it “Total”, for it is read like the others now.',
+          ]
+        : [],
+    );
+  });
+
+  it('two small ones may well be as much as a third', () => {
+    const tab = tabOf('Land', [
+      ['Paddock', 'Area (ha)'],
+      ['North', 1],
+      ['South', 1],
+      ['West', 2],
+    ]);
+    expect(readPaddocks(tab, findLists([tab])[0] as unknown as PaddockList, 'metric', false).notes).toEqual(
+      [],
+    );
+  });
+});
