@@ -7,20 +7,32 @@
  */
 import * as v from 'valibot';
 
-/** A cell on its way to the page: number, text, TRUE/FALSE, '' for blank, or a date. */
+/**
+ * A cell on its way to the page: number, text, TRUE/FALSE, '' for blank, or a date, with its time of day where it has
+ * one: {"d":"2026-04-01T14:30:00"}.
+ */
 export const WireCell = v.union([v.number(), v.string(), v.boolean(), v.object({ d: v.string() })]);
 export type WireCell = v.InferOutput<typeof WireCell>;
+
+/** Row and column, by offsets from the block's corner, of the cell in the old block whose look and format are kept. */
+const from = v.optional(v.tuple([v.number(), v.number()]));
+const A_DAY = /^\d{4}-\d\d-\d\d(T\d\d:\d\d:\d\d)?$/;
 
 /** A cell on its way to the sheet. Only kind "f" becomes a formula; "t" stays text whatever it begins with. */
 export const BlockCell = v.variant('k', [
   /** `format` is for what is typed or spilled here later. */
   v.object({ k: v.literal('blank'), format: v.optional(v.string()) }),
-  v.object({ k: v.literal('t'), v: v.string() }),
-  v.object({ k: v.literal('n'), v: v.pipe(v.number(), v.finite()), format: v.optional(v.string()) }),
-  v.object({ k: v.literal('b'), v: v.boolean() }),
-  v.object({ k: v.literal('d'), v: v.pipe(v.string(), v.isoDate()) }),
+  v.object({ k: v.literal('t'), v: v.string(), from }),
+  v.object({ k: v.literal('n'), v: v.pipe(v.number(), v.finite()), format: v.optional(v.string()), from }),
+  v.object({ k: v.literal('b'), v: v.boolean(), from }),
+  v.object({ k: v.literal('d'), v: v.pipe(v.string(), v.regex(A_DAY)), from }),
   /** A formula in A1 notation with `;` between arguments. `format` is a number format; "@" is refused. */
-  v.object({ k: v.literal('f'), v: v.pipe(v.string(), v.startsWith('=')), format: v.optional(v.string()) }),
+  v.object({
+    k: v.literal('f'),
+    v: v.pipe(v.string(), v.startsWith('=')),
+    format: v.optional(v.string()),
+    from,
+  }),
 ]);
 export type BlockCell = v.InferOutput<typeof BlockCell>;
 

@@ -1,4 +1,5 @@
 /** Reads the cells of a list one by one: the value in inside units, or a sentence that names the cell. */
+import { dateWords } from '../block/date-words';
 import type { TabContent, WireCell } from '../contract';
 import { type Day, dayFromIso } from '../core/calendar/day';
 import { describeCell, plainNumber } from '../refusals';
@@ -67,7 +68,7 @@ export function refuse(reader: RowReader, field: ListField, must: string, got?: 
 
 /** What stands in a cell, in words. */
 export function describeWire(cell: WireCell): string {
-  if (typeof cell === 'object') return `the date ${cell.d}`;
+  if (typeof cell === 'object') return `the date ${dateWords(cell.d)}`;
   if (isErrorWire(cell)) return `the error ${cell}`;
   return typeof cell === 'string' && cell.trim() === '' ? 'a blank' : describeCell(cell);
 }

@@ -1,3 +1,4 @@
+import { dateWords } from '../block/date-words';
 import type { WireCell } from '../contract';
 import { isoFromDay } from '../core/calendar/day';
 import { plainNumber } from '../refusals';
@@ -35,7 +36,7 @@ function said(label: string, { value }: KeptCell): string[] {
 
 /** A cell's value as text. */
 export function cellWords(value: WireCell): string {
-  if (typeof value === 'object') return value.d;
+  if (typeof value === 'object') return dateWords(value.d);
   if (typeof value === 'number') return plainNumber(value);
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
   return value.trim();

@@ -39,6 +39,8 @@ export interface KeptCell {
   readonly value: WireCell;
   readonly formula: string;
   readonly sheetRow: number;
+  /** Row and column in the old block, from 0. */
+  readonly from?: readonly [row: number, column: number];
 }
 
 /** A column that the grower added inside the block. */

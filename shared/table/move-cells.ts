@@ -196,13 +196,19 @@ function restDueCell({ input, frame, rows, i, setting }: MoveContext, row: Table
   return left === undefined || !paddock ? BLANK : number(restDue(paddock, rest, left), WHOLE);
 }
 
-/** A cell of the grower's, at its new row. */
-function keptCell({ value, formula: typed, sheetRow }: KeptCell, row: number, format?: string): BlockCell {
-  if (typed !== '') return formula(shiftFormula(typed, row - sheetRow), format);
-  if (typeof value === 'number') return number(value, format);
-  if (typeof value === 'boolean') return { k: 'b', v: value };
-  if (typeof value === 'object') return { k: 'd', v: value.d.slice(0, 10) };
-  return value === '' && format ? blank(format) : text(value);
+/** A cell of the grower's, at its new row, with the look and format it had. */
+function keptCell(
+  { value, formula: typed, sheetRow, from }: KeptCell,
+  row: number,
+  format?: string,
+): BlockCell {
+  const look = from && { from: [...from] as [number, number] };
+  if (typed !== '') return { ...formula(shiftFormula(typed, row - sheetRow), format), ...look };
+  if (typeof value === 'number') return { ...number(value, format), ...look };
+  if (typeof value === 'boolean') return { k: 'b', v: value, ...look };
+  if (typeof value === 'object') return { k: 'd', v: value.d, ...look };
+  if (value === '') return format ? blank(format) : BLANK;
+  return { k: 't', v: value, ...look };
 }
 
 /**

@@ -136,6 +136,7 @@ function keptAt({ block }: Reading, r: number, column: number | undefined): Kept
     value: column === undefined ? '' : (block.values[r]?.[column] ?? ''),
     formula: column === undefined ? '' : (block.formulas[r]?.[column] ?? ''),
     sheetRow: block.info.row + r,
+    ...(column !== undefined && { from: [r, column] as const }),
   };
 }
 

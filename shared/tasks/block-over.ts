@@ -3,6 +3,7 @@ import { blockedSpills } from './blocked-spills';
 import { changedMeanwhile } from './changed-meanwhile';
 import type { ComposedBlock } from './composed-block';
 import { keepFormulas } from './keep-formulas';
+import { keepLooks } from './keep-looks';
 import { lostCells } from './lost-cells';
 import { refuseTypedOver, typedOverCells } from './typed-over-cells';
 
@@ -31,7 +32,7 @@ export function blockOver(old: BlockContent, block: ComposedBlock, options: Over
     cells,
     variants.map((variant) => variant.cells),
   );
-  if (lost.length === 0) return { ...block, cells };
+  if (lost.length === 0) return { ...block, cells: keepLooks(old, { ...block, cells }) };
   throw new Error(
     `These cells of the table were typed by hand and would be lost: ${named(lost)}. Move them outside the table first. Nothing was written.`,
   );

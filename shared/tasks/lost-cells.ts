@@ -1,4 +1,5 @@
 import { cellA1 } from '../block/a1';
+import { dateWords } from '../block/date-words';
 import { formulaShape } from '../block/formula-shape';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell, WireCell } from '../contract';
@@ -78,6 +79,6 @@ function keyOf(value: WireCell): string {
 }
 
 function shown(value: WireCell): string {
-  if (typeof value === 'object') return value.d;
+  if (typeof value === 'object') return dateWords(value.d);
   return typeof value === 'number' ? plainNumber(value) : `“${value}”`;
 }

@@ -5,7 +5,7 @@ import type { BlockRule, BlockStyle, WireCell } from '../../shared/contract';
 import { type Day, dayFromIso } from '../../shared/core/calendar/day';
 import type { Edge } from '../../shared/door/edge';
 import { isWithin } from './is-within';
-import type { Area, AreaContent, AreaWrite, SheetPort } from './port';
+import type { Area, AreaContent, AreaWrite, Origins, SheetPort } from './port';
 import { Told } from './port';
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
@@ -13,12 +13,12 @@ type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
 
 const ISO_DATE = 'yyyy-MM-dd';
+const ISO_TIME = "yyyy-MM-dd'T'HH:mm:ss";
+const MIDNIGHT = 'T00:00:00';
 const LOCK_WAIT_MILLISECONDS = 5000;
 
 /** Looks of the cells. Colours come with a weight or a slant, so that none speaks by colour alone. */
-const LOOKS: Readonly<
-  Record<BlockStyle, { background: string; color: string; weight: Weight; slant: Slant }>
-> = {
+const LOOKS: Readonly<Record<BlockStyle, Look>> = {
   plain: { background: '#ffffff', color: '#202124', weight: 'normal', slant: 'normal' },
   title: { background: '#ffffff', color: '#202124', weight: 'bold', slant: 'normal' },
   heading: { background: '#dfe8d8', color: '#202124', weight: 'bold', slant: 'normal' },
@@ -26,6 +26,12 @@ const LOOKS: Readonly<
   muted: { background: '#ffffff', color: '#5f6368', weight: 'normal', slant: 'italic' },
   warning: { background: '#fdecea', color: '#7a1f14', weight: 'bold', slant: 'normal' },
 };
+interface Look {
+  readonly background: string;
+  readonly color: string;
+  readonly weight: Weight;
+  readonly slant: Slant;
+}
 type Weight = 'bold' | 'normal';
 type Slant = 'italic' | 'normal';
 
@@ -94,7 +100,7 @@ export function boundSpreadsheet(): SheetPort {
       rangeOf(area).setNumberFormats(formats);
     },
     write: (area, content) => writeRange(rangeOf(area), content),
-    style: (area, styles) => styleRange(rangeOf(area), styles),
+    style: (area, styles, from) => styleRange(rangeOf(area), styles, from),
     clear: (areas) => {
       for (const area of areas) rangeOf(area).clearContent();
     },
@@ -164,7 +170,7 @@ function readRange(range: Range, file: Spreadsheet): AreaContent {
     const time = date.getTime();
     let iso = isoOf.get(time);
     if (iso === undefined) {
-      iso = Number.isFinite(time) ? Utilities.formatDate(date, zone, ISO_DATE) : '';
+      iso = Number.isFinite(time) ? Utilities.formatDate(date, zone, ISO_TIME).replace(MIDNIGHT, '') : '';
       isoOf.set(time, iso);
     }
     return { d: iso };
@@ -191,14 +197,25 @@ function writeRange(range: Range, { values, formats }: AreaWrite): void {
   range.setValues(values);
 }
 
-function styleRange(range: Range, styles: BlockStyle[][]): void {
-  const look = <T>(of: (style: BlockStyle) => T): T[][] => styles.map((row) => row.map(of));
-  range.setBackgrounds(look((style) => LOOKS[style].background));
-  range.setFontColors(look((style) => LOOKS[style].color));
-  range.setFontWeights(look((style) => LOOKS[style].weight));
-  range.setFontStyles(look((style) => LOOKS[style].slant));
+/** Cells with an origin keep the look that the cell there had; it is read only where there are any. */
+function styleRange(range: Range, styles: BlockStyle[][], from: Origins): void {
+  const keepsAny = from.some((row) => row.some((origin) => origin !== undefined));
+  const look = <Key extends keyof Look>(property: Key, read: () => string[][]): Look[Key][][] => {
+    const old = keepsAny ? read() : [];
+    return styles.map((row, r) =>
+      row.map((style, c) => {
+        const [fromRow = -1, fromColumn = -1] = from[r]?.[c] ?? [];
+        // The service answers with the words that it takes.
+        return (old[fromRow]?.[fromColumn] as Look[Key] | undefined) ?? LOOKS[style][property];
+      }),
+    );
+  };
+  range.setBackgrounds(look('background', () => range.getBackgrounds()));
+  range.setFontColors(look('color', () => range.getFontColors()));
+  range.setFontWeights(look('weight', () => range.getFontWeights()));
+  range.setFontStyles(look('slant', () => range.getFontStyles()));
   // Headings are longer than their columns are wide; long sentences may run over their empty neighbours.
-  range.setWraps(look((style) => style === 'heading'));
+  range.setWraps(styles.map((row) => row.map((style) => style === 'heading')));
 }
 
 function setRules(sheet: Sheet, area: Area, old: Area | undefined, rules: readonly BlockRule[]): void {

@@ -25,6 +25,9 @@ export interface AreaWrite {
   readonly formats: string[][];
 }
 
+/** For each cell of an area the offsets of the cell whose look it takes over. */
+export type Origins = readonly (readonly (readonly [row: number, column: number] | undefined)[])[];
+
 export interface SheetPort {
   title(): string;
   /** Never leaves the script. */
@@ -45,7 +48,8 @@ export interface SheetPort {
   setFormats(area: Area, formats: string[][]): void;
   /** Formats, then all values as one batch. */
   write(area: Area, content: AreaWrite): void;
-  style(area: Area, styles: BlockStyle[][]): void;
+  /** Looks by style, but cells with an origin look as that cell did. */
+  style(area: Area, styles: BlockStyle[][], from: Origins): void;
   /** Empties cells; formats and notes stay. */
   clear(areas: readonly Area[]): void;
   nameArea(name: string, area: Area): void;

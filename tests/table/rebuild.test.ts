@@ -261,6 +261,39 @@ describe('rebuild', () => {
     expect(rebuild(farm, day('2026-04-14')).again.notes.join()).not.toContain('taken from the lists');
   });
 
+  it('keeps times of day, number formats and colours of notes and own columns, wherever their rows go', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const rows = readNow(farm).rows;
+    const headingRow = rows[0]!.sheetRow - 2;
+    const own = columnLetters(blockOf(farm).columns + 1);
+    farm.book.type('Rotation', `${own}${headingRow}`, 'Cost');
+    const cell = (at: number): string => `${own}${rows[at]!.sheetRow}`;
+    const range = (a1: string) => farm.book.range('Rotation', a1);
+    range(cell(0)).setNumberFormat('$0.00').setValue(12.5).setBackground('#ffccdd').setFontWeight('bold');
+    range(cell(1)).setNumberFormat('hh:mm').setValue(0.4375);
+    range(cell(2)).setNumberFormat('yyyy-mm-dd hh:mm').setValue(46183.604166666664);
+    const note = range(cellIn(farm, 'Note', rows[0]!.sheetRow));
+    note.setNumberFormat('@').setValue('1/2').setFontStyle('italic');
+    farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), '2026-04-06');
+    farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[2]!.sheetRow), isoFromDay(rows[2]!.inDay! + 1));
+    rebuild(farm, rows[2]!.inDay! + 20);
+    const after = readNow(farm).rows;
+    // The notes above the table have pushed every row down.
+    expect(after[0]!.sheetRow).toBeGreaterThan(rows[0]!.sheetRow);
+    const rowNow = (at: number): number =>
+      after.find((one) => one.group === rows[at]!.group && one.plannedIn === rows[at]!.plannedIn)!.sheetRow;
+    const now = (at: number) => range(`${own}${rowNow(at)}`);
+    expect([now(0).getValue(), now(0).getNumberFormat()]).toEqual([12.5, '$0.00']);
+    expect([now(0).getBackground(), now(0).getFontWeights()[0]![0]]).toEqual(['#ffccdd', 'bold']);
+    expect(now(1).getDisplayValue()).toBe('10:30');
+    // 46183 is 2026-06-10; 14:30 is 870 of 1,440 minutes.
+    expect(now(2).getDisplayValue()).toBe('2026-06-10 14:30');
+    const noteNow = range(cellIn(farm, 'Note', rowNow(0)));
+    expect([noteNow.getValue(), noteNow.getFontStyles()[0]![0]]).toEqual(['1/2', 'italic']);
+    expect(range(`${own}${rows[0]!.sheetRow}`).getBackground()).not.toBe('#ffccdd');
+  });
+
   it('reads a table that was sorted, and keeps remarks between the rows', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);

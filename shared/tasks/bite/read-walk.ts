@@ -2,7 +2,7 @@
 import { cellA1 } from '../../block/a1';
 import type { BlockContent } from '../../block/read-block';
 import type { BlockCell } from '../../contract';
-import { dayFromIso } from '../../core/calendar/day';
+import { dayIn } from '../../lists/read-list-cell';
 import { type KeptRow, rowsBetween, textOf } from '../rows-between';
 import { readSettings, type SettingsRead } from '../settings';
 import { WALK_HEADINGS, WALK_SETTINGS, type WalkRow } from './walk-block';
@@ -43,5 +43,6 @@ function readReading(row: KeptRow, { info }: BlockContent, problems: string[]): 
 }
 
 function dayOf(cell: BlockCell): number | undefined {
-  return cell.k === 'd' || cell.k === 't' ? dayFromIso(cell.v) : undefined;
+  if (cell.k === 'd') return dayIn({ d: cell.v });
+  return cell.k === 't' ? dayIn(cell.v) : undefined;
 }

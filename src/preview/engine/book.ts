@@ -104,7 +104,8 @@ export class Book {
     // A cell that only carries a format may show what spills into it.
     const isOwn = stored !== undefined && !stored.isFormula && stored.content !== '';
     if (!isOwn) return { ...cell, value: plainQuotes(cell.value) };
-    // The engine reads "[label](address)" as a link and shows the label; Sheets keeps the text.
+    if (cell.link && !stored.content.startsWith("'") && stored.content !== cell.link.url) return cell;
+    // The engine reads "'[label](address)" as a link and shows the label; Sheets keeps the text.
     return { ...cell, value: stored.content.replace(/^'/, '') };
   }
 

@@ -1,6 +1,7 @@
 /**
  * Reads an .xlsx file into an engine snapshot, by ExcelJS: the engine's own import turns the text "00123" into a
- * number. Values, formulas, formats, basic styles, merges, widths, frozen and hidden parts, names, colour rules.
+ * number. Values, formulas, formats, basic styles, merges, widths, frozen and hidden parts, names, colour rules by
+ * formula, data validation, links.
  */
 import type { Cell, Color, Workbook, Worksheet } from 'exceljs';
 import { NEW_TAB_SIZE } from '../engine/book';
@@ -12,6 +13,8 @@ import { literalText } from '../engine/typed-text';
 import { DAY_MS, UNIX_EPOCH_SERIAL } from '../engine/zone-time';
 import { areaOfA1, splitTabName } from '../service/area';
 import { pixelsOfWidth } from './column-width';
+import { linkContent } from './links';
+import { readValidations } from './validation-rules';
 
 /** Collects equal formats or styles under one number each, as engine snapshots want them. */
 class Numbered<Entry> {
@@ -36,7 +39,7 @@ export function readXlsx(engine: Engine, file: Workbook, locale = 'en_US'): unkn
   const formats = new Numbered<string>();
   const styles = new Numbered<EngineStyle>();
   const workbook = engine.helpers.createEmptyWorkbookData();
-  const sheets = file.worksheets.map((sheet, index) => readTab(engine, sheet, index, formats, styles));
+  const sheets = file.worksheets.map((sheet, index) => readTab(engine, file, sheet, index, formats, styles));
   return {
     ...workbook,
     sheets: sheets.length > 0 ? sheets : workbook.sheets,
@@ -60,6 +63,7 @@ function readNames(file: Workbook): Record<string, string> {
 
 function readTab(
   engine: Engine,
+  file: Workbook,
   sheet: Worksheet,
   index: number,
   formats: Numbered<string>,
@@ -78,32 +82,40 @@ function readTab(
       if (style) cellStyles[cell.address] = styles.idOf(style);
       const format = formatOf(engine, cell);
       if (format) cellFormats[cell.address] = formats.idOf(format);
-      const content = cell.isMerged && cell.master !== cell ? '' : contentOf(cell);
+      const content = cell.isMerged && cell.master !== cell ? '' : contentOf(engine, cell);
       if (content) cells[cell.address] = content;
     });
   });
   // Files of some makers have no views at all, against ExcelJS's own types.
   const view = (sheet.views as typeof sheet.views | null)?.[0];
   const frozen = view?.state === 'frozen' ? view : undefined;
+  const size = {
+    rows: Math.max(NEW_TAB_SIZE.rows, sheet.rowCount),
+    columns: Math.max(NEW_TAB_SIZE.columns, sheet.columnCount),
+  };
   return {
     ...tab,
-    rowNumber: Math.max(NEW_TAB_SIZE.rows, sheet.rowCount),
-    colNumber: Math.max(NEW_TAB_SIZE.columns, sheet.columnCount),
+    rowNumber: size.rows,
+    colNumber: size.columns,
     cells,
     formats: cellFormats,
     styles: cellStyles,
     rows,
-    cols: readWidths(sheet),
+    cols: readWidths(sheet, size.columns),
     merges: (sheet.model as { merges?: string[] }).merges ?? [],
-    conditionalFormats: readRules(sheet),
+    conditionalFormats: readRules(engine, sheet),
+    dataValidationRules: readValidations(file, sheet, size),
     isVisible: sheet.state === 'visible',
     panes: { xSplit: frozen?.xSplit ?? 0, ySplit: frozen?.ySplit ?? 0 },
   };
 }
 
-function readWidths(sheet: Worksheet): Record<number, { size?: number; isHidden?: boolean }> {
+function readWidths(
+  sheet: Worksheet,
+  columns: number,
+): Record<number, { size?: number; isHidden?: boolean }> {
   const widths: Record<number, { size?: number; isHidden?: boolean }> = {};
-  for (let number = 1; number <= sheet.columnCount; number += 1) {
+  for (let number = 1; number <= columns; number += 1) {
     const { width, hidden } = sheet.getColumn(number);
     if (width || hidden) {
       widths[number - 1] = {
@@ -115,21 +127,26 @@ function readWidths(sheet: Worksheet): Record<number, { size?: number; isHidden?
   return widths;
 }
 
-function contentOf(cell: Cell): string {
+function contentOf(engine: Engine, cell: Cell): string {
   const { value } = cell;
   if (value === null || value === undefined) return '';
   if (typeof value === 'number') return String(value);
   if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
   if (typeof value === 'string') return literalText(value).content;
   if (value instanceof Date) return String(value.getTime() / DAY_MS + UNIX_EPOCH_SERIAL);
-  if (cell.formula) return formulaContent(cell.formula);
+  if (cell.formula) return formulaContent(engine, cell.formula);
   if ('error' in value) return String(value.error);
-  return literalText(cell.text).content;
+  const link = cell.hyperlink ? linkContent(cell.text, cell.hyperlink) : undefined;
+  return link ?? literalText(cell.text).content;
 }
 
-function formulaContent(formula: string): string {
-  const text = `=${formula.replace(/_xlfn\.(_xlws\.)?/g, '')}`;
-  return toEngineFormula(text, false) ?? parseErrorFormula(text);
+/** Newer functions carry a prefix in files. Those that the engine lacks keep it, to be saved as they came. */
+function formulaContent(engine: Engine, formula: string): string {
+  const { functionRegistry } = engine.registries;
+  const text = formula.replace(/_xlfn\.(?:_xlws\.)?([A-Z][A-Z0-9.]*)/g, (prefixed, name: string) =>
+    functionRegistry.contains(name) ? name : prefixed,
+  );
+  return toEngineFormula(`=${text}`, false) ?? parseErrorFormula(`=${text}`);
 }
 
 function formatOf(engine: Engine, cell: Cell): string {
@@ -163,7 +180,7 @@ function styleOf(cell: Cell): EngineStyle | undefined {
 type Rule = { type: string; formulae?: string[]; style?: { fill?: { bgColor?: Partial<Color> } } };
 
 /** Colour rules by formula; other kinds are left out. */
-function readRules(sheet: Worksheet): unknown[] {
+function readRules(engine: Engine, sheet: Worksheet): unknown[] {
   const parts = (sheet as unknown as { conditionalFormattings?: { ref: string; rules: Rule[] }[] })
     .conditionalFormattings;
   return (parts ?? []).flatMap(({ ref, rules }, part) =>
@@ -172,7 +189,7 @@ function readRules(sheet: Worksheet): unknown[] {
       const formula = rule.formulae?.[0];
       if (rule.type !== 'expression' || !fillColor || formula === undefined) return [];
       const ranges = ref.split(' ').filter((range) => areaOfA1(range, '', NEW_TAB_SIZE));
-      const values = [formulaContent(formula)];
+      const values = [formulaContent(engine, formula)];
       const kept = { type: 'CellIsRule', operator: 'customFormula', values, style: { fillColor } };
       return [{ id: `rule-${sheet.id}-${part}-${index}`, ranges, rule: kept }];
     }),

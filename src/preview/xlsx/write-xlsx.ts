@@ -13,11 +13,16 @@ import { sheetsFormat } from '../engine/number-format';
 import { DAY_MS, UNIX_EPOCH_SERIAL } from '../engine/zone-time';
 import { a1Of, areaOf } from '../service/area';
 import { widthOfPixels } from './column-width';
+import { linkOf } from './links';
+import { filePrefixed } from './newer-functions';
+import { writeValidations } from './validation-rules';
 
 const EXCEL_ERRORS: readonly string[] = ['#N/A', '#REF!', '#NAME?', '#DIV/0!', '#NULL!', '#VALUE!', '#NUM!'];
 
 export function writeXlsx(book: Book, file: Workbook): void {
   const { getters } = book.model;
+  // What cannot be calculated here can where the file is opened next.
+  file.calcProperties.fullCalcOnLoad = true;
   for (const sheetId of book.sheetIds()) {
     const { xSplit, ySplit } = getters.getPaneDivisions(sheetId);
     const sheet = file.addWorksheet(book.nameOf(sheetId), {
@@ -30,6 +35,7 @@ export function writeXlsx(book: Book, file: Workbook): void {
       sheet.mergeCells(merge.top + 1, merge.left + 1, merge.bottom + 1, merge.right + 1);
     }
     writeRules(book, sheetId, sheet);
+    writeValidations(book, sheetId, sheet);
   }
   for (const { name, range } of getters.getNamedRanges()) {
     if (range.invalidXc || !book.exists(range.sheetId)) continue;
@@ -46,7 +52,8 @@ function writeCells(book: Book, sheetId: string, sheet: Worksheet): void {
     const evaluated = book.cell(sheetId, row, col);
     // A cell with a look of its own and nothing in it may show what spilled there from elsewhere.
     const isEmpty = !stored.isFormula && stored.content === '';
-    cell.value = isEmpty ? null : cellValue(book, book.formula(sheetId, row, col), evaluated);
+    const link = stored.isFormula ? undefined : linkOf(stored.content);
+    cell.value = isEmpty ? null : link ? link : cellValue(book, book.formula(sheetId, row, col), evaluated);
     const format = stored.format || evaluated.format;
     if (format) cell.numFmt = sheetsFormat(format);
     Object.assign(cell, styleOf(book.style(sheetId, row, col)));
@@ -56,7 +63,7 @@ function writeCells(book: Book, sheetId: string, sheet: Worksheet): void {
 function cellValue(book: Book, formula: string, cell: EngineCell): CellValue {
   if (formula === '') return plainValue(book, cell);
   const result = plainValue(book, cell);
-  const text = toSheetsFormula(formula, false).slice(1);
+  const text = filePrefixed(toSheetsFormula(formula, false).slice(1));
   return { formula: text, ...(result === null ? {} : { result }) } as CellValue;
 }
 
@@ -99,8 +106,12 @@ function styleOf(style: EngineStyle): Partial<Style> {
 function writeSizes(book: Book, sheetId: string, sheet: Worksheet): void {
   const { getters } = book.model;
   const used = book.usedSize(sheetId);
+  const { columns } = book.size(sheetId);
   for (let column = 0; column < used.columns; column += 1) {
     sheet.getColumn(column + 1).width = widthOfPixels(getters.getColSize(sheetId, column));
+  }
+  for (let column = 0; column < columns; column += 1) {
+    if (getters.isColHiddenByUser(sheetId, column)) sheet.getColumn(column + 1).hidden = true;
   }
   for (let row = 0; row < used.rows; row += 1) {
     if (getters.isRowHiddenByUser(sheetId, row)) sheet.getRow(row + 1).hidden = true;

@@ -19,12 +19,18 @@ export function union(area: Area, old: Area | undefined): Area {
   };
 }
 
-export function blockContent(request: WriteBlock, area: Area, old: Area | undefined): AreaWrite {
+/** `formats`: number formats that stand in the area now; cells with an origin take theirs from there. */
+export function blockContent(
+  request: WriteBlock,
+  area: Area,
+  old: Area | undefined,
+  formats: readonly (readonly string[])[],
+): AreaWrite {
   const all = union(area, old);
   const cellAt = (r: number, c: number): BlockCell => request.cells[r]?.[c] ?? { k: 'blank' };
   return {
     values: grid(all, (r, c) => sheetValue(cellAt(r, c))),
-    formats: grid(all, (r, c) => numberFormat(cellAt(r, c))),
+    formats: grid(all, (r, c) => numberFormat(cellAt(r, c), formats)),
   };
 }
 
@@ -38,13 +44,26 @@ function sheetValue(cell: BlockCell): string | number | boolean {
   return cell.v;
 }
 
+const SECONDS_A_DAY = 86_400;
+
 function dateSerial(iso: string): number {
-  const day = dayFromIso(iso);
+  const [date = '', time = '00:00:00'] = iso.split('T');
+  const day = dayFromIso(date);
   if (day === undefined) throw new Told(`"${iso}" is not a date. Nothing was written.`);
-  return serialFromDay(day);
+  const [hours = 0, minutes = 0, seconds = 0] = time.split(':').map(Number);
+  return serialFromDay(day) + (hours * 3600 + minutes * 60 + seconds) / SECONDS_A_DAY;
 }
 
-function numberFormat(cell: BlockCell): string {
+/** The cell of the old block whose look and format a cell keeps. */
+export function originOf(cell: BlockCell | undefined): readonly [number, number] | undefined {
+  return cell && cell.k !== 'blank' ? cell.from : undefined;
+}
+
+function numberFormat(cell: BlockCell, formats: readonly (readonly string[])[]): string {
+  const [row, column] = originOf(cell) ?? [];
+  const kept = row === undefined || column === undefined ? undefined : formats[row]?.[column];
+  // Text keeps its own format: with any other, "1/2" would become a date.
+  if (kept !== undefined && cell.k !== 't' && kept !== TEXT_FORMAT) return kept;
   switch (cell.k) {
     case 't':
       return TEXT_FORMAT;

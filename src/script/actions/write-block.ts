@@ -10,7 +10,7 @@ import type { WriteBlock, WriteDone } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { failureSentence } from '../failure-sentence';
 import { type Area, type SheetPort, Told } from '../port';
-import { blockContent, grid, union } from './block-content';
+import { blockContent, grid, originOf, union } from './block-content';
 import { isEmpty, targetArea } from './target-area';
 
 export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
@@ -55,7 +55,7 @@ function writeCells(
     undo.push(() => (old && named ? port.nameArea(request.name, named) : port.forgetName(request.name)));
     const formats = port.readFormats(all);
     undo.push(() => port.setFormats(all, formats));
-    port.write(all, blockContent(request, area, old));
+    port.write(all, blockContent(request, area, old, formats));
   } catch (error) {
     if (isWritten(port, request, all, old)) return;
     for (const step of undo.reverse()) attempt(step);
@@ -83,6 +83,7 @@ function finish(port: SheetPort, request: WriteBlock, area: Area, old: Area | un
     port.style(
       all,
       grid(all, (r, c) => request.styles[r]?.[c] ?? 'plain'),
+      grid(all, (r, c) => originOf(request.cells[r]?.[c])),
     );
     port.setRules(area, old, request.rules);
     if (request.place.at === 'new-tab') {

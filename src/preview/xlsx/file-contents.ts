@@ -1,0 +1,190 @@
+/** What an .xlsx file holds beside plain values, read from its own XML, so that a loss can be told. */
+import { NEW_TAB_SIZE } from '../engine/book';
+
+/** What can be in a file, one and many; the order is that of the sentence. */
+export const KINDS = {
+  note: ['note', 'notes'],
+  link: ['link', 'links'],
+  list: ['drop-down list', 'drop-down lists'],
+  validation: ['other check on what is typed', 'other checks on what is typed'],
+  hint: ['help text for a cell', 'help texts for cells'],
+  richText: ['cell with partly bold or coloured text', 'cells with partly bold or coloured text'],
+  formula: ['formula', 'formulas'],
+  arrayFormula: ['array formula (kept as a plain one)', 'array formulas (kept as plain ones)'],
+  colorRule: ['colour rule', 'colour rules'],
+  name: ['named range', 'named ranges'],
+  hiddenColumn: ['hidden column', 'hidden columns'],
+  group: ['group of rows or columns', 'groups of rows or columns'],
+  filter: ['filter', 'filters'],
+  table: ['formatted table', 'formatted tables'],
+  pivot: ['pivot table', 'pivot tables'],
+  chart: ['chart', 'charts'],
+  sparkline: ['sparkline', 'sparklines'],
+  picture: ['picture', 'pictures'],
+  shape: ['drawing', 'drawings'],
+  protection: ['protected tab', 'protected tabs'],
+  printing: ['tab with headers, footers or page breaks', 'tabs with headers, footers or page breaks'],
+  macros: ['set of macros', 'sets of macros'],
+} as const;
+
+export type Kind = keyof typeof KINDS;
+/** One thing in a file: its tab (counted from 0; -1 for the whole file) and its place in A1 notation, or its name. */
+export type Item = { kind: Kind; tab: number; place: string };
+export type Contents = { items: Item[]; failing: { tab: number; place: string }[] };
+
+type Parts = ReadonlyMap<string, string>;
+
+/** Elements of that name, whatever their namespace prefix: attributes and what stands inside. */
+function elements(xml: string, name: string): { attributes: string; inner: string }[] {
+  const pattern = new RegExp(`<((?:\\w+:)?${name})(\\s[^>]*?)?(?:/>|>([\\s\\S]*?)</\\1>)`, 'g');
+  return [...xml.matchAll(pattern)].map((match) => ({ attributes: match[2] ?? '', inner: match[3] ?? '' }));
+}
+
+function attribute(attributes: string, name: string): string {
+  const text = new RegExp(`\\s${name}="([^"]*)"`).exec(attributes)?.[1] ?? '';
+  return text
+    .replace(/&lt;/g, '<')
+    .replace(/&gt;/g, '>')
+    .replace(/&quot;/g, '"')
+    .replace(/&amp;/g, '&');
+}
+
+/** Parts that a part refers to, by the last word of their relation's type. */
+function relatedParts(parts: Parts, path: string, type: string): { id: string; path: string }[] {
+  const folder = path.replace(/[^/]*$/, '');
+  const relations = parts.get(`${folder}_rels/${path.slice(folder.length)}.rels`) ?? '';
+  return elements(relations, 'Relationship')
+    .filter(({ attributes }) => attribute(attributes, 'Type').endsWith(`/${type}`))
+    .map(({ attributes }) => ({
+      id: attribute(attributes, 'Id'),
+      path: new URL(attribute(attributes, 'Target'), `file:///${folder}`).pathname.slice(1),
+    }));
+}
+
+export function fileContents(parts: Parts): Contents {
+  const workbook = 'xl/workbook.xml';
+  const worksheets = new Map(relatedParts(parts, workbook, 'worksheet').map(({ id, path }) => [id, path]));
+  const paths = elements(parts.get(workbook) ?? '', 'sheet').flatMap(
+    ({ attributes }) => worksheets.get(attribute(attributes, '(?:\\w+:)?id')) ?? [],
+  );
+  const richTexts = elements(parts.get('xl/sharedStrings.xml') ?? '', 'si').map(({ inner }) => isRich(inner));
+  const tabs = paths.map((path, tab) => tabContents(parts, path, tab, richTexts));
+  return {
+    items: [...tabs.flatMap(({ items }) => items), ...wholeFileItems(parts, workbook)],
+    failing: tabs.flatMap(({ failing }) => failing),
+  };
+}
+
+function isRich(inner: string): boolean {
+  return elements(inner, 'rPr').length > 0;
+}
+
+function wholeFileItems(parts: Parts, workbook: string): Item[] {
+  const partsLike = (kind: Kind, pattern: RegExp): Item[] =>
+    [...parts.keys()].filter((path) => pattern.test(path)).map((place) => ({ kind, tab: -1, place }));
+  const inDrawings = (kind: Kind, name: string): Item[] =>
+    [...parts].flatMap(([path, xml]) =>
+      /^xl\/drawings\/[^/]+\.xml$/.test(path)
+        ? elements(xml, name).map((_, index) => ({ kind, tab: -1, place: `${path} ${index}` }))
+        : [],
+    );
+  const names = elements(parts.get(workbook) ?? '', 'definedName')
+    .map(({ attributes }) => attribute(attributes, 'name'))
+    .filter((name) => !name.startsWith('_xlnm.'));
+  return [
+    ...names.map((place) => ({ kind: 'name' as const, tab: -1, place })),
+    ...partsLike('pivot', /^xl\/pivotTables\/[^/]+\.xml$/),
+    ...partsLike('chart', /^xl\/charts\/chart(Ex)?\d+\.xml$/),
+    ...partsLike('macros', /^xl\/vbaProject\.bin$/),
+    ...inDrawings('picture', 'pic'),
+    ...inDrawings('shape', 'sp'),
+  ];
+}
+
+function tabContents(parts: Parts, path: string, tab: number, richTexts: boolean[]): Contents {
+  const xml = parts.get(path) ?? '';
+  const items: Item[] = [];
+  const add = (kind: Kind, place: string): void => {
+    items.push({ kind, tab, place });
+  };
+  const onceFor = (kind: Kind, pattern: RegExp): void => {
+    if (pattern.test(xml)) add(kind, 'A1');
+  };
+  for (const related of relatedParts(parts, path, 'comments')) {
+    for (const { attributes } of elements(parts.get(related.path) ?? '', 'comment')) {
+      add('note', attribute(attributes, 'ref'));
+    }
+  }
+  for (const related of relatedParts(parts, path, 'table')) add('table', related.path);
+  for (const { attributes } of elements(xml, 'hyperlink')) add('link', attribute(attributes, 'ref'));
+  for (const { attributes } of elements(xml, 'autoFilter')) add('filter', attribute(attributes, 'ref'));
+  for (const { inner } of elements(xml, 'sparkline')) add('sparkline', inner);
+  addValidations(xml, add);
+  addColorRules(xml, add);
+  addHiddenColumns(xml, add);
+  onceFor('group', /<(?:\w+:)?(?:row|col)\s[^>]*outlineLevel="[1-9]/);
+  onceFor('protection', /<(?:\w+:)?(?:sheetProtection|protectedRange)\s/);
+  onceFor('printing', /<(?:\w+:)?(?:oddHeader|oddFooter|brk)\b/);
+  return { items, failing: addCells(xml, richTexts, tab, add) };
+}
+
+type Add = (kind: Kind, place: string) => void;
+
+function isTrue(text: string): boolean {
+  return text === '1' || text === 'true';
+}
+
+/** Hidden columns to the right of a new tab's own ones are no loss: there is nothing there to hide. */
+function addHiddenColumns(xml: string, add: Add): void {
+  for (const { attributes } of elements(xml, 'col')) {
+    if (!isTrue(attribute(attributes, 'hidden'))) continue;
+    const last = Math.min(Number(attribute(attributes, 'max')), NEW_TAB_SIZE.columns);
+    for (let column = Number(attribute(attributes, 'min')); column <= last; column += 1) {
+      add('hiddenColumn', `column ${column}`);
+    }
+  }
+}
+
+/** Ranges of newer files stand in an element of their own, not in an attribute. */
+function rangesOf(attributes: string, inner: string): string {
+  return attribute(attributes, 'sqref') || (elements(inner, 'sqref')[0]?.inner ?? '');
+}
+
+function addValidations(xml: string, add: Add): void {
+  for (const { attributes, inner } of elements(xml, 'dataValidation')) {
+    const ranges = rangesOf(attributes, inner);
+    const type = attribute(attributes, 'type');
+    if (type === 'list') add('list', ranges);
+    else if (type !== '' && type !== 'none') add('validation', ranges);
+    if (attribute(attributes, 'prompt') || attribute(attributes, 'error')) add('hint', ranges);
+  }
+}
+
+function addColorRules(xml: string, add: Add): void {
+  for (const { attributes, inner } of elements(xml, 'conditionalFormatting')) {
+    for (const rule of elements(inner, 'cfRule')) {
+      // A data bar stands in the file twice, once for newer programs.
+      const isSecond =
+        attribute(attributes, 'sqref') === '' && attribute(rule.attributes, 'type') === 'dataBar';
+      if (!isSecond) add('colorRule', rangesOf(attributes, inner));
+    }
+  }
+}
+
+/** Adds rich texts and formulas; gives the places of formulas whose last result is an error. */
+function addCells(xml: string, richTexts: boolean[], tab: number, add: Add): Contents['failing'] {
+  const failing: Contents['failing'] = [];
+  for (const { attributes, inner } of elements(xml, 'c')) {
+    if (inner === '') continue;
+    const place = attribute(attributes, 'r');
+    const value = elements(inner, 'v')[0]?.inner ?? '';
+    const isShared = attribute(attributes, 't') === 's';
+    if (isShared ? richTexts[Number(value)] : isRich(inner)) add('richText', place);
+    const formula = elements(inner, 'f')[0];
+    if (!formula) continue;
+    add('formula', place);
+    if (attribute(formula.attributes, 't') === 'array') add('arrayFormula', place);
+    if (attribute(attributes, 't') === 'e' || value.startsWith('#')) failing.push({ tab, place });
+  }
+  return failing;
+}
