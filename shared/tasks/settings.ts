@@ -65,6 +65,7 @@ export function settingProblems<Key extends string>(
 function broken(spec: SettingSpec, value: number | undefined, units: UnitSystem): Words | undefined {
   if (value === undefined) return spec.optional ? undefined : 'be a number';
   if (!Number.isFinite(value)) return 'be a number';
+  if (spec.unit === '%' && value > 0 && value < 1) return 'be 0, or 1 or more (ten per cent is 10 here)';
   const inside = spec.quantity ? toInside(value, spec.quantity, units) : value;
   const show = (limit: number) => (spec.quantity ? amount(limit, spec.quantity) : String(limit));
   if (spec.above !== undefined && !(inside > spec.above)) return ['be more than ', show(spec.above)];

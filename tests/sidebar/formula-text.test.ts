@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { CATALOGUE } from '../../shared/catalogue';
 import { decimalComma } from '../../src/sidebar/numbers/decimal-comma';
 import { numberLiteral } from '../../src/sidebar/numbers/number-literal';
+import { readAmount } from '../../src/sidebar/numbers/read-amount';
 import { readTyped } from '../../src/sidebar/numbers/read-typed';
 import { type Argument, fromSelection } from '../../src/sidebar/panels/formulas/argument';
 import { findFunctions } from '../../src/sidebar/panels/formulas/find-functions';
@@ -55,8 +56,26 @@ describe('numbers', () => {
   });
 
   test('what may be a thousand or a thousandth is not guessed', () => {
-    expect(readTyped('1,320', false)).toEqual({ problem: 'write 1320 without a separator' });
-    expect(readTyped('1.320', true)).toEqual({ problem: 'write 1320 without a separator' });
+    expect(readTyped('1,320', false)).toEqual({ problem: 'write 1320, without a sign between thousands' });
+    expect(readTyped('1.320', true)).toEqual({ problem: 'write 1320, without a sign between thousands' });
+    expect(readTyped('1,234.5', false)).toEqual({
+      problem: 'write 1234.5, without a sign between thousands',
+    });
+    expect(readTyped('1.234,5', true)).toEqual({ problem: 'write 1234,5, without a sign between thousands' });
+  });
+
+  test.each([
+    ['10', '%', 10],
+    ['10 %', '%', 10],
+    ['7.5%', '%', 7.5],
+    ['', '%', undefined],
+    ['25', 'ft', 25],
+  ])('a field takes %s in %s', (text, unit, value) => {
+    expect(readAmount(text, false, unit)).toEqual({ value });
+  });
+
+  test.each(['20%', '0,5 m', '½', '1 234', '1.2.3'])('a field refuses %s and says what came', (text) => {
+    expect(readAmount(text, false, 'ft')).toEqual({ problem: `be a number, got “${text}”` });
   });
 });
 

@@ -89,7 +89,7 @@ describe('formulas in the sidebar', { timeout: 120_000 }, () => {
     await expect.poll(() => field.getAttribute('aria-invalid')).toBe('true');
     await checkAndShoot(opened, 'formulas-refused');
     await field.fill('1,320');
-    await page.getByText('width: write 1320 without a separator').first().waitFor();
+    await page.getByText('width: write 1320, without a sign between thousands').first().waitFor();
     await field.fill('1320');
     sheet.selection = { ...sheet.selection, values: [['do not lose me']] };
     await page.getByRole('button', { name: 'Put into the active cell' }).click();

@@ -17,8 +17,10 @@ export function readTyped(typed: string, comma: boolean): Typed {
   if (text === '') return { value: '', literal: '' };
   if (/^(true|false)$/i.test(text))
     return { value: text.toLowerCase() === 'true', literal: text.toUpperCase() };
-  const grouped = comma ? /^\d{1,3}\.\d{3}$/ : /^\d{1,3}(,\d{3})+(\.\d+)?$/;
-  if (grouped.test(text)) return { problem: `write ${text.replace(/[.,]/g, '')} without a separator` };
+  const grouped = comma ? /^\d{1,3}(\.\d{3})+(,\d+)?$/ : /^\d{1,3}(,\d{3})+(\.\d+)?$/;
+  if (grouped.test(text)) {
+    return { problem: `write ${text.replace(comma ? /\./g : /,/g, '')}, without a sign between thousands` };
+  }
   const fraction = FRACTION.exec(text);
   if (fraction && Number(fraction[2]) !== 0) {
     const [, top = '', bottom = ''] = fraction;

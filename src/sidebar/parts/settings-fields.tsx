@@ -6,7 +6,7 @@ import {
   settingUnit,
 } from '../../../shared/tasks/settings';
 import type { UnitSystem } from '../../../shared/units/units';
-import { readTyped } from '../numbers/read-typed';
+import { readAmount } from '../numbers/read-amount';
 import { InputField } from './field';
 
 export type TypedSettings<Key extends string> = Readonly<Partial<Record<Key, string>>>;
@@ -27,13 +27,12 @@ export function readTypedSettings<Key extends string>(
 ): ReadSettings<Key> {
   const problems: Partial<Record<Key, string>> = {};
   const values: Record<Key, number | undefined> = { ...standing };
-  for (const { key } of specs) {
+  for (const { key, label, unit } of specs) {
     const text = typed[key];
     if (text === undefined) continue;
-    const read = readTyped(text, comma);
-    if ('problem' in read) problems[key] = read.problem;
-    else
-      values[key] = typeof read.value === 'number' ? read.value : text.trim() === '' ? undefined : Number.NaN;
+    const read = readAmount(text, comma, unit);
+    if ('value' in read) values[key] = read.value;
+    else problems[key] = read.problem.startsWith('be ') ? `${label} must ${read.problem}` : read.problem;
   }
   for (const { key, sentence } of settingProblems(specs, values, units)) problems[key] ??= sentence;
   return { values, problems, ok: Object.keys(problems).length === 0 };

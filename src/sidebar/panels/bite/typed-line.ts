@@ -1,7 +1,7 @@
 import type { PlannedLine } from '../../../../shared/tasks/bite/bite-block';
 import type { WireRow } from '../../../../shared/tasks/bite/wire-rows';
 import { fromInside, toInside, type UnitSystem } from '../../../../shared/units/units';
-import { readTyped } from '../../numbers/read-typed';
+import { readAmount } from '../../numbers/read-amount';
 
 /** A line as it is typed on the page. */
 export interface TypedLine {
@@ -49,9 +49,9 @@ const MOST_WIRES = 10;
 
 function readLine(line: TypedLine, wires: readonly WireRow[], { units, comma }: On): PlannedLine | string {
   if (line.length.trim() === '') return '';
-  const length = readTyped(line.length, comma);
+  const length = readAmount(line.length, comma);
   if ('problem' in length) return `length: ${length.problem}`;
-  if (typeof length.value !== 'number' || !(length.value > 0))
+  if (length.value === undefined || !(length.value > 0))
     return `length must be more than 0, got ${line.length}`;
   const live = Number(line.liveWires);
   if (!Number.isInteger(live) || live < 1 || live > MOST_WIRES) {

@@ -18,7 +18,7 @@ import type { StaySource } from '../../../../shared/tasks/budget/stay-columns';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { seasonNotesOf } from '../../lists/list-notes';
 import { type Lists, useLists } from '../../lists/use-lists';
-import { readTyped } from '../../numbers/read-typed';
+import { readAmount } from '../../numbers/read-amount';
 import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
 
@@ -133,10 +133,10 @@ function readSeason(
   if (start === undefined || end === undefined)
     return { problem: 'The season needs a first and a last day.' };
   if (end <= start) return { problem: 'The season must end after it starts.' };
-  const daysOn = readTyped(form.daysOn, comma);
+  const daysOn = readAmount(form.daysOn, comma);
   if (
     'problem' in daysOn ||
-    typeof daysOn.value !== 'number' ||
+    daysOn.value === undefined ||
     !Number.isInteger(daysOn.value) ||
     daysOn.value < 1
   ) {

@@ -2,7 +2,7 @@
 import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
 import type { PlanRules, RestRule } from '../../../../shared/plan/model';
 import { symbolOf, toInside, type UnitSystem } from '../../../../shared/units/units';
-import { readTyped } from '../../numbers/read-typed';
+import { readAmount } from '../../numbers/read-amount';
 import type { RulesForm } from './rules-form';
 
 export type RuleProblems = Readonly<Partial<Record<keyof RulesForm, string>>>;
@@ -73,11 +73,12 @@ interface Limits {
 }
 
 function readNumber(text: string, { min, max, above, whole }: Limits, comma: boolean): number | string {
-  const typed = readTyped(text, comma);
-  if ('problem' in typed) return `Please ${typed.problem}.`;
-  const { value } = typed;
-  const got = text.trim() === '' ? 'nothing' : text.trim();
-  if (typeof value !== 'number') return `Must be a number, got ${got}.`;
+  const read = readAmount(text, comma);
+  if ('problem' in read)
+    return read.problem.startsWith('be ') ? `Must ${read.problem}.` : `Please ${read.problem}.`;
+  const { value } = read;
+  const got = text.trim();
+  if (value === undefined) return 'Must be a number, got nothing.';
   if (whole && !Number.isInteger(value)) return `Must be a whole number, got ${got}.`;
   if (min !== undefined && value < min) return `Must be ${min} or more, got ${got}.`;
   if (max !== undefined && value > max) return `Must be ${max} or less, got ${got}.`;
