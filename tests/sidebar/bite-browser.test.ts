@@ -58,6 +58,31 @@ describe('volts in the sidebar', { timeout: 90_000 }, () => {
     await page.getByRole('button', { name: 'Write the volts' }).click();
     await page.getByText('Written on “Fence volts”').waitFor();
     expect(sheet.written[0]?.name).toBe('SOUNDER_BITE');
+
+    // Lines typed into the yellow rows of the sheet are never lost: first named, and after reading again on the page.
+    await page.getByText('A table of this kind stands on “Fence volts”').waitFor();
+    const values = sheet.tabs.find(({ name }) => name === 'Fence volts')?.values as unknown[][];
+    const lines = values.findIndex((row) => row[0] === 'Line 1');
+    values[lines]![2] = 650;
+    values[lines + 2]!.splice(0, 4, 'Hill line', 'Polywire, 6 stainless', 900, 1);
+    const anew = page.getByRole('button', { name: 'Write the volts anew' });
+    await anew.click();
+    await page
+      .getByRole('alert')
+      .filter({ hasText: 'changed in the sheet after the page had read it' })
+      .waitFor();
+    expect(sheet.written.length).toBe(1);
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
+    await expect
+      .poll(() =>
+        page.getByLabel(/^Length/).evaluateAll((all) => all.map((one) => (one as HTMLInputElement).value)),
+      )
+      .toEqual(['650', '400', '900']);
+    await anew.click();
+    await expect.poll(() => sheet.written.length).toBe(2);
+    const again = sheet.written[1]?.cells.map((row) => row.slice(0, 3).map((cell) => 'v' in cell && cell.v));
+    expect(again).toContainEqual(['Hill line', 'Polywire, 6 stainless', 900]);
+    expect(again).toContainEqual(['Line 1', 'Polywire, 6 stainless', 650]);
     expect(opened.errors).toEqual([]);
   });
 
