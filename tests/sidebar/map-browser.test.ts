@@ -64,6 +64,28 @@ describe('the map panel', { timeout: 120_000 }, () => {
     await page.getByText('Written on “Map”').waitFor();
     await expect.poll(() => sheet.written.length).toBe(2);
     expect(sheet.written[1]?.place).toEqual({ at: 'own' });
+
+    // A corner put right in the sheet is never set back by the file that was read before.
+    await page.getByText('Written on “Map”').waitFor();
+    const values = sheet.tabs.find(({ name }) => name === 'Map')?.values as unknown[][];
+    const corners = values.findIndex((row) => row.includes('latitude'));
+    const corner = values[corners + 1]!;
+    const moved = Number(corner[2]) + 0.0001;
+    corner[2] = moved;
+    const anew = page.getByRole('button', { name: 'Write the map table anew' });
+    await anew.click();
+    await page
+      .getByRole('alert')
+      .filter({ hasText: 'changed in the sheet after the page had read it' })
+      .waitFor();
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
+    await page.getByText('Names or corners in the map table were changed in the sheet').waitFor();
+    expect(await anew.count()).toBe(0);
+    await page.getByLabel('The map table that stands in this file').check();
+    await page.getByRole('button', { name: 'Read the map table' }).click();
+    await anew.click();
+    await expect.poll(() => sheet.written.length).toBe(3);
+    expect(sheet.written[2]?.cells.flat()).toContainEqual(expect.objectContaining({ k: 'n', v: moved }));
     expect(errors).toEqual([]);
   });
 

@@ -51,6 +51,13 @@ export function mapFromBlock(block: BlockContent): FarmMap {
   });
 }
 
+/** The names and corners that stand in a map table, typed corrections included. */
+export function drawnIn(block: BlockContent): readonly unknown[] {
+  const corners = tableRows(block, CORNER_HEADINGS) ?? [];
+  const names = block.values.map(([first]) => first);
+  return [names, corners.map((row) => [row.value('latitude'), row.value('longitude')])];
+}
+
 export interface KeptInMap {
   readonly notes: ReadonlyMap<string, BlockCell>;
   readonly added: AddedColumns;
