@@ -1,6 +1,7 @@
 /** The preview's page in a real browser, with the fixture script in the place of the built one. */
 import { readFile } from 'node:fs/promises';
 import axe from 'axe-core';
+import ExcelJS from 'exceljs';
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import { openWorkbook, openXlsx } from '../../src/preview/headless';
@@ -27,6 +28,15 @@ async function open(skip: () => void, options: OpenOptions = {}): Promise<Previe
   if (!browser) skip();
   opened = await PreviewPage.open(browser as Browser, { built: FIXTURES, samples: FIXTURES, ...options });
   return opened;
+}
+
+async function axeViolations(preview: PreviewPage, places: string[]): Promise<string[]> {
+  await preview.page.evaluate(axe.source);
+  return preview.page.evaluate(async (include) => {
+    const { axe: checker } = window as unknown as { axe: typeof axe };
+    const found = await checker.run({ include: include.map((place) => [place]) }, { iframes: false });
+    return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`);
+  }, places);
 }
 
 describe('the grid', () => {
@@ -123,13 +133,7 @@ describe("the script's menu and pages", () => {
   test('our own parts of the page pass axe-core', async ({ skip }) => {
     const preview = await open(skip);
     await preview.chooseMenu('Fixture', 'Open the sidebar');
-    await preview.page.evaluate(axe.source);
-    const violations = await preview.page.evaluate(async () => {
-      const { axe: checker } = window as unknown as { axe: typeof axe };
-      const found = await checker.run({ include: [['.bar'], ['#sidebar']] }, { iframes: false });
-      return found.violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(' ')}`);
-    });
-    expect(violations).toEqual([]);
+    expect(await axeViolations(preview, ['.bar', '#sidebar'])).toEqual([]);
   });
 });
 
@@ -155,6 +159,53 @@ describe('.xlsx', () => {
     const saved = await openXlsx(await readFile(await download.path()), { codeJs });
     expect(saved.values('Farm')).toEqual([['00123', 6, new Date('2026-04-01T00:00:00Z')]]);
     expect(saved.formulas('Farm')).toEqual([['', '=FENCE_TEST(1,2)', '']]);
+  });
+
+  test('what is not carried over is told on opening and asked about before saving', async ({ skip }) => {
+    const preview = await open(skip);
+    const file = new ExcelJS.Workbook();
+    const sheet = file.addWorksheet('Farm');
+    sheet.getCell('A1').note = 'wet after rain';
+    sheet.getCell('A2').value = { text: 'Soil map', hyperlink: 'https://example.org/' };
+    const buffer = Buffer.from(await file.xlsx.writeBuffer());
+    await preview.page.setInputFiles('#file', { name: 'Mine.xlsx', mimeType: 'text/plain', buffer });
+    const sentence = 'Not carried over from this file: 1 note. It will be missing if you save it from here.';
+    await preview.page.getByRole('status').getByText(sentence).waitFor();
+    expect(await preview.value('Farm', 'A2')).toBe('Soil map');
+    await preview.screenshot('preview-file-loss');
+    expect(await axeViolations(preview, ['.file-loss'])).toEqual([]);
+
+    const save = preview.page.getByRole('button', { name: 'Save .xlsx' });
+    const question = preview.page.getByRole('dialog', { name: 'Save without some parts?' });
+    let downloads = 0;
+    preview.page.on('download', () => {
+      downloads += 1;
+    });
+    await save.click();
+    await question.getByText(sentence).waitFor();
+    await preview.page.keyboard.press('Escape');
+    await question.waitFor({ state: 'hidden' });
+    await save.click();
+    expect(await axeViolations(preview, ['#save-question'])).toEqual([]);
+    const [download] = await Promise.all([
+      preview.page.waitForEvent('download'),
+      question.getByRole('button', { name: 'Save a new file' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe('Mine.xlsx');
+    expect(downloads).toBe(1);
+
+    await preview.page.getByRole('button', { name: 'Hide' }).click();
+    await preview.page.getByRole('status').getByText(sentence).waitFor({ state: 'detached' });
+    // Another file has its own losses.
+    const clean = new ExcelJS.Workbook();
+    clean.addWorksheet('Clean').getCell('A1').value = 1;
+    await preview.page.setInputFiles('#file', {
+      name: 'Clean.xlsx',
+      mimeType: 'text/plain',
+      buffer: Buffer.from(await clean.xlsx.writeBuffer()),
+    });
+    await preview.page.getByRole('heading', { name: 'Clean' }).waitFor();
+    await Promise.all([preview.page.waitForEvent('download'), save.click()]);
   });
 
   test('a file that is none is refused in words', async ({ skip }) => {

@@ -1,9 +1,11 @@
 /** The preview's page: opens a workbook, puts the engine's grid on the page, connects the script. */
 import { prepareEngine } from '../engine/prepare-engine';
 import { Host } from '../host';
+import { notCarried, notCarriedSentence } from '../xlsx/not-carried';
 import { readXlsx } from '../xlsx/read-xlsx';
 import { writeXlsx } from '../xlsx/write-xlsx';
 import { acceptSheetsTyping } from './accept-sheets-typing';
+import { connectFileLoss, mayBeSaved, tellFileLoss } from './file-loss';
 import { clearMenus, showMenu } from './menus';
 import { openHelpOnAppearing } from './open-help';
 import { DOOR_KEY, type PageDoor } from './page-door';
@@ -39,6 +41,7 @@ async function openBuilt(built: Built, title: string, file: ArrayBuffer | undefi
   const workbook = new excelJs.Workbook();
   if (file) await workbook.xlsx.load(file);
   clearMenus();
+  tellFileLoss('');
   closeSidebar();
   closeDialog();
   host = new Host({
@@ -61,7 +64,16 @@ async function openBuilt(built: Built, title: string, file: ArrayBuffer | undefi
   acceptSheetsTyping(host.state.book);
   element('title').textContent = title;
   await mountGrid(built.templates);
+  if (file) tellFileLoss(await lossOf(file));
   if (host.publicFunctions().includes('onOpen')) runMenuItem('onOpen');
+}
+
+async function lossOf(file: ArrayBuffer): Promise<string> {
+  try {
+    return notCarriedSentence(await notCarried(new Uint8Array(file), await savedFile()));
+  } catch {
+    return 'It could not be found out whether all of this file is carried over. Keep the file that you opened.';
+  }
 }
 
 async function mountGrid(templates: string): Promise<void> {
@@ -100,11 +112,16 @@ const door: PageDoor = {
   focusGrid: () => document.querySelector<HTMLElement>('.o-grid')?.focus(),
 };
 
-async function saveFile(): Promise<void> {
+async function savedFile(): Promise<Uint8Array<ArrayBuffer>> {
   const workbook = new excelJs.Workbook();
   writeXlsx(host.state.book, workbook);
+  return new Uint8Array(await workbook.xlsx.writeBuffer());
+}
+
+async function saveFile(): Promise<void> {
+  if (!(await mayBeSaved())) return;
   const type = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
-  const address = URL.createObjectURL(new Blob([await workbook.xlsx.writeBuffer()], { type }));
+  const address = URL.createObjectURL(new Blob([await savedFile()], { type }));
   const link = document.createElement('a');
   link.href = address;
   link.download = `${host.state.title}.xlsx`;
@@ -113,6 +130,7 @@ async function saveFile(): Promise<void> {
 }
 
 function connectButtons(built: Built): void {
+  connectFileLoss();
   const chooser = element<HTMLInputElement>('file');
   element('open').addEventListener('click', () => chooser.click());
   chooser.addEventListener('change', async () => {

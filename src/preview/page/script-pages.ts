@@ -22,7 +22,7 @@ function frameOf(html: ShownHtml): HTMLIFrameElement {
 }
 
 /** The grid measures itself again only when the window says its size changed. */
-function measureGrid(): void {
+export function measureGrid(): void {
   window.dispatchEvent(new Event('resize'));
 }
 

@@ -12,6 +12,7 @@ export const KINDS = {
   formula: ['formula', 'formulas'],
   arrayFormula: ['array formula (kept as a plain one)', 'array formulas (kept as plain ones)'],
   colorRule: ['colour rule', 'colour rules'],
+  apostrophe: ['apostrophe in the name of a tab', 'apostrophes in names of tabs'],
   name: ['named range', 'named ranges'],
   hiddenColumn: ['hidden column', 'hidden columns'],
   group: ['group of rows or columns', 'groups of rows or columns'],
@@ -46,6 +47,7 @@ function attribute(attributes: string, name: string): string {
     .replace(/&lt;/g, '<')
     .replace(/&gt;/g, '>')
     .replace(/&quot;/g, '"')
+    .replace(/&apos;/g, "'")
     .replace(/&amp;/g, '&');
 }
 
@@ -91,7 +93,11 @@ function wholeFileItems(parts: Parts, workbook: string): Item[] {
   const names = elements(parts.get(workbook) ?? '', 'definedName')
     .map(({ attributes }) => attribute(attributes, 'name'))
     .filter((name) => !name.startsWith('_xlnm.'));
+  const tabNames = elements(parts.get(workbook) ?? '', 'sheet')
+    .map(({ attributes }) => attribute(attributes, 'name'))
+    .filter((name) => name.includes("'"));
   return [
+    ...tabNames.map((place) => ({ kind: 'apostrophe' as const, tab: -1, place })),
     ...names.map((place) => ({ kind: 'name' as const, tab: -1, place })),
     ...partsLike('pivot', /^xl\/pivotTables\/[^/]+\.xml$/),
     ...partsLike('chart', /^xl\/charts\/chart(Ex)?\d+\.xml$/),

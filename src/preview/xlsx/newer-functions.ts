@@ -2,6 +2,8 @@
  * Functions younger than the file format: in an .xlsx file they carry the prefix "_xlfn.", without which Excel shows
  * #NAME?. The names are those of the engine's own export, which names Microsoft's [MS-XLSX] as their source.
  */
+import type { Engine } from '../engine/engine';
+
 const NEWER_FUNCTIONS = new Set(
   `
   ACOT ACOTH AGGREGATE ARABIC BASE BETA.DIST BETA.INV BINOM.DIST BINOM.DIST.RANGE BINOM.INV BITAND
@@ -26,10 +28,14 @@ const NEWER_FUNCTIONS = new Set(
 /** These carry a second prefix as well (from memory). */
 const WORKSHEET_FUNCTIONS = new Set(['FILTER', 'SORT']);
 
-/** Formula of a file for a formula as Sheets writes it. Texts and names of tabs stay as they are. */
-export function filePrefixed(formula: string): string {
+/**
+ * Formula of a file for a formula as Sheets writes it. Texts and names of tabs stay as they are, and so do functions
+ * that the engine lacks: LET wants prefixes inside as well, and a formula that came with them still has them.
+ */
+export function filePrefixed(engine: Engine, formula: string): string {
   return formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'|[A-Za-z_][A-Za-z0-9._]*(?=\()/g, (piece) => {
     const name = piece.toUpperCase();
+    if (!engine.registries.functionRegistry.contains(name)) return piece;
     if (WORKSHEET_FUNCTIONS.has(name)) return `_xlfn._xlws.${piece}`;
     return NEWER_FUNCTIONS.has(name) ? `_xlfn.${piece}` : piece;
   });

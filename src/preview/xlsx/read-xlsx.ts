@@ -13,6 +13,7 @@ import { literalText } from '../engine/typed-text';
 import { DAY_MS, UNIX_EPOCH_SERIAL } from '../engine/zone-time';
 import { areaOfA1, splitTabName } from '../service/area';
 import { pixelsOfWidth } from './column-width';
+import { engineTabName } from './engine-tab-name';
 import { linkContent } from './links';
 import { readValidations } from './validation-rules';
 
@@ -28,11 +29,6 @@ class Numbered<Entry> {
     this.entries[id] = entry;
     return id;
   }
-}
-
-/** Characters that Sheets allows in a tab's name and the engine does not. */
-function engineTabName(name: string): string {
-  return name.replace(/['*?/\\[\]]/g, '_');
 }
 
 export function readXlsx(engine: Engine, file: Workbook, locale = 'en_US'): unknown {

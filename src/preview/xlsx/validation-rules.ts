@@ -4,6 +4,7 @@ import type { Book, Size } from '../engine/book';
 import { toEngineFormula, toSheetsFormula } from '../engine/formula-text';
 import { DAY_MS, UNIX_EPOCH_SERIAL } from '../engine/zone-time';
 import { a1Of, areaOf, areaOfA1, splitTabName } from '../service/area';
+import { engineTabName } from './engine-tab-name';
 import { zonesOfCells } from './zones-of-cells';
 
 type Criterion = { type: string; values: string[]; displayStyle?: string; dateValue?: string };
@@ -108,8 +109,7 @@ function listCriterion(file: Workbook, formula: string): Criterion | undefined {
   const place = named?.ranges.length === 1 ? (named.ranges[0] ?? '') : formula;
   const { tab, rest } = splitTabName(place);
   if (!/^\$?[A-Z]{1,3}\$?\d+(:\$?[A-Z]{1,3}\$?\d+)?$/.test(rest)) return undefined;
-  // The engine does not take these characters in names of tabs, see readXlsx.
-  const prefix = tab === undefined ? '' : `'${tab.replace(/['*?/\\[\]]/g, '_')}'!`;
+  const prefix = tab === undefined ? '' : `'${engineTabName(tab)}'!`;
   return { type: 'isValueInRange', values: [`${prefix}${rest}`], displayStyle: 'arrow' };
 }
 

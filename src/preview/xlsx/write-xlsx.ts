@@ -63,7 +63,7 @@ function writeCells(book: Book, sheetId: string, sheet: Worksheet): void {
 function cellValue(book: Book, formula: string, cell: EngineCell): CellValue {
   if (formula === '') return plainValue(book, cell);
   const result = plainValue(book, cell);
-  const text = filePrefixed(toSheetsFormula(formula, false).slice(1));
+  const text = filePrefixed(book.engine, toSheetsFormula(formula, false).slice(1));
   return { formula: text, ...(result === null ? {} : { result }) } as CellValue;
 }
 
