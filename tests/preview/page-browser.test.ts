@@ -69,6 +69,27 @@ describe('the grid', () => {
     await preview.screenshot('preview-error');
   });
 
+  test('a percent cell reads 75% and 75 as 75 percent', async ({ skip }) => {
+    const preview = await open(skip);
+    await preview.page.evaluate(() => {
+      const { book } = window.sounderPreview.state;
+      const target = [{ left: 0, right: 0, top: 0, bottom: 9 }];
+      book.must({ type: 'SET_FORMATTING', sheetId: book.activeSheetId(), target, format: '0%' });
+    });
+    await preview.typeInto('Sheet1', 'A1', '75%');
+    await preview.typeInto('Sheet1', 'A2', '75');
+    await preview.typeInto('Sheet1', 'A3', '-5%');
+    await preview.typeInto('Sheet1', 'B1', '[a](b)');
+    for (const [a1, value, shown] of [
+      ['A1', 0.75, '75%'],
+      ['A2', 0.75, '75%'],
+      ['A3', -0.05, '-5%'],
+    ] as const) {
+      expect([await preview.value('Sheet1', a1), await preview.shown('Sheet1', a1)]).toEqual([value, shown]);
+    }
+    expect(await preview.value('Sheet1', 'B1')).toBe('[a](b)');
+  });
+
   test('what is typed into a plain-text cell stays text', async ({ skip }) => {
     const preview = await open(skip);
     await preview.page.evaluate(() => {
@@ -103,6 +124,26 @@ describe('the grid', () => {
     await preview.typeInto('Sheet1', 'A4', '=TODAY()');
     expect(await preview.shown('Sheet1', 'A3')).toBe('4,5');
     expect(await preview.shown('Sheet1', 'A4')).toBe('1.4.2026');
+    // 2026-04-21 is day 46133 from 1899-12-30, where Sheets' serial numbers begin.
+    await preview.typeInto('Sheet1', 'B1', '21.04.2026');
+    await preview.typeInto('Sheet1', 'B2', '21.4.2026 12:00');
+    await preview.typeInto('Sheet1', 'B1', '22.04.2026');
+    await preview.typeInto('Sheet1', 'C1', '1.234,5');
+    await preview.typeInto('Sheet1', 'C2', '7,5%');
+    await preview.typeInto('Sheet1', 'C2', '8,5%');
+    expect(await preview.value('Sheet1', 'B1')).toBe(46134);
+    expect(await preview.shown('Sheet1', 'B1')).toBe('22.4.2026');
+    expect(await preview.value('Sheet1', 'B2')).toBe(46133.5);
+    expect(await preview.value('Sheet1', 'C1')).toBe(1234.5);
+    expect(await preview.value('Sheet1', 'C2')).toBe(0.085);
+  });
+
+  test('a day typed as in France is a date', async ({ skip }) => {
+    const preview = await open(skip, { query: { locale: 'fr_FR', today: '2026-04-01' } });
+    await preview.typeInto('Sheet1', 'A1', '21/04/2026');
+    await preview.typeInto('Sheet1', 'A2', '1,5');
+    expect(await preview.value('Sheet1', 'A1')).toBe(46133);
+    expect(await preview.value('Sheet1', 'A2')).toBe(1.5);
   });
 });
 

@@ -40,6 +40,18 @@ export function typedEntry(text: string, locale: EngineLocale, thisYear: number)
   return literalText(text);
 }
 
+/** What a person's typing puts into a cell that carries the given number format: the cell keeps that format. */
+export function typedIntoCell(
+  text: string,
+  ownFormat: string,
+  locale: EngineLocale,
+  thisYear: number,
+): Entry {
+  if (ownFormat === PLAIN_TEXT_FORMAT) return literalText(text);
+  const entry = typedEntry(text, locale, thisYear);
+  return ownFormat === '' ? entry : { content: entry.content };
+}
+
 function escaped(sign: string): string {
   return sign.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/ /g, '[ \\u00a0\\u202f]');
 }

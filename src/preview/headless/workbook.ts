@@ -1,7 +1,7 @@
 /** A workbook without a browser: the script over the engine, and what a person does, as methods. */
 import type { Envelope } from '../../../shared/contract';
 import { scriptValue } from '../engine/cell-values';
-import { formulaEntry, literalText, PLAIN_TEXT_FORMAT, typedEntry } from '../engine/typed-text';
+import { formulaEntry, typedIntoCell } from '../engine/typed-text';
 import type { Host } from '../host';
 import { type Area, areaOfA1, zoneOf } from '../service/area';
 import type { CallGate, FailurePlan } from '../service/call-gate';
@@ -120,10 +120,8 @@ export class Workbook {
     const { sheetId, row, column } = this.area(tab, a1);
     const { book } = this.state;
     const ownFormat = book.ownFormat(sheetId, row, column);
-    const entry =
-      ownFormat === PLAIN_TEXT_FORMAT ? literalText(text) : typedEntry(text, book.locale, this.thisYear());
-    const kept = ownFormat === '' ? entry : { content: entry.content };
-    book.must({ type: 'UPDATE_CELL', sheetId, row, col: column, ...kept });
+    const entry = typedIntoCell(text, ownFormat, book.locale, this.thisYear());
+    book.must({ type: 'UPDATE_CELL', sheetId, row, col: column, ...entry });
   }
   select(tab: string, a1: string): void {
     const area = this.area(tab, a1);

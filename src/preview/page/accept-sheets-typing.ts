@@ -1,27 +1,60 @@
 /**
  * What is typed into the grid, as Sheets accepts it: `;` between arguments in every locale, doubled quotes inside a
- * text, and only text in cells formatted as plain text. The engine's editor hands over US notation with whatever it
- * did not understand left as typed.
+ * text, only text in cells formatted as plain text, one percent sign, days with dots where the locale writes them so.
+ * The engine's editor hands over US notation with whatever it did not understand left as typed.
  */
 import type { Book } from '../engine/book';
+import type { Engine } from '../engine/engine';
 import { toEngineFormula } from '../engine/formula-text';
-import { literalText, PLAIN_TEXT_FORMAT } from '../engine/typed-text';
+import { literalText, PLAIN_TEXT_FORMAT, typedIntoCell } from '../engine/typed-text';
+import { linkOf } from '../xlsx/links';
 
-type Update = { sheetId: string; row: number; col: number; content?: string };
+type Update = { sheetId: string; row: number; col: number; content?: string; format?: string };
 type Dispatch = (type: string, payload: Update) => unknown;
+/** The editor's text as typed, and what the engine made of it. */
+export type Typing = { typed: string; content: string };
 
-export function acceptSheetsTyping(book: Book): void {
+let lastTyping: Typing | undefined;
+
+/** Keeps what the editor's text was before the engine turned it into US notation. Once, before the first grid. */
+export function noteTyping(engine: Engine): void {
+  type Editor = { _currentContent: string; getCurrentCanonicalContent(): string };
+  const editor = engine.stores.CellComposerStore.prototype as unknown as Editor;
+  const canonical = editor.getCurrentCanonicalContent;
+  editor.getCurrentCanonicalContent = function noted(this: Editor): string {
+    const content = canonical.call(this);
+    lastTyping = { typed: this._currentContent, content };
+    return content;
+  };
+}
+
+export function acceptSheetsTyping(book: Book, thisYear: () => number): void {
   const model = book.model as unknown as { dispatch: Dispatch };
   const dispatch = model.dispatch;
   model.dispatch = (type, payload) => {
     if (type !== 'UPDATE_CELL' || !payload.content) return dispatch(type, payload);
-    return dispatch(type, { ...payload, content: sheetsContent(book, payload, payload.content) });
+    const typing = lastTyping?.content === payload.content ? lastTyping : undefined;
+    lastTyping = undefined;
+    return dispatch(type, { ...payload, ...sheetsEntry(book, payload, payload.content, typing, thisYear()) });
   };
 }
 
-function sheetsContent(book: Book, { sheetId, row, col }: Update, content: string): string {
-  if (book.ownFormat(sheetId, row, col) === PLAIN_TEXT_FORMAT) {
-    return literalText(content.replace(/^'/, '')).content;
-  }
-  return content.startsWith('=') ? (toEngineFormula(content, false) ?? content) : content;
+type Place = Pick<Update, 'sheetId' | 'row' | 'col'>;
+
+export function sheetsEntry(
+  book: Book,
+  { sheetId, row, col }: Place,
+  content: string,
+  typing: Typing | undefined,
+  thisYear: number,
+): { content: string; format?: string } {
+  const ownFormat = book.ownFormat(sheetId, row, col);
+  if (ownFormat === PLAIN_TEXT_FORMAT) return literalText(content.replace(/^'/, ''));
+  if (content.startsWith('=')) return { content: toEngineFormula(content, false) ?? content };
+  if (!typing) return { content };
+  // The editor of a percent cell adds a sign to the first digit, and the person may type another.
+  const typed = typing.typed.replace(/%\s*%$/, '%');
+  const isDayWithDots = book.locale.dateFormat.includes('.') && /^\s*\d{1,4}\.\d/.test(typed);
+  if (typed !== typing.typed || isDayWithDots) return typedIntoCell(typed, ownFormat, book.locale, thisYear);
+  return linkOf(typed) ? literalText(typed) : { content };
 }

@@ -4,7 +4,7 @@ import { Host } from '../host';
 import { notCarried, notCarriedSentence } from '../xlsx/not-carried';
 import { readXlsx } from '../xlsx/read-xlsx';
 import { writeXlsx } from '../xlsx/write-xlsx';
-import { acceptSheetsTyping } from './accept-sheets-typing';
+import { acceptSheetsTyping, noteTyping } from './accept-sheets-typing';
 import { connectFileLoss, mayBeSaved, tellFileLoss } from './file-loss';
 import { clearMenus, showMenu } from './menus';
 import { openHelpOnAppearing } from './open-help';
@@ -61,7 +61,7 @@ async function openBuilt(built: Built, title: string, file: ArrayBuffer | undefi
       toast: showToast,
     },
   });
-  acceptSheetsTyping(host.state.book);
+  acceptSheetsTyping(host.state.book, () => clock().getUTCFullYear());
   element('title').textContent = title;
   await mountGrid(built.templates);
   if (file) tellFileLoss(await lossOf(file));
@@ -150,6 +150,7 @@ function connectButtons(built: Built): void {
 
 async function start(): Promise<void> {
   prepareEngine(engine);
+  noteTyping(engine);
   const [codeJs, sidebarHtml, templates, sampleName] = await Promise.all([
     textOf('/built/Code.js'),
     textOf('/built/sidebar.html'),
