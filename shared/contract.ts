@@ -110,6 +110,8 @@ export const BlockPlace = v.variant('at', [
     at: v.literal('own'),
     /** Columns right of the block that the page has read as part of it: they are written over with it. */
     adopt: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0))),
+    /** Rows right below the block, in the same way. */
+    adoptRows: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0))),
   }),
   v.object({ at: v.literal('new-tab'), tab: v.string() }),
   v.object({ at: v.literal('area'), tab: v.string(), row: v.number(), column: v.number() }),

@@ -146,6 +146,24 @@ describe('writing a block', () => {
     expect(reply).toMatchObject({ ok: false, error: expect.stringContaining('something stands in A6') });
   });
 
+  it('takes in rows below that were read with it, and only those', async () => {
+    const book = await open();
+    const info = written(book, block(SMALLER, { at: 'area', tab: 'Notes', row: 4, column: 1 }));
+    book.type('Notes', 'A5', 'mine');
+    book.type('Notes', 'A7', 'apart');
+    const grown = { ...info, rows: 2 };
+    const stale = fingerprint(book, grown);
+    book.type('Notes', 'A5', 'mine, changed');
+    expect(book.ask('writeBlock', block(SMALLER, { at: 'own', adoptRows: 1 }, stale))).toMatchObject({
+      ok: false,
+      error: expect.stringContaining('Somebody changed the table'),
+    });
+    const next = written(book, block(CELLS, { at: 'own', adoptRows: 1 }, fingerprint(book, grown)));
+    expect(next).toEqual({ ...info, rows: 3, columns: 3 });
+    expect(book.value('Notes', 'A5')).toBe('007');
+    expect(book.value('Notes', 'A7')).toBe('apart');
+  });
+
   it('works in a copy of the file: the block is found by its name', async () => {
     const book = await open();
     const info = written(book, block(CELLS, { at: 'new-tab', tab: 'Plan' }));

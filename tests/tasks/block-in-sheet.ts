@@ -10,10 +10,10 @@ export function writeNew(book: Workbook, block: Block, tab: string): BlockInfo {
   return written(book, { ...block, place: { at: 'new-tab', tab } });
 }
 
-export function writeOver(book: Workbook, block: Block, old: BlockContent): BlockInfo {
+export function writeOver(book: Workbook, block: Block, old: BlockContent, adoptRows = 0): BlockInfo {
   return written(book, {
     ...block,
-    place: { at: 'own' },
+    place: { at: 'own', adoptRows },
     expects: blockFingerprint(old.values, old.formulas),
   });
 }
@@ -25,7 +25,11 @@ function written(book: Workbook, request: WriteBlock): BlockInfo {
 }
 
 export function readBack(book: Workbook, info: BlockInfo): BlockContent {
-  const reply = book.ask('readTabs', { tabs: [info.tab] });
+  return cutBlock(readTab(book, info.tab), info);
+}
+
+export function readTab(book: Workbook, tab: string): TabContent {
+  const reply = book.ask('readTabs', { tabs: [tab] });
   if (!reply.ok) throw new Error(reply.error);
-  return cutBlock((reply.data as TabContent[])[0]!, info);
+  return (reply.data as TabContent[])[0]!;
 }

@@ -3,7 +3,9 @@ import { BLANK, date, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { BlockCell, BlockStyle } from '../../contract';
 import type { ComposedBlock } from '../composed-block';
-import { draftBlock, type Origin } from '../draft-block';
+import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { addEndLine } from '../end-line';
+import { NEW_TABLE, roomToType, type TableRoom } from '../room-to-type';
 import { addSettings, type SettingSpec, type SettingValues } from '../settings';
 import type { Reading } from './walk-log';
 
@@ -22,10 +24,13 @@ export const WALK_SETTINGS: readonly SettingSpec<'level'>[] = [
 export const WALK_CAUTION =
   'Measure with a fence tester, at the far end and in the worst growth. Switch the energizer off before you mend.';
 
+export const NO_NUMBER = 'type the volts as a number';
+export const NO_DAY = 'type the day as a date';
+
 /** Rows left free below the last reading. Judgement: a season of weekly walks. */
 const FREE_ROWS = 40;
 const STYLES: readonly BlockStyle[] = ['input', 'input', 'input', 'input', 'plain'];
-const WIDTHS = [200, 160, 90, 300, 110];
+const WIDTHS = [200, 160, 90, 300, 190];
 
 /** A row as typed, or a reading that the sidebar adds. */
 export type WalkRow = readonly [BlockCell, BlockCell, BlockCell, BlockCell];
@@ -38,26 +43,32 @@ export function walkBlock(
   rows: readonly WalkRow[],
   settings: SettingValues<'level'>,
   origin: Origin,
+  room: TableRoom = NEW_TABLE,
 ): ComposedBlock {
   const draft = draftBlock(origin);
   draft.add([text('Fence walk')], 'title');
   draft.add([text(WALK_CAUTION)], 'warning');
   const { level } = addSettings(draft, WALK_SETTINGS, settings, 'US');
   const first = draft.next() + SUMMARY_ROWS + 1;
-  const last = first + rows.length + FREE_ROWS - 1;
-  const dates = draft.down(first, last, 0);
-  const volts = draft.down(first, last, 2);
+  const end = first + roomToType(rows.length, FREE_ROWS, room);
+  // From the headings to the end line, so that rows put in above the first or below the last count.
+  const dates = draft.down(first - 1, end, 0);
+  const volts = draft.down(first - 1, end, 2);
   const figure = (label: string, body: string, format: string, unit: string): string =>
     draft.fixed(
       draft.add([text(label), formula(`=${body}`, format), text(unit)], ['plain', 'plain', 'muted']),
       1,
     );
-  const lastDay = figure('Last walk', `IF(COUNT(${dates})=0;"";MAX(${dates}))`, 'yyyy-mm-dd', '');
-  const lowestOn = (day: string): string => `IF(${day}="";"";MINIFS(${volts};${dates};${day}))`;
+  const lastDay = figure('Last walk', `IF(COUNT(${dates})=0;"";INT(MAX(${dates})))`, 'yyyy-mm-dd', '');
+  // A whole day, whatever time was typed with it. Readings that are no numbers are no 0 V: they are passed over.
+  const lowestOn = (day: string): string => {
+    const onDay = `${dates};">="&${day};${dates};"<"&${day}+1`;
+    return `IF(${day}="";"";IF(COUNTIFS(${onDay};${volts};">=0")=0;"";MINIFS(${volts};${onDay};${volts};">=0")))`;
+  };
   const now = figure('Lowest of the last walk', lowestOn(lastDay), '0', 'V');
   const before = figure(
     'Walk before',
-    `IF(${lastDay}="";"";IF(COUNTIF(${dates};"<"&${lastDay})=0;"";MAXIFS(${dates};${dates};"<"&${lastDay})))`,
+    `IF(${lastDay}="";"";IF(COUNTIF(${dates};"<"&${lastDay})=0;"";INT(MAXIFS(${dates};${dates};"<"&${lastDay}))))`,
     'yyyy-mm-dd',
     '',
   );
@@ -66,23 +77,34 @@ export function walkBlock(
   figure('Lowest of all', `IF(COUNT(${volts})=0;"";MIN(${volts}))`, '0', 'V');
   figure('Readings below the level', `COUNTIF(${volts};"<"&${level})`, '0', 'readings');
   draft.add(WALK_HEADINGS.map(text), 'heading');
-  for (let row = first; row <= last; row++) {
-    const cell = draft.at(row, 2);
-    const says = formula(`=IF(ISNUMBER(${cell});IF(${cell}<${level};"too low";"enough");"")`);
-    draft.add([...(rows[row - first] ?? [BLANK, BLANK, BLANK, BLANK]), says], STYLES);
+  for (let row = first; row < end; row++) {
+    const typed = rows[row - first] ?? [BLANK, BLANK, BLANK, BLANK];
+    draft.add([...typed, formula(says(draft, row, level))], STYLES);
   }
-  const low = draft.at(first, 4);
+  addEndLine(draft, TYPED_COLUMNS - 1);
+  const low = draft.at(first, TYPED_COLUMNS);
   draft.rules.push({
     row: first - origin.row,
-    column: 4,
-    rows: last - first + 1,
+    column: TYPED_COLUMNS,
+    rows: end - first,
     columns: 1,
-    formula: `=${low}="too low"`,
+    formula: `=AND(${low}<>"";${low}<>"${ENOUGH}")`,
     background: '#fde3c8',
   });
   const { cells, styles } = composeBlock(draft.rows);
   return { cells, styles, rules: draft.rules, widths: WIDTHS };
 }
 
+/** "type the day as a date; too low": each piece begins with "; ", and the first two signs are cut off. */
+function says(draft: Draft, row: number, level: string): string {
+  const [day, volts] = [draft.at(row, 0), draft.at(row, 2)];
+  const isNumber = `ISNUMBER(${volts})`;
+  const noDay = `IF(AND(NOT(ISNUMBER(${day}));COUNTA(${day};${volts})>0);"; ${NO_DAY}";"")`;
+  const noNumber = `IF(AND(NOT(${isNumber});COUNTA(${volts})>0);"; ${NO_NUMBER}";"")`;
+  return `=MID(${noDay}&${noNumber}&IF(${isNumber};IF(${volts}<${level};"; too low";"; ${ENOUGH}");"");3;200)`;
+}
+
+const ENOUGH = 'enough';
+const TYPED_COLUMNS = 4;
 /** Figures between the settings and the headings. */
 const SUMMARY_ROWS = 7;

@@ -2,6 +2,7 @@
 import type { BlockContent } from '../../block/read-block';
 import { settingsTitleRow } from '../../table/read-settings';
 import { WALK_BLOCK, WALK_HEADINGS } from '../bite/walk-block';
+import { endLineRow } from '../end-line';
 import { CORNER_HEADINGS, MAP_BLOCK } from '../map/map-block';
 import { FIXED_HEADINGS } from '../materials/comparison-model';
 import { ITEM_HEADINGS, TOTAL_LABEL } from '../materials/item-rows';
@@ -74,6 +75,7 @@ export const PRIVATE_COLUMNS: readonly PrivateColumns[] = [
     table: 'the fence walks',
     headings: WALK_HEADINGS,
     columns: allAs(['Date', 'Place', 'Volts', 'What was found'], 'logs'),
+    endRow: endLineRow,
   },
   {
     block: PEN_BLOCK,
@@ -87,6 +89,7 @@ export const PRIVATE_COLUMNS: readonly PrivateColumns[] = [
     table: 'the training log',
     headings: LOG_HEADINGS,
     columns: { ...allAs([...LOG_INPUTS, ...LOG_REMARKS], 'logs'), Note: 'notes' },
+    endRow: endLineRow,
   },
   {
     block: MAP_BLOCK,

@@ -6,6 +6,9 @@
  *
  *   ready from = the later of (day of the check, day in the pen + minimum days), or the words "not ready"
  *
+ * A group is ready only when every row that names it is: also a row without a name or without formulas of its own,
+ * which was put in between or typed right below the log.
+ *
  * "not ready" is text on purpose: a group list that points at the cell then stops the rotation plan with a
  * message instead of starting the group on the first day.
  */
@@ -13,7 +16,9 @@ import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { addEndLine, isFilledBelow } from '../end-line';
 import { FREE_COLUMNS } from '../name-blank-headings';
+import { NEW_TABLE, roomToType, type TableRoom } from '../room-to-type';
 import { addSettings, type SettingSpec, type SettingValues } from '../settings';
 import { MINIMUM_DAYS_NOTE } from './training-advice';
 
@@ -34,6 +39,7 @@ export const LOG_REMARKS = ['Seller says trained', 'Note'] as const;
 export const LOG_HEADINGS = [...LOG_INPUTS, ...LOG_RESULTS, ...LOG_REMARKS] as const;
 
 export const NOT_READY = 'not ready';
+export const NAME_MISSING = 'name missing';
 
 export const LOG_SETTINGS: readonly SettingSpec<'minimumDays'>[] = [
   {
@@ -55,19 +61,22 @@ const NOTES = [
 const CAUTION =
   'Turn out only what a person has seen back off from a live wire. No electric fence holds every pig: keep a second fence between pigs and roads.';
 
-/** Rows ready to type into, at least. Judgement. */
-const FEWEST_ROWS = 15;
-const FREE_ROWS = 5;
+/** Rows ready to type into. Judgement. */
+const FREE_ROWS = 15;
+/** Rows right below the log in which a group is looked for, where they touch it. Judgement. */
+const ROWS_BELOW = 20;
 
 /** Typed cells of one row, by heading; also under headings that the grower added. */
 export type LogRow = ReadonlyMap<string, BlockCell>;
 export type LogBlock = Pick<WriteBlock, 'name' | 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
 
+/** `headings`: those of the log that stands, in its order and with its free columns; empty for a first one. */
 export function composeLogBlock(
   settings: SettingValues<'minimumDays'>,
   typed: readonly LogRow[],
-  addedHeadings: readonly string[],
+  headings: readonly string[],
   origin: Origin,
+  room: TableRoom = NEW_TABLE,
 ): LogBlock {
   const draft = draftBlock(origin);
   draft.add([text('Training log')], 'title');
@@ -76,96 +85,128 @@ export function composeLogBlock(
   const { minimumDays } = addSettings(draft, LOG_SETTINGS, settings, 'US');
   const todayRow = draft.add([text('Today'), formula('=TODAY()', 'yyyy-mm-dd')]);
   draft.add();
-  const headings = [...LOG_HEADINGS, ...addedHeadings, ...Array<string>(FREE_COLUMNS).fill('')];
-  draft.add(headings.map(text), 'heading');
-  const first = draft.next();
-  const last = first + Math.max(FEWEST_ROWS, typed.length + FREE_ROWS) - 1;
-  const places: Places = { minimumDays, today: draft.fixed(todayRow, 1), first, last };
-  for (let row = first; row <= last; row++) {
-    addLogRow(draft, places, typed[row - first] ?? new Map(), headings);
-  }
-  const status = LOG_HEADINGS.indexOf('Status');
-  const colour = (word: string, background: string) => ({
-    row: first - origin.row,
+  const across = withFreeColumns(headings.length > 0 ? headings : LOG_HEADINGS);
+  const headRow = draft.add(across.map(text), 'heading');
+  const endRow = headRow + roomToType(typed.length, FREE_ROWS, room) + 1;
+  const table: Table = {
+    headings: across,
+    minimumDays,
+    today: draft.fixed(todayRow, 1),
+    headRow,
+    endRow,
+    lastInput: Math.max(...LOG_INPUTS.map((heading) => across.indexOf(heading))),
+  };
+  while (draft.next() < endRow) addLogRow(draft, table, typed[draft.next() - headRow - 1] ?? new Map());
+  addEndLine(draft, table.lastInput);
+  const status = across.indexOf('Status');
+  const colour = (condition: (cell: string) => string, background: string) => ({
+    row: headRow + 1 - origin.row,
     column: status,
-    rows: last - first + 1,
+    rows: endRow - headRow - 1,
     columns: 1,
-    formula: `=${draft.at(first, status)}="${word}"`,
+    formula: `=${condition(draft.at(headRow + 1, status))}`,
     background,
   });
   return {
     name: LOG_BLOCK,
     ...composeBlock(draft.rows),
-    rules: [colour(NOT_READY, '#fdecea'), colour('ready', '#e6f4ea')],
-    widths: [170, 110, 60, 110, 120, 110, 120, 110, 70, 80, 260, 100, 130, 150, 200],
+    rules: [
+      colour((cell) => `OR(${cell}="${NOT_READY}";${cell}="${NAME_MISSING}")`, '#fdecea'),
+      colour((cell) => `${cell}="ready"`, '#e6f4ea'),
+    ],
+    widths: [170, 110, 60, 110, 120, 110, 120, 110, 70, 100, 260, 100, 130, 150, 200],
     freezeRows: 0,
   };
 }
 
-interface Places {
-  readonly minimumDays: string;
-  readonly today: string;
-  readonly first: number;
-  readonly last: number;
+/** The headings with free columns at their right, where none is left. */
+function withFreeColumns(headings: readonly string[]): readonly string[] {
+  return headings.includes('') ? headings : [...headings, ...Array<string>(FREE_COLUMNS).fill('')];
 }
 
-function addLogRow(draft: Draft, places: Places, typed: LogRow, headings: readonly string[]): void {
-  const row = draft.next();
-  const results = resultCells(draft, row, places);
-  const cells = headings.map((heading) => results.get(heading) ?? typed.get(heading) ?? BLANK);
-  const styles = headings.map((heading): BlockStyle => (results.has(heading) ? 'plain' : 'input'));
+type Heading = (typeof LOG_HEADINGS)[number];
+
+interface Table {
+  readonly headings: readonly string[];
+  readonly minimumDays: string;
+  readonly today: string;
+  readonly headRow: number;
+  /** Row of the end line. */
+  readonly endRow: number;
+  /** Last column that is typed into, from 0; remarks aside. */
+  readonly lastInput: number;
+}
+
+function addLogRow(draft: Draft, table: Table, typed: LogRow): void {
+  const results = resultCells(draft, draft.next(), table);
+  const { headings } = table;
+  // A heading that stands twice counts where it stands first.
+  const isFirst = (heading: string, c: number): boolean => heading !== '' && headings.indexOf(heading) === c;
+  const cells = headings.map((heading, c) =>
+    isFirst(heading, c) ? (results.get(heading) ?? typed.get(heading) ?? BLANK) : BLANK,
+  );
+  const styles = headings.map(
+    (heading, c): BlockStyle => (isFirst(heading, c) && results.has(heading) ? 'plain' : 'input'),
+  );
   draft.add(cells, styles);
 }
 
-function resultCells(draft: Draft, row: number, places: Places): ReadonlyMap<string, BlockCell> {
-  const column = (heading: (typeof LOG_HEADINGS)[number]): number => LOG_HEADINGS.indexOf(heading);
-  const at = (heading: (typeof LOG_HEADINGS)[number]): string => draft.at(row, column(heading));
-  const down = (heading: (typeof LOG_HEADINGS)[number]): string =>
-    draft.down(places.first, places.last, column(heading));
-  const [name, group, inPen, check] = [
-    at('Pig or batch'),
-    at('Group'),
-    at('In the pen on'),
-    at('Passed check on'),
-  ];
+function resultCells(draft: Draft, row: number, table: Table): ReadonlyMap<string, BlockCell> {
+  const { headings, headRow, endRow, minimumDays, today } = table;
+  const at = (heading: Heading): string => draft.at(row, headings.indexOf(heading));
+  const down = (heading: Heading): string => draft.down(headRow, endRow, headings.indexOf(heading));
+  const [group, inPen, check] = [at('Group'), at('In the pen on'), at('Passed check on')];
   const [missing, ready] = [at('Still missing'), at('Ready from')];
-  const ifNamed = (then: string): string => `=IF(${name}="";"";${then})`;
-  const ownReady = `SUMPRODUCT((${down('Group')}=${group})*(${down('Ready from')}="${NOT_READY}"))`;
-  return new Map<string, BlockCell>([
+  const typed = [...LOG_INPUTS, ...LOG_REMARKS].map(at).join(';');
+  const ifUsed = (then: string): string => `=IF(COUNTA(${typed})=0;"";${then})`;
+  const latest = `MAX(${ready};MAXIFS(${down('Ready from')};${down('Group')};${group}))`;
+  return new Map<Heading, BlockCell>([
     [
       'Days in',
       formula(
-        ifNamed(`IF(ISNUMBER(${inPen});MAX(0;IF(ISNUMBER(${check});${check};${places.today})-${inPen});"")`),
+        ifUsed(`IF(ISNUMBER(${inPen});MAX(0;IF(ISNUMBER(${check});${check};${today})-${inPen});"")`),
         '0',
       ),
     ],
     [
       'Status',
-      formula(ifNamed(`IF(${missing}<>"";"${NOT_READY}";IF(${ready}>${places.today};"wait";"ready"))`)),
+      formula(
+        ifUsed(
+          `IF(TRIM(${at('Pig or batch')})="";"${NAME_MISSING}";IF(${missing}<>"";"${NOT_READY}";IF(${ready}>${today};"wait";"ready")))`,
+        ),
+      ),
     ],
-    ['Still missing', formula(ifNamed(missingText(at, places.today)))],
+    ['Still missing', formula(ifUsed(missingText(at, today)))],
     [
       'Ready from',
-      formula(
-        ifNamed(`IF(${missing}="";MAX(${check};${inPen}+${places.minimumDays});"${NOT_READY}")`),
-        'yyyy-mm-dd',
-      ),
+      formula(ifUsed(`IF(${missing}="";MAX(${check};${inPen}+${minimumDays});"${NOT_READY}")`), 'yyyy-mm-dd'),
     ],
     [
       'Group ready from',
       formula(
-        ifNamed(
-          `IF(${group}="";"";IF(${ownReady}>0;"${NOT_READY}";MAX(${ready};MAXIFS(${down('Ready from')};${down('Group')};${group}))))`,
-        ),
+        ifUsed(`IF(${group}="";"";IF(${rowsNotReady(draft, table, group)}>0;"${NOT_READY}";${latest}))`),
         'yyyy-mm-dd',
       ),
     ],
   ]);
 }
 
+/** How many rows name the group and have no day from which they are ready; those right below the log among them. */
+function rowsNotReady(draft: Draft, { headings, headRow, endRow, lastInput }: Table, group: string): string {
+  const [groups, ready] = [headings.indexOf('Group'), headings.indexOf('Ready from')];
+  const between = (first: number, last: number): string =>
+    `SUMPRODUCT((TRIM(${draft.down(first, last, groups)})=TRIM(${group}))*(1-ISNUMBER(${draft.down(first, last, ready)})))`;
+  // The ranges begin at the headings, so that a row put in above the first one counts; the heading itself does not.
+  const heading = `IF(${draft.fixed(headRow, groups)}=TRIM(${group});1;0)`;
+  const below = `IF(${isFilledBelow(draft, endRow, lastInput)};${between(endRow, endRow + ROWS_BELOW)};0)`;
+  return `${between(headRow, endRow)}-${heading}+${below}`;
+}
+
 /** "saw the wire; an observer": each piece begins with "; ", and the first two signs are cut off. */
-function missingText(at: (heading: (typeof LOG_HEADINGS)[number]) => string, today: string): string {
-  const [inPen, saw, back, check, observer, seller] = [
+function missingText(at: (heading: Heading) => string, today: string): string {
+  const [name, group, inPen, saw, back, check, observer, seller] = [
+    at('Pig or batch'),
+    at('Group'),
     at('In the pen on'),
     at('Saw the wire on'),
     at('Backed off on'),
@@ -176,6 +217,8 @@ function missingText(at: (heading: (typeof LOG_HEADINGS)[number]) => string, tod
   const days = [inPen, saw, back, check].join(';');
   const piece = (isMissing: string, words: string): string => `IF(${isMissing};"; ${words}";"")`;
   const pieces = [
+    piece(`TRIM(${name})=""`, 'name of the pig or batch'),
+    piece(`LEN(${group})<>LEN(TRIM(${group}))`, 'the group’s name without a space too many'),
     piece(`NOT(ISNUMBER(${inPen}))`, 'day in the pen'),
     piece(`NOT(ISNUMBER(${saw}))`, 'saw the wire'),
     piece(`NOT(ISNUMBER(${back}))`, 'backed off'),

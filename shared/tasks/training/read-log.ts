@@ -1,6 +1,6 @@
 import type { BlockContent } from '../../block/read-block';
+import { typedRows } from '../end-line';
 import { nameBlankHeadings } from '../name-blank-headings';
-import { rowsBetween } from '../rows-between';
 import { readSettings, type SettingsRead } from '../settings';
 import { LOG_HEADINGS, LOG_INPUTS, LOG_REMARKS, LOG_RESULTS, LOG_SETTINGS, type LogRow } from './log-block';
 
@@ -8,24 +8,50 @@ export interface LogRead {
   readonly settings: SettingsRead<'minimumDays'>;
   /** Blank rows between filled ones stay where they are. */
   readonly rows: readonly LogRow[];
-  readonly addedHeadings: readonly string[];
+  /** In the order that they stand in, columns of the grower's own and free ones ('') included. */
+  readonly headings: readonly string[];
+  /** Lines under the headings. */
+  readonly lines: number;
 }
 
 /** What was typed in a training log that stands already, columns of the grower's own included. */
 export function readLog(standing: BlockContent): LogRead {
   const block = nameBlankHeadings(standing, LOG_HEADINGS, standing.values.length);
-  const head = block.values.find((row) => LOG_HEADINGS.every((heading) => row.includes(heading))) ?? [];
-  const addedHeadings = head.filter(
-    (cell): cell is string =>
-      typeof cell === 'string' && cell !== '' && !(LOG_HEADINGS as readonly string[]).includes(cell),
-  );
+  const { headings, rows, lines } = typedRows(block, LOG_HEADINGS);
   const results: readonly string[] = LOG_RESULTS;
-  const typed = [...LOG_INPUTS, ...LOG_REMARKS, ...addedHeadings].filter((one) => !results.includes(one));
-  const all = rowsBetween(block, LOG_HEADINGS);
-  const filled = all.map((row) => !row.emptyUnder(typed)).lastIndexOf(true);
+  const typed = headings.flatMap((heading, c) =>
+    heading === '' || results.includes(heading) || headings.indexOf(heading) < c ? [] : [{ heading, c }],
+  );
+  const filled = rows.map((row) => typed.some(({ c }) => row[c]?.k !== 'blank')).lastIndexOf(true);
   return {
     settings: readSettings(block, LOG_SETTINGS),
-    rows: all.slice(0, filled + 1).map((row) => new Map(typed.map((one) => [one, row.kept(one)]))),
-    addedHeadings,
+    rows: rows
+      .slice(0, filled + 1)
+      .map((row) => new Map(typed.flatMap(({ heading, c }) => (row[c] ? [[heading, row[c]]] : [])))),
+    headings,
+    lines,
   };
+}
+
+export interface LogState {
+  readonly sheetRow: number;
+  /** '' where it is missing. */
+  readonly name: string;
+  readonly status: string;
+  readonly missing: string;
+}
+
+/** What each filled row of the log says, rows without a name among them. */
+export function logStates(block: BlockContent): readonly LogState[] {
+  const { headings, rows, sheetRows } = typedRows(block, LOG_HEADINGS);
+  const typed = [...LOG_INPUTS, ...LOG_REMARKS].map((heading) => headings.indexOf(heading));
+  return rows.flatMap((row, i) => {
+    if (typed.every((c) => row[c]?.k === 'blank')) return [];
+    const sheetRow = sheetRows[i]!;
+    const shown = (heading: (typeof LOG_HEADINGS)[number]): string =>
+      String(block.values[sheetRow - block.info.row]![headings.indexOf(heading)]).trim();
+    return [
+      { sheetRow, name: shown('Pig or batch'), status: shown('Status'), missing: shown('Still missing') },
+    ];
+  });
 }

@@ -26,9 +26,11 @@ export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
   });
 }
 
-/** The block with the columns beside it that the page has read as part of it; the fingerprint covers them too. */
+/** The block with the columns beside it and the rows below it that the page has read as part of it; the fingerprint covers them too. */
 function withAdopted(named: Area, place: WriteBlock['place']): Area {
-  return place.at === 'own' ? { ...named, columns: named.columns + (place.adopt ?? 0) } : named;
+  if (place.at !== 'own') return named;
+  const { adopt = 0, adoptRows = 0 } = place;
+  return { ...named, columns: named.columns + adopt, rows: named.rows + adoptRows };
 }
 
 /**

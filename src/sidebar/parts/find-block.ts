@@ -9,9 +9,9 @@ async function readBlock(info: BlockInfo): Promise<BlockContent> {
   return cutBlock(content, info);
 }
 
-/** The block of that name, freshly looked up; undefined where there is none. */
-export async function findBlock(name: string): Promise<BlockContent | undefined> {
+/** The block of that name and some rows below it, freshly looked up; undefined where there is none. */
+export async function findBlock(name: string, rowsBelow = 0): Promise<BlockContent | undefined> {
   const { blocks } = await ask('overview', {});
   const info = blocks.find((block) => block.name === name);
-  return info && readBlock(info);
+  return info && readBlock({ ...info, rows: info.rows + rowsBelow });
 }

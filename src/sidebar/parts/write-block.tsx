@@ -30,6 +30,8 @@ interface Props {
   readonly compose: Compose;
   /** The block as the page read it, where one stands: what is written rests on that. */
   readonly asRead: BlockContent | undefined;
+  /** Rows right below the block that were read as part of it: it takes them in. */
+  readonly adoptRows?: number | undefined;
   /** Why nothing can be written yet. */
   readonly notYet?: string | undefined;
   readonly freezeRows?: number;
@@ -41,7 +43,7 @@ interface Props {
 }
 
 export function WriteBlock(props: Props) {
-  const { name, what, file, notYet } = props;
+  const { name, what, file, notYet, adoptRows = 0 } = props;
   const place = usePlace(
     props.tabName,
     file.tabs.map((tab) => tab.name),
@@ -68,6 +70,7 @@ export function WriteBlock(props: Props) {
         <p>
           A table of this kind stands on “{standing.tab}”, {areaA1(standing)}. It is written anew there; what
           you typed in it is kept.
+          {adoptRows > 0 && ` ${rowsTaken(adoptRows)}`}
         </p>
       ) : (
         <PlaceChoice legend={`Where to put ${what}`} place={place} />
@@ -90,6 +93,12 @@ export function WriteBlock(props: Props) {
   );
 }
 
+function rowsTaken(rows: number): string {
+  return rows === 1
+    ? 'The filled row right below it becomes part of it.'
+    : `The ${rows} filled rows right below it become part of it.`;
+}
+
 async function writeFirst(props: Props, tab: string | undefined): Promise<WriteDone> {
   if (tab !== undefined)
     return send(props, { at: 'new-tab', tab }, props.compose({ row: 1, column: 1 }, undefined));
@@ -99,7 +108,8 @@ async function writeFirst(props: Props, tab: string | undefined): Promise<WriteD
 }
 
 async function rebuild(props: Props): Promise<WriteDone> {
-  const old = await findBlock(props.name);
+  const { adoptRows } = props;
+  const old = await findBlock(props.name, adoptRows);
   if (!old) throw new Error('The table is gone from the file. Read the file again.');
   const variants = props.variants?.(old.info, old);
   const block = blockOver(old, props.compose(old.info, old), {
@@ -107,7 +117,8 @@ async function rebuild(props: Props): Promise<WriteDone> {
     variants,
     asRead: props.asRead,
   });
-  return send(props, { at: 'own' }, block, blockFingerprint(old.values, old.formulas));
+  const place = { at: 'own', ...(adoptRows ? { adoptRows } : {}) } as const;
+  return send(props, place, block, blockFingerprint(old.values, old.formulas));
 }
 
 function send(

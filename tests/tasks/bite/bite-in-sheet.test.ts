@@ -1,5 +1,6 @@
 /** "Will it bite" and the fence walk log in the preview's engine, written through the built script. */
 import { describe, expect, test, vi } from 'vitest';
+import type { BlockInfo, TabContent } from '../../../shared/contract';
 import { BITE_BLOCK, type BitePlan, biteBlock } from '../../../shared/tasks/bite/bite-block';
 import { biteMustKeep } from '../../../shared/tasks/bite/bite-must-keep';
 import { BITE_SETTINGS, weedsOhmMeters } from '../../../shared/tasks/bite/bite-settings';
@@ -9,10 +10,11 @@ import { readWalk } from '../../../shared/tasks/bite/read-walk';
 import { readingRow, WALK_BLOCK, WALK_SETTINGS, walkBlock } from '../../../shared/tasks/bite/walk-block';
 import { wireResistance } from '../../../shared/tasks/bite/wire-resistance';
 import { WIRES } from '../../../shared/tasks/bite/wires';
+import { grownBlock } from '../../../shared/tasks/grown-block';
 import { lostCells } from '../../../shared/tasks/lost-cells';
 import { startSettings } from '../../../shared/tasks/settings';
 import type { UnitSystem } from '../../../shared/units/units';
-import { openWorkbook } from '../../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../../src/preview/headless';
 import { scriptText } from '../script-text';
 import { beside, cellBeside, errorsIn, readFromSheet, writeInSheet } from '../sheet-block';
 
@@ -180,4 +182,82 @@ describe('the fence walk log', () => {
       `Walk!C${head + 1}: volts must be a number`,
     ]);
   });
+
+  test('volts in words are no 0 V, and the row says what to type', async () => {
+    const book = await farm();
+    const { info, rows } = await emptyWalk(book);
+    const typed: Record<string, string>[] = [
+      { A: '2026-06-10', C: '4200' },
+      { A: '2026-06-11', B: 'creek', C: '2.1 kV' },
+      { A: 'on Friday', C: '2800' },
+      { C: '3100' },
+      { A: '2026-06-12', C: '3500' },
+      { A: '2026-06-12 15:30', C: '3300' },
+      { B: 'gate, post broken' },
+      { A: 'Saturday', C: 'dead' },
+    ];
+    typed.forEach((row, r) => {
+      for (const [column, text] of Object.entries(row)) book.type('Walk', `${column}${rows + r}`, text);
+    });
+    const content = readFromSheet(book, info);
+    expect(errorsIn(content)).toEqual([]);
+    expect(typed.map((_, r) => book.value('Walk', `E${rows + r}`))).toEqual([
+      'enough',
+      'type the volts as a number',
+      'type the day as a date; too low',
+      'type the day as a date; enough',
+      'enough',
+      'enough',
+      '',
+      'type the day as a date; type the volts as a number',
+    ]);
+    // A time typed with the day makes no walk of its own.
+    expect(beside(content, 'Last walk')).toEqual({ d: '2026-06-12' });
+    expect(beside(content, 'Lowest of the last walk')).toBe(3300);
+    expect(beside(content, 'Walk before')).toEqual({ d: '2026-06-11' });
+    expect(beside(content, 'Lowest of the walk before')).toBe('');
+    expect(beside(content, 'Change')).toBe('');
+    book.type('Walk', `C${rows + 1}`, '2100');
+    expect(beside(readFromSheet(book, info), 'Lowest of the walk before')).toBe(2100);
+    expect(beside(readFromSheet(book, info), 'Change')).toBe(1200);
+  });
+
+  test('the log grows only when it is nearly full, and takes in readings typed right below', async () => {
+    const book = await farm();
+    const { info, rows } = await emptyWalk(book);
+    const type = (row: number, volts: number): void => {
+      book.type('Walk', `A${row}`, '2026-06-12');
+      book.type('Walk', `C${row}`, String(volts));
+    };
+    const end = info.rows;
+    for (let row = rows; row < end - 5; row++) type(row, 4000);
+    book.type('Walk', `A${end + 8}`, 'my own line');
+    const anew = (named: typeof info) => {
+      const reply = book.ask('readTabs', { tabs: ['Walk'] }) as unknown as { data: TabContent[] };
+      const { info: grown, below } = grownBlock(reply.data[0]!, named, []);
+      const content = readFromSheet(book, grown);
+      const { rows: walked, lines } = readWalk(content);
+      const block = walkBlock(walked, startSettings(WALK_SETTINGS, 'US'), named, { lines, below });
+      const place = { at: 'own', adoptRows: grown.rows - named.rows } as const;
+      return writeInSheet(book, WALK_BLOCK, block, place, content.expects);
+    };
+    expect(anew(info)).toEqual(info);
+    // Full, and one reading too many: no further than the grower's own line.
+    for (let row = end - 5; row < end; row++) type(row, 3900);
+    type(end + 1, 2700);
+    expect(beside(readFromSheet(book, info), 'Lowest of the last walk')).toBe(3900);
+    expect(book.value('Walk', `A${end}`)).toMatch(/^Rows below this line are not counted yet/);
+    const grown = anew(info);
+    expect(grown.rows).toBe(end + 7);
+    expect(beside(readFromSheet(book, grown), 'Lowest of the last walk')).toBe(2700);
+    expect(book.value('Walk', `E${end}`)).toBe('too low');
+    expect(book.value('Walk', `A${end + 8}`)).toBe('my own line');
+  });
 });
+
+async function emptyWalk(book: Workbook): Promise<{ info: BlockInfo; rows: number }> {
+  const block = walkBlock([], startSettings(WALK_SETTINGS, 'US'), { row: 1, column: 1 });
+  const info = writeInSheet(book, WALK_BLOCK, block, { at: 'new-tab', tab: 'Walk' });
+  const head = readFromSheet(book, info).values.findIndex((row) => row[0] === 'Date');
+  return { info, rows: head + 2 };
+}

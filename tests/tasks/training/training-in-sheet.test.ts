@@ -1,15 +1,17 @@
 /** The training blocks, written through the real script into the preview's engine and recalculated there. */
 import { describe, expect, it } from 'vitest';
-import type { WireCell } from '../../../shared/contract';
+import { cutBlock } from '../../../shared/block/read-block';
+import type { BlockInfo, WireCell } from '../../../shared/contract';
 import { blockOver } from '../../../shared/tasks/block-over';
+import { grownBlock } from '../../../shared/tasks/grown-block';
 import { lostCells } from '../../../shared/tasks/lost-cells';
 import { startSettings } from '../../../shared/tasks/settings';
 import { composeLogBlock, LOG_HEADINGS } from '../../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
-import { readLog } from '../../../shared/tasks/training/read-log';
+import { logStates, readLog } from '../../../shared/tasks/training/read-log';
 import { readPen, withoutAnswers } from '../../../shared/tasks/training/read-pen';
 import { openWorkbook, type Workbook } from '../../../src/preview/headless';
-import { readBack, writeNew, writeOver } from '../block-in-sheet';
+import { readBack, readTab, writeNew, writeOver } from '../block-in-sheet';
 import { scriptText } from '../script-text';
 
 const ORIGIN = { row: 1, column: 1 };
@@ -85,7 +87,10 @@ describe('the pen list', () => {
       expect(() => blockOver(typed, next, { mustKeep: withoutAnswers })).toThrow(`typed over: ${cell}.`);
       book.range('Pen', cell).setValue(before);
     }
-    expect(blockOver(readBack(book, info), next, { mustKeep: withoutAnswers }).cells).toEqual(next.cells);
+    // Kept looks aside, the very same cells.
+    expect(blockOver(readBack(book, info), next, { mustKeep: withoutAnswers }).cells).toMatchObject(
+      next.cells,
+    );
     writeOver(
       book,
       composePenBlock({ ...settings, ...read.settings.values }, read.onHand, 'metric', ORIGIN),
@@ -96,6 +101,24 @@ describe('the pen list', () => {
     expect(book.value('Pen', `D${head + 9}`)).toBe(5000);
   });
 });
+
+/** As the panel does: with what was typed right below. */
+function writeAnew(book: Workbook, named: BlockInfo): BlockInfo {
+  const tab = readTab(book, named.tab);
+  const { info, below } = grownBlock(tab, named, []);
+  const old = cutBlock(tab, info);
+  const { settings, rows, headings, lines } = readLog(old);
+  const block = composeLogBlock({ minimumDays: 3, ...settings.values }, rows, headings, named, {
+    lines,
+    below,
+  });
+  return writeOver(
+    book,
+    { ...block, ...blockOver(old, block, { asRead: old }) },
+    old,
+    info.rows - named.rows,
+  );
+}
 
 describe('the training log', () => {
   async function log(rows: Record<string, string>[], today?: string) {
@@ -192,11 +215,11 @@ describe('the training log', () => {
     book.type('Training', 'Q9', 'bold one');
     const old = readBack(book, info);
     const read = readLog(old);
-    expect(read.addedHeadings).toEqual(['Ear tag', 'Own column 1']);
+    expect(read.headings.slice(LOG_HEADINGS.length)).toEqual(['Ear tag', 'Own column 1']);
     const again = composeLogBlock(
       { minimumDays: 3, ...read.settings.values },
       read.rows,
-      read.addedHeadings,
+      read.headings,
       ORIGIN,
     );
     writeOver(book, again, old);
@@ -207,6 +230,117 @@ describe('the training log', () => {
     expect(book.value('Training', 'Q9')).toBe('bold one');
     expect(at(3, 'Ready from')).toEqual(new Date('2026-05-15'));
     expect(book.values('Training').length).toBeGreaterThanOrEqual(8 + 8);
+  });
+
+  it('a row without a name says so and keeps its group from being ready', async () => {
+    const { at, book, info, cell } = await log([
+      TRAINED,
+      { Group: 'Spring', Head: '4', 'In the pen on': '2026-05-19' },
+      { ...TRAINED, 'Pig or batch': ' ', Group: 'Fall' },
+      { Note: 'ask Bea' },
+      { ...TRAINED, 'Pig or batch': 'Late', Group: 'Hill ' },
+      { ...TRAINED, 'Pig or batch': 'Early', Group: 'Hill' },
+    ]);
+    expect(at(1, 'Status')).toBe('ready');
+    expect(at(1, 'Group ready from')).toBe('not ready');
+    expect(at(2, 'Status')).toBe('name missing');
+    expect(at(2, 'Still missing')).toMatch(/^name of the pig or batch; saw the wire; /);
+    expect(at(2, 'Ready from')).toBe('not ready');
+    // All days are there; only nobody can say which pigs they are of.
+    expect(at(3, 'Still missing')).toBe('name of the pig or batch');
+    expect(at(3, 'Group ready from')).toBe('not ready');
+    expect(at(4, 'Status')).toBe('name missing');
+    // A space behind the group's name parts the two for the eye of the machine only.
+    expect(at(5, 'Still missing')).toBe('the group’s name without a space too many');
+    expect(at(6, 'Group ready from')).toBe('not ready');
+    expect(at(7, 'Status')).toBe('');
+    expect(logStates(readBack(book, info)).map(({ name, status }) => [name, status])).toEqual([
+      ['Red', 'ready'],
+      ['', 'name missing'],
+      ['', 'name missing'],
+      ['', 'name missing'],
+      ['Late', 'not ready'],
+      ['Early', 'ready'],
+    ]);
+    book.type('Training', cell(5, 'Group'), 'Hill');
+    expect(at(6, 'Group ready from')).toEqual(new Date('2026-05-13'));
+  });
+
+  it('rows put in between or typed right below keep a group from being ready; the next log takes them in', async () => {
+    const { book, info, at } = await log([TRAINED, { ...TRAINED, 'Pig or batch': 'Blue', Group: 'Fall' }]);
+    const sheet = book.spreadsheet.getSheetByName('Training')!;
+    const end = info.row + info.rows - 1;
+    expect(book.value('Training', `A${end}`)).toMatch(/^For more rows/);
+    const group = (row = 1): unknown => at(row, 'Group ready from');
+    for (const row of [9, 10, end]) {
+      book.insertRows('Training', row, 1);
+      book.type('Training', `B${row}`, 'Spring');
+      expect(book.value('Training', row === 9 ? 'M10' : 'M9'), `row put in at ${row}`).toBe('not ready');
+      sheet.deleteRows(row, 1);
+      expect(group()).toEqual(new Date('2026-05-13'));
+    }
+    const below = { A: 'Late', B: 'Spring', C: '1', D: '2026-05-19' };
+    for (const [column, typed] of Object.entries(below)) {
+      book.type('Training', `${column}${end + 1}`, typed);
+      book.type('Training', `${column}${end + 2}`, typed);
+    }
+    book.type('Training', `O${end + 2}`, `=C${end + 2}+1`);
+    book.type('Training', `A${end + 3}`, 'ring the vet');
+    expect(group()).toBe('not ready');
+    expect(group(2)).toEqual(new Date('2026-05-13'));
+    expect(book.value('Training', `A${end}`)).toMatch(/^Rows below this line are not counted yet/);
+
+    const next = writeAnew(book, info);
+    expect(next.rows).toBe(info.rows + 2);
+    // They follow the fifteen free rows, where the end line stood.
+    expect([at(16, 'Pig or batch'), at(16, 'Status'), at(17, 'Pig or batch')]).toEqual([
+      'Late',
+      'not ready',
+      'Late',
+    ]);
+    expect(book.formula('Training', `O${end + 1}`)).toBe(`=C${end + 1}+1`);
+    expect(group()).toBe('not ready');
+    // Words of the grower's own right below are no row, and no hindrance either.
+    expect(book.value('Training', `A${end + 3}`)).toBe('ring the vet');
+    expect(book.value('Training', `A${end + 2}`)).toMatch(/^For more rows/);
+  });
+
+  it('formulas stay whole when the rows below the log are deleted', async () => {
+    const { book, info, at } = await log([TRAINED]);
+    const end = info.row + info.rows - 1;
+    book.type('Training', `B${end + 1}`, 'Spring');
+    expect(at(1, 'Group ready from')).toBe('not ready');
+    const sheet = book.spreadsheet.getSheetByName('Training')!;
+    sheet.deleteRows(end + 1, sheet.getMaxRows() - end);
+    expect(at(1, 'Group ready from')).toEqual(new Date('2026-05-13'));
+    writeAnew(book, info);
+    expect(at(1, 'Group ready from')).toEqual(new Date('2026-05-13'));
+    expect(book.values('Training').flat()).not.toContain('#REF');
+  });
+
+  it('a log stays as it is while rows are free; own columns stay where they are', async () => {
+    const { book, info, at, cell } = await log([TRAINED]);
+    book.type('Training', 'Q11', 'bold one');
+    for (let row = 2; row <= 10; row++) book.type('Training', cell(row, 'Pig or batch'), `Pig ${row}`);
+    expect(writeAnew(book, info)).toEqual(info);
+    expect([book.value('Training', 'P8'), book.value('Training', 'Q8')]).toEqual(['', 'Own column 1']);
+    expect(book.value('Training', 'Q11')).toBe('bold one');
+    // Four free: fifteen again, but no further than what stands below.
+    book.type('Training', cell(11, 'Pig or batch'), 'Pig 11');
+    book.type('Training', `A${info.rows + 4}`, 'my own line');
+    const grown = writeAnew(book, info);
+    expect(grown.rows).toBe(info.rows + 3);
+    expect(at(11, 'Status')).toBe('not ready');
+    expect(book.value('Training', `A${info.rows + 4}`)).toBe('my own line');
+    // A column put in between stays between.
+    book.spreadsheet.getSheetByName('Training')!.insertColumnsBefore(3, 1);
+    book.type('Training', 'C8', 'Sow');
+    book.type('Training', 'C9', 'Bea');
+    const wide = { ...grown, columns: grown.columns + 1 };
+    writeAnew(book, wide);
+    expect([book.value('Training', 'C9'), book.value('Training', 'K9')]).toEqual(['Bea', 'ready']);
+    expect(book.value('Training', 'N9')).toEqual(new Date('2026-05-13'));
+    expect(book.value('Training', 'R11')).toBe('bold one');
   });
 
   it('feeds a group list: a date when ready, words that stop the plan when not', async () => {

@@ -9,15 +9,16 @@ import {
   walkBlock,
 } from '../../../../shared/tasks/bite/walk-block';
 import { type Reading, walkSentence, walksOf } from '../../../../shared/tasks/bite/walk-log';
+import { NEW_TABLE } from '../../../../shared/tasks/room-to-type';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { readTyped } from '../../numbers/read-typed';
 import { Cautions } from '../../parts/cautions';
 import { dayWords } from '../../parts/day-words';
 import { InputField } from '../../parts/field';
+import { standingAndBelow } from '../../parts/grown-block';
 import { Notice } from '../../parts/notice';
 import { SettingsFields } from '../../parts/settings-fields';
 import { useSettings } from '../../parts/settings-state';
-import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
 import { WriteBlock } from '../../parts/write-block';
 import { VoltTrend } from './volt-trend';
@@ -32,8 +33,8 @@ interface TypedReading {
 export function WalkSteps({ book, onReread }: { book: Book; onReread: () => void }) {
   const { locale, today } = book.overview;
   const on = { units: 'US', comma: decimalComma(locale) } as const;
-  const old = standingBlock(book, WALK_BLOCK);
-  const standing = old && readWalk(old);
+  const old = standingAndBelow(book, WALK_BLOCK);
+  const standing = old && readWalk(old.content);
   const settings = useSettings(WALK_SETTINGS, standing?.settings.values ?? {}, on);
   const [typed, setTyped] = useState<TypedReading>({ day: today, place: '', volts: '', found: '' });
   const read = readReading(typed, on.comma);
@@ -82,7 +83,8 @@ export function WalkSteps({ book, onReread }: { book: Book; onReread: () => void
         Leave the volts empty to write the log without a new reading, and type into the sheet.
       </p>
       <WriteBlock
-        asRead={old}
+        asRead={old?.content}
+        adoptRows={old?.adoptRows}
         name={WALK_BLOCK}
         what="the fence walk log"
         tabName="Fence walk"
@@ -93,8 +95,10 @@ export function WalkSteps({ book, onReread }: { book: Book; onReread: () => void
             : undefined
         }
         compose={(corner, now) => {
-          const rows = now ? readWalk(now).rows : [];
-          return walkBlock(reading ? [...rows, readingRow(reading)] : rows, settings.read.values, corner);
+          const { rows, lines } = now ? readWalk(now) : { rows: [], lines: 0 };
+          const room = { ...NEW_TABLE, ...(old && { lines, below: old.below }) };
+          const all = reading ? [...rows, readingRow(reading)] : rows;
+          return walkBlock(all, settings.read.values, corner, room);
         }}
         onDone={() => {
           setTyped({ ...typed, volts: '', found: '' });

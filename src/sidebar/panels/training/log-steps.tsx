@@ -1,26 +1,26 @@
 import type { BlockContent } from '../../../../shared/block/read-block';
-import { tableRows } from '../../../../shared/block/read-block';
+import { NEW_TABLE } from '../../../../shared/tasks/room-to-type';
 import {
   composeLogBlock,
   LOG_BLOCK,
-  LOG_HEADINGS,
   LOG_SETTINGS,
+  NOT_READY,
 } from '../../../../shared/tasks/training/log-block';
-import { readLog } from '../../../../shared/tasks/training/read-log';
+import { logStates, readLog } from '../../../../shared/tasks/training/read-log';
 import { WATCH_STEPS } from '../../../../shared/tasks/training/training-advice';
 import { decimalComma } from '../../numbers/decimal-comma';
+import { standingAndBelow } from '../../parts/grown-block';
 import { Notice } from '../../parts/notice';
 import { ScrollRegion } from '../../parts/scroll-region';
 import { SettingsFields } from '../../parts/settings-fields';
 import { useSettings } from '../../parts/settings-state';
-import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
 import { WriteBlock } from '../../parts/write-block';
 import { AdviceList } from './escape-steps';
 
 export function LogSteps({ book, onReread }: { book: Book; onReread: () => void }) {
-  const old = standingBlock(book, LOG_BLOCK);
-  const standing = old && readLog(old);
+  const old = standingAndBelow(book, LOG_BLOCK);
+  const standing = old && readLog(old.content);
   const on = { units: 'US', comma: decimalComma(book.overview.locale) } as const;
   const settings = useSettings(LOG_SETTINGS, standing?.settings.values ?? {}, on);
   const problems = standing?.settings.problems ?? [];
@@ -29,7 +29,7 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
     <>
       <h2>Before turn-out</h2>
       <AdviceList steps={WATCH_STEPS} />
-      {old && <LogNow block={old} />}
+      {old && <LogNow block={old.content} adoptRows={old.adoptRows} />}
       <SettingsFields specs={LOG_SETTINGS} {...settings} {...on} onChange={settings.setTyped} />
       {problems.map((problem) => (
         <Notice key={problem} kind="problem">
@@ -47,7 +47,8 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
         roads.
       </Notice>
       <WriteBlock
-        asRead={old}
+        asRead={old?.content}
+        adoptRows={old?.adoptRows}
         name={LOG_BLOCK}
         what="the training log"
         tabName="Training log"
@@ -59,7 +60,8 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
           const typedHere = settings.typed.minimumDays !== undefined;
           const minimumDays =
             !typedHere && inSheet !== undefined ? inSheet : settings.read.values.minimumDays;
-          return composeLogBlock({ minimumDays }, read?.rows ?? [], read?.addedHeadings ?? [], corner);
+          const room = read && old ? { lines: read.lines, below: old.below } : NEW_TABLE;
+          return composeLogBlock({ minimumDays }, read?.rows ?? [], read?.headings ?? [], corner, room);
         }}
         onDone={onReread}
       />
@@ -67,12 +69,13 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
   );
 }
 
+const NOT_COUNTED = 'below the log: not counted until it is written anew';
+
 /** What the log in the sheet says now. */
-function LogNow({ block }: { block: BlockContent }) {
-  const rows = (tableRows({ ...block, values: withoutGaps(block) }, LOG_HEADINGS) ?? []).filter(
-    (row) => row.value('Pig or batch') !== '',
-  );
+function LogNow({ block, adoptRows }: { block: BlockContent; adoptRows: number }) {
+  const rows = logStates(block);
   if (rows.length === 0) return <p class="hint">The log in the sheet has no pigs yet.</p>;
+  const firstBelow = block.info.row + block.info.rows - adoptRows;
   return (
     <ScrollRegion label="The training log, scrolls sideways">
       <table class="wide">
@@ -84,20 +87,15 @@ function LogNow({ block }: { block: BlockContent }) {
           </tr>
         </thead>
         <tbody>
-          {rows.map((row) => (
-            <tr key={row.sheetRow}>
-              <th scope="row">{String(row.value('Pig or batch'))}</th>
-              <td>{String(row.value('Status'))}</td>
-              <td>{String(row.value('Still missing'))}</td>
+          {rows.map(({ sheetRow, name, status, missing }) => (
+            <tr key={sheetRow}>
+              <th scope="row">{name || `(row ${sheetRow})`}</th>
+              <td>{sheetRow < firstBelow ? status : NOT_READY}</td>
+              <td>{sheetRow < firstBelow ? missing : NOT_COUNTED}</td>
             </tr>
           ))}
         </tbody>
       </table>
     </ScrollRegion>
   );
-}
-
-/** Blank rows between filled ones are no end of the log. */
-function withoutGaps(block: BlockContent): BlockContent['values'] {
-  return block.values.filter((row, r) => r < 1 || row.some((cell) => cell !== ''));
 }

@@ -1,0 +1,64 @@
+/** The line right below a table that is typed into: where more rows come from, and whether rows below it count. */
+import { formula } from '../block/cells';
+import type { BlockContent } from '../block/read-block';
+import type { BlockCell } from '../contract';
+import { shiftFormula } from '../table/shift-formula';
+import type { Draft } from './draft-block';
+import { keptCell } from './kept-cell';
+
+const MORE_ROWS = 'For more rows, write this table anew from the sidebar.';
+const NOT_COUNTED = 'Rows below this line are not counted yet: write this table anew from the sidebar.';
+
+/**
+ * A formula for "something was typed in the row right below `endRow`", the first column left aside. The range begins
+ * in the end line itself, so that rows deleted below it leave the formula whole.
+ */
+export function isFilledBelow(draft: Draft, endRow: number, lastColumn: number): string {
+  return `COUNTA(${draft.fixed(endRow, 1)}:${draft.fixed(endRow + 1, lastColumn)})>0`;
+}
+
+/** Adds the line; columns up to `lastColumn` (from 0) are typed into. */
+export function addEndLine(draft: Draft, lastColumn: number): void {
+  const isFilled = isFilledBelow(draft, draft.next(), lastColumn);
+  draft.add([formula(`=IF(${isFilled};"${NOT_COUNTED}";"${MORE_ROWS}")`)], 'muted');
+}
+
+export interface TypedRows {
+  /** Headings as they stand, with '' where there is none. Empty: there is no such table. */
+  readonly headings: readonly string[];
+  /** Every row under the headings, blank ones too, without the end line: cells by column, to be written back. */
+  readonly rows: readonly (readonly BlockCell[])[];
+  /** Row in the sheet of each. */
+  readonly sheetRows: readonly number[];
+  /** Lines that the table takes under its headings, the end line among them. */
+  readonly lines: number;
+}
+
+/** The table under `headings`, to the end of the block. Rows found below the end line move up to the others. */
+export function typedRows(block: BlockContent, headings: readonly string[]): TypedRows {
+  const at = block.values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+  if (at < 0) return { headings: [], rows: [], sheetRows: [], lines: 0 };
+  const all = block.values.map((_, r) => r).slice(at + 1);
+  const kept = all.filter((r) => !isEndLine(block, r));
+  return {
+    headings: (block.values[at] ?? []).map((cell) => (typeof cell === 'string' ? cell : '')),
+    rows: kept.map((r, i) =>
+      (block.values[r] ?? []).map((value, c) =>
+        keptCell(value, shiftFormula(block.formulas[r]?.[c] ?? '', at + 1 + i - r)),
+      ),
+    ),
+    sheetRows: kept.map((r) => block.info.row + r),
+    lines: all.length,
+  };
+}
+
+/** Row of the end line from 0 within the block; -1 where there is none. */
+export function endLineRow(block: BlockContent): number {
+  return block.values.findIndex((_, r) => isEndLine(block, r));
+}
+
+/** By its words too: a program may have left the text alone, without the formula. */
+function isEndLine({ values, formulas }: BlockContent, r: number): boolean {
+  const value = values[r]?.[0];
+  return value === MORE_ROWS || value === NOT_COUNTED || (formulas[r]?.[0] ?? '').includes(MORE_ROWS);
+}

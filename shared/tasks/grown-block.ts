@@ -1,0 +1,37 @@
+import type { BlockInfo, TabContent } from '../contract';
+
+export interface Grown {
+  /** The block with the rows that were filled right below it. */
+  readonly info: BlockInfo;
+  /** Empty rows below those, in the block's columns. */
+  readonly below: number;
+}
+
+/**
+ * A block with the rows that the grower filled right below it, as one does who has no free row left. A row that holds
+ * something in its first column only is a line of words and never taken, nor what belongs to something else
+ * (`others`: blocks, lists), nor what stands after a blank row.
+ */
+export function grownBlock(tab: TabContent, info: BlockInfo, others: readonly BlockInfo[]): Grown {
+  const columns = Array.from({ length: info.columns }, (_, c) => info.column + c);
+  const isFilled = (row: number, column: number): boolean =>
+    (tab.values[row - 1]?.[column - 1] ?? '') !== '' || (tab.formulas[row - 1]?.[column - 1] ?? '') !== '';
+  const isOther = (row: number): boolean =>
+    others.some(
+      (other) =>
+        other.tab === info.tab &&
+        row >= other.row &&
+        row < other.row + other.rows &&
+        other.column < info.column + info.columns &&
+        info.column < other.column + other.columns,
+    );
+  let next = info.row + info.rows;
+  while (!isOther(next) && columns.slice(1).some((column) => isFilled(next, column))) next++;
+  const used = tab.values.length;
+  let empty = next;
+  while (empty <= used && !isOther(empty) && !columns.some((column) => isFilled(empty, column))) empty++;
+  return {
+    info: { ...info, rows: next - info.row },
+    below: empty > used ? Number.POSITIVE_INFINITY : empty - next,
+  };
+}
