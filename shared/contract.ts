@@ -121,6 +121,8 @@ export type BlockPlace = v.InferOutput<typeof BlockPlace>;
 export const WriteBlock = v.object({
   name: v.pipe(v.string(), v.regex(/^SOUNDER_[A-Z][A-Z_]*$/)),
   place: BlockPlace,
+  /** The block of that name that stands elsewhere stays as it is, without the name. */
+  replaces: v.optional(v.literal(true)),
   cells: v.array(v.array(BlockCell)),
   styles: v.array(v.array(BlockStyle)),
   rules: v.array(BlockRule),

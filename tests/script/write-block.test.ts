@@ -115,6 +115,17 @@ describe('writing a block', () => {
     });
   });
 
+  it('gives the name to a new table where that is asked for, and leaves the old one as it is', async () => {
+    const book = await open();
+    written(book, block(CELLS, { at: 'new-tab', tab: 'Plan' }));
+    const before = JSON.stringify([book.values('Plan'), book.formulas('Plan')]);
+    const next = { ...block(SMALLER, { at: 'new-tab', tab: 'Plan 2' }), replaces: true as const };
+    expect(written(book, next)).toMatchObject({ tab: 'Plan 2', rows: 1, columns: 2 });
+    expect(JSON.stringify([book.values('Plan'), book.formulas('Plan')])).toBe(before);
+    const { blocks } = (book.ask('overview', {}) as { data: { blocks: BlockInfo[] } }).data;
+    expect(blocks).toEqual([{ name: 'SOUNDER_TEST', tab: 'Plan 2', row: 1, column: 1, rows: 1, columns: 2 }]);
+  });
+
   it('rebuilds its own block, smaller or larger, and blanks what is left over', async () => {
     const book = await open();
     const first = written(book, block(CELLS, { at: 'new-tab', tab: 'Plan' }));
@@ -206,7 +217,7 @@ describe('when the service fails', () => {
     }
     console.log(`failure injection: ${tried} failing calls tried, no cell lost`);
     expect(tried).toBeGreaterThan(100);
-  }, 180_000);
+  }, 600_000);
 
   it('says in words that a part is protected, that permission is missing, that another one is writing', async () => {
     const book = await open();

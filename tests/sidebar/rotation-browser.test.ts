@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import ICAL from 'ical.js';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import type { WireCell } from '../../shared/contract';
 import { launchBrowser } from '../browser/launch';
 import { type FakeSheet, tab } from './fake-sheet';
 import { CROWDED_PIG_ROWS, farmSheet, PADDOCK_ROWS, PIG_ROWS } from './farm';
@@ -131,6 +132,35 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     expect([...opened.errors, ...later.errors]).toEqual([]);
   });
 
+  test('a new season gets a table of its own, and last season’s stays', async ({ skip }) => {
+    if (!browser) skip();
+    const sheet = farmSheet();
+    const opened = await openRotation(sheet);
+    const { page } = opened;
+    await page.getByText('9 paddocks read').waitFor();
+    await page.getByRole('button', { name: 'Work out the plan' }).click();
+    await page.getByRole('button', { name: 'Write the table' }).click();
+    await page.getByText('The table stands on “Rotation”').first().waitFor();
+    typeMovedIn(sheet, '2026-05-04');
+    const [heads, first] = PIG_ROWS as [readonly WireCell[], readonly WireCell[]];
+    const next = [...first.slice(0, 3), { d: '2027-04-28' }, 1.4, { d: '2027-05-02' }, { d: '2027-08-01' }];
+    sheet.tabs = sheet.tabs.map((one) => (one.name === 'Pigs' ? tab('Pigs', [heads, next]) : one));
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
+    await page.getByText('1 of them with a day typed').waitFor();
+    await page.getByLabel('Season starts').fill('2027-05-02');
+    await page.getByLabel('Season ends').fill('2027-08-01');
+    await page.getByText('This is a new season.').waitFor();
+    await page.getByRole('button', { name: 'Work out the plan' }).click();
+    await page.getByRole('heading', { name: 'Next moves' }).waitFor();
+    await checkAndShoot(opened, 'rotation-new-season');
+    const old = JSON.stringify(sheet.tabs.find(({ name }) => name === 'Rotation'));
+    await page.getByRole('button', { name: 'Write the table' }).click();
+    await page.getByText('The table stands on “Rotation 2”').first().waitFor();
+    expect(sheet.written[1]).toMatchObject({ place: { at: 'new-tab', tab: 'Rotation 2' }, replaces: true });
+    expect(JSON.stringify(sheet.tabs.find(({ name }) => name === 'Rotation'))).toBe(old);
+    expect(opened.errors).toEqual([]);
+  });
+
   test('a row added under a list whose headings were chosen by hand is read', async ({ skip }) => {
     if (!browser) skip();
     const sheet = farmSheet();
@@ -160,7 +190,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByLabel('Season ends').fill('2026-04-01');
     await page.getByText('The season must end after it starts.').waitFor();
     await page.getByLabel('Days of rest').fill('soon');
-    await page.getByText('Must be a number, got soon.').waitFor();
+    await page.getByText('Must be a number, got “soon”.').waitFor();
     await page.getByLabel('Longest stay (days)').fill('2');
     await page.getByText('Must be as long as the shortest stay or longer, got 2.').waitFor();
     for (const day of ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'])

@@ -15,7 +15,7 @@ export function targetArea(port: SheetPort, request: WriteBlock, old: Area | und
   const { place } = request;
   const size = sizeOf(request);
   if (place.at === 'own') return overOwn(port, request, size, old);
-  if (old && !isEmpty(port.read(old))) {
+  if (old && request.replaces !== true && !isEmpty(port.read(old))) {
     throw new Told(
       `A table of this kind already stands on "${old.tab}" at ${areaA1(old)}. Rebuild it there, or delete that tab first. Nothing was written.`,
     );

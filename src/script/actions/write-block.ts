@@ -54,7 +54,7 @@ function writeCells(
     port.makeRoom(area);
     // The name goes first: a table without its name could never be found again.
     port.nameArea(request.name, area);
-    undo.push(() => (old && named ? port.nameArea(request.name, named) : port.forgetName(request.name)));
+    undo.push(() => (named ? port.nameArea(request.name, named) : port.forgetName(request.name)));
     const formats = port.readFormats(all);
     undo.push(() => port.setFormats(all, formats));
     port.write(all, blockContent(request, area, old, formats));

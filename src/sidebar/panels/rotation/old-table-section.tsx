@@ -1,3 +1,4 @@
+import { type Day, isoFromDay } from '../../../../shared/core/calendar/day';
 import { Notice } from '../../parts/notice';
 import type { OldTable } from './old-table';
 import type { Season } from './season';
@@ -5,13 +6,15 @@ import type { Season } from './season';
 interface Props {
   readonly old: OldTable;
   readonly season: Season;
+  readonly today: Day;
   readonly counted: boolean;
   readonly onCount: (counted: boolean) => void;
 }
 
 /** What is taken over from the table that stands in the file, and what is wrong in it. */
-export function OldTableSection({ old, season, counted, onCount }: Props) {
-  const { problems, rows } = old.rotation;
+export function OldTableSection({ old, season, today, counted, onCount }: Props) {
+  const { problems, rows, settings } = old.rotation;
+  const end = settings?.rules.seasonEnd;
   const typed = rows.filter(({ movedIn }) => movedIn !== undefined).length;
   return (
     <>
@@ -19,6 +22,12 @@ export function OldTableSection({ old, season, counted, onCount }: Props) {
         A rotation table stands on “{old.info.tab}” with {rows.length} moves, {typed} of them with a day typed
         under “Moved in”. Only what comes after the last real move of each group is planned anew.
       </p>
+      {end !== undefined && end <= today && (
+        <Notice kind="note">
+          The season of this table ended on {isoFromDay(end)}. For a new season type its first and last day
+          above: it gets a table of its own, and this one stays as it is.
+        </Notice>
+      )}
       <label class="choice">
         <input type="checkbox" checked={counted} onChange={(event) => onCount(event.currentTarget.checked)} />
         Count moves planned up to today as done, although no day was typed

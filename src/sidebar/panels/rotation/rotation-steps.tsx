@@ -11,6 +11,7 @@ import { decimalComma } from '../../numbers/decimal-comma';
 import { startUnits } from '../../parts/start-units';
 import type { Book } from '../../parts/use-book';
 import { useReset } from '../../parts/use-reset';
+import { LastSeason } from './last-season';
 import { oldTable } from './old-table';
 import { OldTableSection } from './old-table-section';
 import { OwnLimitOffer } from './own-limit-offer';
@@ -19,7 +20,7 @@ import { PlanSection } from './plan-section';
 import { readRules } from './read-rules';
 import { type RulesForm, rulesFormOf, startingRules } from './rules-form';
 import { RulesSection } from './rules-section';
-import { seasonOf } from './season';
+import { isNewSeason, seasonOf } from './season';
 import { tableInput } from './table-input';
 import { TakeAlong } from './take-along';
 import { usePlan } from './use-plan';
@@ -55,6 +56,7 @@ export function RotationSteps({ book, onReread }: Props) {
     today,
     system: units,
   };
+  const lastSeason = old && isNewSeason(old, read.rules) ? old : undefined;
   const planner = usePlan('problem' in season ? season.problem : undefined);
   const rebuild = 'rebuild' in season ? season.rebuild : undefined;
   const ownLimit = rebuild && ownGroundLimit(rebuild.past);
@@ -74,7 +76,16 @@ export function RotationSteps({ book, onReread }: Props) {
         />
       )}
       <h2>3. The plan</h2>
-      {old && <OldTableSection old={old} season={season} counted={countPlannedAsDone} onCount={setCount} />}
+      {lastSeason && <LastSeason old={lastSeason} />}
+      {old && !lastSeason && (
+        <OldTableSection
+          old={old}
+          season={season}
+          today={today}
+          counted={countPlannedAsDone}
+          onCount={setCount}
+        />
+      )}
       <ListNotes notes={seasonNotesOf(lists, noted)} />
       <PlanSection planner={planner} season={season} today={today} />
       {planner.made && (
@@ -100,8 +111,9 @@ export function RotationSteps({ book, onReread }: Props) {
                 })}
                 fenceMeters={lists.paddocks.map(({ fenceLengthMeters }) => fenceLengthMeters)}
                 today={today}
-                old={old}
+                old={lastSeason ? undefined : old}
                 rebuild={season.rebuild}
+                replaces={lastSeason !== undefined}
                 writer={writer}
               />
             )

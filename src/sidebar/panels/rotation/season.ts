@@ -3,6 +3,7 @@ import type { Day } from '../../../../shared/core/calendar/day';
 import type { ListProblem } from '../../../../shared/lists/model';
 import { groupsLeftOut } from '../../../../shared/plan/groups-left-out';
 import type { PlanProblem, PlanRules } from '../../../../shared/plan/model';
+import { afterLastSeason } from '../../../../shared/table/after-last-season';
 import { type RebuildInput, rebuildInput } from '../../../../shared/table/rebuild-input';
 import type { Lists } from '../../lists/use-lists';
 import type { OldTable } from './old-table';
@@ -29,10 +30,20 @@ export function seasonOf({ lists, rules, old, today, countPlannedAsDone }: Given
     return { missing: 'First put right what is wrong in the table that stands there.', problems };
   if (!rules) return { missing: 'First put right what is wrong in the rules (step 2).', problems };
   const whole = planProblem(lists.paddocks, lists.groups, rules);
+  if (old && isNewSeason(old, rules)) {
+    const fresh = { ...whole, paddocks: afterLastSeason(whole.paddocks, old.rotation.rows) };
+    return nobodyIn(fresh) ?? { problem: fresh, rules, rebuild: undefined };
+  }
   if (!old) return nobodyIn(whole) ?? { problem: whole, rules, rebuild: undefined };
   const rebuild = rebuildInput(old.rotation, { ...whole, today, countPlannedAsDone });
   const nobody = rebuild.past.length === 0 ? nobodyIn(rebuild.problem) : undefined;
   return nobody ?? { problem: rebuild.problem, rules, rebuild };
+}
+
+/** Rules that begin after the season of the table that stands: that table is last season's, and stays. */
+export function isNewSeason({ rotation }: OldTable, rules: PlanRules | undefined): boolean {
+  const before = rotation.settings?.rules;
+  return before !== undefined && rules !== undefined && rules.seasonStart >= before.seasonEnd;
 }
 
 /** A table without a move would be of no use. */

@@ -1,12 +1,12 @@
 import { Button } from '../../parts/button';
 import { PlaceChoice, usePlace } from '../../parts/place-choice';
-import type { Place } from './write-table';
+import type { NewPlace } from './write-table';
 
 interface Props {
   /** Tabs that there are already. */
   readonly tabs: readonly string[];
   readonly busy: boolean;
-  readonly onWrite: (place: Place) => void;
+  readonly onWrite: (place: NewPlace) => void;
 }
 
 /** Where a first table goes, and the button that writes it. */

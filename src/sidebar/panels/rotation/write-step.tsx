@@ -12,13 +12,21 @@ interface Props {
   /** Both present where a table stands already. */
   readonly old: OldTable | undefined;
   readonly rebuild: RebuildInput | undefined;
+  /** Whether last season's table gives its name to the new one. */
+  readonly replaces: boolean;
   readonly writer: Writer;
 }
 
 /** A first table, or the one that stands there anew. */
-export function WriteStep({ tabs, input, old, rebuild, writer }: Props) {
+export function WriteStep({ tabs, input, old, rebuild, replaces, writer }: Props) {
   if (!old || !rebuild) {
-    return <WriteSection tabs={tabs} busy={writer.busy} onWrite={(place) => writer.write(input, place)} />;
+    return (
+      <WriteSection
+        tabs={tabs}
+        busy={writer.busy}
+        onWrite={(place) => writer.write(input, { ...place, replaces })}
+      />
+    );
   }
   return (
     <RebuildSection

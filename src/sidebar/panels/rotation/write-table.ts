@@ -5,9 +5,9 @@ import { rotationBlock } from '../../../../shared/table/rotation-block';
 import { ask } from '../../server';
 import { type OldTable, ROTATION_NAME } from './old-table';
 
+export type NewPlace = { readonly at: 'new-tab'; readonly tab: string } | { readonly at: 'selection' };
 export type Place =
-  | { readonly at: 'new-tab'; readonly tab: string }
-  | { readonly at: 'selection' }
+  | (NewPlace & { readonly replaces: boolean })
   | { readonly at: 'own'; readonly old: OldTable };
 
 export async function writeTable(
@@ -25,7 +25,8 @@ export async function writeTable(
   }
   return ask('writeBlock', {
     ...block,
-    place: place.at === 'new-tab' ? place : { at: 'area', ...corner },
+    place: place.at === 'new-tab' ? { at: 'new-tab', tab: place.tab } : { at: 'area', ...corner },
+    ...(place.replaces && { replaces: true }),
   });
 }
 
