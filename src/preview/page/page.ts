@@ -36,6 +36,11 @@ async function textOf(path: string): Promise<string> {
   return answer.text();
 }
 
+/** The engine's templates without the picture that it would fetch from a search engine for each link. */
+function withoutOutsidePictures(templates: string): string {
+  return templates.replace(/<img[^>]*"https:[^>]*>/g, '');
+}
+
 async function openBuilt(built: Built, title: string, file: ArrayBuffer | undefined): Promise<void> {
   const locale = settings.get('locale') ?? 'en_US';
   const workbook = new excelJs.Workbook();
@@ -157,7 +162,7 @@ async function start(): Promise<void> {
     textOf('/vendor/o_spreadsheet.xml'),
     textOf(`/sample-name?${new URLSearchParams({ sample: settings.get('sample') ?? '' })}`),
   ]);
-  const built = { codeJs, sidebarHtml, templates };
+  const built = { codeJs, sidebarHtml, templates: withoutOutsidePictures(templates) };
   const file = sampleName
     ? await (await fetch(`/samples/${encodeURIComponent(sampleName)}.xlsx`)).arrayBuffer()
     : undefined;
