@@ -95,14 +95,14 @@ export class Host {
     });
   }
 
-  /** Runs a function of the script in a fresh scope, as a menu item or the page does. */
+  /** Runs a function of the script in a fresh scope, as a menu item or the page does. One undo step. */
   call(functionName: string, ...values: unknown[]): unknown {
     if (!this.publicFunctions().includes(functionName)) {
       throw new Error(`Script function not found: ${functionName}`);
     }
     const run = this.script.load()[functionName] as (...arguments_: unknown[]) => unknown;
     try {
-      return run(...values);
+      return this.state.book.asOneStep(() => run(...values));
     } finally {
       this.state.lockHeld = false;
     }

@@ -162,6 +162,25 @@ describe("the script's menu and pages", () => {
     await preview.page.locator('#sidebar').waitFor({ state: 'hidden' });
   });
 
+  test('Ctrl+Z takes back what a call of the script wrote, Ctrl+Y writes it again', async ({ skip }) => {
+    const preview = await open(skip);
+    await preview.typeInto('Sheet1', 'A1', 'mine');
+    await preview.page.evaluate(() => {
+      for (const rows of [[['a', 1]], [['b', 2]]]) {
+        window.sounderPreview.callFromPage('answerSidebar', ['write', JSON.stringify({ rows })]);
+      }
+    });
+    const first = async () => [await preview.value('Sheet1', 'A1'), await preview.value('Sheet1', 'B1')];
+    expect(await first()).toEqual(['b', 2]);
+    await preview.clickCell('Sheet1', 'C3');
+    await preview.page.keyboard.press('Control+z');
+    expect(await first()).toEqual(['a', 1]);
+    await preview.page.keyboard.press('Control+z');
+    expect(await first()).toEqual(['mine', null]);
+    await preview.page.keyboard.press('Control+y');
+    expect(await first()).toEqual(['a', 1]);
+  });
+
   test('the menu works by keyboard and an alert shows its text', async ({ skip }) => {
     const preview = await open(skip);
     await preview.page.locator('#menus').getByRole('button', { name: 'Fixture' }).focus();
@@ -213,6 +232,9 @@ describe('.xlsx', () => {
     const sentence = 'Not carried over from this file: 1 note. It will be missing if you save it from here.';
     await preview.page.getByRole('status').getByText(sentence).waitFor();
     expect(await preview.value('Farm', 'A2')).toBe('Soil map');
+    // Looking at a link must not ask for anything outside, not even its picture: checked after each test.
+    await preview.clickCell('Farm', 'A2');
+    await preview.page.locator('.o-link-tool').getByText('https://example.org/').waitFor();
     await preview.screenshot('preview-file-loss');
     expect(await axeViolations(preview, ['.file-loss'])).toEqual([]);
 

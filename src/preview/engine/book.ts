@@ -1,4 +1,5 @@
 /** One workbook in the engine: the few readings and changes that the service stand-ins need. Indexes start at 0. */
+import { CALL_END, CALL_START } from './call-history';
 import type { Engine, EngineCell, EngineCommand, EngineLocale, EngineModel, EngineZone } from './engine';
 import { plainQuotes } from './formula-text';
 import { HOOKS_KEY, type HostHooks } from './host-hooks';
@@ -47,9 +48,19 @@ export class Book {
     }
   }
 
-  /** One undo step, one recalculation. */
+  /** One change for the engine, one recalculation. */
   batch(commands: (EngineCommand | Record<string, unknown>)[]): void {
     if (commands.length > 0) this.must({ type: BATCH_COMMAND, commands });
+  }
+
+  /** All that the work changes is one undo step. */
+  asOneStep<Result>(work: () => Result): Result {
+    this.run({ type: CALL_START });
+    try {
+      return work();
+    } finally {
+      this.run({ type: CALL_END });
+    }
   }
 
   setLocale(code: string): void {

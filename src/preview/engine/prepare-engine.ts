@@ -1,4 +1,5 @@
 /** What the engine needs once, before the first workbook: a missing built-in, our names, our clock. */
+import { groupHistoryByCall } from './call-history';
 import type { Engine, EngineCommand } from './engine';
 import { EXTRA_ERROR_NAMES, SCRIPT_ERROR } from './error-names';
 import { PARSE_ERROR_FUNCTION } from './formula-text';
@@ -34,6 +35,7 @@ export function prepareEngine(engine: Engine): void {
   addMissingBuiltIns();
   for (const name of EXTRA_ERROR_NAMES) engine.registries.errorTypes.add(name);
   addBatchCommand(engine);
+  groupHistoryByCall(engine);
   addClock(engine);
   engine.addFunction(PARSE_ERROR_FUNCTION, {
     description: 'Keeps a formula that could not be read.',
