@@ -13,6 +13,8 @@ export type PictureInput = Pick<RotationBlockInput, 'problem' | 'plan' | 'settin
 
 const RESTING = '·';
 const CLOSED = '×';
+export const TITLE_BEGINS = 'Paddocks by week, ';
+export const LEGEND_ENDS = `; ${RESTING} resting, ${CLOSED} closed all week`;
 /** Paper-light backgrounds that black letters are read on; they repeat after the eighth group. */
 const COLOURS = ['#cfe2f3', '#fce5cd', '#d9ead3', '#ead1dc', '#fff2cc', '#d0e0e3', '#e6b8af', '#d9d2e9'];
 const DAYS_A_WEEK = 7;
@@ -43,7 +45,7 @@ export function pictureBlock(input: PictureInput): Block {
     if (marks.length > 0) return text(marks.join(' '));
     return text(isClosed(paddock, monday) ? CLOSED : RESTING);
   };
-  const title = `Paddocks by week, ${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
+  const title = `${TITLE_BEGINS}${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
   const legend = [...letters].map(([key, letter]) => `${letter} ${nameOf(key, input, rows)}`).join(', ');
   const body = problem.paddocks.map(
     (paddock): BlockRow => ({
@@ -56,7 +58,7 @@ export function pictureBlock(input: PictureInput): Block {
   };
   const lines: BlockRow[] = [
     { cells: [text(title)], style: 'title' },
-    { cells: [text(`${legend}; ${RESTING} resting, ${CLOSED} closed all week`)], style: 'muted' },
+    { cells: [text(`${legend}${LEGEND_ENDS}`)], style: 'muted' },
     heading,
     ...body,
   ];

@@ -142,6 +142,21 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByRole('button', { name: 'Write the table' }).click();
     await page.getByText('The table stands on “Rotation”').first().waitFor();
     typeMovedIn(sheet, '2026-05-04');
+    // What leaves the sheet must not be older than the sheet.
+    for (const name of [
+      'Download the calendar file',
+      'Open the list to print',
+      'Write the season as a picture in cells',
+    ]) {
+      await page.getByRole('button', { name }).click();
+      await page
+        .getByRole('alert')
+        .filter({ hasText: 'has been changed since the page read it' })
+        .first()
+        .waitFor();
+      await page.getByRole('button', { name, disabled: false }).waitFor();
+    }
+    expect(sheet.written).toHaveLength(1);
     const [heads, first] = PIG_ROWS as [readonly WireCell[], readonly WireCell[]];
     const next = [...first.slice(0, 3), { d: '2027-04-28' }, 1.4, { d: '2027-05-02' }, { d: '2027-08-01' }];
     sheet.tabs = sheet.tabs.map((one) => (one.name === 'Pigs' ? tab('Pigs', [heads, next]) : one));

@@ -1,7 +1,9 @@
 import { useState } from 'preact/hooks';
+import type { BlockContent } from '../../../../shared/block/read-block';
 import type { WriteDone } from '../../../../shared/contract';
 import { blockFingerprint } from '../../../../shared/table/block-fingerprint';
 import { type PictureInput, pictureBlock } from '../../../../shared/table/picture-block';
+import { typedInPicture } from '../../../../shared/table/typed-in-picture';
 import { Button } from '../../parts/button';
 import { freeTabName } from '../../parts/free-tab-name';
 import { Notice } from '../../parts/notice';
@@ -9,17 +11,26 @@ import { standingBlock } from '../../parts/standing-block';
 import { readBook } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
+import type { OldTable } from './old-table';
+import { refuseChanged } from './refuse-changed';
 
 const PICTURE_NAME = 'SOUNDER_SEASON';
 const TAB_NAME = 'Season';
 
 /** Writes the paddock × week picture of the season into the sheet, on a tab of its own. */
-export function PictureStep({ input }: { input: Omit<PictureInput, 'corner'> }) {
+interface Props {
+  readonly input: Omit<PictureInput, 'corner'>;
+  /** The table in the sheet as the page knows it, where there is one. */
+  readonly known: OldTable | undefined;
+}
+
+export function PictureStep({ input, known }: Props) {
   const work = useWork();
   const [done, setDone] = useState<WriteDone>();
   const write = (): void =>
     work.start(async () => {
       setDone(undefined);
+      await refuseChanged(known);
       setDone(await writePicture(input));
     });
   return (
@@ -37,7 +48,7 @@ export function PictureStep({ input }: { input: Omit<PictureInput, 'corner'> }) 
   );
 }
 
-/** Over the old picture where there is one: nothing is typed there. Else on a new tab. */
+/** Over the old picture where there is one, unless something was typed into it. Else on a new tab. */
 async function writePicture(input: Omit<PictureInput, 'corner'>): Promise<WriteDone> {
   const book = await readBook();
   const old = standingBlock(book, PICTURE_NAME);
@@ -46,11 +57,24 @@ async function writePicture(input: Omit<PictureInput, 'corner'>): Promise<WriteD
     book.overview.tabs.map(({ name }) => name),
   );
   const corner = old?.info ?? { tab, row: 1, column: 1 };
+  const picture = pictureBlock({
+    ...input,
+    corner: { tab: corner.tab, row: corner.row, column: corner.column },
+  });
+  if (old) refuseTypedInPicture(old);
   return ask('writeBlock', {
     name: PICTURE_NAME,
-    ...pictureBlock({ ...input, corner: { tab: corner.tab, row: corner.row, column: corner.column } }),
+    ...picture,
     ...(old
       ? { place: { at: 'own' }, expects: blockFingerprint(old.values, old.formulas) }
       : { place: { at: 'new-tab', tab } }),
   });
+}
+
+function refuseTypedInPicture(old: BlockContent): void {
+  const typed = typedInPicture(old);
+  if (typed.length === 0) return;
+  throw new Error(
+    `Something was typed into the picture: ${typed.join(', ')}. It is drawn anew as a whole: move that outside the picture first. Nothing was written.`,
+  );
 }

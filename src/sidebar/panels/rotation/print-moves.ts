@@ -12,10 +12,8 @@ const STYLE = `
 
 const HEADS = ['Done', 'Day', 'Group', 'From', 'To', 'Days', 'Carry'];
 
-/** False where the browser does not let the page open a window. */
-export function printMoves(list: BarnDoorList): boolean {
-  const opened = window.open('', '_blank');
-  if (!opened) return false;
+/** Fills a window that is open and empty. */
+export function printMoves(opened: Window, list: BarnDoorList): void {
   const page = opened.document;
   page.title = list.title;
   page.documentElement.lang = 'en';
@@ -40,5 +38,4 @@ export function printMoves(list: BarnDoorList): boolean {
   }
   const reminders = add(page.body, 'ul');
   for (const text of list.reminders) add(reminders, 'li', text);
-  return true;
 }

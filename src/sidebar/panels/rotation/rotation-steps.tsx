@@ -12,7 +12,7 @@ import { startUnits } from '../../parts/start-units';
 import type { Book } from '../../parts/use-book';
 import { useReset } from '../../parts/use-reset';
 import { LastSeason } from './last-season';
-import { oldTable } from './old-table';
+import { type OldTable, oldTable } from './old-table';
 import { OldTableSection } from './old-table-section';
 import { OwnLimitOffer } from './own-limit-offer';
 import { PictureStep } from './picture-step';
@@ -111,6 +111,7 @@ export function RotationSteps({ book, onReread }: Props) {
                 })}
                 fenceMeters={lists.paddocks.map(({ fenceLengthMeters }) => fenceLengthMeters)}
                 today={today}
+                known={old}
                 old={lastSeason ? undefined : old}
                 rebuild={season.rebuild}
                 replaces={lastSeason !== undefined}
@@ -127,17 +128,19 @@ export function RotationSteps({ book, onReread }: Props) {
 interface IntoProps extends ComponentProps<typeof WriteStep> {
   readonly fenceMeters: readonly (number | undefined)[];
   readonly today: Day;
+  /** The table that stands, last season's too. */
+  readonly known: OldTable | undefined;
 }
 
-function IntoTheSheet({ fenceMeters, today, ...write }: IntoProps) {
+function IntoTheSheet({ fenceMeters, today, known, ...write }: IntoProps) {
   const { input } = write;
   return (
     <>
       <WriteStep {...write} />
       <WriteOutcome writer={write.writer} />
       <h2>5. More from the plan</h2>
-      <PictureStep input={input} />
-      <TakeAlong input={{ ...input, fenceMeters }} today={today} />
+      <PictureStep input={input} known={known} />
+      <TakeAlong input={{ ...input, fenceMeters }} known={known} today={today} />
     </>
   );
 }

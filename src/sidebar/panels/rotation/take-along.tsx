@@ -1,47 +1,65 @@
-import { useState } from 'preact/hooks';
 import type { Day } from '../../../../shared/core/calendar/day';
 import { type BarnDoorInput, barnDoorList } from '../../../../shared/table/barn-door-list';
 import { usePage } from '../../page';
 import { Button } from '../../parts/button';
 import { downloadText } from '../../parts/download-text';
 import { Notice } from '../../parts/notice';
+import { useWork } from '../../parts/use-work';
 import { movesCalendar } from './moves-calendar';
+import type { OldTable } from './old-table';
 import { printMoves } from './print-moves';
+import { refuseChanged } from './refuse-changed';
+
+const NO_WINDOW =
+  'The browser did not let the page open a window. Allow pop-ups for this page and try again.';
 
 interface Props {
   readonly input: Omit<BarnDoorInput, 'from'>;
+  /** The table in the sheet as the page knows it, where there is one. */
+  readonly known: OldTable | undefined;
   readonly today: Day;
 }
 
 /** The moves outside the sheet: a calendar file and a printed list. */
-export function TakeAlong({ input, today }: Props) {
-  const [problem, setProblem] = useState<string>();
+export function TakeAlong({ input, known, today }: Props) {
+  const work = useWork();
   const { say } = usePage();
   const list = () => barnDoorList({ ...input, from: today });
-  const calendar = (): void => {
-    setProblem(undefined);
-    downloadText('pig-moves.ics', 'text/calendar;charset=utf-8', movesCalendar(list(), new Date()));
-    say('The calendar file pig-moves.ics is in your downloads.');
-  };
+  const calendar = (): void =>
+    work.start(async () => {
+      await refuseChanged(known);
+      downloadText('pig-moves.ics', 'text/calendar;charset=utf-8', movesCalendar(list(), new Date()));
+      say('The calendar file pig-moves.ics is in your downloads.');
+    });
   const print = (): void => {
-    const shown = printMoves(list());
-    setProblem(
-      shown
-        ? undefined
-        : 'The browser did not let the page open a window. Allow pop-ups for this page and try again.',
-    );
+    // At once: browsers let a page open a window only while a button is being pressed.
+    const opened = window.open('', '_blank');
+    work.start(async () => {
+      if (!opened) throw new Error(NO_WINDOW);
+      try {
+        await refuseChanged(known);
+        printMoves(opened, list());
+      } catch (error) {
+        opened.close();
+        throw error;
+      }
+    });
   };
   return (
     <>
       <p>Moves from today on, with what to carry and a reminder at noon of the day before.</p>
       <div class="pair">
-        <Button onPress={calendar}>Download the calendar file</Button>
-        <Button onPress={print}>Open the list to print</Button>
+        <Button disabled={work.busy} onPress={calendar}>
+          Download the calendar file
+        </Button>
+        <Button disabled={work.busy} onPress={print}>
+          Open the list to print
+        </Button>
       </div>
       <p class="hint">
         The calendar does not follow later changes: delete its old moves before you add a new file.
       </p>
-      {problem && <Notice kind="problem">{problem}</Notice>}
+      {work.problem && <Notice kind="problem">{work.problem}</Notice>}
     </>
   );
 }
