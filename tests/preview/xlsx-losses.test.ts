@@ -120,6 +120,26 @@ test('what is lost is told in one sentence', async () => {
   );
 });
 
+test('looks that are lost are counted by cells, those that are kept are not', async () => {
+  const file = new ExcelJS.Workbook();
+  const sheet = file.addWorksheet('A');
+  sheet.getCell('A1').value = 'kept';
+  sheet.getCell('A1').font = { bold: true, italic: true, color: { argb: 'FFFF0000' } };
+  sheet.getCell('A1').fill = { type: 'pattern', pattern: 'solid', fgColor: { argb: 'FFFFFF00' } };
+  expect(await lossOf(await bytesOf(file))).toBe('');
+  sheet.getCell('A2').border = { top: { style: 'thin' } };
+  sheet.getCell('A3').border = { left: { style: 'double' } };
+  sheet.getCell('B2').font = { size: 18 };
+  sheet.getCell('B3').font = { color: { theme: 5 } };
+  sheet.getCell('B4').fill = { type: 'pattern', pattern: 'solid', fgColor: { theme: 4 } };
+  for (const cell of ['A2', 'A3', 'B2', 'B3', 'B4']) sheet.getCell(cell).value = 'x';
+  expect(await lossOf(await bytesOf(file))).toBe(
+    'Not carried over from this file: 2 cells with borders, 1 cell background in a theme colour or pattern, ' +
+      '1 cell in a font or size of its own, 1 text in a theme colour. ' +
+      'They will be missing if you save it from here.',
+  );
+});
+
 test('a formula that the engine does not know is told, saved as it came and calculated anew elsewhere', async () => {
   const file = new ExcelJS.Workbook();
   const sheet = file.addWorksheet('A');

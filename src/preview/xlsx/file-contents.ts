@@ -1,5 +1,7 @@
 /** What an .xlsx file holds beside plain values, read from its own XML, so that a loss can be told. */
 import { NEW_TAB_SIZE } from '../engine/book';
+import { fileLooks, type Look } from './file-looks';
+import { attribute, elements } from './xml-elements';
 
 /** What can be in a file, one and many; the order is that of the sentence. */
 export const KINDS = {
@@ -23,6 +25,10 @@ export const KINDS = {
   sparkline: ['sparkline', 'sparklines'],
   picture: ['picture', 'pictures'],
   shape: ['drawing', 'drawings'],
+  border: ['cell with borders', 'cells with borders'],
+  fill: ['cell background in a theme colour or pattern', 'cell backgrounds in theme colours or patterns'],
+  font: ['cell in a font or size of its own', 'cells in fonts or sizes of their own'],
+  textColor: ['text in a theme colour', 'texts in theme colours'],
   protection: ['protected tab', 'protected tabs'],
   printing: ['tab with headers, footers or page breaks', 'tabs with headers, footers or page breaks'],
   macros: ['set of macros', 'sets of macros'],
@@ -34,22 +40,6 @@ export type Item = { kind: Kind; tab: number; place: string };
 export type Contents = { items: Item[]; failing: { tab: number; place: string }[] };
 
 type Parts = ReadonlyMap<string, string>;
-
-/** Elements of that name, whatever their namespace prefix: attributes and what stands inside. */
-function elements(xml: string, name: string): { attributes: string; inner: string }[] {
-  const pattern = new RegExp(`<((?:\\w+:)?${name})(\\s[^>]*?)?(?:/>|>([\\s\\S]*?)</\\1>)`, 'g');
-  return [...xml.matchAll(pattern)].map((match) => ({ attributes: match[2] ?? '', inner: match[3] ?? '' }));
-}
-
-function attribute(attributes: string, name: string): string {
-  const text = new RegExp(`\\s${name}="([^"]*)"`).exec(attributes)?.[1] ?? '';
-  return text
-    .replace(/&lt;/g, '<')
-    .replace(/&gt;/g, '>')
-    .replace(/&quot;/g, '"')
-    .replace(/&apos;/g, "'")
-    .replace(/&amp;/g, '&');
-}
 
 /** Parts that a part refers to, by the last word of their relation's type. */
 function relatedParts(parts: Parts, path: string, type: string): { id: string; path: string }[] {
@@ -70,7 +60,8 @@ export function fileContents(parts: Parts): Contents {
     ({ attributes }) => worksheets.get(attribute(attributes, '(?:\\w+:)?id')) ?? [],
   );
   const richTexts = elements(parts.get('xl/sharedStrings.xml') ?? '', 'si').map(({ inner }) => isRich(inner));
-  const tabs = paths.map((path, tab) => tabContents(parts, path, tab, richTexts));
+  const looks = fileLooks(parts.get('xl/styles.xml') ?? '');
+  const tabs = paths.map((path, tab) => tabContents(parts, path, tab, richTexts, looks));
   return {
     items: [...tabs.flatMap(({ items }) => items), ...wholeFileItems(parts, workbook)],
     failing: tabs.flatMap(({ failing }) => failing),
@@ -107,7 +98,13 @@ function wholeFileItems(parts: Parts, workbook: string): Item[] {
   ];
 }
 
-function tabContents(parts: Parts, path: string, tab: number, richTexts: boolean[]): Contents {
+function tabContents(
+  parts: Parts,
+  path: string,
+  tab: number,
+  richTexts: boolean[],
+  looks: Look[][],
+): Contents {
   const xml = parts.get(path) ?? '';
   const items: Item[] = [];
   const add = (kind: Kind, place: string): void => {
@@ -127,6 +124,10 @@ function tabContents(parts: Parts, path: string, tab: number, richTexts: boolean
   for (const { inner } of elements(xml, 'sparkline')) add('sparkline', inner);
   addValidations(xml, add);
   addColorRules(xml, add);
+  for (const { attributes } of elements(xml, 'c')) {
+    const own = looks[Number(attribute(attributes, 's'))] ?? [];
+    for (const look of own) add(look, attribute(attributes, 'r'));
+  }
   addHiddenColumns(xml, add);
   onceFor('group', /<(?:\w+:)?(?:row|col)\s[^>]*outlineLevel="[1-9]/);
   onceFor('protection', /<(?:\w+:)?(?:sheetProtection|protectedRange)\s/);
