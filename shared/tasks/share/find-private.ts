@@ -1,6 +1,7 @@
 import type { BlockContent } from '../../block/read-block';
 import type { ClearPrivate } from '../../contract';
 import { PRIVATE_COLUMNS, type PrivateColumns, type PrivateKind } from './private-columns';
+import { privateExtras } from './private-extras';
 
 type Area = ClearPrivate['areas'][number];
 
@@ -17,12 +18,26 @@ export interface PrivateFound {
 
 /** Everything private in our own tables, in their order; columns where nothing is typed are left out. */
 export function findPrivate(blocks: readonly BlockContent[]): readonly PrivateFound[] {
-  return blocks.flatMap((block) =>
-    PRIVATE_COLUMNS.filter((spec) => spec.block === block.info.name).flatMap((spec) => [
+  return blocks.flatMap((block) => [
+    ...PRIVATE_COLUMNS.filter((spec) => spec.block === block.info.name).flatMap((spec) => [
       ...inColumns(block, spec),
       ...besideLabels(block, spec),
     ]),
-  );
+    ...extras(block),
+  ]);
+}
+
+/** Each stretch of rows without a gap is an area of its own, so that nothing between them is cleared. */
+function extras(block: BlockContent): readonly PrivateFound[] {
+  return privateExtras(block).flatMap(({ what, column, rows }) => {
+    const starts = rows.filter((row) => !rows.includes(row - 1));
+    return starts.map((first): PrivateFound => {
+      let filled = 1;
+      while (rows.includes(first + filled)) filled++;
+      const area = areaIn(block, first, column, filled);
+      return { kind: 'notes', block: block.info.name, what, filled, area };
+    });
+  });
 }
 
 function inColumns(block: BlockContent, spec: PrivateColumns): readonly PrivateFound[] {

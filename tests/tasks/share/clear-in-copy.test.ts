@@ -2,8 +2,9 @@
 import { describe, expect, it } from 'vitest';
 import { number, text } from '../../../shared/block/cells';
 import { cutBlock } from '../../../shared/block/read-block';
-import type { Overview, TabContent } from '../../../shared/contract';
+import type { Overview, TabContent, WireCell } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
+import { ITEM_HEADINGS } from '../../../shared/tasks/materials/item-rows';
 import { startSettings } from '../../../shared/tasks/settings';
 import { findPrivate, type PrivateFound } from '../../../shared/tasks/share/find-private';
 import { composeMarkBlock } from '../../../shared/tasks/share/mark-block';
@@ -72,6 +73,44 @@ describe('before a copy is given away', () => {
       '“Observer” in the training log: 1 (logs)',
       '“Note” in the training log: 1 (notes)',
       '“On hand” in the training pen: 2 (stock)',
+    ]);
+  });
+
+  it('finds lines kept from earlier tables, columns and remarks of the grower’s own', () => {
+    const rotation: WireCell[][] = [
+      ['Rotation from 2026-05-01 to 2026-10-01', '', '', '', ''],
+      ['When a group has moved', '', '', '', ''],
+      ['Reds still stand in Lane 2 since 2026-05-06', '', '', '', ''],
+      ['Group', 'Paddock', 'Moved in', 'Note', 'Who moved'],
+      ['', '', '', '', ''],
+      ['Reds', 'Lane 1', { d: '2026-05-02' }, '', 'Sam'],
+      ['Reds', 'Lane 2', '', '', ''],
+      ['Reds', 'Lane 3', '', '', 'Ann'],
+      ['', '', '', '', ''],
+      ['Kept from earlier tables', '', '', '', ''],
+      ['Row 45: pay 40 to Ray', '', '', '', ''],
+      ['', '', '', '', ''],
+      ['Settings of this table', '', '', '', ''],
+    ];
+    const items: WireCell[][] = [
+      [...ITEM_HEADINGS],
+      ['Line posts', 40, 'posts', '', 40, '', '', 'With the spares.'],
+      ['Sledge', 1, 'each', '', 1, '', '', 'from the neighbour'],
+      ['To buy, together', '', '', '', '', '', 0, ''],
+    ];
+    const block = (name: string, values: WireCell[][]) => ({
+      info: { name, tab: 'T', row: 1, column: 1, rows: values.length, columns: values[0]!.length },
+      values,
+      formulas: values.map((row) => row.map(() => '')),
+    });
+    const found = findPrivate([block('SOUNDER_ROTATION', rotation), block('SOUNDER_MATERIALS', items)]);
+    expect(found.map(({ what, area }) => [what, area.row, area.column, area.rows])).toEqual([
+      ['“Moved in” in the moves', 6, 3, 1],
+      ['What stands above the moves', 3, 1, 1],
+      ['“Kept from earlier tables” in the moves', 11, 1, 1],
+      ['“Who moved”, a column of yours in the moves', 6, 5, 1],
+      ['“Who moved”, a column of yours in the moves', 8, 5, 1],
+      ['Remarks beside items of yours in the fence materials', 3, 8, 1],
     ]);
   });
 

@@ -15,7 +15,7 @@ export function PrivateList({ found }: { found: readonly PrivateFound[] }) {
             <strong>{KIND_WORDS[kind]}</strong>
             <ul>
               {ofKind.map(({ what, filled, area }) => (
-                <li key={what}>
+                <li key={`${what} ${area.row}`}>
                   {what}: {count(filled, 'cell')}, tab “{area.tab}”
                 </li>
               ))}

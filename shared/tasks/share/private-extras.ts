@@ -1,0 +1,75 @@
+/** Private things outside the known columns: lines kept from earlier tables, columns of the grower's, own remarks. */
+import type { BlockContent } from '../../block/read-block';
+import { columnOfHeading } from '../../table/columns';
+import { settingsTitleRow } from '../../table/read-settings';
+import { KEPT_TITLE } from '../../table/rotation-block';
+import { ITEM_HEADINGS, ITEM_NAMES, TOTAL_LABEL } from '../materials/item-rows';
+import { MATERIALS_BLOCK } from '../materials/materials-block';
+
+/** Cells of one column, from 0 within the block, that are cleared together. */
+export interface ExtraCells {
+  readonly what: string;
+  readonly column: number;
+  readonly rows: readonly number[];
+}
+
+export function privateExtras(block: BlockContent): readonly ExtraCells[] {
+  if (block.info.name === 'SOUNDER_ROTATION') {
+    return [...warnings(block), ...keptLines(block), ...ownColumns(block)];
+  }
+  return block.info.name === MATERIALS_BLOCK ? ownRemarks(block) : [];
+}
+
+function isFilled({ values, formulas }: BlockContent, row: number, column: number): boolean {
+  return (values[row]?.[column] ?? '') !== '' || (formulas[row]?.[column] ?? '') !== '';
+}
+
+function rowsUntil(block: BlockContent, first: number, end: number, column: number): number[] {
+  const rows = Array.from({ length: Math.max(0, end - first) }, (_, i) => first + i);
+  return rows.filter((row) => isFilled(block, row, column));
+}
+
+/** Title and hint stand above them. */
+const FIRST_WARNING_ROW = 2;
+
+function warnings(block: BlockContent): ExtraCells[] {
+  const rows = rowsUntil(block, FIRST_WARNING_ROW, headingRow(block), 0);
+  return rows.length === 0 ? [] : [{ what: 'What stands above the moves', column: 0, rows }];
+}
+
+function headingRow({ values }: BlockContent): number {
+  const headings = ['Group', 'Paddock', 'Moved in'];
+  return values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+}
+
+function keptLines(block: BlockContent): ExtraCells[] {
+  const at = block.values.findIndex((row) => row.includes(KEPT_TITLE));
+  const end = settingsTitleRow(block);
+  if (at < 0) return [];
+  const column = block.values[at]!.indexOf(KEPT_TITLE);
+  const rows = rowsUntil(block, at + 1, end > at ? end : block.values.length, column);
+  return rows.length === 0 ? [] : [{ what: `“${KEPT_TITLE}” in the moves`, column, rows }];
+}
+
+function ownColumns(block: BlockContent): ExtraCells[] {
+  const at = headingRow(block);
+  const end = settingsTitleRow(block);
+  return (block.values[at] ?? []).flatMap((heading, column) => {
+    if (typeof heading === 'string' && columnOfHeading(heading) !== undefined) return [];
+    const rows = rowsUntil(block, at + 1, end > at ? end : block.values.length, column);
+    const name = heading === '' ? 'A column of yours' : `“${String(heading)}”, a column of yours`;
+    return rows.length === 0 ? [] : [{ what: `${name} in the moves`, column, rows }];
+  });
+}
+
+function ownRemarks(block: BlockContent): ExtraCells[] {
+  const at = block.values.findIndex((row) => ITEM_HEADINGS.every((heading) => row.includes(heading)));
+  const end = block.values.findIndex((row) => row[0] === TOTAL_LABEL);
+  const column = block.values[at]?.indexOf('How it is counted') ?? -1;
+  const ours: readonly unknown[] = Object.values(ITEM_NAMES);
+  if (at < 0 || column < 0) return [];
+  const rows = rowsUntil(block, at + 1, end, column).filter((row) => !ours.includes(block.values[row]![0]));
+  return rows.length === 0
+    ? []
+    : [{ what: 'Remarks beside items of yours in the fence materials', column, rows }];
+}
