@@ -1,17 +1,27 @@
 import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
-import type { BlockInfo } from '../../../shared/contract';
+import { cellOnTab } from '../../../shared/lists/cell-on-tab';
+import { findLists } from '../../../shared/lists/find-lists';
+import { listArea } from '../../../shared/lists/list-area';
+import { widenedBlock } from '../../../shared/table/widened-block';
 import { ask } from '../server';
 
-/** What stands in a block of ours now. */
-async function readBlock(info: BlockInfo): Promise<BlockContent> {
-  const [content] = await ask('readTabs', { tabs: [info.tab] });
-  if (!content) throw new Error(`There is no tab named “${info.tab}” any more. Read the file again.`);
-  return cutBlock(content, info);
+export interface StandingNow {
+  readonly block: BlockContent;
+  /** A filled cell right of it in its rows, which is no part of it and of nothing else that is known. */
+  readonly beside: string | undefined;
 }
 
 /** The block of that name and some rows below it, freshly looked up; undefined where there is none. */
-export async function findBlock(name: string, rowsBelow = 0): Promise<BlockContent | undefined> {
+export async function findBlock(name: string, rowsBelow = 0): Promise<StandingNow | undefined> {
   const { blocks } = await ask('overview', {});
-  const info = blocks.find((block) => block.name === name);
-  return info && readBlock({ ...info, rows: info.rows + rowsBelow });
+  const named = blocks.find((block) => block.name === name);
+  if (!named) return undefined;
+  const [tab] = await ask('readTabs', { tabs: [named.tab] });
+  if (!tab) throw new Error(`There is no tab named “${named.tab}” any more. Read the file again.`);
+  const info = { ...named, rows: named.rows + rowsBelow };
+  const others = [...blocks.filter((block) => block !== named), ...findLists([tab], blocks).map(listArea)];
+  const { info: wide, apart } = widenedBlock(tab, info, others);
+  const isJoined = wide.columns > info.columns;
+  const cell = isJoined ? { row: info.row, column: info.column + info.columns } : apart;
+  return { block: cutBlock(tab, info), beside: cell && cellOnTab(tab.name, cell.row, cell.column) };
 }

@@ -48,7 +48,7 @@ export function WriteBlock(props: Props) {
     props.tabName,
     file.tabs.map((tab) => tab.name),
   );
-  const [done, setDone] = useState<WriteDone>();
+  const [done, setDone] = useState<Written>();
   const work = useWork();
   const { say } = usePage();
   const standing = file.blocks.find((block) => block.name === name);
@@ -86,12 +86,21 @@ export function WriteBlock(props: Props) {
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
       {done && (
         <Notice kind="done">
-          Written on “{done.block.tab}”, {done.a1}.
+          Written on “{done.block.tab}”, {done.a1}. {done.note}
+        </Notice>
+      )}
+      {done?.beside && (
+        <Notice kind="warning">
+          Something of yours stands beside the table, from {done.beside} on. It is not part of the table and
+          did not move with its rows: see whether it still stands in the right ones.
         </Notice>
       )}
     </>
   );
 }
+
+/** What was written, and the first cell beside it that may now stand in the wrong row. */
+type Written = WriteDone & { readonly beside?: string | undefined };
 
 function rowsTaken(rows: number): string {
   return rows === 1
@@ -99,7 +108,7 @@ function rowsTaken(rows: number): string {
     : `The ${rows} filled rows right below it become part of it.`;
 }
 
-async function writeFirst(props: Props, tab: string | undefined): Promise<WriteDone> {
+async function writeFirst(props: Props, tab: string | undefined): Promise<Written> {
   if (tab !== undefined)
     return send(props, { at: 'new-tab', tab }, props.compose({ row: 1, column: 1 }, undefined));
   const selected = await ask('readSelection', {});
@@ -107,10 +116,11 @@ async function writeFirst(props: Props, tab: string | undefined): Promise<WriteD
   return send(props, { at: 'area', tab: selected.tab, ...corner }, props.compose(corner, undefined));
 }
 
-async function rebuild(props: Props): Promise<WriteDone> {
+async function rebuild(props: Props): Promise<Written> {
   const { adoptRows } = props;
-  const old = await findBlock(props.name, adoptRows);
-  if (!old) throw new Error('The table is gone from the file. Read the file again.');
+  const standing = await findBlock(props.name, adoptRows);
+  if (!standing) throw new Error('The table is gone from the file. Read the file again.');
+  const { block: old, beside } = standing;
   const variants = props.variants?.(old.info, old);
   const block = blockOver(old, props.compose(old.info, old), {
     mustKeep: props.mustKeep,
@@ -118,7 +128,8 @@ async function rebuild(props: Props): Promise<WriteDone> {
     asRead: props.asRead,
   });
   const place = { at: 'own', ...(adoptRows ? { adoptRows } : {}) } as const;
-  return send(props, place, block, blockFingerprint(old.values, old.formulas));
+  const done = await send(props, place, block, blockFingerprint(old.values, old.formulas));
+  return { ...done, beside };
 }
 
 function send(

@@ -132,7 +132,7 @@ export function CornersSection({ file, onMap }: Props) {
 }
 
 async function mapThatStands(): Promise<FarmMap> {
-  const block = await findBlock(MAP_BLOCK);
-  if (!block) throw new Error('The map table is gone from the file.');
-  return mapFromBlock(block);
+  const standing = await findBlock(MAP_BLOCK);
+  if (!standing) throw new Error('The map table is gone from the file.');
+  return mapFromBlock(standing.block);
 }
