@@ -138,16 +138,28 @@ function budget(workbook: Workbook, units: UnitSystem): Block {
   return budgetBlock(plan, new Map(), ORIGIN);
 }
 
+/** One batch that is ready, one that is not, and a row that has lost its name. */
 function log(day: number): Block {
-  const typed = (group: string, began: number) =>
+  const trained = (name: string, group: string, began: number) =>
     new Map([
+      ['Pig or batch', text(name)],
       ['Group', text(group)],
-      ['Began', date(began)],
       ['Head', number(9)],
+      ['In the pen on', date(began)],
+      ['Saw the wire on', date(began)],
+      ['Backed off on', date(began + 1)],
+      ['Passed check on', date(began + 2)],
+      ['Observer', text('Ada')],
     ]);
+  const began = new Map([
+    ['Pig or batch', text('=Late')],
+    ['Group', text('=Blacks')],
+    ['In the pen on', date(day - 3)],
+  ]);
+  const nameless = new Map([...trained('', 'Greens', day - 20)].slice(1));
   return composeLogBlock(
     startSettings(LOG_SETTINGS, 'US'),
-    [typed('Reds', day - 20), typed('=Blacks', day - 3)],
+    [trained('Sows', 'Reds', day - 20), began, nameless],
     [],
     ORIGIN,
   );

@@ -51,6 +51,8 @@ async function asFile(
         // The value kept beside it is wrong on purpose: only a real recalculation can put it right.
         const formula = newerPrefixed(cell.formula.replaceAll('TODAY()', TODAY));
         cell.value = { formula, result: STALE };
+        // ExcelJS reads words in a cell with a date format as a date that is none.
+        if (typeof value === 'string') cell.numFmt = 'General';
       });
     });
     putAnswers(sheet, shown);

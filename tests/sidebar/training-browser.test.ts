@@ -62,12 +62,25 @@ describe('the training panel', { timeout: 120_000 }, () => {
     log.values[head + 2]![10] = 'saw the wire';
     await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
     await page.getByRole('row', { name: '<b>Red</b> not ready saw the wire' }).waitFor();
-    await checkAndShoot(opened, 'training-log');
     log.values[head + 2]![9] = '';
     log.values[head + 2]![10] = '';
+    // Without a name, and right below the log.
+    log.values[head + 3]![1] = 'Spring';
+    const blank = log.values[0]!.map(() => '');
+    log.values.push(['Late', 'Spring', ...blank.slice(2)]);
+    log.formulas.push([...blank]);
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
+    await page.getByRole('row', { name: `(row ${head + 4})` }).waitFor();
+    await page.getByRole('row', { name: /^Late not ready below the log: not counted/ }).waitFor();
+    await page.getByText('The filled row right below it becomes part of it.').waitFor();
+    await checkAndShoot(opened, 'training-log');
     await page.getByRole('button', { name: 'Write the training log anew' }).click();
     await expect.poll(() => sheet.written.length).toBe(2);
-    expect(sheet.written[1]?.cells[head + 2]?.[0]).toEqual({ k: 't', v: '<b>Red</b>' });
+    const { cells, place } = sheet.written[1]!;
+    expect(place).toEqual({ at: 'own', adoptRows: 1 });
+    expect(cells[head + 2]?.[0]).toMatchObject({ k: 't', v: '<b>Red</b>' });
+    expect(cells[head + 3]?.[1]).toMatchObject({ k: 't', v: 'Spring' });
+    expect(cells.flatMap(([name]) => (name?.k === 't' ? [name.v] : []))).toContain('Late');
     expect(errors).toEqual([]);
   });
 
