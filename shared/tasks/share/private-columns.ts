@@ -7,7 +7,8 @@ import { CORNER_HEADINGS, MAP_BLOCK } from '../map/map-block';
 import { FIXED_HEADINGS } from '../materials/comparison-model';
 import { ITEM_HEADINGS, TOTAL_LABEL } from '../materials/item-rows';
 import { MATERIALS_BLOCK } from '../materials/materials-block';
-import { LOG_BLOCK, LOG_HEADINGS, LOG_INPUTS, LOG_REMARKS } from '../training/log-block';
+import { LOG_BLOCK } from '../training/log-block';
+import { LOG_HEADINGS, LOG_INPUTS, LOG_REMARKS } from '../training/log-headings';
 import { PEN_BLOCK, PEN_HEADINGS } from '../training/pen-block';
 
 export const PRIVATE_KINDS = ['prices', 'logs', 'notes', 'stock', 'place'] as const;

@@ -2,7 +2,8 @@ import type { BlockContent } from '../../block/read-block';
 import { typedRows } from '../end-line';
 import { nameBlankHeadings } from '../name-blank-headings';
 import { readSettings, type SettingsRead } from '../settings';
-import { LOG_HEADINGS, LOG_INPUTS, LOG_REMARKS, LOG_RESULTS, LOG_SETTINGS, type LogRow } from './log-block';
+import { LOG_SETTINGS, type LogRow } from './log-block';
+import { LOG_HEADINGS, LOG_INPUTS, LOG_REMARKS, LOG_RESULTS } from './log-headings';
 
 export interface LogRead {
   readonly settings: SettingsRead<'minimumDays'>;

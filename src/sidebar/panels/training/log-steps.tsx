@@ -1,11 +1,7 @@
 import type { BlockContent } from '../../../../shared/block/read-block';
 import { NEW_TABLE } from '../../../../shared/tasks/room-to-type';
-import {
-  composeLogBlock,
-  LOG_BLOCK,
-  LOG_SETTINGS,
-  NOT_READY,
-} from '../../../../shared/tasks/training/log-block';
+import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS } from '../../../../shared/tasks/training/log-block';
+import { NOT_READY } from '../../../../shared/tasks/training/log-headings';
 import { logStates, readLog } from '../../../../shared/tasks/training/read-log';
 import { WATCH_STEPS } from '../../../../shared/tasks/training/training-advice';
 import { decimalComma } from '../../numbers/decimal-comma';
