@@ -1,6 +1,7 @@
 import { BLANK, blank, date, formula, number, text } from '../block/cells';
+import { dateCall } from '../block/date-call';
 import type { BlockCell } from '../contract';
-import { civilFromDay, type Day } from '../core/calendar/day';
+import type { Day } from '../core/calendar/day';
 import type { GroupField, PaddockField } from '../lists/model';
 import { restDue } from '../plan/rest-due';
 import { fromInside, type Quantity } from '../units/units';
@@ -167,11 +168,6 @@ function usedBefore({ input, rows }: MoveContext, row: TableRow): Day | undefine
     (other) => other.past && other.paddockIndex === row.paddockIndex && other.outDay === lastUsed,
   );
   return fromTable ? undefined : lastUsed;
-}
-
-function dateCall(day: Day): string {
-  const { year, month, dayOfMonth } = civilFromDay(day);
-  return `DATE(${year};${month};${dayOfMonth})`;
 }
 
 /**

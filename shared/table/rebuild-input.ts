@@ -114,17 +114,29 @@ function splitGroup(rows: readonly OldRow[], now: FarmNow): Split {
     row.movedIn !== undefined ||
     (countPlannedAsDone === true && row.inDay !== undefined && row.inDay <= today);
   const count = inOrder.reduce((last, row, i) => (isReal(row) ? i + 1 : last), 0);
-  const past = inOrder.slice(0, count).map((row, i) => {
-    const inDay = row.inDay ?? today;
-    const nextIn = i + 1 < count ? inOrder[i + 1]!.inDay : undefined;
-    const outDay = nextIn ?? inDay + (row.days ?? 1);
-    // What was planned to be the stay gives way to what it was; a day typed wrongly is told elsewhere.
-    return filledRow({ ...row, inDay, outDay, ...(outDay > inDay && { days: outDay - inDay }) }, now);
-  });
+  const past = inOrder
+    .slice(0, count)
+    .map(asDone(now))
+    .map((row, i) => {
+      const inDay = row.inDay ?? today;
+      const nextIn = i + 1 < count ? inOrder[i + 1]!.inDay : undefined;
+      const outDay = nextIn ?? inDay + (row.days ?? 1);
+      // What was planned to be the stay gives way to what it was; a day typed wrongly is told elsewhere.
+      return filledRow({ ...row, inDay, outDay, ...(outDay > inDay && { days: outDay - inDay }) }, now);
+    });
   return {
     past: past.map(({ row }) => row),
     future: inOrder.slice(count),
     filled: past.flatMap(({ note }) => note ?? []),
+  };
+}
+
+/** Moves that are counted as done as planned get their planned day as the day moved in, so that it is known again. */
+function asDone({ today, countPlannedAsDone }: FarmNow): (row: OldRow) => OldRow {
+  return (row) => {
+    const isCounted =
+      countPlannedAsDone && row.movedIn === undefined && row.inDay !== undefined && row.inDay <= today;
+    return isCounted ? { ...row, movedIn: row.inDay! } : row;
   };
 }
 

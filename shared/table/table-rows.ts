@@ -41,7 +41,7 @@ export function tableRows(input: StayInput): { rows: TableRow[]; lost: OldRow[] 
   const rows = [...kept, ...fresh].sort(
     (a, b) => a.inDay - b.inDay || orderOf(a) - orderOf(b) || a.outDay - b.outDay,
   );
-  return withTyped(rows, input.future ?? [], past);
+  return withTyped(rows, input.future ?? [], past, input.problem.rules.seasonStart);
 }
 
 function orderOf({ groupIndex }: TableRow): number {
@@ -84,18 +84,22 @@ function pastRow({ problem }: StayInput, old: PastRow, stay: TableRow | undefine
   };
 }
 
-function withTyped(rows: TableRow[], future: readonly OldRow[], past: readonly PastRow[]) {
+function withTyped(rows: TableRow[], future: readonly OldRow[], past: readonly PastRow[], planStart: Day) {
   const waiting = new Map<string, OldRow>();
   const inOrder = [...past, ...future].sort((a, b) => (a.inDay ?? 0) - (b.inDay ?? 0));
   const isFuture = new Set<OldRow>(future);
-  for (const [key, old] of counted(inOrder)) if (isFuture.has(old)) waiting.set(key, old);
+  // What was typed into a move that should have been by now was seen then: it is no reading of a stay to come.
+  const overdue = future.filter((old) => old.inDay !== undefined && old.inDay < planStart);
+  for (const [key, old] of counted(inOrder)) {
+    if (isFuture.has(old) && !overdue.includes(old)) waiting.set(key, old);
+  }
   const visits = counted(rows);
   const out = visits.map(([key, row]): TableRow => {
     const kept = row.kept ?? waiting.get(key);
     if (!row.kept) waiting.delete(key);
     return kept ? { ...row, kept } : row;
   });
-  return { rows: linked(out), lost: [...waiting.values()] };
+  return { rows: linked(out), lost: [...overdue, ...waiting.values()] };
 }
 
 function linked(rows: readonly TableRow[]): TableRow[] {

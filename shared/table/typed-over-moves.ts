@@ -70,13 +70,22 @@ export function typedOverLookups(reading: Reading, r: number): string[] {
     const column = columns.get(key);
     return column === undefined ? [] : [{ key, column }];
   });
-  if (at.every(({ column }) => block.formulas[r]![column] === '')) return [];
+  if (isFrozen(reading, r)) return [];
   const rows = Array.from({ length: endRow - headingRow - 1 }, (_, i) => headingRow + 1 + i);
   return at.flatMap(({ key, column }) => {
     const isTyped = isValue(reading, r, column) && rows.some((row) => block.formulas[row]![column] !== '');
     if (!isTyped && !isForeign(reading, rows, r, key)) return [];
     const words = block.formulas[r]![column] || cellWords(block.values[r]![column]!);
     return [`${labelOf(key).toLowerCase()} ${words}`];
+  });
+}
+
+/** A row that was past when the table was built: its day and figures stand as values. */
+function isFrozen({ block, columns }: Reading, r: number): boolean {
+  const frozen: readonly ColumnKey[] = ['plannedIn', 'head', 'startWeight', 'area'];
+  return frozen.every((key) => {
+    const column = columns.get(key);
+    return column === undefined || block.formulas[r]![column] === '';
   });
 }
 

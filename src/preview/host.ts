@@ -38,7 +38,7 @@ export class Host {
   private cellScope: ScriptFunctions | undefined;
 
   constructor(private readonly options: HostOptions) {
-    const { engine, codeJs = '', now = () => new Date() } = options;
+    const { engine, codeJs = '', title = 'Untitled spreadsheet', now = () => new Date() } = options;
     const gate = new CallGate();
     const hooks: HostHooks = {
       timeZone: () => this.state.timeZone,
@@ -51,8 +51,9 @@ export class Host {
     this.state = {
       gate,
       ui: options.ui,
-      id: `preview-${crypto.randomUUID()}`,
-      title: options.title ?? 'Untitled spreadsheet',
+      // By the file's name: the same file opened another day is the same file, a copy under another name is a copy.
+      id: `preview-${title}`,
+      title,
       timeZone: options.timeZone ?? 'Etc/UTC',
       scriptTimeZone: options.scriptTimeZone ?? 'Etc/UTC',
       now,

@@ -190,6 +190,25 @@ describe("the script's menu and pages", () => {
     await preview.page.getByRole('dialog', { name: 'Hello' }).waitFor({ state: 'hidden' });
   });
 
+  test('F6 leads from the grid to the menus, from there to the sidebar and back', async ({ skip }) => {
+    const preview = await open(skip);
+    const { page } = preview;
+    const part = (): Promise<string> =>
+      page.evaluate(() => document.activeElement?.closest('#menus, #sidebar, #grid')?.id ?? 'none');
+    await page.locator('.o-grid').waitFor();
+    await page.keyboard.press('F6');
+    await expect.poll(part).toBe('menus');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('ArrowDown');
+    await page.getByRole('menuitem', { name: 'Open the sidebar' }).press('Enter');
+    await expect.poll(part).toBe('sidebar');
+    await page.keyboard.press('F6');
+    await expect.poll(part).toBe('grid');
+    await page.keyboard.press('F6');
+    await page.keyboard.press('F6');
+    await expect.poll(part).toBe('sidebar');
+  });
+
   test('our own parts of the page pass axe-core', async ({ skip }) => {
     const preview = await open(skip);
     await preview.chooseMenu('Fixture', 'Open the sidebar');

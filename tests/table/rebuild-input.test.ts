@@ -2,8 +2,10 @@
 import { describe, expect, it } from 'vitest';
 import { isoFromDay } from '../../shared/core/calendar/day';
 import { planRotation } from '../../shared/plan/plan-rotation';
+import { keptLinesOf } from '../../shared/table/kept-lines';
 import type { OldRotation, OldRow } from '../../shared/table/model';
 import { rebuildInput } from '../../shared/table/rebuild-input';
+import { tableRows } from '../../shared/table/table-rows';
 import { AWKWARD_FARMS } from '../plan/awkward-farms';
 import { checkPlan } from '../plan/check-plan';
 
@@ -93,6 +95,26 @@ describe('rebuildInput', () => {
     expect(rebuildInput(ahead, { ...problem, groups, today: start + 9 }).notes).toContainEqual(
       `Late has no place from ${isoFromDay(start + 10)} to ${isoFromDay(start + 16)}: a day moved in is typed ahead, and the plan begins on it. Clear that day, or give the group a place until then.`,
     );
+  });
+
+  it('writes the planned day of moves that are counted as done, so that they are known again', () => {
+    const counted = rebuildInput(OLD, { ...problem, today: start + 20, countPlannedAsDone: true });
+    expect(counted.past.map(({ movedIn }) => movedIn)).toEqual([start, start + 9, start + 16]);
+    const plain = rebuildInput(OLD, { ...problem, today: start + 20 });
+    expect(plain.past).toHaveLength(2);
+  });
+
+  it('keeps a cover seen in a move that was due as a line, and off every stay to come', () => {
+    const seen = { value: 0.7, formula: '', sheetRow: 7 };
+    const rows = [...OLD.rows.slice(0, 2), { ...row(2, start + 16, false), cover: seen }];
+    const again = rebuildInput({ ...OLD, rows }, { ...problem, today: start + 20 });
+    const plan = planRotation(again.problem);
+    if (!('stays' in plan)) throw new Error(plan.reason);
+    const table = tableRows({ ...again, plan });
+    expect(table.rows.filter(({ kept }) => kept?.cover.value === 0.7)).toEqual([]);
+    expect(keptLinesOf(table.lost, [])).toEqual([
+      `${group.name}, ${problem.paddocks[2]!.name} ${isoFromDay(start + 16)}: cover left 70 %`,
+    ]);
   });
 
   it('changes nothing before the first real move', () => {

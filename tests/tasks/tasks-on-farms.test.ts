@@ -319,6 +319,15 @@ describe('the budget from a rotation table', () => {
       `${cellBeside(content, paddock, 8)} (“soil test due”)`,
     ]);
     expectTypedOverRefused(book, info, paddock, again);
+    const rowOf = (label: string): number =>
+      info.row + content.values.findIndex((row) => row.includes(label));
+    const blanks = [`A${rowOf('Stay in') + 1}`, `C${rowOf('Stay in') + 1}`, `A${rowOf('On the ground') - 1}`];
+    for (const cell of blanks) {
+      expect(book.value('Budget', cell)).toBe('');
+      book.type('Budget', cell, 'in a blank row');
+      expect(() => blockOver(readFromSheet(book, info), again, { mustKeep: budgetMustKeep })).toThrow(cell);
+      book.type('Budget', cell, '');
+    }
     for (const cell of ['A1', 'A2', cellBeside(content, paddock, 0)]) {
       const before = String(book.value('Budget', cell));
       book.type('Budget', cell, 'my own words');

@@ -1,6 +1,7 @@
 /** The budget as a block of cells: season, months, paddocks, settings, and every stay they are added up from. */
-import { BLANK, date, formula, text } from '../../block/cells';
+import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
+import { dateCall } from '../../block/date-call';
 import type { BlockCell } from '../../contract';
 import { type Quantity, symbolOf, type UnitSystem } from '../../units/units';
 import type { ComposedBlock } from '../composed-block';
@@ -151,7 +152,7 @@ function addMonths(draft: Draft, columns: StayColumns, months: readonly Month[],
     const row = draft.next();
     const [start, end] = [draft.fixed(row, 0), draft.fixed(row, 1)];
     draft.add([
-      at === 0 ? date(month.start) : formula(`=${draft.at(row - 1, 1)}`, 'yyyy-mm-dd'),
+      formula(at === 0 ? `=${dateCall(month.start)}` : `=${draft.at(row - 1, 1)}`, 'yyyy-mm-dd'),
       formula(`=EDATE(${start};1)`, 'yyyy-mm-dd'),
       formula(inMonth(`${columns.Feed}/${columns.Days}`, columns, start, end), '#,##0'),
       formula(inMonth(columns['Water a day'], columns, start, end), '#,##0'),

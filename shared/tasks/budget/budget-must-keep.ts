@@ -1,10 +1,15 @@
 import type { BlockContent } from '../../block/read-block';
 import { refuseTypedOver } from '../typed-over-cells';
-import { ownTable, rowOfLabel, valuesUnder, withoutOwn } from '../without-own';
+import { type OwnPart, ownTable, rowOfLabel, valuesUnder, withoutOwn } from '../without-own';
 import { LOAD_HEADINGS, MONTH_HEADINGS, SEASON_TITLE } from './budget-block';
 import { isOriginOrWarning } from './origin-words';
 import { STAY_HEADINGS } from './stay-columns';
 import { typedOver } from './typed-over';
+
+/** In the row under the headings only the cell functions are the builder's. */
+function withoutAnchor(part: OwnPart): OwnPart {
+  return { ...part, firstRow: part.firstRow + 1 };
+}
 
 /**
  * What of a budget must not get lost: all but the sentences on top and what stands in its own tables.
@@ -27,7 +32,7 @@ export function budgetMustKeep(old: BlockContent): BlockContent {
     ownTable(old, MONTH_HEADINGS, MONTH_HEADINGS, 'On the ground'),
     ownTable(old, LOAD_HEADINGS, LOAD_HEADINGS.slice(1, -1), 'Settings'),
     { ...ownTable(old, LOAD_HEADINGS, ['Paddock'], 'Settings'), isOurs: (value) => stayedIn.has(value) },
-    ownTable(old, STAY_HEADINGS, STAY_HEADINGS),
+    withoutAnchor(ownTable(old, STAY_HEADINGS, STAY_HEADINGS)),
   ]);
   const doubtful = new Set(perhaps.map(String));
   const values = less.values.map((row, r) =>

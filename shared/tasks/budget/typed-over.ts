@@ -21,7 +21,7 @@ export function typedOver(old: BlockContent): TypedOver {
   const stays = tableOf(old, STAY_HEADINGS);
   const linked = linkedCells(old, stays);
   const surely = [
-    ...valuesUnder(old, tableOf(old, MONTH_HEADINGS, 'On the ground'), MONTH_HEADINGS.slice(1)),
+    ...valuesUnder(old, tableOf(old, MONTH_HEADINGS, 'On the ground'), MONTH_HEADINGS),
     ...valuesUnder(old, stays, ['Out', 'Mean weight']),
     ...linked.surely,
   ];

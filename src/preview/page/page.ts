@@ -7,6 +7,7 @@ import { writeXlsx } from '../xlsx/write-xlsx';
 import { acceptSheetsTyping, noteTyping } from './accept-sheets-typing';
 import { connectFileLoss, mayBeSaved, tellFileLoss } from './file-loss';
 import { clearMenus, showMenu } from './menus';
+import { focusGrid, listenForNextPart } from './next-part';
 import { openHelpOnAppearing } from './open-help';
 import { DOOR_KEY, type PageDoor } from './page-door';
 import { element, engine, excelJs, owl } from './page-globals';
@@ -114,7 +115,7 @@ const door: PageDoor = {
   call: (functionName, valuesJson) =>
     JSON.stringify(host.callFromPage(functionName, JSON.parse(valuesJson) as unknown[])),
   close: closePageOf,
-  focusGrid: () => document.querySelector<HTMLElement>('.o-grid')?.focus(),
+  focusGrid,
 };
 
 async function savedFile(): Promise<Uint8Array<ArrayBuffer>> {
@@ -137,6 +138,7 @@ async function saveFile(): Promise<void> {
 function connectButtons(built: Built): void {
   connectFileLoss();
   const chooser = element<HTMLInputElement>('file');
+  listenForNextPart(window);
   element('open').addEventListener('click', () => chooser.click());
   chooser.addEventListener('change', async () => {
     const file = chooser.files?.[0];

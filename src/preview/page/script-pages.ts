@@ -1,5 +1,6 @@
 /** Shows the script's pages: the sidebar, dialogs, plain messages. */
 import type { AlertAnswer, AlertButtons, ShownHtml } from '../service/host-state';
+import { listenForNextPart } from './next-part';
 import { element } from './page-globals';
 
 /** What Google's own frame allows a script's page. */
@@ -30,7 +31,17 @@ export function showSidebar(html: ShownHtml): void {
   const sidebar = element('sidebar');
   sidebar.querySelector('iframe')?.remove();
   element('sidebar-title').textContent = html.title;
-  sidebar.append(frameOf(html));
+  const frame = frameOf(html);
+  frame.addEventListener(
+    'load',
+    () => {
+      if (!frame.contentWindow) return;
+      listenForNextPart(frame.contentWindow);
+      frame.contentWindow.focus();
+    },
+    { once: true },
+  );
+  sidebar.append(frame);
   sidebar.hidden = false;
   measureGrid();
 }

@@ -17,13 +17,13 @@ import { type Outcome, workOut } from './work-out';
 interface Props {
   readonly entry: AnyEntry;
   readonly sheet: SheetFacts;
+  readonly units: UnitSystem;
+  readonly onUnits: (units: UnitSystem) => void;
   readonly onBack: () => void;
 }
 
-export function FormulaForm({ entry, sheet, onBack }: Props) {
+export function FormulaForm({ entry, sheet, units, onUnits, onBack }: Props) {
   const [typedArgs, setArgs] = useState<readonly Argument[]>(() => entry.params.map(() => BLANK));
-  const [chosenUnits, setUnits] = useState<UnitSystem>();
-  const units = chosenUnits ?? sheet.units;
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   const written = typedArgs.map((argument, i) =>
@@ -49,7 +49,7 @@ export function FormulaForm({ entry, sheet, onBack }: Props) {
       </h2>
       <p>{entry.summary}</p>
       {sheet.problem && <Notice kind="problem">{sheet.problem}</Notice>}
-      {entry.params.some(({ kind }) => kind === 'units') && <UnitsChoice units={units} onChange={setUnits} />}
+      {entry.params.some(({ kind }) => kind === 'units') && <UnitsChoice units={units} onChange={onUnits} />}
       {entry.params.map(
         (param, i) =>
           param.kind !== 'units' && (

@@ -1,8 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { decimalComma } from '../../numbers/decimal-comma';
-import { unitsOfLocale } from '../../numbers/units-of-locale';
-import { ask } from '../../server';
+import { startUnits } from '../../parts/start-units';
+import { readBook } from '../../parts/use-book';
 
 /** What the form must know of the spreadsheet. */
 export interface SheetFacts {
@@ -19,11 +19,11 @@ export function useSheet(): SheetFacts {
   const [facts, setFacts] = useState(UNKNOWN);
   useEffect(() => {
     let here = true;
-    ask('overview', {}).then(
-      ({ locale }) => {
+    readBook().then(
+      (book) => {
         if (!here) return;
-        const units = unitsOfLocale(locale);
-        setFacts({ comma: decimalComma(locale), units, problem: undefined });
+        const { locale } = book.overview;
+        setFacts({ comma: decimalComma(locale), units: startUnits(book), problem: undefined });
       },
       (failure: Error) => here && setFacts({ ...UNKNOWN, problem: failure.message }),
     );

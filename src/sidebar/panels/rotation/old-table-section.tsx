@@ -30,7 +30,7 @@ export function OldTableSection({ old, season, today, counted, onCount }: Props)
       )}
       <label class="choice">
         <input type="checkbox" checked={counted} onChange={(event) => onCount(event.currentTarget.checked)} />
-        Count moves planned up to today as done, although no day was typed
+        Count moves planned up to today as done: their planned day is written under “Moved in”
       </label>
       {problems.length > 0 && (
         <Notice kind="problem">

@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../../../../shared/units/units';
+import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { Choices } from '../../parts/choices';
 import { MONTHS, WEEKDAYS } from '../../parts/day-words';
 import { Field, InputField } from '../../parts/field';
@@ -71,7 +71,7 @@ export function RulesSection({ form, units, problems, onChange }: Props) {
           />
           <InputField
             label="Growth needed before pigs come back"
-            hint="In the same unit, for example lb/ac a day and lb/ac. Ask your local adviser for the rates."
+            hint={`In the same unit, for example ${symbolOf('massPerArea', units)} a day and ${symbolOf('massPerArea', units)}. Ask your local adviser for the rates.`}
             {...text('needed')}
           />
         </>
