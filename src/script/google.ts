@@ -183,9 +183,11 @@ function readRange(range: Range, file: Spreadsheet): AreaContent {
 
 /** Columns left free beside a block that is wider than its tab, for what the grower wants to add. Judgement. */
 const SPARE_COLUMNS = 3;
+/** Rows below a block that must be there: its formulas may look for what was typed right under it. */
+const SPARE_ROWS = 25;
 
 function makeRoom(sheet: Sheet, area: Area): void {
-  const rows = area.row + area.rows - 1 - sheet.getMaxRows();
+  const rows = area.row + area.rows - 1 + SPARE_ROWS - sheet.getMaxRows();
   if (rows > 0) sheet.insertRowsAfter(sheet.getMaxRows(), rows);
   const columns = area.column + area.columns - 1 - sheet.getMaxColumns();
   if (columns > 0) sheet.insertColumnsAfter(sheet.getMaxColumns(), columns + SPARE_COLUMNS);
