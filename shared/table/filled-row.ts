@@ -10,8 +10,10 @@ interface Lists {
 
 export interface Filled {
   readonly row: PastRow;
-  /** What was filled in or is still missing; undefined where the row was whole. */
-  readonly note?: string;
+  /** "Reds, Oak 2026-04-13", where figures of the move were missing. */
+  readonly move?: string;
+  /** Names of it that are not in the lists. */
+  readonly absent?: readonly string[];
 }
 
 /**
@@ -24,13 +26,37 @@ export function filledRow(row: PastRow, { groups, paddocks }: Lists): Filled {
   if (isWhole) return { row };
   const group = groups.find(({ name }) => nameKey(name) === nameKey(row.group));
   const paddock = paddocks.find(({ name }) => nameKey(name) === nameKey(row.paddock));
-  const move = `${row.group}, ${row.paddock} ${isoFromDay(row.inDay)}`;
-  const whole = { ...(group && figuresOf(group, row)), ...(paddock && groundOf(paddock)), ...row };
-  const absent = [...(group ? [] : [row.group]), ...(paddock ? [] : [row.paddock])];
-  const taken = `${move}: head, weight or area of this move was missing and is taken from the lists as they are now`;
-  if (absent.length === 0) return { row: whole, note: `${taken}.` };
-  const are = absent.length === 1 ? 'is' : 'are';
-  return { row: whole, note: `${taken}; but ${absent.join(' and ')} ${are} not in them.` };
+  return {
+    row: { ...(group && figuresOf(group, row)), ...(paddock && groundOf(paddock)), ...row },
+    move: `${row.group}, ${row.paddock} ${isoFromDay(row.inDay)}`,
+    absent: [...(group ? [] : [row.group]), ...(paddock ? [] : [row.paddock])],
+  };
+}
+
+/** What was filled in, and what cannot be because a name is not in the lists, in one sentence each. */
+export function filledNotes(filled: readonly Filled[]): string[] {
+  const moves = filled.flatMap(({ move, absent }) =>
+    move !== undefined && absent?.length === 0 ? [move] : [],
+  );
+  const taken =
+    moves.length === 0
+      ? []
+      : [
+          `Head, weight or area was missing in ${moves[0]}${andMore(moves.length - 1)} and is taken from the lists as they are now.`,
+        ];
+  const names = [...new Set(filled.flatMap(({ absent }) => absent ?? []))];
+  return [...taken, ...names.map((name) => absentNote(name, filled))];
+}
+
+function absentNote(name: string, filled: readonly Filled[]): string {
+  const moves = filled.flatMap(({ move, absent }) =>
+    move !== undefined && absent?.includes(name) ? [move] : [],
+  );
+  return `“${name}” is not in your lists, and head, weight or area is missing in ${moves[0]}${andMore(moves.length - 1)}. Where it has another name now, write that name into the table before you build it anew, or these figures stay blank.`;
+}
+
+function andMore(count: number): string {
+  return count === 0 ? '' : ` and ${count} more ${count === 1 ? 'move' : 'moves'}`;
 }
 
 function figuresOf(group: PlanGroup, { inDay }: PastRow) {

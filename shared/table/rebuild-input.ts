@@ -1,7 +1,7 @@
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules } from '../plan/model';
-import { filledRow } from './filled-row';
+import { type Filled, filledNotes, filledRow } from './filled-row';
 import { goneSince, untilGone } from './gone-since';
 import type { ExtraColumn, OldRotation, OldRow, PastRow } from './model';
 import { unlistedPaddocks } from './unlisted-paddocks';
@@ -54,7 +54,7 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const notes: string[] = [
     ...unlistedPaddocks(past, now.paddocks),
     ...split.flatMap((part) => overdueNote(part, now.today)),
-    ...split.flatMap(({ filled }) => filled),
+    ...filledNotes(split.flatMap(({ filled }) => filled)),
   ];
   const last = new Map(
     split.flatMap(({ past: rows }) => rows.slice(-1).map((row) => [nameKey(row.group), row])),
@@ -98,8 +98,8 @@ function bySameGroup(rows: readonly OldRow[]): Map<string, OldRow[]> {
 }
 
 interface Split {
-  /** What was filled into rows that the grower added, in sentences. */
-  readonly filled: readonly string[];
+  /** Past rows as filled in. */
+  readonly filled: readonly Filled[];
   readonly past: readonly PastRow[];
   readonly future: readonly OldRow[];
 }
@@ -127,7 +127,7 @@ function splitGroup(rows: readonly OldRow[], now: FarmNow): Split {
   return {
     past: past.map(({ row }) => row),
     future: inOrder.slice(count),
-    filled: past.flatMap(({ note }) => note ?? []),
+    filled: past,
   };
 }
 

@@ -21,7 +21,7 @@ const MOST_WARNINGS = 4;
 export const TITLE = /^Rotation from \d{4}-\d\d-\d\d to \d{4}-\d\d-\d\d$/;
 export const KEPT_TITLE = 'Kept from earlier tables';
 export const HINT =
-  'When a group has moved, type the day under Moved in: all later moves of the group shift. Days, cover left and note are yours to type too. Build again to plan the rest anew: it plans days and paddock of moves still to come. When the head count changes, build the table anew first, so that the past keeps its head: past rows follow the list until then.';
+  'When a group has moved, type the day under Moved in: all later moves of the group shift. Days, cover left and note are yours to type too. Build again to plan the rest anew: it plans days and paddock of moves still to come. When head or weights in your list change, build the table anew first, so that the past keeps its figures: past rows follow the list until then.';
 
 /** A column of the block: ours, or one that the grower added. */
 type BlockColumn = { readonly key: ColumnKey } | { readonly extra: number };

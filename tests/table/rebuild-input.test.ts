@@ -75,6 +75,15 @@ describe('rebuildInput', () => {
     expect(planRotation(rest)).toMatchObject({ stays: [] });
   });
 
+  it('says that a group under another name leaves its past without figures', () => {
+    const groups = [{ ...group, name: 'Renamed' }];
+    const { notes } = rebuildInput(OLD, { ...problem, groups, today: start + 12 });
+    const first = `${group.name}, ${problem.paddocks[4]!.name} ${isoFromDay(start)}`;
+    expect(notes).toContainEqual(
+      `“${group.name}” is not in your lists, and head, weight or area is missing in ${first} and 1 more move. Where it has another name now, write that name into the table before you build it anew, or these figures stay blank.`,
+    );
+  });
+
   it('says that a paddock under another name counts as no use', () => {
     const paddocks = problem.paddocks.map((paddock, at) =>
       at === 4 ? { ...paddock, name: 'Renamed' } : paddock,

@@ -248,9 +248,11 @@ describe('rebuild', () => {
     type('Moved in', third.sheetRow, '2026-04-13');
     type('Days', third.sheetRow, '4');
     const { again } = rebuild(farm, day('2026-04-14'));
-    expect(again.notes.filter((note) => note.startsWith('reds, Hay 2026-04-13: head, weight'))).toHaveLength(
-      1,
-    );
+    expect(
+      again.notes.filter((note) =>
+        note.startsWith('Head, weight or area was missing in reds, Hay 2026-04-13 and is taken'),
+      ),
+    ).toHaveLength(1);
     const after = readNow(farm);
     const added = after.rows.find((row) => row.paddock === 'Hay' && row.movedIn === day('2026-04-13'))!;
     expect(added).toMatchObject({ head: 10, growthDays: 16 });
