@@ -92,10 +92,9 @@ async function buildTable(sidebar: FrameLocator, write: string): Promise<void> {
   const button = sidebar.getByRole('button', { name: write });
   await button.waitFor({ timeout: 60_000 });
   await button.click();
-  await sidebar
-    .getByText(/^Done: ?/)
-    .first()
-    .waitFor({ timeout: 30_000 });
+  await sidebar.getByText('The table stands on “Rotation”').first().waitFor({ timeout: 30_000 });
+  // The page reads the file again after writing; what is typed meanwhile may come too early.
+  await sidebar.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
 }
 
 /** Days of the events in the downloaded calendar file, read by another library, as serial day numbers. */
