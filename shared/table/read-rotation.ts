@@ -9,6 +9,7 @@ import { cellWords } from './kept-lines';
 import type { ExtraColumn, KeptCell, OldRotation, OldRow, TableProblem } from './model';
 import { type MovedInSeason, movedInFault } from './moved-in-fault';
 import { readSettings, settingsTitleRow } from './read-settings';
+import { tellRenamedHeadings } from './renamed-headings';
 import { KEPT_TITLE, TITLE } from './rotation-block';
 import { keptAlready, strayCells, straysAround } from './strays';
 import { tellTypedOver, typedOverLookups } from './typed-over-moves';
@@ -57,6 +58,7 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
     if (isMove(reading, r)) rows.push(readRow(reading, r));
     else strays.push(...strayCells(reading, r));
   }
+  tellRenamedHeadings(reading);
   if (settings) tellMovedInFaults(reading, rows, settings.rules);
   tellTypedOver(
     reading,

@@ -392,6 +392,24 @@ describe('rebuild', () => {
     expect(checkOf(third)).not.toMatch(/^Moved in/);
   });
 
+  it('names a heading of its own that was given another name', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const headings = readNow(farm).rows[0]!.sheetRow - 2;
+    const type = (heading: string, text: string): string => {
+      const cell = cellIn(farm, heading, headings);
+      farm.book.type('Rotation', cell, text);
+      return cell;
+    };
+    const inCell = type('In', 'Day in');
+    const feedCell = type('Feed for the stay (lb)', 'Corn');
+    type('Note', 'Remarks');
+    expect(readNow(farm).problems.map(({ sentence }) => sentence)).toEqual([
+      `Rotation!${feedCell}: the heading must be "Feed for the stay", for its column holds the formulas of the table, got "Corn"`,
+      `Rotation!${inCell}: the heading must be "In", for its column holds the formulas of the table, got "Day in"`,
+    ]);
+  });
+
   it('names what was typed over a formula, and keeps it as a line where the plan is made anew', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);

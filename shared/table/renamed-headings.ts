@@ -1,0 +1,46 @@
+import { formulaShape } from '../block/formula-shape';
+import { cellOnTab } from '../lists/cell-on-tab';
+import { COLUMNS, type ColumnKey } from './columns';
+import { cellWords } from './kept-lines';
+import { knownShapes } from './known-shapes';
+import type { Reading } from './read-rotation';
+
+/** Cell functions that fill a column from the row under the headings. */
+const CALLS: Partial<Record<ColumnKey, RegExp>> = {
+  weightIn: /^=\s*PIG_WEIGHT\(/i,
+  feed: /^=\s*FEED_NEEDED\(/i,
+  water: /^=\s*WATER_NEEDED\(/i,
+};
+
+/**
+ * Adds a problem for each heading of ours that was given another name: its column holds our formulas, and would be kept
+ * as one of the grower's beside a new one of ours.
+ */
+export function tellRenamedHeadings(reading: Reading): void {
+  const { block, headingRow, columns, extras, problems } = reading;
+  const missing = COLUMNS.filter(({ key }) => !columns.has(key));
+  for (const { column } of extras) {
+    const was = missing.find(({ key }) => isColumnOf(reading, key, column));
+    if (!was) continue;
+    const cell = cellOnTab(block.info.tab, block.info.row + headingRow, block.info.column + column);
+    const got = cellWords(block.values[headingRow]![column]!) || 'a blank';
+    problems.push({
+      cell,
+      sentence: `${cell}: the heading must be "${was.label}", for its column holds the formulas of the table, got "${got}"`,
+    });
+  }
+}
+
+function isColumnOf({ block, headingRow, endRow }: Reading, key: ColumnKey, column: number): boolean {
+  const formulas = block.formulas.slice(headingRow + 1, endRow).map((row) => row[column]!);
+  const call = CALLS[key];
+  if (call) return formulas.some((formula) => call.test(formula));
+  const known = knownShapes(key);
+  const filled = formulas.filter((formula) => formula !== '');
+  const ours = filled.filter((formula) => known?.has(formulaShape(formula)));
+  // Lookups and single references are of a shape that growers use too: only a column full of them counts.
+  return known !== undefined && ours.length > 0 && ours.length === filled.length && filled.length >= FEWEST;
+}
+
+/** Judgement: a column with fewer formulas may well be the grower's own. */
+const FEWEST = 3;
