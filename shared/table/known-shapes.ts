@@ -29,9 +29,13 @@ const FIRST_ROW = FRAME.anchorRow + 1;
 
 /** The shapes of the formulas that a move has in a column of ours; undefined for columns without one. */
 export function knownShapes(key: ColumnKey): ReadonlySet<string> | undefined {
-  const formulas = FORMULAS[key]?.();
-  return formulas && new Set(formulas.map(formulaShape));
+  const known = worked.get(key) ?? new Set(FORMULAS[key]?.().map(formulaShape));
+  worked.set(key, known);
+  return known.size > 0 ? known : undefined;
 }
+
+/** Every row of a table asks for them, and they never change. */
+const worked = new Map<ColumnKey, ReadonlySet<string>>();
 
 const LOOKUP = 'INDEX(A1:A9;MATCH(A5;A1:A9;0))';
 const A_DAY = 'DATE(2000;1;1)';

@@ -209,7 +209,7 @@ function keptCell(
 
 /**
  * A cell of a column that the grower added. A move that was not in the old table takes over the column's formula,
- * if there is one.
+ * if most of its rows have one; a lone subtotal stays alone.
  */
 export function shiftedExtra(
   row: TableRow,
@@ -219,6 +219,8 @@ export function shiftedExtra(
 ): BlockCell {
   const own = row.kept?.extras[extra];
   if (own) return keptCell(own, sheetRow);
-  const model = rows.map((other) => other.kept?.extras[extra]).find((cell) => cell && cell.formula !== '');
+  const kept = rows.flatMap((other) => other.kept?.extras[extra] ?? []);
+  const formulas = kept.filter((cell) => cell.formula !== '');
+  const model = 2 * formulas.length > kept.length ? formulas[0] : undefined;
   return model ? formula(shiftFormula(model.formula, sheetRow - model.sheetRow)) : BLANK;
 }

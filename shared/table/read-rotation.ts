@@ -54,8 +54,9 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
   const reading: Reading = { block, system, headingRow, endRow, columns, extras, problems };
   const rows: OldRow[] = [];
   const strays: string[] = [];
+  const typedOver = typedOverLookups(reading);
   for (let r = headingRow + 1; r < endRow; r++) {
-    if (isMove(reading, r)) rows.push(readRow(reading, r));
+    if (isMove(reading, r)) rows.push(readRow(reading, r, typedOver));
     else strays.push(...strayCells(reading, r));
   }
   tellRenamedHeadings(reading);
@@ -142,7 +143,7 @@ function keptAt({ block }: Reading, r: number, column: number | undefined): Kept
   };
 }
 
-function readRow(reading: Reading, r: number): OldRow {
+function readRow(reading: Reading, r: number, typedOver: (r: number) => string[]): OldRow {
   const { columns, system } = reading;
   const plain = (key: ColumnKey): number | undefined => {
     const value = valueAt(reading, r, key);
@@ -176,7 +177,7 @@ function readRow(reading: Reading, r: number): OldRow {
     group: cellText(valueAt(reading, r, 'group')),
     paddock: cellText(valueAt(reading, r, 'paddock')),
     ...given(row),
-    typedOver: typedOverLookups(reading, r),
+    typedOver: typedOver(r),
     cover: keptAt(reading, r, columns.get('cover')),
     note: keptAt(reading, r, columns.get('note')),
     extras: reading.extras.map(({ column }) => keptAt(reading, r, column)),

@@ -49,9 +49,8 @@ export function tellTypedOver(
   for (const key of [...ALWAYS, ...restDue, ...SPILLED]) {
     const column = reading.columns.get(key);
     if (column === undefined || (SPILLED.includes(key) && isSpilling(reading, column))) continue;
-    const [first, ...more] = rows.filter(
-      (r) => isValue(reading, r, column) || isForeign(reading, rows, r, key),
-    );
+    const isForeign = foreignIn(reading, rows, key);
+    const [first, ...more] = rows.filter((r) => isValue(reading, r, column) || isForeign(r));
     if (first === undefined) continue;
     const { info } = reading.block;
     const cell = cellOnTab(info.tab, info.row + first, info.column + column);
@@ -63,21 +62,24 @@ export function tellTypedOver(
   }
 }
 
-/** What was typed over a formula in that row, such as "head 9"; nothing where the whole row is past. */
-export function typedOverLookups(reading: Reading, r: number): string[] {
+/** For each row what was typed over a formula there, such as "head 9"; nothing where the whole row is past. */
+export function typedOverLookups(reading: Reading): (r: number) => string[] {
   const { block, columns, headingRow, endRow } = reading;
+  const rows = Array.from({ length: endRow - headingRow - 1 }, (_, i) => headingRow + 1 + i);
   const at = TO_COME.flatMap((key) => {
     const column = columns.get(key);
-    return column === undefined ? [] : [{ key, column }];
+    if (column === undefined) return [];
+    const hasFormulas = rows.some((row) => block.formulas[row]![column] !== '');
+    return [{ key, column, hasFormulas, isForeign: foreignIn(reading, rows, key) }];
   });
-  if (isFrozen(reading, r)) return [];
-  const rows = Array.from({ length: endRow - headingRow - 1 }, (_, i) => headingRow + 1 + i);
-  return at.flatMap(({ key, column }) => {
-    const isTyped = isValue(reading, r, column) && rows.some((row) => block.formulas[row]![column] !== '');
-    if (!isTyped && !isForeign(reading, rows, r, key)) return [];
-    const words = block.formulas[r]![column] || cellWords(block.values[r]![column]!);
-    return [`${labelOf(key).toLowerCase()} ${words}`];
-  });
+  return (r) => {
+    if (isFrozen(reading, r)) return [];
+    return at.flatMap(({ key, column, hasFormulas, isForeign }) => {
+      if (!(hasFormulas && isValue(reading, r, column)) && !isForeign(r)) return [];
+      const words = block.formulas[r]![column] || cellWords(block.values[r]![column]!);
+      return [`${labelOf(key).toLowerCase()} ${words}`];
+    });
+  };
 }
 
 /** A row that was past when the table was built: its day and figures stand as values. */
@@ -95,11 +97,17 @@ function isValue({ block }: Reading, r: number, column: number): boolean {
 }
 
 /** A formula unlike ours, where others in the column are like ours: a program may have rewritten all of them. */
-function isForeign(reading: Reading, rows: readonly number[], r: number, key: ColumnKey): boolean {
+function foreignIn(
+  { block, columns }: Reading,
+  rows: readonly number[],
+  key: ColumnKey,
+): (r: number) => boolean {
   const known = knownShapes(key);
-  const formulaAt = (row: number): string => reading.block.formulas[row]![reading.columns.get(key)!]!;
-  if (!known || formulaAt(r) === '' || known.has(formulaShape(formulaAt(r)))) return false;
-  return rows.some((row) => known.has(formulaShape(formulaAt(row))));
+  const column = columns.get(key);
+  if (!known || column === undefined) return () => false;
+  const isOurs = (r: number): boolean => known.has(formulaShape(block.formulas[r]![column]!));
+  const hasOurs = rows.some((r) => block.formulas[r]![column] !== '' && isOurs(r));
+  return (r) => hasOurs && block.formulas[r]![column] !== '' && !isOurs(r);
 }
 
 function isSpilling({ block, headingRow }: Reading, column: number): boolean {

@@ -7,6 +7,8 @@ export interface OwnPart {
   /** Row after the last. */
   readonly endRow: number;
   readonly columns: (column: number) => boolean;
+  /** Only rows with something in their first cell are the builder's. */
+  readonly namedRowsOnly?: true;
   /** Which of its values are the builder's; absent: all. */
   readonly isOurs?: (value: WireCell) => boolean;
 }
@@ -18,7 +20,8 @@ export interface OwnPart {
 export function withoutOwn(old: BlockContent, parts: readonly OwnPart[]): BlockContent {
   const isOwn = (row: number, column: number): boolean =>
     parts.some(
-      ({ firstRow, endRow, columns, isOurs }) =>
+      ({ firstRow, endRow, columns, namedRowsOnly, isOurs }) =>
+        (!namedRowsOnly || isNamed(old, row)) &&
         row >= firstRow &&
         row < endRow &&
         columns(column) &&
@@ -27,6 +30,10 @@ export function withoutOwn(old: BlockContent, parts: readonly OwnPart[]): BlockC
   const less = <Cell>(grid: readonly (readonly Cell[])[]) =>
     grid.map((row, r) => row.map((cell, c) => (isOwn(r, c) ? '' : cell)));
   return { ...old, values: less(old.values), formulas: less(old.formulas) };
+}
+
+function isNamed({ values, formulas }: BlockContent, row: number): boolean {
+  return (values[row]?.[0] ?? '') !== '' || (formulas[row]?.[0] ?? '') !== '';
 }
 
 /** Row whose first cell is that label, from 0; the end of the block where there is none. */
@@ -49,6 +56,7 @@ export function ownTable(
     firstRow: at < 0 ? old.values.length : at + 1,
     endRow: end === undefined ? old.values.length : rowOfLabel(old, end),
     columns: (column) => columns.has(column),
+    namedRowsOnly: true,
   };
 }
 

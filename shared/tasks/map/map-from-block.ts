@@ -90,11 +90,18 @@ export function withoutMeasured(block: BlockContent, units: UnitSystem): BlockCo
   const find = (wanted: readonly string[]): number =>
     block.values.findIndex((row) => wanted.every((heading) => row.includes(heading)));
   const [list, corners] = [find([headings.name, headings.adjoining]), find(CORNER_HEADINGS)];
+  const listRows = block.values.slice(list + 1).findIndex((row) => row[0] === '');
+  const listEnd = list + 1 + (listRows < 0 ? block.values.length : listRows);
+  // Where only some rows of a measured column hold something, somebody typed it: ours are filled in every row.
+  const isWhole = (c: number): boolean => block.values.slice(list + 1, listEnd).every((row) => row[c] !== '');
   const values = block.values.map((row, r) =>
     row.map((value, c) => {
       if (corners >= 0 && r > corners) return c < CORNER_COLUMNS ? '' : value;
-      const inList = list >= 0 && r > list && (corners < 0 || r < corners);
-      return inList && measured.includes(String(block.values[list]?.[c])) && row[0] !== '' ? '' : value;
+      const inList = list >= 0 && r > list && r < listEnd && (corners < 0 || r < corners);
+      const heading = String(block.values[list]?.[c]);
+      const mayBeBlank = heading === headings.water || heading === headings.well;
+      const isOurs = inList && measured.includes(heading) && (!mayBeBlank || isWhole(c));
+      return isOurs ? '' : value;
     }),
   );
   return { ...block, values };
