@@ -61,6 +61,8 @@ describe('volts in the sidebar', { timeout: 90_000 }, () => {
 
     // Lines typed into the yellow rows of the sheet are never lost: first named, and after reading again on the page.
     await page.getByText('A table of this kind stands on “Fence volts”').waitFor();
+    // The page reads the file again after writing; what changes before that is no change to it.
+    await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
     const values = sheet.tabs.find(({ name }) => name === 'Fence volts')?.values as unknown[][];
     const lines = values.findIndex((row) => row[0] === 'Line 1');
     values[lines]![2] = 650;

@@ -67,6 +67,8 @@ describe('the map panel', { timeout: 120_000 }, () => {
 
     // A corner put right in the sheet is never set back by the file that was read before.
     await page.getByText('Written on “Map”').waitFor();
+    // The page reads the file again after writing; what changes before that is no change to it.
+    await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
     const values = sheet.tabs.find(({ name }) => name === 'Map')?.values as unknown[][];
     const corners = values.findIndex((row) => row.includes('latitude'));
     const corner = values[corners + 1]!;

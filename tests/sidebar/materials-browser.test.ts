@@ -86,6 +86,8 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
 
     // A setting changed in the sheet is never set back by a page that has not read it.
     await page.getByText('Written on “Fence materials”').waitFor();
+    // The page reads the file again after writing; what changes before that is no change to it.
+    await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
     const gap = sheet.tabs
       .find(({ name }) => name === 'Fence materials')
       ?.values.find((cells) => cells[0] === 'Gap between posts, at most') as unknown[];

@@ -141,6 +141,8 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByRole('button', { name: 'Work out the plan' }).click();
     await page.getByRole('button', { name: 'Write the table' }).click();
     await page.getByText('The table stands on “Rotation”').first().waitFor();
+    // The page reads the file again after writing; what changes before that is no change to it.
+    await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
     typeMovedIn(sheet, '2026-05-04');
     // What leaves the sheet must not be older than the sheet.
     for (const name of [
