@@ -1,5 +1,7 @@
 /** Reads what stands in one of our blocks, so that a rebuild can keep what was typed there. */
+
 import type { BlockInfo, TabContent, WireCell } from '../contract';
+import { headingRow } from './heading-row';
 
 export interface BlockContent {
   readonly info: BlockInfo;
@@ -31,7 +33,7 @@ export interface TableRow {
  * first row that is blank under every heading. Undefined where there is no such heading row.
  */
 export function tableRows(block: BlockContent, headings: readonly string[]): readonly TableRow[] | undefined {
-  const at = block.values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+  const at = headingRow(block.values, headings);
   const head = block.values[at];
   if (!head) return undefined;
   const columnOf = (heading: string): number => head.indexOf(heading);

@@ -1,3 +1,4 @@
+import { isFilled } from '../block/is-filled';
 import type { BlockInfo, TabContent } from '../contract';
 
 export interface Widened {
@@ -14,8 +15,7 @@ export interface Widened {
 export function widenedBlock(tab: TabContent, info: BlockInfo, others: readonly BlockInfo[]): Widened {
   const width = Math.max(0, ...tab.values.map((row) => row.length));
   const rows = Array.from({ length: info.rows }, (_, r) => info.row + r);
-  const isFilled = (row: number, column: number): boolean =>
-    (tab.values[row - 1]?.[column - 1] ?? '') !== '' || (tab.formulas[row - 1]?.[column - 1] ?? '') !== '';
+  const isUsed = (row: number, column: number): boolean => isFilled(tab, row - 1, column - 1);
   const isOther = (row: number, column: number): boolean =>
     others.some(
       (other) =>
@@ -27,11 +27,11 @@ export function widenedBlock(tab: TabContent, info: BlockInfo, others: readonly 
     );
   let next = info.column + info.columns;
   const mayJoin = (column: number): boolean =>
-    rows.some((row) => isFilled(row, column)) && !rows.some((row) => isOther(row, column));
+    rows.some((row) => isUsed(row, column)) && !rows.some((row) => isOther(row, column));
   while (next <= width && mayJoin(next)) next++;
   const right = Array.from({ length: Math.max(0, width - next + 1) }, (_, c) => next + c);
   const apart = rows
     .flatMap((row) => right.map((column) => ({ row, column })))
-    .find(({ row, column }) => isFilled(row, column) && !isOther(row, column));
+    .find(({ row, column }) => isUsed(row, column) && !isOther(row, column));
   return { info: { ...info, columns: next - info.column }, apart };
 }

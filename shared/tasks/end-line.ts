@@ -1,5 +1,7 @@
 /** The line right below a table that is typed into: where more rows come from, and whether rows below it count. */
+
 import { formula } from '../block/cells';
+import { headingRow } from '../block/heading-row';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell } from '../contract';
 import { shiftFormula } from '../table/shift-formula';
@@ -36,7 +38,7 @@ export interface TypedRows {
 
 /** The table under `headings`, to the end of the block. Rows found below the end line move up to the others. */
 export function typedRows(block: BlockContent, headings: readonly string[]): TypedRows {
-  const at = block.values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+  const at = headingRow(block.values, headings);
   if (at < 0) return { headings: [], rows: [], sheetRows: [], lines: 0 };
   const all = block.values.map((_, r) => r).slice(at + 1);
   const kept = all.filter((r) => !isEndLine(block, r));

@@ -1,3 +1,4 @@
+import { isFilled } from '../block/is-filled';
 import type { BlockInfo, TabContent } from '../contract';
 
 export interface Grown {
@@ -14,8 +15,7 @@ export interface Grown {
  */
 export function grownBlock(tab: TabContent, info: BlockInfo, others: readonly BlockInfo[]): Grown {
   const columns = Array.from({ length: info.columns }, (_, c) => info.column + c);
-  const isFilled = (row: number, column: number): boolean =>
-    (tab.values[row - 1]?.[column - 1] ?? '') !== '' || (tab.formulas[row - 1]?.[column - 1] ?? '') !== '';
+  const isUsed = (row: number, column: number): boolean => isFilled(tab, row - 1, column - 1);
   const isOther = (row: number): boolean =>
     others.some(
       (other) =>
@@ -26,10 +26,10 @@ export function grownBlock(tab: TabContent, info: BlockInfo, others: readonly Bl
         info.column < other.column + other.columns,
     );
   let next = info.row + info.rows;
-  while (!isOther(next) && columns.slice(1).some((column) => isFilled(next, column))) next++;
+  while (!isOther(next) && columns.slice(1).some((column) => isUsed(next, column))) next++;
   const used = tab.values.length;
   let empty = next;
-  while (empty <= used && !isOther(empty) && !columns.some((column) => isFilled(empty, column))) empty++;
+  while (empty <= used && !isOther(empty) && !columns.some((column) => isUsed(empty, column))) empty++;
   return {
     info: { ...info, rows: next - info.row },
     below: empty > used ? Number.POSITIVE_INFINITY : empty - next,

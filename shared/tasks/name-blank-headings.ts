@@ -1,3 +1,4 @@
+import { headingRow } from '../block/heading-row';
 import type { BlockContent } from '../block/read-block';
 
 /** Free columns at the right of a table of ours, for the grower. Judgement. */
@@ -13,7 +14,7 @@ export function nameBlankHeadings(
   headings: readonly string[],
   rows: number,
 ): BlockContent {
-  const at = block.values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+  const at = headingRow(block.values, headings);
   const head = block.values[at];
   if (!head) return block;
   const below = block.values.slice(at + 1, at + 1 + rows);

@@ -1,3 +1,4 @@
+import { headingRow } from '../block/heading-row';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell } from '../contract';
 import { keptCell } from './kept-cell';
@@ -21,7 +22,7 @@ export function rowsBetween(
   headings: readonly string[],
   end?: string,
 ): readonly KeptRow[] {
-  const at = block.values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+  const at = headingRow(block.values, headings);
   const head = block.values[at];
   if (!head) return [];
   const stop = end === undefined ? -1 : block.values.findIndex((row, r) => r > at && row[0] === end);

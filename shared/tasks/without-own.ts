@@ -1,3 +1,5 @@
+import { headingRow } from '../block/heading-row';
+import { isFilled } from '../block/is-filled';
 import type { BlockContent } from '../block/read-block';
 import type { WireCell } from '../contract';
 
@@ -21,7 +23,7 @@ export function withoutOwn(old: BlockContent, parts: readonly OwnPart[]): BlockC
   const isOwn = (row: number, column: number): boolean =>
     parts.some(
       ({ firstRow, endRow, columns, namedRowsOnly, isOurs }) =>
-        (!namedRowsOnly || isNamed(old, row)) &&
+        (!namedRowsOnly || isFilled(old, row, 0)) &&
         row >= firstRow &&
         row < endRow &&
         columns(column) &&
@@ -30,10 +32,6 @@ export function withoutOwn(old: BlockContent, parts: readonly OwnPart[]): BlockC
   const less = <Cell>(grid: readonly (readonly Cell[])[]) =>
     grid.map((row, r) => row.map((cell, c) => (isOwn(r, c) ? '' : cell)));
   return { ...old, values: less(old.values), formulas: less(old.formulas) };
-}
-
-function isNamed({ values, formulas }: BlockContent, row: number): boolean {
-  return (values[row]?.[0] ?? '') !== '' || (formulas[row]?.[0] ?? '') !== '';
 }
 
 /** Row whose first cell is that label, from 0; the end of the block where there is none. */
@@ -49,7 +47,7 @@ export function ownTable(
   own: readonly string[],
   end?: string,
 ): OwnPart {
-  const at = old.values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+  const at = headingRow(old.values, headings);
   const head = old.values[at];
   const columns = new Set(own.map((heading) => head?.indexOf(heading) ?? -1));
   return {
@@ -66,7 +64,7 @@ export function valuesUnder(
   headings: readonly string[],
   heading: string,
 ): readonly WireCell[] {
-  const at = old.values.findIndex((row) => headings.every((one) => row.includes(one)));
+  const at = headingRow(old.values, headings);
   const column = old.values[at]?.indexOf(heading) ?? -1;
   return at < 0 ? [] : old.values.slice(at + 1).map((row) => row[column] ?? '');
 }

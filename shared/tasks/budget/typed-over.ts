@@ -2,6 +2,7 @@
  * Cells of a budget's months and stays where the builder wrote a formula and a typed value stands now. Their rows have
  * no label of their own, as typedOverCells() needs one.
  */
+import { headingRow } from '../../block/heading-row';
 import type { BlockContent } from '../../block/read-block';
 import type { Place } from '../typed-over-cells';
 import { rowOfLabel } from '../without-own';
@@ -34,7 +35,7 @@ interface Table {
 }
 
 function tableOf(old: BlockContent, headings: readonly string[], end?: string): Table {
-  const at = old.values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+  const at = headingRow(old.values, headings);
   const last = end === undefined ? old.values.length : rowOfLabel(old, end);
   const rows = at < 0 ? [] : Array.from({ length: Math.max(0, last - at - 1) }, (_, i) => at + 1 + i);
   return { rows, columnOf: (heading) => old.values[at]?.indexOf(heading) ?? -1 };

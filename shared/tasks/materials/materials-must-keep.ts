@@ -1,3 +1,4 @@
+import { headingRow } from '../../block/heading-row';
 import type { BlockContent } from '../../block/read-block';
 import { ownTable, rowOfLabel, withoutOwn } from '../without-own';
 import { FIGURES_TITLE, HEIGHTS_LABEL } from './figure-rows';
@@ -30,7 +31,7 @@ export function materialsMustKeep(old: BlockContent): BlockContent {
 
 /** The list's headings and the row of units above them. */
 function headingCells(old: BlockContent) {
-  const at = old.values.findIndex((row) => LIST_HEADINGS.every((heading) => row.includes(heading)));
+  const at = headingRow(old.values, LIST_HEADINGS);
   return {
     firstRow: at < 0 ? old.values.length : at - 1,
     endRow: at + 1,

@@ -1,3 +1,4 @@
+import { isFilled } from '../../block/is-filled';
 import type { BlockContent } from '../../block/read-block';
 import type { ClearPrivate } from '../../contract';
 import { PRIVATE_COLUMNS, type PrivateColumns, type PrivateKind } from './private-columns';
@@ -66,10 +67,6 @@ function besideLabels(block: BlockContent, { labels, table }: PrivateColumns): r
     const area = areaIn(block, row, 1, 1);
     return [{ kind, block: block.info.name, what: `“${label}” in ${table}`, filled: 1, area }];
   });
-}
-
-function isFilled(block: BlockContent, row: number, column: number): boolean {
-  return (block.values[row]?.[column] ?? '') !== '' || (block.formulas[row]?.[column] ?? '') !== '';
 }
 
 function areaIn({ info }: BlockContent, row: number, column: number, rows: number): Area {

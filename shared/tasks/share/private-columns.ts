@@ -1,4 +1,5 @@
 /** Which typed cells of our own tables say something that a stranger need not know. */
+import { headingRow } from '../../block/heading-row';
 import type { BlockContent } from '../../block/read-block';
 import { settingsTitleRow } from '../../table/read-settings';
 import { WALK_BLOCK, WALK_HEADINGS } from '../bite/walk-block';
@@ -46,7 +47,7 @@ const rowOf =
 const headingRowOf =
   (headings: readonly string[]) =>
   (block: BlockContent): number =>
-    block.values.findIndex((row) => headings.every((heading) => row.includes(heading)));
+    headingRow(block.values, headings);
 
 export const PRIVATE_COLUMNS: readonly PrivateColumns[] = [
   {

@@ -1,4 +1,7 @@
 /** Private things outside the known columns: lines kept from earlier tables, columns of the grower's, own remarks. */
+
+import { headingRow } from '../../block/heading-row';
+import { isFilled } from '../../block/is-filled';
 import type { BlockContent } from '../../block/read-block';
 import { columnOfHeading } from '../../table/columns';
 import { settingsTitleRow } from '../../table/read-settings';
@@ -20,10 +23,6 @@ export function privateExtras(block: BlockContent): readonly ExtraCells[] {
   return block.info.name === MATERIALS_BLOCK ? ownRemarks(block) : [];
 }
 
-function isFilled({ values, formulas }: BlockContent, row: number, column: number): boolean {
-  return (values[row]?.[column] ?? '') !== '' || (formulas[row]?.[column] ?? '') !== '';
-}
-
 function rowsUntil(block: BlockContent, first: number, end: number, column: number): number[] {
   const rows = Array.from({ length: Math.max(0, end - first) }, (_, i) => first + i);
   return rows.filter((row) => isFilled(block, row, column));
@@ -33,14 +32,11 @@ function rowsUntil(block: BlockContent, first: number, end: number, column: numb
 const FIRST_WARNING_ROW = 2;
 
 function warnings(block: BlockContent): ExtraCells[] {
-  const rows = rowsUntil(block, FIRST_WARNING_ROW, headingRow(block), 0);
+  const rows = rowsUntil(block, FIRST_WARNING_ROW, headingRow(block.values, MOVES), 0);
   return rows.length === 0 ? [] : [{ what: 'What stands above the moves', column: 0, rows }];
 }
 
-function headingRow({ values }: BlockContent): number {
-  const headings = ['Group', 'Paddock', 'Moved in'];
-  return values.findIndex((row) => headings.every((heading) => row.includes(heading)));
-}
+const MOVES = ['Group', 'Paddock', 'Moved in'];
 
 function keptLines(block: BlockContent): ExtraCells[] {
   const at = block.values.findIndex((row) => row.includes(KEPT_TITLE));
@@ -52,7 +48,7 @@ function keptLines(block: BlockContent): ExtraCells[] {
 }
 
 function ownColumns(block: BlockContent): ExtraCells[] {
-  const at = headingRow(block);
+  const at = headingRow(block.values, MOVES);
   const end = settingsTitleRow(block);
   return (block.values[at] ?? []).flatMap((heading, column) => {
     if (typeof heading === 'string' && columnOfHeading(heading) !== undefined) return [];
@@ -63,7 +59,7 @@ function ownColumns(block: BlockContent): ExtraCells[] {
 }
 
 function ownRemarks(block: BlockContent): ExtraCells[] {
-  const at = block.values.findIndex((row) => ITEM_HEADINGS.every((heading) => row.includes(heading)));
+  const at = headingRow(block.values, ITEM_HEADINGS);
   const end = block.values.findIndex((row) => row[0] === TOTAL_LABEL);
   const column = block.values[at]?.indexOf('How it is counted') ?? -1;
   const ours: readonly unknown[] = Object.values(ITEM_NAMES);

@@ -1,3 +1,4 @@
+import { headingRow } from '../../block/heading-row';
 import type { BlockContent } from '../../block/read-block';
 import type { BlockCell } from '../../contract';
 import { rowsBetween } from '../rows-between';
@@ -20,7 +21,7 @@ export function readPen(block: BlockContent): PenRead {
 
 /** The same block without the cells that the two cell functions fill: nobody typed those. */
 export function withoutAnswers(block: BlockContent): BlockContent {
-  const head = block.values.findIndex((row) => PEN_HEADINGS.every((heading) => row.includes(heading)));
+  const head = headingRow(block.values, PEN_HEADINGS);
   const values = block.values.map((row, r) => {
     if (head >= 0 && r > head && r <= head + PEN_LINES) return row.map((value, c) => (c < 3 ? '' : value));
     return String(row[0]).startsWith(HEIGHTS_LABEL) ? row.map((value, c) => (c === 0 ? value : '')) : row;

@@ -1,5 +1,4 @@
 import { useMemo, useState } from 'preact/hooks';
-import { findLists } from '../../../shared/lists/find-lists';
 import type {
   FoundList,
   GroupList,
@@ -17,6 +16,7 @@ import type { RotationSettings } from '../../../shared/table/model';
 import type { UnitSystem } from '../../../shared/units/units';
 import { decimalComma } from '../numbers/decimal-comma';
 import { ROTATION_NAME } from '../panels/rotation/old-table';
+import { foundLists } from '../parts/found-lists';
 import type { Book } from '../parts/use-book';
 import { recalledList } from './recalled-list';
 
@@ -39,7 +39,7 @@ type Remembered = RotationSettings['lists'];
 export function useLists(book: Book, units: UnitSystem, remembered: Remembered = {}): Lists {
   const [own, setOwn] = useState<Partial<Record<ListKind, FoundList>>>({});
   const found = useMemo(() => {
-    const all = findLists(book.tabs, book.overview.blocks);
+    const all = foundLists(book);
     return { paddocks: ofKind(all, 'paddocks'), groups: ofKind(all, 'groups') };
   }, [book]);
   // With the table itself in the file, a copy of it is last year's; without it, it is missed.

@@ -1,9 +1,8 @@
 import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
 import { cellOnTab } from '../../../shared/lists/cell-on-tab';
-import { findLists } from '../../../shared/lists/find-lists';
-import { listArea } from '../../../shared/lists/list-area';
 import { widenedBlock } from '../../../shared/table/widened-block';
 import { ask } from '../server';
+import { areasBeside } from './found-lists';
 
 export interface StandingNow {
   readonly block: BlockContent;
@@ -13,13 +12,13 @@ export interface StandingNow {
 
 /** The block of that name and some rows below it, freshly looked up; undefined where there is none. */
 export async function findBlock(name: string, rowsBelow = 0): Promise<StandingNow | undefined> {
-  const { blocks } = await ask('overview', {});
-  const named = blocks.find((block) => block.name === name);
+  const overview = await ask('overview', {});
+  const named = overview.blocks.find((block) => block.name === name);
   if (!named) return undefined;
   const [tab] = await ask('readTabs', { tabs: [named.tab] });
   if (!tab) throw new Error(`There is no tab named “${named.tab}” any more. Read the file again.`);
   const info = { ...named, rows: named.rows + rowsBelow };
-  const others = [...blocks.filter((block) => block !== named), ...findLists([tab], blocks).map(listArea)];
+  const others = areasBeside({ overview, tabs: [tab] }, name);
   const { info: wide, apart } = widenedBlock(tab, info, others);
   const isJoined = wide.columns > info.columns;
   const cell = isJoined ? { row: info.row, column: info.column + info.columns } : apart;

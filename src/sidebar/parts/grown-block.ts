@@ -1,7 +1,6 @@
 import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
-import { findLists } from '../../../shared/lists/find-lists';
-import { listArea } from '../../../shared/lists/list-area';
 import { grownBlock } from '../../../shared/tasks/grown-block';
+import { areasBeside } from './found-lists';
 import type { Book } from './use-book';
 
 export interface GrownBlock {
@@ -14,12 +13,11 @@ export interface GrownBlock {
 }
 
 /** A table to type into as it stood when the file was read, with the rows right below it. */
-export function standingAndBelow({ overview, tabs }: Book, name: string): GrownBlock | undefined {
+export function standingAndBelow(book: Book, name: string): GrownBlock | undefined {
+  const { overview, tabs } = book;
   const named = overview.blocks.find((block) => block.name === name);
   const tab = tabs.find((one) => one.name === named?.tab);
   if (!named || !tab) return undefined;
-  const lists = findLists(tabs, overview.blocks).map(listArea);
-  const others = [...overview.blocks.filter((block) => block.name !== name), ...lists];
-  const { info, below } = grownBlock(tab, named, others);
+  const { info, below } = grownBlock(tab, named, areasBeside(book, name));
   return { content: cutBlock(tab, info), adoptRows: info.rows - named.rows, below };
 }

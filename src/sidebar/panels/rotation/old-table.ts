@@ -2,12 +2,11 @@
 import { cutBlock } from '../../../../shared/block/read-block';
 import type { BlockInfo } from '../../../../shared/contract';
 import { cellOnTab } from '../../../../shared/lists/cell-on-tab';
-import { findLists } from '../../../../shared/lists/find-lists';
-import { listArea } from '../../../../shared/lists/list-area';
 import { blockFingerprint } from '../../../../shared/table/block-fingerprint';
 import type { OldRotation } from '../../../../shared/table/model';
 import { readRotation } from '../../../../shared/table/read-rotation';
 import { widenedBlock } from '../../../../shared/table/widened-block';
+import { areasBeside } from '../../parts/found-lists';
 import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
 
@@ -30,10 +29,7 @@ export function oldTable(book: Book): OldTable | undefined {
   const block = standingBlock(book, ROTATION_NAME);
   const tab = book.tabs.find(({ name }) => name === block?.info.tab);
   if (!block || !tab) return undefined;
-  const { blocks } = book.overview;
-  const lists = findLists(book.tabs, blocks).map(listArea);
-  const others = [...blocks.filter(({ name }) => name !== ROTATION_NAME), ...lists];
-  const { info, apart } = widenedBlock(tab, block.info, others);
+  const { info, apart } = widenedBlock(tab, block.info, areasBeside(book, ROTATION_NAME));
   const { values, formulas } = cutBlock(tab, info);
   return {
     info,

@@ -8,7 +8,7 @@ import { Button } from '../../parts/button';
 import { freeTabName } from '../../parts/free-tab-name';
 import { Notice } from '../../parts/notice';
 import { standingBlock } from '../../parts/standing-block';
-import { readBook } from '../../parts/use-book';
+import type { Book } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
 import type { OldTable } from './old-table';
@@ -30,8 +30,7 @@ export function PictureStep({ input, known }: Props) {
   const write = (): void =>
     work.start(async () => {
       setDone(undefined);
-      await refuseChanged(known);
-      setDone(await writePicture(input));
+      setDone(await writePicture(input, await refuseChanged(known)));
     });
   return (
     <>
@@ -49,8 +48,7 @@ export function PictureStep({ input, known }: Props) {
 }
 
 /** Over the old picture where there is one, unless something was typed into it. Else on a new tab. */
-async function writePicture(input: Omit<PictureInput, 'corner'>): Promise<WriteDone> {
-  const book = await readBook();
+async function writePicture(input: Omit<PictureInput, 'corner'>, book: Book): Promise<WriteDone> {
   const old = standingBlock(book, PICTURE_NAME);
   const tab = freeTabName(
     TAB_NAME,

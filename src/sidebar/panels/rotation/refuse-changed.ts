@@ -1,13 +1,14 @@
-import { readBook } from '../../parts/use-book';
+import { type Book, readBook } from '../../parts/use-book';
 import { type OldTable, oldTable } from './old-table';
 
 /**
- * Throws where the table in the sheet is no longer the one that the page knows: days typed there since would be
+ * The file as it stands now. Throws where the table in the sheet is no longer the one that the page knows: days typed there since would be
  * missing in what is made of the plan.
  */
-export async function refuseChanged(known: OldTable | undefined): Promise<void> {
-  const now = oldTable(await readBook());
-  if (known === undefined || now === undefined || now.fingerprint === known.fingerprint) return;
+export async function refuseChanged(known: OldTable | undefined): Promise<Book> {
+  const book = await readBook();
+  const now = oldTable(book);
+  if (known === undefined || now === undefined || now.fingerprint === known.fingerprint) return book;
   throw new Error(
     `The table on “${now.info.tab}” has been changed since the page read it, and the plan here does not know of it. Press “Read the spreadsheet again”, work out the plan and build the table anew first.`,
   );
