@@ -89,9 +89,9 @@ function withTyped(rows: TableRow[], future: readonly OldRow[], past: readonly P
   const inOrder = [...past, ...future].sort((a, b) => (a.inDay ?? 0) - (b.inDay ?? 0));
   const isFuture = new Set<OldRow>(future);
   // What was typed into a move that should have been by now was seen then: it is no reading of a stay to come.
-  const overdue = future.filter((old) => old.inDay !== undefined && old.inDay < planStart);
+  const overdue = new Set(future.filter((old) => old.inDay !== undefined && old.inDay < planStart));
   for (const [key, old] of counted(inOrder)) {
-    if (isFuture.has(old) && !overdue.includes(old)) waiting.set(key, old);
+    if (isFuture.has(old) && !overdue.has(old)) waiting.set(key, old);
   }
   const visits = counted(rows);
   const out = visits.map(([key, row]): TableRow => {

@@ -2,6 +2,7 @@ import type { BlockContent } from '../block/read-block';
 import { blockedSpills } from './blocked-spills';
 import { changedMeanwhile } from './changed-meanwhile';
 import type { ComposedBlock } from './composed-block';
+import { firstFew } from './first-few';
 import { keepFormulas } from './keep-formulas';
 import { keepLooks } from './keep-looks';
 import { lostCells } from './lost-cells';
@@ -15,8 +16,6 @@ export interface OverOptions {
   /** Blocks that the same builder makes by other choices: their formulas in the old block are not the grower's. */
   readonly variants?: readonly ComposedBlock[] | undefined;
 }
-
-const MOST_NAMED = 8;
 
 /**
  * A new block to be written over the one that stands, with the formulas that were typed into its settings. Throws,
@@ -34,18 +33,13 @@ export function blockOver(old: BlockContent, block: ComposedBlock, options: Over
   );
   if (lost.length === 0) return { ...block, cells: keepLooks(old, { ...block, cells }) };
   throw new Error(
-    `These cells of the table were typed by hand and would be lost: ${named(lost)}. Move them outside the table first. Nothing was written.`,
+    `These cells of the table were typed by hand and would be lost: ${firstFew(lost)}. Move them outside the table first. Nothing was written.`,
   );
 }
 
 function refuseChanged(cells: readonly string[]): void {
   if (cells.length === 0) return;
   throw new Error(
-    `These cells were changed in the sheet after the page had read it: ${named(cells)}. Press “Read the spreadsheet again” so that they count, look at the numbers and write once more. Nothing was written.`,
+    `These cells were changed in the sheet after the page had read it: ${firstFew(cells)}. Press “Read the spreadsheet again” so that they count, look at the numbers and write once more. Nothing was written.`,
   );
-}
-
-function named(cells: readonly string[]): string {
-  const more = cells.length > MOST_NAMED ? ` and ${cells.length - MOST_NAMED} more` : '';
-  return cells.slice(0, MOST_NAMED).join(', ') + more;
 }

@@ -1,6 +1,7 @@
 import { cellA1 } from '../block/a1';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell } from '../contract';
+import { firstFew } from './first-few';
 import { rowsAgain } from './rows-again';
 
 /** Row and column in a block, from 0. */
@@ -18,14 +19,11 @@ export function typedOverCells(old: BlockContent, next: readonly (readonly Block
   });
 }
 
-const MOST_NAMED = 8;
-
 /** Refuses to write over values that were typed over formulas: the new block would set the formulas again. */
 export function refuseTypedOver(old: BlockContent, places: readonly Place[]): void {
   if (places.length === 0) return;
-  const named = places.slice(0, MOST_NAMED).map(([r, c]) => cellA1(old.info.row + r, old.info.column + c));
-  const more = places.length > MOST_NAMED ? ` and ${places.length - MOST_NAMED} more` : '';
+  const cells = places.map(([r, c]) => cellA1(old.info.row + r, old.info.column + c));
   throw new Error(
-    `These cells held formulas and were typed over: ${named.join(', ')}${more}. Writing anew would set the formulas again. Type the value where it comes from (a list, a setting, the rotation table) or note it outside the table, and clear the cells first. Nothing was written.`,
+    `These cells held formulas and were typed over: ${firstFew(cells)}. Writing anew would set the formulas again. Type the value where it comes from (a list, a setting, the rotation table) or note it outside the table, and clear the cells first. Nothing was written.`,
   );
 }
