@@ -103,6 +103,15 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     await expect.poll(() => page.getByLabel(/^Gap between posts, at most/).inputValue()).toBe('12');
     await page.getByRole('button', { name: 'Write the materials list anew' }).click();
     await expect.poll(() => sheet.written.length).toBe(3);
+
+    // Nor does a list changed meanwhile go into the table unseen.
+    await page.getByText('Written on “Fence materials”').waitFor();
+    await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
+    const ground = sheet.tabs.find(({ name }) => name === 'Ground')?.values as unknown[][];
+    ground[3] = ['Cedar', 170, 300, '', 1.03];
+    await page.getByRole('button', { name: 'Write the materials list anew' }).click();
+    await page.getByRole('alert').filter({ hasText: 'after the page had read it: Ground!B4.' }).waitFor();
+    expect(sheet.written.length).toBe(3);
     expect(opened.errors).toEqual([]);
   });
 

@@ -198,6 +198,27 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByText('2 groups read, 15 pigs in all.').waitFor();
   });
 
+  test('a list changed after the plan was worked out is named, and nothing is written', async ({ skip }) => {
+    if (!browser) skip();
+    const sheet = farmSheet();
+    const { page } = await openRotation(sheet);
+    await page.getByText('1 group read, 9 pigs in all.').waitFor();
+    await page.getByRole('button', { name: 'Work out the plan' }).click();
+    await page.getByRole('heading', { name: 'Next moves' }).waitFor();
+    const [heads, first] = PIG_ROWS as [readonly WireCell[], readonly WireCell[]];
+    sheet.tabs = sheet.tabs.map((one) =>
+      one.name === 'Pigs' ? tab('Pigs', [heads, ['Early', 14, ...first.slice(2)]]) : one,
+    );
+    await page.getByRole('button', { name: 'Write the table' }).click();
+    await page.getByRole('alert').filter({ hasText: 'after the page had read it: Pigs!B2.' }).waitFor();
+    expect(sheet.written).toHaveLength(0);
+    // The page has read the file again: the plan has to be worked out once more, and can be.
+    await page.getByText('1 group read, 14 pigs in all.').waitFor();
+    await page.getByRole('button', { name: 'Work out the plan' }).click();
+    await page.getByRole('button', { name: 'Write the table' }).click();
+    await page.getByText('The table stands on “Rotation”').first().waitFor();
+  });
+
   test('a season that ends before it starts and other bad rules are told at their fields', async ({
     skip,
   }) => {

@@ -18,6 +18,7 @@ import { decimalComma } from '../numbers/decimal-comma';
 import { ROTATION_NAME } from '../panels/rotation/old-table';
 import { foundLists } from '../parts/found-lists';
 import type { Book } from '../parts/use-book';
+import { listAgain } from './list-again';
 import { recalledList } from './recalled-list';
 
 export interface Lists {
@@ -91,16 +92,5 @@ function chosenOf(
   own: FoundList | undefined,
   remembered: GrowerList | undefined,
 ): FoundList | undefined {
-  return recalledList(found, own) ?? pointedAt(book, own) ?? recalledList(found, remembered) ?? found[0];
-}
-
-/** A list that only the grower saw, while its headings stand where they stood. */
-function pointedAt({ tabs }: Book, own: FoundList | undefined): FoundList | undefined {
-  const tab = tabs.find(({ name }) => name === own?.tab);
-  if (!own || !tab) return undefined;
-  const cells = tab.values[own.headingRow - 1] ?? [];
-  const isThere = own.headings.every(
-    ({ column, text }) => String(cells[column - 1] ?? '').trim() === text.trim(),
-  );
-  return isThere ? { ...own, lastRow: tab.values.length } : undefined;
+  return listAgain(book, own) ?? recalledList(found, remembered) ?? found[0];
 }

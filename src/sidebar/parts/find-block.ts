@@ -1,8 +1,8 @@
 import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
 import { cellOnTab } from '../../../shared/lists/cell-on-tab';
 import { widenedBlock } from '../../../shared/table/widened-block';
-import { ask } from '../server';
 import { areasBeside } from './found-lists';
+import type { Book } from './use-book';
 
 export interface StandingNow {
   readonly block: BlockContent;
@@ -10,15 +10,14 @@ export interface StandingNow {
   readonly beside: string | undefined;
 }
 
-/** The block of that name and some rows below it, freshly looked up; undefined where there is none. */
-export async function findBlock(name: string, rowsBelow = 0): Promise<StandingNow | undefined> {
-  const overview = await ask('overview', {});
-  const named = overview.blocks.find((block) => block.name === name);
+/** The block of that name and some rows below it, with what stands beside it; undefined where there is none. */
+export function findBlock(book: Book, name: string, rowsBelow = 0): StandingNow | undefined {
+  const named = book.overview.blocks.find((block) => block.name === name);
   if (!named) return undefined;
-  const [tab] = await ask('readTabs', { tabs: [named.tab] });
+  const tab = book.tabs.find((content) => content.name === named.tab);
   if (!tab) throw new Error(`There is no tab named “${named.tab}” any more. Read the file again.`);
   const info = { ...named, rows: named.rows + rowsBelow };
-  const others = areasBeside({ overview, tabs: [tab] }, name);
+  const others = areasBeside(book, name);
   const { info: wide, apart } = widenedBlock(tab, info, others);
   const isJoined = wide.columns > info.columns;
   const cell = isJoined ? { row: info.row, column: info.column + info.columns } : apart;

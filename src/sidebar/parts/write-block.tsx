@@ -12,6 +12,7 @@ import { Button } from './button';
 import { findBlock } from './find-block';
 import { Notice } from './notice';
 import { PlaceChoice, usePlace } from './place-choice';
+import { type Book, readBook } from './use-book';
 import { useWork } from './use-work';
 
 /** Composes the block for that corner; `old` is what stands there now, to keep what was typed. */
@@ -39,6 +40,8 @@ interface Props {
   readonly mustKeep?: (old: BlockContent) => BlockContent;
   /** What the same builder makes by other choices, so that formulas of theirs are known as ours. */
   readonly variants?: (corner: BlockContent['info'], old: BlockContent) => readonly ComposedBlock[];
+  /** Throws where lists or tables that the new block rests on were changed after the page had read them. */
+  readonly refuseStale?: (now: Book) => void;
   readonly onDone: (done: WriteDone) => void;
 }
 
@@ -109,6 +112,7 @@ function rowsTaken(rows: number): string {
 }
 
 async function writeFirst(props: Props, tab: string | undefined): Promise<Written> {
+  if (props.refuseStale) props.refuseStale(await readBook());
   if (tab !== undefined)
     return send(props, { at: 'new-tab', tab }, props.compose({ row: 1, column: 1 }, undefined));
   const selected = await ask('readSelection', {});
@@ -118,7 +122,9 @@ async function writeFirst(props: Props, tab: string | undefined): Promise<Writte
 
 async function rebuild(props: Props): Promise<Written> {
   const { adoptRows } = props;
-  const standing = await findBlock(props.name, adoptRows);
+  const now = await readBook();
+  props.refuseStale?.(now);
+  const standing = findBlock(now, props.name, adoptRows);
   if (!standing) throw new Error('The table is gone from the file. Read the file again.');
   const { block: old, beside } = standing;
   const variants = props.variants?.(old.info, old);

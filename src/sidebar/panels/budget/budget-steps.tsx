@@ -85,6 +85,7 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
           if (!plan) throw new Error('Something is still missing above. Nothing was written.');
           return budgetBlock(plan, now ? readBudget(now).notes : new Map(), corner);
         }}
+        refuseStale={stays.refuseStale}
         onDone={onReread}
       />
     </>

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { BlockContent } from '../../../../shared/block/read-block';
 import {
   civilFromDay,
   type Day,
@@ -7,6 +8,7 @@ import {
   isoFromDay,
 } from '../../../../shared/core/calendar/day';
 import type { GroupList, PaddockList } from '../../../../shared/lists/model';
+import { blockFingerprint } from '../../../../shared/table/block-fingerprint';
 import type { ListSource } from '../../../../shared/table/model';
 import { readRotation } from '../../../../shared/table/read-rotation';
 import type { BudgetStay } from '../../../../shared/tasks/budget/budget-model';
@@ -17,6 +19,7 @@ import { rotationStays } from '../../../../shared/tasks/budget/rotation-stays';
 import type { StaySource } from '../../../../shared/tasks/budget/stay-columns';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { seasonNotesOf } from '../../lists/list-notes';
+import { refuseChangedLists } from '../../lists/refuse-changed-lists';
 import { type Lists, useLists } from '../../lists/use-lists';
 import { readAmount } from '../../numbers/read-amount';
 import { standingBlock } from '../../parts/standing-block';
@@ -44,6 +47,8 @@ export interface StaysState {
   readonly words: string;
   /** What in the group list does not fit the season. */
   readonly notes: readonly string[];
+  /** Throws where what the stays were read from stands otherwise in the file now. */
+  readonly refuseStale: (now: Book) => void;
 }
 
 const ROTATION_NAME = 'SOUNDER_ROTATION';
@@ -76,6 +81,7 @@ export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysSt
       problems: [...problems.map(({ sentence }) => sentence), ...read.problems],
       words: originOfRotation(rotation.block.info.tab),
       notes: [],
+      refuseStale: (now) => refuseChangedTable(rotation.block, standingBlock(now, ROTATION_NAME)),
     };
   }
   const read = readSeason(season, comma);
@@ -86,10 +92,12 @@ export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysSt
   ];
   const stays =
     problems.length === 0 && !('problem' in read) ? plainStays(lists.paddocks, lists.groups, read) : [];
+  const source = sourceOf(book, lists);
   return {
     ...base,
+    refuseStale: (now) => refuseChangedLists([source.paddocks, source.groups], now),
     stays: stays.length > MOST_STAYS ? [] : stays,
-    source: sourceOf(book, lists),
+    source,
     problems:
       stays.length > MOST_STAYS
         ? [...problems, `More than ${MOST_STAYS} stays: choose longer ones.`]
@@ -101,6 +109,14 @@ export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysSt
       'problem' in read ? undefined : { ...read, today, system: units },
     ),
   };
+}
+
+function refuseChangedTable(asRead: BlockContent, now: BlockContent | undefined): void {
+  const mark = (block: BlockContent): string => blockFingerprint(block.values, block.formulas);
+  if (now && mark(now) === mark(asRead)) return;
+  throw new Error(
+    `The rotation table on “${asRead.info.tab}” was changed after the page had read it. Press “Read the spreadsheet again” so that it counts, look at the numbers and write once more. Nothing was written.`,
+  );
 }
 
 function sourceOf(book: Book, { chosen }: Lists): StaySource {

@@ -11,8 +11,9 @@ import { afterPaint } from '../../parts/after-paint';
 import { Button } from '../../parts/button';
 import { Choices } from '../../parts/choices';
 import { Field } from '../../parts/field';
-import { findBlock } from '../../parts/find-block';
 import { Notice } from '../../parts/notice';
+import { standingBlock } from '../../parts/standing-block';
+import { readBook } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
 import { readMapFile, readMapText } from './read-map-text';
@@ -132,7 +133,7 @@ export function CornersSection({ file, onMap }: Props) {
 }
 
 async function mapThatStands(): Promise<FarmMap> {
-  const standing = await findBlock(MAP_BLOCK);
+  const standing = standingBlock(await readBook(), MAP_BLOCK);
   if (!standing) throw new Error('The map table is gone from the file.');
-  return mapFromBlock(standing.block);
+  return mapFromBlock(standing);
 }

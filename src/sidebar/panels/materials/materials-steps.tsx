@@ -14,6 +14,7 @@ import { NOTHING_TYPED, readMaterials } from '../../../../shared/tasks/materials
 import { strandsForWeight } from '../../../../shared/tasks/materials/strands-for-weight';
 import { readUnits, type SettingSpec } from '../../../../shared/tasks/settings';
 import { toInside, type UnitSystem } from '../../../../shared/units/units';
+import { refuseChangedLists } from '../../lists/refuse-changed-lists';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { Cautions } from '../../parts/cautions';
 import { Choices } from '../../parts/choices';
@@ -136,6 +137,7 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
           if (!plan) throw new Error('Something is still missing above. Nothing was written.');
           return materialsBlock(plan, now ? readMaterials(now).typed : NOTHING_TYPED, corner);
         }}
+        refuseStale={(now) => refuseChangedLists([plan?.list], now)}
         onDone={onReread}
       />
     </>

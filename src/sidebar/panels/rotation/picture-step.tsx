@@ -30,7 +30,7 @@ export function PictureStep({ input, known }: Props) {
   const write = (): void =>
     work.start(async () => {
       setDone(undefined);
-      setDone(await writePicture(input, await refuseChanged(known)));
+      setDone(await writePicture(input, await refuseChanged(known, input.sources)));
     });
   return (
     <>

@@ -1,12 +1,18 @@
+import type { RotationBlockInput } from '../../../../shared/table/model';
+import { refuseChangedLists } from '../../lists/refuse-changed-lists';
 import { type Book, readBook } from '../../parts/use-book';
 import { type OldTable, oldTable } from './old-table';
 
 /**
- * The file as it stands now. Throws where the table in the sheet is no longer the one that the page knows: days typed there since would be
- * missing in what is made of the plan.
+ * The file as it stands now. Throws where the table or a list in the sheet is no longer the one that the page knows:
+ * what was typed there since would be missing in what is made of the plan.
  */
-export async function refuseChanged(known: OldTable | undefined): Promise<Book> {
+export async function refuseChanged(
+  known: OldTable | undefined,
+  sources: RotationBlockInput['sources'],
+): Promise<Book> {
   const book = await readBook();
+  refuseChangedLists([sources?.paddocks, sources?.groups], book);
   const now = oldTable(book);
   if (known === undefined || now === undefined || now.fingerprint === known.fingerprint) return book;
   throw new Error(

@@ -27,7 +27,7 @@ export function TakeAlong({ input, known, today }: Props) {
   const list = () => barnDoorList({ ...input, from: today });
   const calendar = (): void =>
     work.start(async () => {
-      await refuseChanged(known);
+      await refuseChanged(known, input.sources);
       downloadText('pig-moves.ics', 'text/calendar;charset=utf-8', movesCalendar(list(), new Date()));
       say('The calendar file pig-moves.ics is in your downloads.');
     });
@@ -37,7 +37,7 @@ export function TakeAlong({ input, known, today }: Props) {
     work.start(async () => {
       if (!opened) throw new Error(NO_WINDOW);
       try {
-        await refuseChanged(known);
+        await refuseChanged(known, input.sources);
         printMoves(opened, list());
       } catch (error) {
         opened.close();
