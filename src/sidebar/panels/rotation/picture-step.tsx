@@ -11,8 +11,6 @@ import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
-import type { OldTable } from './old-table';
-import { refuseChanged } from './refuse-changed';
 
 const PICTURE_NAME = 'SOUNDER_SEASON';
 const TAB_NAME = 'Season';
@@ -20,17 +18,17 @@ const TAB_NAME = 'Season';
 /** Writes the paddock × week picture of the season into the sheet, on a tab of its own. */
 interface Props {
   readonly input: Omit<PictureInput, 'corner'>;
-  /** The table in the sheet as the page knows it, where there is one. */
-  readonly known: OldTable | undefined;
+  /** Reads the file again; throws where table or lists are no longer those of the plan. */
+  readonly readNow: () => Promise<Book>;
 }
 
-export function PictureStep({ input, known }: Props) {
+export function PictureStep({ input, readNow }: Props) {
   const work = useWork();
   const [done, setDone] = useState<WriteDone>();
   const write = (): void =>
     work.start(async () => {
       setDone(undefined);
-      setDone(await writePicture(input, await refuseChanged(known, input.sources)));
+      setDone(await writePicture(input, await readNow()));
     });
   return (
     <>

@@ -18,6 +18,7 @@ import { OwnLimitOffer } from './own-limit-offer';
 import { PictureStep } from './picture-step';
 import { PlanSection } from './plan-section';
 import { readRules } from './read-rules';
+import { refuseChanged } from './refuse-changed';
 import { type RulesForm, rulesFormOf, startingRules } from './rules-form';
 import { RulesSection } from './rules-section';
 import { isNewSeason, seasonOf } from './season';
@@ -134,13 +135,14 @@ interface IntoProps extends ComponentProps<typeof WriteStep> {
 
 function IntoTheSheet({ fenceMeters, today, known, ...write }: IntoProps) {
   const { input } = write;
+  const readNow = () => refuseChanged(known, input.sources);
   return (
     <>
       <WriteStep {...write} />
       <WriteOutcome writer={write.writer} />
       <h2>5. More from the plan</h2>
-      <PictureStep input={input} known={known} />
-      <TakeAlong input={{ ...input, fenceMeters }} known={known} today={today} />
+      <PictureStep input={input} readNow={readNow} />
+      <TakeAlong input={{ ...input, fenceMeters }} readNow={readNow} today={today} />
     </>
   );
 }

@@ -6,28 +6,26 @@ import { downloadText } from '../../parts/download-text';
 import { Notice } from '../../parts/notice';
 import { useWork } from '../../parts/use-work';
 import { movesCalendar } from './moves-calendar';
-import type { OldTable } from './old-table';
 import { printMoves } from './print-moves';
-import { refuseChanged } from './refuse-changed';
 
 const NO_WINDOW =
   'The browser did not let the page open a window. Allow pop-ups for this page and try again.';
 
 interface Props {
   readonly input: Omit<BarnDoorInput, 'from'>;
-  /** The table in the sheet as the page knows it, where there is one. */
-  readonly known: OldTable | undefined;
+  /** Reads the file again; throws where table or lists are no longer those of the plan. */
+  readonly readNow: () => Promise<unknown>;
   readonly today: Day;
 }
 
 /** The moves outside the sheet: a calendar file and a printed list. */
-export function TakeAlong({ input, known, today }: Props) {
+export function TakeAlong({ input, readNow, today }: Props) {
   const work = useWork();
   const { say } = usePage();
   const list = () => barnDoorList({ ...input, from: today });
   const calendar = (): void =>
     work.start(async () => {
-      await refuseChanged(known, input.sources);
+      await readNow();
       downloadText('pig-moves.ics', 'text/calendar;charset=utf-8', movesCalendar(list(), new Date()));
       say('The calendar file pig-moves.ics is in your downloads.');
     });
@@ -37,7 +35,7 @@ export function TakeAlong({ input, known, today }: Props) {
     work.start(async () => {
       if (!opened) throw new Error(NO_WINDOW);
       try {
-        await refuseChanged(known, input.sources);
+        await readNow();
         printMoves(opened, list());
       } catch (error) {
         opened.close();
