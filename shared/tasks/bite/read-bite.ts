@@ -3,6 +3,7 @@
 import { cellA1 } from '../../block/a1';
 import type { BlockContent } from '../../block/read-block';
 import type { BlockCell } from '../../contract';
+import { describeCell } from '../../refusals';
 import { type Metal, RESISTIVITY_OHM_METERS } from '../../tables/resistivity';
 import { toInside, type UnitSystem } from '../../units/units';
 import { type KeptRow, rowsBetween, textOf } from '../rows-between';
@@ -32,10 +33,14 @@ export function readBite(block: BlockContent, units: UnitSystem): BiteRead {
 }
 
 function readLine(row: KeptRow, units: UnitSystem, block: BlockContent, problems: string[]): PlannedLine[] {
-  const length = numberOf(row.kept('Length'));
+  const typed = row.kept('Length');
+  const length = numberOf(typed);
   if (length === undefined || length <= 0) {
     const where = `${block.info.tab}!${cellA1(row.sheetRow, block.info.column + 2)}`;
-    problems.push(`${where}: length must be a number above 0`);
+    const got = 'v' in typed ? describeCell(typed.v) : 'a blank';
+    problems.push(
+      `${where}: the length of a fence line must be a number above 0, got ${got}. What is no line (a note, say) belongs below or beside the table.`,
+    );
     return [];
   }
   const meters = toInside(length, 'length', units);

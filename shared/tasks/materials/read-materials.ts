@@ -41,10 +41,13 @@ export function readMaterials(block: BlockContent): MaterialsRead {
   const ours = new Set(Object.values(ITEM_NAMES));
   const rows = rowsBetween(block, ITEM_HEADINGS, TOTAL_LABEL).filter((row) => !row.emptyUnder(OWN_COLUMNS));
   const nameOf = (row: KeptRow): string => textOf(row.kept('Item'));
+  // A second row of the same name is the grower's own: each keeps its stock and price.
+  const isOurs = (row: KeptRow): boolean =>
+    ours.has(nameOf(row)) && rows.find((other) => nameOf(other) === nameOf(row)) === row;
   return {
     typed: {
-      items: new Map(rows.filter((row) => ours.has(nameOf(row))).map((row) => [nameOf(row), typedItem(row)])),
-      own: rows.filter((row) => !ours.has(nameOf(row))).map(ownItem),
+      items: new Map(rows.filter(isOurs).map((row) => [nameOf(row), typedItem(row)])),
+      own: rows.filter((row) => !isOurs(row)).map(ownItem),
       fixed: new Map((tableRows(block, FIXED_HEADINGS) ?? []).map((row) => [fixedKey(row), typedFixed(row)])),
       yearly: new Map(
         (tableRows(block, COMPARISON_HEADINGS) ?? [])

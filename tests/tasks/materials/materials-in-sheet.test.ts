@@ -233,6 +233,18 @@ describe('the materials block in a sheet', () => {
     expect(over).toThrow(`${beyond} (=1+1)`);
     book.type('Fence', beyond, '');
 
+    // A word over one of ours, in the figures and in the row of units.
+    for (const word of [
+      cellBeside(content, 'Posts along it, corners among them', 2),
+      cellBeside(content, 'Line to put up', 3),
+      cellBeside(content, 'Paddocks fenced at a time', 2),
+    ]) {
+      const before = String(book.range('Fence', word).getValue());
+      book.type('Fence', word, 'T-posts');
+      expect(over).toThrow(`${word} (“T-posts”)`);
+      book.type('Fence', word, before);
+    }
+
     const gap = cellBeside(content, 'Gap between posts, at most');
     book.type('Fence', gap, '=40/2');
     const kept = over();
@@ -240,6 +252,35 @@ describe('the materials block in a sheet', () => {
       (cells) => cells[0]?.k === 't' && cells[0].v === 'Gap between posts, at most',
     );
     expect(row?.[1]).toMatchObject({ k: 'f', v: '=40/2' });
+  });
+
+  test('an item written twice keeps the stock and price of both rows', async () => {
+    const book = await emptyFarm();
+    const plan = planOf(GRID, { kind: 'all' }, 'US');
+    const block = materialsBlock(plan, NOTHING_TYPED, { row: 1, column: 1 });
+    const info = writeInSheet(book, MATERIALS_BLOCK, block, { at: 'new-tab', tab: 'Fence' });
+    let content = readFromSheet(book, info);
+    const rolls = cellBeside(content, 'Rolls of wire', 3);
+    const free = info.row + content.values.findIndex((row) => row[0] === ITEM_NAMES.tester) + 2;
+    book.type('Fence', rolls, '2');
+    for (const [cell, typed] of [
+      [`A${free}`, 'Rolls of wire'],
+      [`D${free}`, '5'],
+      [`F${free}`, '70'],
+    ] as const)
+      book.type('Fence', cell, typed);
+    content = readFromSheet(book, info);
+    const options = { mustKeep: materialsMustKeep, variants: materialsVariants(plan, info) };
+    const next = blockOver(content, materialsBlock(plan, readMaterials(content).typed, info), options);
+    const after = readFromSheet(
+      book,
+      writeInSheet(book, MATERIALS_BLOCK, next, { at: 'own' }, content.expects),
+    );
+    const stock = after.values.filter((row) => row[0] === 'Rolls of wire').map((row) => [row[3], row[5]]);
+    expect(stock).toEqual([
+      [2, ''],
+      [5, 70],
+    ]);
   });
 
   test('going over to another layout or to another set names nothing as typed by hand', async () => {
