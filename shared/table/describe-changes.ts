@@ -1,6 +1,7 @@
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { Plan } from '../plan/model';
+import { COLUMNS } from './columns';
 import { keptLinesOf } from './kept-lines';
 import type { OldRow } from './model';
 import type { RebuildInput } from './rebuild-input';
@@ -13,7 +14,7 @@ interface Move {
 
 /** What a rebuild changes in the rest of the table, in sentences, to be read before anything is written. */
 export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
-  const { problem, past, future, extraColumns } = rebuild;
+  const { problem, past, future, extraColumns, columns } = rebuild;
   const { rows, lost } = tableRows({ problem, plan, past, future });
   const names = [
     ...new Set([...problem.groups.map((group) => group.name), ...future.map((row) => row.group)]),
@@ -32,7 +33,18 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
     const what = kept === 1 ? 'What was typed into 1 move' : `What was typed into ${kept} moves`;
     sentences.push(`${what} that the new plan does not have is kept in a line below the table.`);
   }
+  sentences.push(...columnsBack(columns));
   return sentences.length > 0 ? sentences : ['The rest of the plan stays as it is.'];
+}
+
+/** Columns of ours that were deleted. */
+function columnsBack(columns: RebuildInput['columns']): string[] {
+  const there = new Set(columns.flatMap((column) => ('key' in column ? [column.key] : [])));
+  const gone = COLUMNS.filter(({ key }) => !there.has(key)).map(({ label }) => `“${label}”`);
+  if (gone.length === 0) return [];
+  return [
+    `Deleted columns of the table come back at its right end, where no other column moves: ${gone.join(', ')}.`,
+  ];
 }
 
 function moveOf({ paddock, inDay }: OldRow): Move[] {

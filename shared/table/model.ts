@@ -46,9 +46,10 @@ export interface KeptCell {
 /** A column that the grower added inside the block. */
 export interface ExtraColumn {
   readonly heading: string;
-  /** Our column that it stands right of; undefined: left of all. */
-  readonly after: ColumnKey | undefined;
 }
+
+/** A column of the block: ours, or one that the grower added, by its place among the extra columns. */
+export type BlockColumn = { readonly key: ColumnKey } | { readonly extra: number };
 
 /** One move as it stands in the block now. Absent: blank or not readable. */
 export interface OldRow {
@@ -95,6 +96,8 @@ export interface OldRotation {
   readonly settings: RotationSettings | undefined;
   readonly rows: readonly OldRow[];
   readonly extraColumns: readonly ExtraColumn[];
+  /** All columns from left to right, as they stand. */
+  readonly columns: readonly BlockColumn[];
   /** The title, where it was typed over. */
   readonly title?: string;
   /** Things typed into the block that belong to no move, and those kept from earlier tables. */
@@ -125,5 +128,6 @@ export interface RotationBlockInput {
   readonly past?: readonly PastRow[];
   readonly future?: readonly OldRow[];
   readonly extraColumns?: readonly ExtraColumn[];
+  readonly columns?: readonly BlockColumn[];
   readonly keptLines?: readonly string[];
 }

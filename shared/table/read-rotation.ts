@@ -11,6 +11,7 @@ import { type MovedInSeason, movedInFault } from './moved-in-fault';
 import { readSettings, settingsTitleRow } from './read-settings';
 import { tellRenamedHeadings } from './renamed-headings';
 import { KEPT_TITLE, TITLE } from './rotation-block';
+import { standingColumns } from './standing-columns';
 import { keptAlready, strayCells, straysAround } from './strays';
 import { tellTypedOver, typedOverLookups } from './typed-over-moves';
 
@@ -45,11 +46,11 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
       cell,
       sentence: `${cell}: the table must have the headings ${labels.join(', ')}; not all were found`,
     });
-    return { settings, rows: [], extraColumns: [], keptLines: [], problems };
+    return { settings, rows: [], extraColumns: [], columns: [], keptLines: [], problems };
   }
   const titleRow = settingsTitleRow(block);
   const endRow = endOfMoves(block, headingRow, titleRow);
-  const { columns, extras } = columnsOf(block, headingRow, endRow);
+  const { columns, extras, order } = standingColumns(block, headingRow, endRow);
   const system = settings?.unitSystem ?? 'US';
   const reading: Reading = { block, system, headingRow, endRow, columns, extras, problems };
   const rows: OldRow[] = [];
@@ -69,7 +70,8 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
   const keptLines = [...keptAlready(block, endRow), ...strays, ...straysAround(reading, titleRow)];
   const extraColumns = extras.map(({ extra }) => extra);
   const title = ownTitle(block);
-  return { settings, rows, extraColumns, keptLines, problems, ...(title !== undefined && { title }) };
+  const kept = { extraColumns, columns: order, keptLines };
+  return { settings, rows, ...kept, problems, ...(title !== undefined && { title }) };
 }
 
 /** The title, where the grower typed another one. */
@@ -89,24 +91,6 @@ function endOfMoves({ values }: BlockContent, headingRow: number, titleRow: numb
   const kept = values.findIndex((row, r) => r > headingRow && row.includes(KEPT_TITLE));
   const ends = [kept, titleRow].filter((row) => row > headingRow);
   return Math.min(values.length, ...ends);
-}
-
-function columnsOf(block: BlockContent, headingRow: number, endRow: number) {
-  const columns = new Map<ColumnKey, number>();
-  const extras: { column: number; extra: ExtraColumn }[] = [];
-  let after: ColumnKey | undefined;
-  for (const [c, heading] of block.values[headingRow]!.entries()) {
-    const key = typeof heading === 'string' ? columnOfHeading(heading) : undefined;
-    if (key && !columns.has(key)) {
-      columns.set(key, c);
-      after = key;
-      continue;
-    }
-    const rows = Array.from({ length: endRow - headingRow }, (_, i) => headingRow + i);
-    const isUsed = rows.some((r) => block.values[r]![c] !== '' || block.formulas[r]![c] !== '');
-    if (isUsed) extras.push({ column: c, extra: { heading: cellWords(heading), after } });
-  }
-  return { columns, extras };
 }
 
 function valueAt({ block, columns }: Reading, r: number, key: ColumnKey): WireCell {

@@ -3,7 +3,7 @@ import { nameKey } from '../lists/read-list-cell';
 import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules } from '../plan/model';
 import { type Filled, filledNotes, filledRow } from './filled-row';
 import { goneSince, untilGone } from './gone-since';
-import type { ExtraColumn, OldRotation, OldRow, PastRow } from './model';
+import type { BlockColumn, ExtraColumn, OldRotation, OldRow, PastRow } from './model';
 import { unlistedPaddocks } from './unlisted-paddocks';
 
 /** The farm as the lists say now, and the rules to plan by. */
@@ -27,6 +27,7 @@ export interface RebuildInput {
   /** Rows that the new plan replaces; what was typed there is carried over. */
   readonly future: readonly OldRow[];
   readonly extraColumns: readonly ExtraColumn[];
+  readonly columns: readonly BlockColumn[];
   readonly keptLines: readonly string[];
   readonly title?: string;
   /** What was taken for granted, in sentences. */
@@ -46,8 +47,8 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const past = split.flatMap((part) => part.past).sort((a, b) => a.inDay - b.inDay);
   const future = split.flatMap((part) => part.future);
   const keptLines = [...old.keptLines, ...future.flatMap(typedOverLine)];
-  const { extraColumns, title } = old;
-  const keep = { past, future, extraColumns, keptLines, ...(title !== undefined && { title }) };
+  const { extraColumns, columns, title } = old;
+  const keep = { past, future, extraColumns, columns, keptLines, ...(title !== undefined && { title }) };
   if (past.length === 0) {
     return { ...keep, problem: { paddocks: now.paddocks, groups: now.groups, rules: now.rules }, notes: [] };
   }

@@ -7,7 +7,7 @@ import { CHECKS } from './check-formula';
 import { COLUMNS, type ColumnKey, headingOf } from './columns';
 import { functionCells } from './function-cells';
 import { keptLinesOf } from './kept-lines';
-import type { ExtraColumn, RotationBlockInput } from './model';
+import type { BlockColumn, RotationBlockInput } from './model';
 import { moveCells, shiftedExtra } from './move-cells';
 import type { TableFrame } from './move-formulas';
 import { settingsRows } from './settings-rows';
@@ -23,9 +23,6 @@ export const KEPT_TITLE = 'Kept from earlier tables';
 export const HINT =
   'When a group has moved, type the day under Moved in: all later moves of the group shift. Days, cover left and note are yours to type too. Build again to plan the rest anew: it plans days and paddock of moves still to come. When head or weights in your list change, build the table anew first, so that the past keeps its figures: past rows follow the list until then.';
 
-/** A column of the block: ours, or one that the grower added. */
-type BlockColumn = { readonly key: ColumnKey } | { readonly extra: number };
-
 /**
  * The rotation table as one block: title, hint and warnings; headings; a blank row that holds the cell functions
  * (so that any move can be deleted); one row a move; what was kept; the settings.
@@ -36,7 +33,7 @@ type BlockColumn = { readonly key: ColumnKey } | { readonly extra: number };
 export function rotationBlock(input: RotationBlockInput): Block {
   const { rows, lost } = tableRows(input);
   const { corner, settings } = input;
-  const columns = blockColumns(input.extraColumns ?? []);
+  const columns = blockColumns(input.columns ?? []);
   const above = rowsAbove(input);
   const headingRow = corner.row + above.length;
   const frame = frameOf(rows, columns, headingRow + 1, corner.column);
@@ -58,10 +55,13 @@ export function rotationBlock(input: RotationBlockInput): Block {
   };
 }
 
-function blockColumns(extras: readonly ExtraColumn[]): BlockColumn[] {
-  const after = (key: ColumnKey | undefined): BlockColumn[] =>
-    extras.flatMap((extra, at) => (extra.after === key ? [{ extra: at }] : []));
-  return [...after(undefined), ...COLUMNS.flatMap(({ key }) => [{ key }, ...after(key)])];
+/**
+ * The columns as they stand, in the grower's order, so that formulas elsewhere still point at the right ones. Those of
+ * ours that are not there come at the right end.
+ */
+function blockColumns(standing: readonly BlockColumn[]): BlockColumn[] {
+  const there = new Set(standing.flatMap((column) => ('key' in column ? [column.key] : [])));
+  return [...standing, ...COLUMNS.flatMap(({ key }) => (there.has(key) ? [] : [{ key }]))];
 }
 
 function rowsAbove({ settings, warnings, title: own }: RotationBlockInput): BlockRow[] {
@@ -159,16 +159,22 @@ function rulesOf(
   if (count === 0) return [];
   const first = frame.anchorRow + 1;
   const at = (key: ColumnKey): string => `$${frame.letters(key)}${first}`;
-  const place = (key: ColumnKey, through: ColumnKey) => {
-    const from = columns.findIndex((column) => 'key' in column && column.key === key);
-    const to = columns.findIndex((column) => 'key' in column && column.key === through);
-    return { row: first - corner.row, column: from, rows: count, columns: to - from + 1 };
-  };
+  const columnOf = (key: ColumnKey): number =>
+    columns.findIndex((column) => 'key' in column && column.key === key);
+  const place = (key: ColumnKey, width = 1) => ({
+    row: first - corner.row,
+    column: columnOf(key),
+    rows: count,
+    columns: width,
+  });
   const isShort = `LEFT(${at('check')};${CHECKS.short.length})="${CHECKS.short}"`;
+  // Each rule costs service calls: one where the two columns stand as they were written.
+  const names =
+    columnOf('paddock') === columnOf('group') + 1 ? [place('group', 2)] : [place('group'), place('paddock')];
   const isNow = `AND(ISNUMBER(${at('inDay')});${at('inDay')}<=TODAY();${at('out')}>TODAY())`;
   return [
-    { ...place('check', 'check'), formula: `=${isShort}`, background: COLOURS.shortRest },
-    { ...place('check', 'check'), formula: `=${at('check')}<>""`, background: COLOURS.wrong },
-    { ...place('group', 'paddock'), formula: `=${isNow}`, background: COLOURS.today },
+    { ...place('check'), formula: `=${isShort}`, background: COLOURS.shortRest },
+    { ...place('check'), formula: `=${at('check')}<>""`, background: COLOURS.wrong },
+    ...names.map((name) => ({ ...name, formula: `=${isNow}`, background: COLOURS.today })),
   ];
 }

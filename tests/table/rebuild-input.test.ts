@@ -35,6 +35,7 @@ const OLD: OldRotation = {
   // The second came in two days late, so paddock 4 was left on day 9; the third is planned only.
   rows: [row(4, start, true), row(1, start + 9, true), row(2, start + 16, false)],
   extraColumns: [],
+  columns: [],
   keptLines: [],
   problems: [],
 };

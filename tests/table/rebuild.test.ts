@@ -61,7 +61,7 @@ function readNow(farm: FarmSheet) {
 /** Cell name by heading and sheet row. */
 function cellIn(farm: FarmSheet, heading: string, sheetRow: number): string {
   const row = readTab(farm.book, 'Rotation').values.find((cells) => cells.includes('Planned in'))!;
-  return `${String.fromCharCode(65 + row.indexOf(heading))}${sheetRow}`;
+  return `${columnLetters(row.indexOf(heading) + 1)}${sheetRow}`;
 }
 
 function rebuild(farm: FarmSheet, today: Day) {
@@ -179,11 +179,13 @@ describe('rebuild', () => {
     farm.book.type('Rotation', `F${headingRow}`, 'Mine');
     for (const row of rows) farm.book.type('Rotation', `F${row.sheetRow}`, `=E${row.sheetRow}*2`);
     farm.book.type('Rotation', `F${rows[3]!.sheetRow}`, 'seen fox');
-    expect(readNow(farm).extraColumns).toEqual([{ heading: 'Mine', after: 'days' }]);
+    const order = readNow(farm).columns;
+    expect(order.slice(4, 6)).toEqual([{ key: 'days' }, { extra: 0 }]);
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), '2026-04-03');
     rebuild(farm, day('2026-04-05'));
     const after = readNow(farm);
-    expect(after.extraColumns).toEqual([{ heading: 'Mine', after: 'days' }]);
+    expect(after.extraColumns).toEqual([{ heading: 'Mine' }]);
+    expect(after.columns).toEqual(order);
     const cells = after.rows.map((row) => row.extras[0]!);
     for (const [i, cell] of cells.entries()) {
       if (cell.value !== 'seen fox') expect(cell.value, cell.formula).toBe(after.rows[i]!.days! * 2);
@@ -191,6 +193,47 @@ describe('rebuild', () => {
     const kept =
       cells.some((cell) => cell.value === 'seen fox') || after.keptLines.join().includes('seen fox');
     expect(kept).toBe(true);
+  });
+
+  // 2026-11: the deleted column was put back in its old place, and own formulas then counted its neighbour.
+  it('moves no column: a deleted one comes back at the right end, a blank one stays', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const sheet = farm.book.spreadsheet.getSheetByName('Rotation')!;
+    const [first] = readNow(farm).rows;
+    const headingRow = first!.sheetRow - 2;
+    const letterOf = (heading: string): string => cellIn(farm, heading, headingRow).replace(/\d+$/, '');
+    sheet.insertColumnsAfter(5, 1);
+    const beside = columnLetters(blockOf(farm).columns + 1);
+    const columnOf = (letters: string): number =>
+      [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0);
+    const area = letterOf('Area (ac)');
+    const last = first!.sheetRow + 300;
+    farm.book.type('Rotation', `${beside}${headingRow}`, 'Mine');
+    farm.book.type('Rotation', `${beside}${first!.sheetRow}`, `=${area}${first!.sheetRow}*2`);
+    farm.book.type('Farm', 'L1', `=SUM(Rotation!${area}${first!.sheetRow}:${area}${last})`);
+    sheet.deleteColumns(columnOf(letterOf('Rest due (days)')), 1);
+    const sum = farm.book.value('Farm', 'L1');
+    const mine = readNow(farm).rows.map(({ areaSquareMeters }) => areaSquareMeters! / 4046.8564224);
+    expect(Number(sum)).toBeCloseTo(
+      mine.reduce((a, b) => a + b, 0),
+      6,
+    );
+    farm.book.type('Rotation', cellIn(farm, 'Moved in', first!.sheetRow), isoFromDay(first!.inDay!));
+    const before = letterOf('Area (ac)');
+    const { changes } = rebuild(farm, first!.inDay!);
+    expect(changes.join()).toContain('come back at its right end, where no other column moves: “Rest due”.');
+    expect(letterOf('Area (ac)')).toBe(before);
+    expect(farm.book.value('Farm', 'L1')).toBe(sum);
+    const after = readNow(farm);
+    expect(after.columns.slice(-2)).toEqual([{ extra: 1 }, { key: 'restDue' }]);
+    expect(after.columns[5]).toEqual({ extra: 0 });
+    const again = after.rows[0]!;
+    expect(again.extras[1]!.value).toBeCloseTo((again.areaSquareMeters! / 4046.8564224) * 2, 6);
+    const due = Number(
+      farm.book.value('Rotation', cellIn(farm, 'Rest due (days)', after.rows.at(-1)!.sheetRow)),
+    );
+    expect(due).toBeGreaterThan(0);
   });
 
   it('takes columns begun right beside the table along, and the frozen rows follow its headings', async () => {

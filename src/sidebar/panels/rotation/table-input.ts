@@ -52,6 +52,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
       past: rebuild.past,
       future: rebuild.future,
       extraColumns: rebuild.extraColumns,
+      columns: rebuild.columns,
       keptLines: rebuild.keptLines,
       ...(rebuild.title !== undefined && { title: rebuild.title }),
     }),
