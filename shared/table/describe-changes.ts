@@ -3,7 +3,7 @@ import { nameKey } from '../lists/read-list-cell';
 import type { Plan } from '../plan/model';
 import { COLUMNS } from './columns';
 import { keptLinesOf } from './kept-lines';
-import type { OldRow } from './model';
+import type { OldRow, OwnParts } from './model';
 import type { RebuildInput } from './rebuild-input';
 import { tableRows } from './table-rows';
 
@@ -14,7 +14,7 @@ interface Move {
 
 /** What a rebuild changes in the rest of the table, in sentences, to be read before anything is written. */
 export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
-  const { problem, past, future, extraColumns, columns } = rebuild;
+  const { problem, past, future, own, newLines } = rebuild;
   const { rows, lost } = tableRows({ problem, plan, past, future });
   const names = [
     ...new Set([...problem.groups.map((group) => group.name), ...future.map((row) => row.group)]),
@@ -28,17 +28,20 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
     const after = rows.filter((row) => !row.past && nameKey(row.group) === key);
     return [...standingChange(name, rows, past), ...movesChange(name, before, after)];
   });
-  const kept = keptLinesOf(lost, extraColumns).length;
+  const kept = keptLinesOf(lost, own?.extraColumns).length;
   if (kept > 0) {
     const what = kept === 1 ? 'What was typed into 1 move' : `What was typed into ${kept} moves`;
     sentences.push(`${what} that the new plan does not have is kept in a line below the table.`);
   }
-  sentences.push(...columnsBack(columns));
+  sentences.push(
+    ...(own ? columnsBack(own.columns) : []),
+    ...newLines.map((line) => `Kept in a line below the table: ${line}.`),
+  );
   return sentences.length > 0 ? sentences : ['The rest of the plan stays as it is.'];
 }
 
 /** Columns of ours that were deleted. */
-function columnsBack(columns: RebuildInput['columns']): string[] {
+function columnsBack(columns: OwnParts['columns']): string[] {
   const there = new Set(columns.flatMap((column) => ('key' in column ? [column.key] : [])));
   const gone = COLUMNS.filter(({ key }) => !there.has(key)).map(({ label }) => `“${label}”`);
   if (gone.length === 0) return [];

@@ -8,7 +8,7 @@ import type { ExtraColumn, KeptCell, OldRow } from './model';
  * What was typed into moves that the new table does not have, as lines that stay in sight: nothing typed is
  * ever lost.
  */
-export function keptLinesOf(lost: readonly OldRow[], extraColumns: readonly ExtraColumn[]): string[] {
+export function keptLinesOf(lost: readonly OldRow[], extraColumns: readonly ExtraColumn[] = []): string[] {
   return lost.flatMap((row) => {
     const typed = [
       ...said('cover left', asPercent(row.cover)),

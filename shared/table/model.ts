@@ -51,6 +51,21 @@ export interface ExtraColumn {
 /** A column of the block: ours, or one that the grower added, by its place among the extra columns. */
 export type BlockColumn = { readonly key: ColumnKey } | { readonly extra: number };
 
+/** What the grower made of the table besides its moves. */
+export interface OwnParts {
+  readonly extraColumns: readonly ExtraColumn[];
+  /** All columns from left to right, as they stand. */
+  readonly columns: readonly BlockColumn[];
+  /** The title, where it was typed over. */
+  readonly title?: string;
+  /** Rows above the headings, title and hint among them: a rebuild keeps the headings in their row. */
+  readonly headRows: number;
+  /** Cells typed above the headings, each with its place (`from`). */
+  readonly headCells: readonly KeptCell[];
+  /** Values of each setting, with the formulas that were typed there. */
+  readonly settingCells: ReadonlyMap<string, readonly KeptCell[]>;
+}
+
 /** One move as it stands in the block now. Absent: blank or not readable. */
 export interface OldRow {
   readonly sheetRow: number;
@@ -74,6 +89,8 @@ export interface OldRow {
   readonly openUntil?: Day;
   readonly lastUsed?: Day;
   readonly restDueDays?: number;
+  /** Formulas of the grower's in cells where the builder writes a value or another formula. */
+  readonly ownFormulas: Readonly<Partial<Record<ColumnKey, KeptCell>>>;
   readonly cover: KeptCell;
   readonly note: KeptCell;
   /** Cells of the extra columns, in their order. */
@@ -95,13 +112,12 @@ export interface TableProblem {
 export interface OldRotation {
   readonly settings: RotationSettings | undefined;
   readonly rows: readonly OldRow[];
-  readonly extraColumns: readonly ExtraColumn[];
-  /** All columns from left to right, as they stand. */
-  readonly columns: readonly BlockColumn[];
-  /** The title, where it was typed over. */
-  readonly title?: string;
-  /** Things typed into the block that belong to no move, and those kept from earlier tables. */
+  /** Absent where the headings were not found. */
+  readonly own?: OwnParts;
+  /** Lines kept from earlier tables. */
   readonly keptLines: readonly string[];
+  /** Things typed into the block that belong to no move: they become such lines. */
+  readonly strays: readonly string[];
   readonly problems: readonly TableProblem[];
 }
 
@@ -122,12 +138,9 @@ export interface RotationBlockInput {
     readonly paddocks?: ListSource<PaddockList>;
     readonly groups?: ListSource<GroupList>;
   };
-  /** A title of the grower's own. */
-  readonly title?: string;
   /** For a rebuild: what rebuildInput gives. */
+  readonly own?: OwnParts | undefined;
   readonly past?: readonly PastRow[];
   readonly future?: readonly OldRow[];
-  readonly extraColumns?: readonly ExtraColumn[];
-  readonly columns?: readonly BlockColumn[];
   readonly keptLines?: readonly string[];
 }

@@ -7,6 +7,7 @@ import { restDue } from '../plan/rest-due';
 import { fromInside, type Quantity } from '../units/units';
 import { checkFormula } from './check-formula';
 import type { ColumnKey } from './columns';
+import { holdsValue } from './holds-value';
 import { listLookup } from './list-lookup';
 import type { KeptCell, PastRow, RotationBlockInput } from './model';
 import {
@@ -24,6 +25,7 @@ import {
   stayDaysFormula,
   type TableFrame,
 } from './move-formulas';
+import { movedCell } from './moved-cell';
 import type { SettingKey } from './settings-rows';
 import { shiftFormula } from './shift-formula';
 import type { TableRow } from './table-rows';
@@ -51,7 +53,7 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
   const at = frame.anchorRow + 1 + i;
   const nextRow = row.next === undefined ? undefined : frame.anchorRow + 1 + row.next;
   const { past, kept } = row;
-  return {
+  const cells: Record<ColumnKey, BlockCell> = {
     group: text(row.group),
     paddock: text(row.paddock),
     plannedIn: plannedIn(context, at),
@@ -66,8 +68,8 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     check: formula(checkFormula(frame, at, checkSettings(setting))),
     feed: blank(THOUSANDS),
     water: blank(TENTHS),
-    cover: kept ? keptCell(kept.cover, at, PERCENT) : blank(PERCENT),
-    note: kept ? keptCell(kept.note, at) : BLANK,
+    cover: kept ? movedCell(kept.cover, at, PERCENT) : blank(PERCENT),
+    note: kept ? movedCell(kept.note, at) : BLANK,
     inDay: formula(inDayFormula(frame, at), DATE),
     dueOut: formula(dueOutFormula(frame, at), DATE),
     stayDays: formula(stayDaysFormula(frame, at), WHOLE),
@@ -75,6 +77,19 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     groupKey: formula(keyFormula(cellIn(frame, 'group', at))),
     paddockKey: formula(keyFormula(cellIn(frame, 'paddock', at))),
   };
+  return past ? { ...cells, ...ownFormulas(past, cells, at) } : cells;
+}
+
+/** Formulas of the grower's in a past move, where the value that is to be written is theirs. */
+function ownFormulas(past: PastRow, cells: Record<ColumnKey, BlockCell>, at: number) {
+  const kept = Object.entries(past.ownFormulas) as [ColumnKey, KeptCell][];
+  return Object.fromEntries(
+    kept.flatMap(([key, cell]) => {
+      const now = cells[key];
+      if (!holdsValue(now, cell.value)) return [];
+      return [[key, movedCell(cell, at, 'format' in now ? now.format : undefined)]];
+    }),
+  );
 }
 
 function checkSettings(setting: MoveContext['setting']) {
@@ -192,21 +207,6 @@ function restDueCell({ input, frame, rows, i, setting }: MoveContext, row: Table
   return left === undefined || !paddock ? BLANK : number(restDue(paddock, rest, left), WHOLE);
 }
 
-/** A cell of the grower's, at its new row, with the look and format it had. */
-function keptCell(
-  { value, formula: typed, sheetRow, from }: KeptCell,
-  row: number,
-  format?: string,
-): BlockCell {
-  const look = from && { from: [...from] as [number, number] };
-  if (typed !== '') return { ...formula(shiftFormula(typed, row - sheetRow), format), ...look };
-  if (typeof value === 'number') return { ...number(value, format), ...look };
-  if (typeof value === 'boolean') return { k: 'b', v: value, ...look };
-  if (typeof value === 'object') return { k: 'd', v: value.d, ...look };
-  if (value === '') return format ? blank(format) : BLANK;
-  return { k: 't', v: value, ...look };
-}
-
 /**
  * A cell of a column that the grower added. A move that was not in the old table takes over the column's formula,
  * if most of its rows have one; a lone subtotal stays alone.
@@ -218,7 +218,7 @@ export function shiftedExtra(
   sheetRow: number,
 ): BlockCell {
   const own = row.kept?.extras[extra];
-  if (own) return keptCell(own, sheetRow);
+  if (own) return movedCell(own, sheetRow);
   const kept = rows.flatMap((other) => other.kept?.extras[extra] ?? []);
   const formulas = kept.filter((cell) => cell.formula !== '');
   const model = 2 * formulas.length > kept.length ? formulas[0] : undefined;

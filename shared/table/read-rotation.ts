@@ -5,15 +5,19 @@ import { cellOnTab } from '../lists/cell-on-tab';
 import { dayIn, describeWire, nameKey } from '../lists/read-list-cell';
 import { type Quantity, toInside, type UnitSystem } from '../units/units';
 import { COLUMNS, type ColumnKey, columnOfHeading } from './columns';
+import { TITLE } from './head-rows';
+import { keptAt } from './kept-at';
 import { cellWords } from './kept-lines';
-import type { ExtraColumn, KeptCell, OldRotation, OldRow, TableProblem } from './model';
+import type { ExtraColumn, OldRotation, OldRow, OwnParts, TableProblem } from './model';
 import { type MovedInSeason, movedInFault } from './moved-in-fault';
-import { readSettings, settingsTitleRow } from './read-settings';
+import { ownFormulas } from './own-formulas';
+import { readSettings, settingCells, settingsTitleRow } from './read-settings';
 import { tellRenamedHeadings } from './renamed-headings';
-import { KEPT_TITLE, TITLE } from './rotation-block';
+import { KEPT_TITLE } from './rotation-block';
 import { standingColumns } from './standing-columns';
-import { keptAlready, strayCells, straysAround } from './strays';
-import { tellTypedOver, typedOverLookups } from './typed-over-moves';
+import { tellStrayFormulas } from './stray-formulas';
+import { headCells, keptAlready, strayCells, straysAround } from './strays';
+import { tellBadFigures, tellTypedOver, typedOverLookups } from './typed-over-moves';
 
 /** The block with what is needed to find things in it. */
 export interface Reading {
@@ -46,7 +50,7 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
       cell,
       sentence: `${cell}: the table must have the headings ${labels.join(', ')}; not all were found`,
     });
-    return { settings, rows: [], extraColumns: [], columns: [], keptLines: [], problems };
+    return { settings, rows: [], keptLines: [], strays: [], problems };
   }
   const titleRow = settingsTitleRow(block);
   const endRow = endOfMoves(block, headingRow, titleRow);
@@ -55,23 +59,28 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
   const reading: Reading = { block, system, headingRow, endRow, columns, extras, problems };
   const rows: OldRow[] = [];
   const strays: string[] = [];
-  const typedOver = typedOverLookups(reading);
+  const asTyped = { over: typedOverLookups(reading), formulas: ownFormulas(reading) };
   for (let r = headingRow + 1; r < endRow; r++) {
-    if (isMove(reading, r)) rows.push(readRow(reading, r, typedOver));
+    if (isMove(reading, r)) rows.push(readRow(reading, r, asTyped));
     else strays.push(...strayCells(reading, r));
   }
-  tellRenamedHeadings(reading);
+  const moves = rows.map(({ sheetRow }) => sheetRow - info.row);
   if (settings) tellMovedInFaults(reading, rows, settings.rules);
-  tellTypedOver(
-    reading,
-    rows.map(({ sheetRow }) => sheetRow - info.row),
-    settings?.rules.rest,
-  );
-  const keptLines = [...keptAlready(block, endRow), ...strays, ...straysAround(reading, titleRow)];
-  const extraColumns = extras.map(({ extra }) => extra);
+  tellTypedOver(reading, moves, settings?.rules.rest);
+  tellBadFigures(reading, moves);
+  // Under another heading our own formulas would look like strays.
+  if (!tellRenamedHeadings(reading)) tellStrayFormulas(reading, moves, titleRow);
   const title = ownTitle(block);
-  const kept = { extraColumns, columns: order, keptLines };
-  return { settings, rows, ...kept, problems, ...(title !== undefined && { title }) };
+  const own: OwnParts = {
+    extraColumns: extras.map(({ extra }) => extra),
+    columns: order,
+    ...(title !== undefined && { title }),
+    headRows: headingRow,
+    headCells: headCells(block, headingRow),
+    settingCells: settingCells(block),
+  };
+  strays.push(...straysAround(reading, endRow, titleRow));
+  return { settings, rows, own, keptLines: keptAlready(block, endRow), strays, problems };
 }
 
 /** The title, where the grower typed another one. */
@@ -118,17 +127,13 @@ function cellName({ block, columns }: Reading, r: number, key: ColumnKey): strin
   return cellOnTab(block.info.tab, block.info.row + r, block.info.column + (columns.get(key) ?? 0));
 }
 
-function keptAt({ block }: Reading, r: number, column: number | undefined): KeptCell {
-  return {
-    value: column === undefined ? '' : (block.values[r]?.[column] ?? ''),
-    formula: column === undefined ? '' : (block.formulas[r]?.[column] ?? ''),
-    sheetRow: block.info.row + r,
-    ...(column !== undefined && { from: [r, column] as const }),
-  };
+interface AsTyped {
+  readonly over: (r: number) => string[];
+  readonly formulas: (r: number) => OldRow['ownFormulas'];
 }
 
-function readRow(reading: Reading, r: number, typedOver: (r: number) => string[]): OldRow {
-  const { columns, system } = reading;
+function readRow(reading: Reading, r: number, asTyped: AsTyped): OldRow {
+  const { block, columns, system } = reading;
   const plain = (key: ColumnKey): number | undefined => {
     const value = valueAt(reading, r, key);
     return typeof value === 'number' ? value : undefined;
@@ -161,10 +166,11 @@ function readRow(reading: Reading, r: number, typedOver: (r: number) => string[]
     group: cellText(valueAt(reading, r, 'group')),
     paddock: cellText(valueAt(reading, r, 'paddock')),
     ...given(row),
-    typedOver: typedOver(r),
-    cover: keptAt(reading, r, columns.get('cover')),
-    note: keptAt(reading, r, columns.get('note')),
-    extras: reading.extras.map(({ column }) => keptAt(reading, r, column)),
+    typedOver: asTyped.over(r),
+    ownFormulas: asTyped.formulas(r),
+    cover: keptAt(block, r, columns.get('cover')),
+    note: keptAt(block, r, columns.get('note')),
+    extras: reading.extras.map(({ column }) => keptAt(block, r, column)),
   };
 }
 

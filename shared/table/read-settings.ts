@@ -3,9 +3,11 @@ import type { BlockInfo, TabContent, WireCell } from '../contract';
 import { cellOnTab } from '../lists/cell-on-tab';
 import type { RestRule } from '../plan/model';
 import { toInside, type UnitSystem } from '../units/units';
+import { keptAt } from './kept-at';
 import {
   DEFAULT_OUTDOOR_FACTOR,
   DEFAULT_TEMPERATURE_C,
+  type OwnParts,
   type RotationSettings,
   type TableProblem,
 } from './model';
@@ -81,6 +83,11 @@ export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
   return { settings: problems.length === 0 ? settings : undefined, problems };
 }
 
+/** Values of each setting as they stand, with the formulas that were typed there. */
+export function settingCells(block: BlockContent): OwnParts['settingCells'] {
+  return new Map([...(settingLines(block) ?? [])].map(([key, { kept }]) => [key, kept]));
+}
+
 /** Row of the block, from 0, where the settings begin; −1 for none. */
 export function settingsTitleRow({ values }: BlockContent): number {
   return values.findIndex((row) => row.includes(SETTINGS_TITLE));
@@ -108,6 +115,7 @@ function settingLines(block: BlockContent): Map<SettingKey, SettingLine> | undef
     lines.set(key, {
       values: [...(before?.values ?? []), ...filled.map(({ value }) => value)],
       cells: [...(before?.cells ?? []), ...filled.map(({ c }) => at(c)), at(labelColumn + 1)],
+      kept: [...(before?.kept ?? []), ...filled.map(({ c }) => keptAt(block, r, c))],
     });
   }
   return lines;

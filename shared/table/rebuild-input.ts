@@ -3,7 +3,8 @@ import { nameKey } from '../lists/read-list-cell';
 import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules } from '../plan/model';
 import { type Filled, filledNotes, filledRow } from './filled-row';
 import { goneSince, untilGone } from './gone-since';
-import type { BlockColumn, ExtraColumn, OldRotation, OldRow, PastRow } from './model';
+import type { OldRotation, OldRow, OwnParts, PastRow } from './model';
+import { typedOverLine } from './typed-over-line';
 import { unlistedPaddocks } from './unlisted-paddocks';
 
 /** The farm as the lists say now, and the rules to plan by. */
@@ -26,10 +27,10 @@ export interface RebuildInput {
   readonly past: readonly PastRow[];
   /** Rows that the new plan replaces; what was typed there is carried over. */
   readonly future: readonly OldRow[];
-  readonly extraColumns: readonly ExtraColumn[];
-  readonly columns: readonly BlockColumn[];
+  readonly own: OwnParts | undefined;
   readonly keptLines: readonly string[];
-  readonly title?: string;
+  /** Those of `keptLines` that the table does not have yet. */
+  readonly newLines: readonly string[];
   /** What was taken for granted, in sentences. */
   readonly notes: readonly string[];
 }
@@ -46,9 +47,8 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const split = [...groups.values()].map((rows) => splitGroup(rows, now));
   const past = split.flatMap((part) => part.past).sort((a, b) => a.inDay - b.inDay);
   const future = split.flatMap((part) => part.future);
-  const keptLines = [...old.keptLines, ...future.flatMap(typedOverLine)];
-  const { extraColumns, columns, title } = old;
-  const keep = { past, future, extraColumns, columns, keptLines, ...(title !== undefined && { title }) };
+  const newLines = [...old.strays, ...future.flatMap((row) => typedOverLine(row, old.rows, now))];
+  const keep = { past, future, own: old.own, keptLines: [...old.keptLines, ...newLines], newLines };
   if (past.length === 0) {
     return { ...keep, problem: { paddocks: now.paddocks, groups: now.groups, rules: now.rules }, notes: [] };
   }
@@ -80,13 +80,6 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
     },
     notes,
   };
-}
-
-/** The plan takes these from the lists and from itself, so what was typed into a move to come is kept as a line. */
-function typedOverLine({ group, paddock, inDay, typedOver }: OldRow): string[] {
-  if (typedOver.length === 0) return [];
-  const day = inDay === undefined ? '' : ` ${isoFromDay(inDay)}`;
-  return [`${group}, ${paddock}${day}: ${typedOver.join(', ')} typed over the formula, which stands again`];
 }
 
 function bySameGroup(rows: readonly OldRow[]): Map<string, OldRow[]> {

@@ -14,10 +14,11 @@ const CALLS: Partial<Record<ColumnKey, RegExp>> = {
 
 /**
  * Adds a problem for each heading of ours that was given another name: its column holds our formulas, and would be kept
- * as one of the grower's beside a new one of ours.
+ * as one of the grower's beside a new one of ours. Tells whether there was one.
  */
-export function tellRenamedHeadings(reading: Reading): void {
+export function tellRenamedHeadings(reading: Reading): boolean {
   const { block, headingRow, columns, extras, problems } = reading;
+  const before = problems.length;
   const missing = COLUMNS.filter(({ key }) => !columns.has(key));
   for (const { column } of extras) {
     const was = missing.find(({ key }) => isColumnOf(reading, key, column));
@@ -29,6 +30,7 @@ export function tellRenamedHeadings(reading: Reading): void {
       sentence: `${cell}: the heading must be "${was.label}", for its column holds the formulas of the table, got "${got}"`,
     });
   }
+  return problems.length > before;
 }
 
 function isColumnOf({ block, headingRow, endRow }: Reading, key: ColumnKey, column: number): boolean {

@@ -2,10 +2,10 @@ import { columnLetters } from '../block/a1';
 import { BLANK, text } from '../block/cells';
 import { type BlockRow, composeBlock } from '../block/compose-block';
 import type { BlockCell, BlockRule, BlockStyle, WriteBlock } from '../contract';
-import { isoFromDay } from '../core/calendar/day';
 import { CHECKS } from './check-formula';
 import { COLUMNS, type ColumnKey, headingOf } from './columns';
 import { functionCells } from './function-cells';
+import { rowsAbove } from './head-rows';
 import { keptLinesOf } from './kept-lines';
 import type { BlockColumn, RotationBlockInput } from './model';
 import { moveCells, shiftedExtra } from './move-cells';
@@ -15,14 +15,7 @@ import { type TableRow, tableRows } from './table-rows';
 
 export type Block = Pick<WriteBlock, 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
 
-/** Above the table, so that headings can stay in sight; the rest of the warnings is in the check column. */
-const MOST_WARNINGS = 4;
-/** What the title looks like where nobody typed another one. */
-export const TITLE = /^Rotation from \d{4}-\d\d-\d\d to \d{4}-\d\d-\d\d$/;
 export const KEPT_TITLE = 'Kept from earlier tables';
-export const HINT =
-  'When a group has moved, type the day under Moved in: all later moves of the group shift. Days, cover left and note are yours to type too. Build again to plan the rest anew: it plans days and paddock of moves still to come. When head or weights in your list change, build the table anew first, so that the past keeps its figures: past rows follow the list until then.';
-
 /**
  * The rotation table as one block: title, hint and warnings; headings; a blank row that holds the cell functions
  * (so that any move can be deleted); one row a move; what was kept; the settings.
@@ -33,12 +26,17 @@ export const HINT =
 export function rotationBlock(input: RotationBlockInput): Block {
   const { rows, lost } = tableRows(input);
   const { corner, settings } = input;
-  const columns = blockColumns(input.columns ?? []);
+  const columns = blockColumns(input.own?.columns ?? []);
   const above = rowsAbove(input);
   const headingRow = corner.row + above.length;
   const frame = frameOf(rows, columns, headingRow + 1, corner.column);
-  const kept = keptRows([...(input.keptLines ?? []), ...keptLinesOf(lost, input.extraColumns ?? [])]);
-  const below = settingsRows(settings, frame.lastRow + 2 + kept.length, corner.column);
+  const kept = keptRows([...(input.keptLines ?? []), ...keptLinesOf(lost, input.own?.extraColumns)]);
+  const below = settingsRows(
+    settings,
+    frame.lastRow + 2 + kept.length,
+    corner.column,
+    input.own?.settingCells,
+  );
   const table = rows.map((row, i): BlockRow => {
     const ours = moveCells({ input, frame, rows, i, setting: below.address });
     const cellOf = (column: BlockColumn): BlockCell =>
@@ -64,22 +62,9 @@ function blockColumns(standing: readonly BlockColumn[]): BlockColumn[] {
   return [...standing, ...COLUMNS.flatMap(({ key }) => (there.has(key) ? [] : [{ key }]))];
 }
 
-function rowsAbove({ settings, warnings, title: own }: RotationBlockInput): BlockRow[] {
-  const { seasonStart, seasonEnd } = settings.rules;
-  const title = own ?? `Rotation from ${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
-  const shown = warnings.length > MOST_WARNINGS ? warnings.slice(0, MOST_WARNINGS - 1) : warnings;
-  const more = warnings.length - shown.length;
-  const lines = more > 0 ? [...shown, `And ${more} more: see the Check column.`] : shown;
-  return [
-    { cells: [text(title)], style: 'title' },
-    { cells: [text(HINT)], style: 'muted' },
-    ...lines.map((line): BlockRow => ({ cells: [text(line)], style: 'warning' })),
-  ];
-}
-
-function headings({ settings, extraColumns }: RotationBlockInput, columns: readonly BlockColumn[]): BlockRow {
+function headings({ settings, own }: RotationBlockInput, columns: readonly BlockColumn[]): BlockRow {
   const cells = columns.map((column) => {
-    if ('extra' in column) return text(extraColumns?.[column.extra]?.heading ?? '');
+    if ('extra' in column) return text(own?.extraColumns[column.extra]?.heading ?? '');
     return text(headingOf(COLUMNS.find((one) => one.key === column.key)!, settings.unitSystem));
   });
   return { cells, style: 'heading' };

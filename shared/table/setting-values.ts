@@ -3,12 +3,15 @@ import type { WireCell } from '../contract';
 import type { Day } from '../core/calendar/day';
 import { dayIn, describeWire } from '../lists/read-list-cell';
 import type { UnitSystem } from '../units/units';
+import type { KeptCell } from './model';
 import { WEEKDAYS } from './settings-rows';
 
 /** Values of a setting, blanks left out, with the cell each stood in. */
 export interface SettingLine {
   readonly values: readonly WireCell[];
   readonly cells: readonly string[];
+  /** The same values with their formulas. */
+  readonly kept: readonly KeptCell[];
 }
 
 /** Thrown inside only: gathered as a problem with its cell. */

@@ -5,7 +5,9 @@ import type { BlockRow } from '../block/compose-block';
 import type { BlockCell } from '../contract';
 import type { GrowerList } from '../lists/model';
 import { fromInside, symbolOf } from '../units/units';
-import type { RotationSettings } from './model';
+import { holdsValue } from './holds-value';
+import type { KeptCell, OwnParts, RotationSettings } from './model';
+import { movedCell } from './moved-cell';
 
 /** Marks where the settings begin. */
 export const SETTINGS_TITLE = 'Settings of this table';
@@ -43,8 +45,15 @@ export interface SettingsRows {
 }
 
 /** The rows, the first of them in sheet row `top` and column `left`. */
-export function settingsRows(settings: RotationSettings, top: number, left: number): SettingsRows {
-  const lines = settingLines(settings);
+export function settingsRows(
+  settings: RotationSettings,
+  top: number,
+  left: number,
+  formulas: OwnParts['settingCells'] = new Map(),
+): SettingsRows {
+  const lines = settingLines(settings).map((line, at) =>
+    withFormulas(line, formulas.get(line.key) ?? [], top + 1 + at),
+  );
   const rows = lines.map(({ key, unit, values }): BlockRow => {
     const label = SETTING_LABELS[key] + (unit ? ` (${unit})` : '');
     return { cells: [text(label), ...values], style: ['muted', ...values.map(() => 'input' as const)] };
@@ -60,6 +69,17 @@ export function settingsRows(settings: RotationSettings, top: number, left: numb
       return count === 1 ? first : `${first}:${fixedA1(top + 1 + at, left + count)}`;
     },
   };
+}
+
+/** A formula typed as a setting stays while its value is the setting. */
+function withFormulas(line: Line, formulas: readonly KeptCell[], row: number): Line {
+  const values = line.values.map((cell, i) => {
+    const own = formulas[i];
+    return own && own.formula !== '' && holdsValue(cell, own.value)
+      ? movedCell(own, row, 'format' in cell ? cell.format : undefined)
+      : cell;
+  });
+  return { ...line, values };
 }
 
 interface Line {

@@ -9,7 +9,7 @@ export function standingColumns(block: BlockContent, headingRow: number, endRow:
   const columns = new Map<ColumnKey, number>();
   const extras: { column: number; extra: ExtraColumn }[] = [];
   const order: BlockColumn[] = [];
-  const rows = Array.from({ length: endRow - headingRow }, (_, i) => headingRow + i);
+  const rows = Array.from({ length: endRow }, (_, r) => r);
   const headings = block.values[headingRow]!;
   const used = headings.map((_, c) => rows.some((r) => isFilled(block, r, c)));
   for (const [c, heading] of headings.slice(0, used.lastIndexOf(true) + 1).entries()) {

@@ -1,10 +1,14 @@
 /** Things typed inside the block where we write nothing: they belong to no move, and a rebuild keeps them as lines. */
+import { isFilled } from '../block/is-filled';
 import type { BlockContent } from '../block/read-block';
 import type { WireCell } from '../contract';
 import type { ColumnKey } from './columns';
+import { HINT, WARNING } from './head-rows';
+import { keptAt } from './kept-at';
 import { cellWords } from './kept-lines';
+import type { KeptCell } from './model';
 import { settingOfLabel } from './read-settings';
-import { HINT, KEPT_TITLE } from './rotation-block';
+import { KEPT_TITLE } from './rotation-block';
 import type { SettingKey } from './settings-rows';
 
 interface StrayPlace {
@@ -13,16 +17,20 @@ interface StrayPlace {
   readonly columns: ReadonlyMap<ColumnKey, number>;
 }
 
-/** Lines that an earlier rebuild kept below the table. */
-export function keptAlready({ values }: BlockContent, endRow: number): string[] {
+/** Rows of the lines that an earlier rebuild kept below the table, and their column, from 0. */
+function keptPlace({ values }: BlockContent, endRow: number): { column: number; rows: number[] } {
   const at = values.findIndex((row, r) => r >= endRow && row.includes(KEPT_TITLE));
-  if (at < 0) return [];
-  const column = values[at]!.indexOf(KEPT_TITLE);
-  const lines: string[] = [];
-  for (let r = at + 1; r < values.length && cellWords(values[r]![column]!) !== ''; r++) {
-    lines.push(String(values[r]![column]!));
-  }
-  return lines;
+  const column = values[at]?.indexOf(KEPT_TITLE) ?? -1;
+  const rows: number[] = [];
+  for (let r = at + 1; at >= 0 && r < values.length && cellWords(values[r]![column]!) !== ''; r++)
+    rows.push(r);
+  return { column, rows };
+}
+
+/** Lines that an earlier rebuild kept below the table. */
+export function keptAlready(block: BlockContent, endRow: number): string[] {
+  const { column, rows } = keptPlace(block, endRow);
+  return rows.map((r) => String(block.values[r]![column]!));
 }
 
 /** Things typed into a row of the table that is no move: a remark between the rows. */
@@ -39,26 +47,41 @@ export function strayCells(reading: StrayPlace, r: number): string[] {
     : [`${isAnchor ? 'Under the headings' : `Row ${block.info.row + r}`}: ${words.join('; ')}`];
 }
 
-/** Things typed beside the title, the warnings and the settings, where we write nothing. */
-export function straysAround({ block, headingRow }: StrayPlace, titleRow: number): string[] {
-  const lines: string[] = [];
-  for (const [r, row] of block.values.entries()) {
-    const isAbove = r < headingRow;
-    const isBelow = titleRow >= 0 && r > titleRow;
-    if (!isAbove && !isBelow) continue;
-    const filled = row.filter((cell) => cellWords(cell) !== '');
-    const ours = isAbove ? ownCells(row, r) : settingCells(filled);
-    const typed = filled.slice(ours);
-    if (typed.length === 0) continue;
-    lines.push(`Row ${block.info.row + r}: ${typed.map(cellWords).join('; ')}`);
-  }
-  return lines;
+/** Cells typed above the headings beside our sentences: they stay where they are. */
+export function headCells(block: BlockContent, headingRow: number): KeptCell[] {
+  return block.values
+    .slice(0, Math.max(0, headingRow))
+    .flatMap((row, r) =>
+      row.flatMap((_, c) => (c > 0 && isFilled(block, r, c) ? [keptAt(block, r, c)] : [])),
+    );
+}
+
+/** Things typed over our sentences above the headings, and below the moves where we write nothing. */
+export function straysAround({ block, headingRow }: StrayPlace, endRow: number, titleRow: number): string[] {
+  const kept = keptPlace(block, endRow);
+  return block.values.flatMap((row, r) => {
+    const typed = r < headingRow ? typedOver(row, r) : r < endRow ? [] : typedBelow(row, r, titleRow, kept);
+    return typed.length === 0 ? [] : [`Row ${block.info.row + r}: ${typed.map(cellWords).join('; ')}`];
+  });
 }
 
 /** Title, hint and warnings stand in the first column; the title that was typed over stays the title. */
-function ownCells([first]: readonly WireCell[], row: number): number {
-  if (first === undefined || cellWords(first) === '') return 0;
-  return row === 1 && first !== HINT ? 0 : 1;
+function typedOver([first = '']: readonly WireCell[], row: number): WireCell[] {
+  const words = cellWords(first);
+  const isOurs = row === 0 || (row === 1 ? first === HINT : words.startsWith(WARNING.trim()));
+  return words === '' || isOurs ? [] : [first];
+}
+
+function typedBelow(
+  row: readonly WireCell[],
+  r: number,
+  titleRow: number,
+  kept: { readonly column: number; readonly rows: readonly number[] },
+): WireCell[] {
+  const isKept = kept.rows.includes(r) || row.includes(KEPT_TITLE);
+  const filled = row.filter((cell, c) => cellWords(cell) !== '' && !(isKept && c === kept.column));
+  if (titleRow < 0 || r < titleRow) return filled;
+  return filled.slice(r === titleRow ? 1 : ownSettingCells(filled));
 }
 
 const SEVERAL_VALUES: readonly (SettingKey | undefined)[] = [
@@ -70,7 +93,7 @@ const SEVERAL_VALUES: readonly (SettingKey | undefined)[] = [
 ];
 
 /** How many cells of a settings row are the setting's own. */
-function settingCells(filled: readonly WireCell[]): number {
+export function ownSettingCells(filled: readonly WireCell[]): number {
   const key = filled[0] === undefined ? undefined : settingOfLabel(filled[0]);
   if (key === undefined) return 0;
   return SEVERAL_VALUES.includes(key) ? filled.length : 2;

@@ -1,12 +1,12 @@
 /** Values in the rotation table where the builder wrote a formula: what the grower meant must not go unseen. */
 
-import { formulaShape } from '../block/formula-shape';
 import type { WireCell } from '../contract';
 import { cellOnTab } from '../lists/cell-on-tab';
+import { dayIn, describeWire } from '../lists/read-list-cell';
 import type { PlanRules } from '../plan/model';
 import { COLUMNS, type ColumnKey } from './columns';
+import { foreignIn } from './foreign-in';
 import { cellWords } from './kept-lines';
-import { knownShapes } from './known-shapes';
 import type { Reading } from './read-rotation';
 
 /** Formulas in every move, past or to come. */
@@ -26,17 +26,9 @@ const ALWAYS: readonly ColumnKey[] = [
 /** Filled by one cell function in the row under the headings, itself blank while nothing stands in its way. */
 const SPILLED: readonly ColumnKey[] = ['weightIn', 'feed', 'water'];
 /** Formulas in moves to come, values in past ones. */
-const TO_COME: readonly ColumnKey[] = [
-  'plannedIn',
-  'head',
-  'restDue',
-  'startWeight',
-  'dailyGain',
-  'area',
-  'openFrom',
-  'openUntil',
-  'lastUsed',
-];
+const NUMBERS: readonly ColumnKey[] = ['head', 'restDue', 'startWeight', 'dailyGain', 'area'];
+const DATES: readonly ColumnKey[] = ['plannedIn', 'openFrom', 'openUntil', 'lastUsed'];
+export const TO_COME: readonly ColumnKey[] = [...DATES, ...NUMBERS];
 
 /** Adds a problem for each column whose formulas were typed over, by a value or another formula, in moves (`rows`, from 0 within the block). */
 export function tellTypedOver(
@@ -70,16 +62,41 @@ export function typedOverLookups(reading: Reading): (r: number) => string[] {
     const column = columns.get(key);
     if (column === undefined) return [];
     const hasFormulas = rows.some((row) => block.formulas[row]![column] !== '');
-    return [{ key, column, hasFormulas, isForeign: foreignIn(reading, rows, key) }];
+    // Where the lists say nothing, most cells of the column are blank, and what stands there was typed.
+    const filled = rows.filter((row) => isValue(reading, row, column)).length;
+    const isTyped = hasFormulas || 2 * filled <= rows.length;
+    return [{ key, column, isTyped, isForeign: foreignIn(reading, rows, key) }];
   });
   return (r) => {
     if (isFrozen(reading, r)) return [];
-    return at.flatMap(({ key, column, hasFormulas, isForeign }) => {
-      if (!(hasFormulas && isValue(reading, r, column)) && !isForeign(r)) return [];
+    return at.flatMap(({ key, column, isTyped, isForeign }) => {
+      const isOver = isValue(reading, r, column) && (isTyped || !isOfKind(reading, r, key));
+      if (!isOver && !isForeign(r)) return [];
       const words = block.formulas[r]![column] || cellWords(block.values[r]![column]!);
       return [`${labelOf(key).toLowerCase()} ${words}`];
     });
   };
+}
+
+/** Adds a problem for each figure of a past move that is no figure any more: it would be gone with the next table. */
+export function tellBadFigures(reading: Reading, rows: readonly number[]): void {
+  const { block, columns } = reading;
+  for (const r of rows.filter((row) => isFrozen(reading, row))) {
+    for (const key of TO_COME) {
+      const column = columns.get(key);
+      if (column === undefined || !isValue(reading, r, column) || isOfKind(reading, r, key)) continue;
+      const cell = cellOnTab(block.info.tab, block.info.row + r, block.info.column + column);
+      const must = DATES.includes(key) ? 'a date' : 'a number';
+      const got = describeWire(block.values[r]![column]!);
+      reading.problems.push({ cell, sentence: `${cell}: ${labelOf(key)} must be ${must}, got ${got}` });
+    }
+  }
+}
+
+/** Whether a value is a date where the column has dates, a number where it has numbers. */
+function isOfKind({ block, columns }: Reading, r: number, key: ColumnKey): boolean {
+  const value = block.values[r]![columns.get(key)!]!;
+  return DATES.includes(key) ? dayIn(value) !== undefined : typeof value === 'number';
 }
 
 /** A row that was past when the table was built: its day and figures stand as values. */
@@ -94,20 +111,6 @@ function isFrozen({ block, columns }: Reading, r: number): boolean {
 function isValue({ block }: Reading, r: number, column: number): boolean {
   const value: WireCell = block.values[r]![column]!;
   return block.formulas[r]![column] === '' && cellWords(value) !== '';
-}
-
-/** A formula unlike ours, where others in the column are like ours: a program may have rewritten all of them. */
-function foreignIn(
-  { block, columns }: Reading,
-  rows: readonly number[],
-  key: ColumnKey,
-): (r: number) => boolean {
-  const known = knownShapes(key);
-  const column = columns.get(key);
-  if (!known || column === undefined) return () => false;
-  const isOurs = (r: number): boolean => known.has(formulaShape(block.formulas[r]![column]!));
-  const hasOurs = rows.some((r) => block.formulas[r]![column] !== '' && isOurs(r));
-  return (r) => hasOurs && block.formulas[r]![column] !== '' && !isOurs(r);
 }
 
 function isSpilling({ block, headingRow }: Reading, column: number): boolean {

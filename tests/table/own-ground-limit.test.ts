@@ -22,6 +22,7 @@ function stay(loadPounds: number, cover: unknown): PastRow {
     note: blank,
     extras: [],
     typedOver: [],
+    ownFormulas: {},
   };
 }
 

@@ -27,6 +27,7 @@ function row(paddock: number, inDay: number, isTyped: boolean): OldRow {
     note: EMPTY,
     extras: [],
     typedOver: [],
+    ownFormulas: {},
   };
 }
 
@@ -34,9 +35,8 @@ const OLD: OldRotation = {
   settings: undefined,
   // The second came in two days late, so paddock 4 was left on day 9; the third is planned only.
   rows: [row(4, start, true), row(1, start + 9, true), row(2, start + 16, false)],
-  extraColumns: [],
-  columns: [],
   keptLines: [],
+  strays: [],
   problems: [],
 };
 const lastUsed = (rebuilt: typeof problem) => rebuilt.paddocks.map((paddock) => paddock.lastUsed);

@@ -179,13 +179,13 @@ describe('rebuild', () => {
     farm.book.type('Rotation', `F${headingRow}`, 'Mine');
     for (const row of rows) farm.book.type('Rotation', `F${row.sheetRow}`, `=E${row.sheetRow}*2`);
     farm.book.type('Rotation', `F${rows[3]!.sheetRow}`, 'seen fox');
-    const order = readNow(farm).columns;
+    const order = readNow(farm).own!.columns;
     expect(order.slice(4, 6)).toEqual([{ key: 'days' }, { extra: 0 }]);
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), '2026-04-03');
     rebuild(farm, day('2026-04-05'));
     const after = readNow(farm);
-    expect(after.extraColumns).toEqual([{ heading: 'Mine' }]);
-    expect(after.columns).toEqual(order);
+    expect(after.own!.extraColumns).toEqual([{ heading: 'Mine' }]);
+    expect(after.own!.columns).toEqual(order);
     const cells = after.rows.map((row) => row.extras[0]!);
     for (const [i, cell] of cells.entries()) {
       if (cell.value !== 'seen fox') expect(cell.value, cell.formula).toBe(after.rows[i]!.days! * 2);
@@ -226,8 +226,8 @@ describe('rebuild', () => {
     expect(letterOf('Area (ac)')).toBe(before);
     expect(farm.book.value('Farm', 'L1')).toBe(sum);
     const after = readNow(farm);
-    expect(after.columns.slice(-2)).toEqual([{ extra: 1 }, { key: 'restDue' }]);
-    expect(after.columns[5]).toEqual({ extra: 0 });
+    expect(after.own!.columns.slice(-2)).toEqual([{ extra: 1 }, { key: 'restDue' }]);
+    expect(after.own!.columns[5]).toEqual({ extra: 0 });
     const again = after.rows[0]!;
     expect(again.extras[1]!.value).toBeCloseTo((again.areaSquareMeters! / 4046.8564224) * 2, 6);
     const due = Number(
@@ -257,14 +257,16 @@ describe('rebuild', () => {
       rows: readonly { group: string; paddock: string; plannedIn?: Day }[],
       one: (typeof rows)[0],
     ) => rows.find((row) => row.group === one.group && row.plannedIn === one.plannedIn);
-    expect(after.extraColumns.map(({ heading }) => heading)).toEqual(['Who moved']);
+    expect(after.own!.extraColumns.map(({ heading }) => heading)).toEqual(['Who moved']);
     expect(typed(byKey(after.rows, rows[0]!) as (typeof rows)[0])).toEqual(['Sam']);
     expect(typed(byKey(after.rows, rows[2]!) as (typeof rows)[0])).toEqual(['Ann']);
-    expect(after.keptLines.join()).toContain('far right of the hint');
-    // The notes of what was taken for granted push the headings down.
+    // What stands beside our sentences stays there, and the headings too, however much there is to say.
+    expect(farm.book.value('Rotation', `${beside}${rows[0]!.sheetRow - 3}`)).toBe('far right of the hint');
+    expect(after.keptLines).toEqual([]);
     expect(again.notes.length).toBeGreaterThan(0);
-    expect(sheet.getFrozenRows()).toBe(after.rows[0]!.sheetRow - 2);
-    expect(sheet.getFrozenRows()).toBeGreaterThan(headingRow);
+    expect(farm.book.value('Rotation', `A${headingRow - 1}`)).toContain(again.notes.at(-1));
+    expect(after.rows[0]!.sheetRow - 2).toBe(headingRow);
+    expect(sheet.getFrozenRows()).toBe(headingRow);
   });
 
   it('counts feed by the days really stayed, and fills in a move that was added by hand', async () => {
@@ -322,10 +324,11 @@ describe('rebuild', () => {
     note.setNumberFormat('@').setValue('1/2').setFontStyle('italic');
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), '2026-04-06');
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[2]!.sheetRow), isoFromDay(rows[2]!.inDay! + 1));
+    // A blank row among the moves is left out, and what was below it goes up.
+    farm.book.insertRows('Rotation', rows[0]!.sheetRow, 1);
     rebuild(farm, rows[2]!.inDay! + 20);
     const after = readNow(farm).rows;
-    // The notes above the table have pushed every row down.
-    expect(after[0]!.sheetRow).toBeGreaterThan(rows[0]!.sheetRow);
+    expect(after[0]!.sheetRow).toBe(rows[0]!.sheetRow);
     const rowNow = (at: number): number =>
       after.find((one) => one.group === rows[at]!.group && one.plannedIn === rows[at]!.plannedIn)!.sheetRow;
     const now = (at: number) => range(`${own}${rowNow(at)}`);
@@ -336,7 +339,7 @@ describe('rebuild', () => {
     expect(now(2).getDisplayValue()).toBe('2026-06-10 14:30');
     const noteNow = range(cellIn(farm, 'Note', rowNow(0)));
     expect([noteNow.getValue(), noteNow.getFontStyles()[0]![0]]).toEqual(['1/2', 'italic']);
-    expect(range(`${own}${rows[0]!.sheetRow}`).getBackground()).not.toBe('#ffccdd');
+    expect(range(`${own}${rows[0]!.sheetRow + 1}`).getBackground()).not.toBe('#ffccdd');
   });
 
   it('reads a table that was sorted, and keeps remarks between the rows', async () => {
@@ -367,8 +370,85 @@ describe('rebuild', () => {
     expect(b.past.map(keyOf)).toEqual(a.past.map(keyOf));
     expect(b.past).toHaveLength(4);
     expect(b.problem).toEqual(a.problem);
-    expect(read.keptLines.join('\n')).toContain('gate broken here');
-    expect(read.keptLines.join('\n')).toContain('my remark by the title');
+    expect(read.strays.join()).toContain('gate broken here');
+    expect(b.keptLines).toEqual(b.newLines);
+    expect(read.own!.headCells.map(({ value }) => value)).toEqual(['my remark by the title']);
+  });
+
+  it('leaves what was typed above the headings, and says what becomes a line below', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const rows = readNow(farm).rows;
+    const first = rows[0]!.sheetRow;
+    const days = cellIn(farm, 'Days', first).replace(/\d+$/, '');
+    const last = rows.at(-1)!.sheetRow;
+    farm.book.type('Rotation', 'M1', `=SUM(${days}${first}:${days}${last})`);
+    farm.book.type('Rotation', 'A3', 'vet on Mondays');
+    const { settings } = readNow(farm);
+    const tab = readTab(farm.book, 'Rotation');
+    const titleRow = tab.values.findIndex((row) => row[0] === 'Settings of this table') + 1;
+    farm.book.type('Rotation', `C${titleRow}`, 'as agreed');
+    const longest = tab.values.findIndex((row) => row[0] === 'Longest stay in days') + 1;
+    farm.book.type('Rotation', `B${longest}`, `=${settings!.rules.longestStayDays - 2}+2`);
+    const { changes } = rebuild(farm, rows[0]!.inDay! - 1);
+    expect(changes.join('\n')).toContain('Kept in a line below the table: Row 3: vet on Mondays.');
+    expect(changes.join('\n')).toContain(`Kept in a line below the table: Row ${titleRow}: as agreed.`);
+    const total = rows.reduce((sum, row) => sum + row.days!, 0);
+    expect(farm.book.value('Rotation', 'M1')).toBe(total);
+    const after = readNow(farm);
+    expect(after.keptLines).toEqual(['Row 3: vet on Mondays', `Row ${titleRow}: as agreed`]);
+    expect(after.own!.settingCells.get('longestStay')![0]!.formula).toMatch(/^=\d+\+2$/);
+    // Kept lines are no news the next time.
+    expect(rebuild(farm, rows[0]!.inDay! - 1).changes.join()).not.toContain('Kept in a line');
+  });
+
+  it('keeps formulas of past moves, and refuses those that stand in no move', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const [row, second] = readNow(farm).rows;
+    const at = (heading: string, sheetRow = row!.sheetRow): string => cellIn(farm, heading, sheetRow);
+    const moved = isoFromDay(row!.inDay!).split('-').map(Number);
+    farm.book.type('Rotation', at('Moved in'), `=DATE(${moved.join(',')})`);
+    farm.book.type('Rotation', at('Days'), `=${row!.days! - 1}+1`);
+    rebuild(farm, row!.inDay!);
+    const after = readNow(farm).rows.find(({ movedIn }) => movedIn === row!.inDay)!;
+    expect(after.ownFormulas.movedIn!.formula).toMatch(/^=DATE\(/);
+    expect(after.ownFormulas.days!.formula).toBe(`=${row!.days! - 1}+1`);
+
+    farm.book.type('Rotation', at('Head', after.sheetRow), '=4+6');
+    rebuild(farm, row!.inDay!);
+    expect(readNow(farm).rows[0]).toMatchObject({ head: 10, ownFormulas: { head: { formula: '=4+6' } } });
+    farm.book.type('Rotation', at('Head', after.sheetRow), 'ten');
+    farm.book.type('Rotation', at('Planned in', after.sheetRow), 'Easter');
+    expect(readNow(farm).problems.map(({ sentence }) => sentence)).toEqual([
+      `Rotation!${at('Planned in', after.sheetRow)}: Planned in must be a date, got "Easter"`,
+      `Rotation!${at('Head', after.sheetRow)}: Head must be a number, got "ten"`,
+    ]);
+    farm.book.type('Rotation', at('Head', after.sheetRow), '10');
+    farm.book.type('Rotation', at('Planned in', after.sheetRow), isoFromDay(row!.inDay!));
+
+    farm.book.insertRows('Rotation', second!.sheetRow, 1);
+    farm.book.type('Rotation', at('Note', second!.sheetRow), '=1+1');
+    expect(readNow(farm).problems.map(({ cell }) => cell)).toEqual([
+      `Rotation!${at('Note', second!.sheetRow)}`,
+    ]);
+  });
+
+  it('keeps as a line what was typed where the lists say nothing, and names that are in no list', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const rows = readNow(farm).rows;
+    const at = (heading: string, move: number): string => cellIn(farm, heading, rows[move]!.sheetRow);
+    farm.book.type('Rotation', at('Open until', 1), '2026-08-01');
+    farm.book.type('Rotation', at('Used before', 2), 'never');
+    farm.book.type('Rotation', at('Group', 3), 'Reds and the boar');
+    const { again } = rebuild(farm, rows[0]!.inDay! - 1);
+    const lines = again.newLines.join('\n');
+    expect(lines).toContain('open until 2026-08-01 typed over');
+    expect(lines).toContain('used before never typed over');
+    expect(lines).toContain('Group “Reds and the boar” not in the lists, planned anew');
+    expect(again.newLines).toHaveLength(3);
+    expect(readNow(farm).keptLines).toEqual(again.newLines);
   });
 
   it('names the cell of a day that cannot be read, and of settings that make no sense', async () => {

@@ -51,10 +51,8 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
     ...(rebuild && {
       past: rebuild.past,
       future: rebuild.future,
-      extraColumns: rebuild.extraColumns,
-      columns: rebuild.columns,
+      own: rebuild.own,
       keptLines: rebuild.keptLines,
-      ...(rebuild.title !== undefined && { title: rebuild.title }),
     }),
   };
 }

@@ -1,0 +1,53 @@
+import { formulaShape } from '../block/formula-shape';
+import { cellOnTab } from '../lists/cell-on-tab';
+import type { ColumnKey } from './columns';
+import { foreignIn } from './foreign-in';
+import { knownShapes } from './known-shapes';
+import type { Reading } from './read-rotation';
+import { ownSettingCells } from './strays';
+
+/** Filled by a cell function in the row under the headings. */
+const SPILLED: readonly (ColumnKey | undefined)[] = ['weightIn', 'feed', 'water'];
+
+/**
+ * Adds a problem for each formula of the grower's that stands in the block but in no move and in no setting: as a line of
+ * text it would be dead, and its row is not there any more. `moves` are the rows of the moves, from 0 in the block.
+ */
+export function tellStrayFormulas(reading: Reading, moves: readonly number[], titleRow: number): void {
+  const { block, problems } = reading;
+  const isMove = new Set(moves);
+  for (const [r, row] of block.formulas.entries()) {
+    if (isMove.has(r)) continue;
+    for (const [c, formula] of row.entries()) {
+      if (formula === '' || isOurs(reading, moves, titleRow, r, c)) continue;
+      const cell = cellOnTab(block.info.tab, block.info.row + r, block.info.column + c);
+      problems.push({
+        cell,
+        sentence: `${cell}: a formula must stand in a move, in a setting, above the headings right of the sentences or outside the table, got ${formula}. Move it first.`,
+      });
+    }
+  }
+}
+
+function isOurs(reading: Reading, moves: readonly number[], titleRow: number, r: number, c: number): boolean {
+  const { block, headingRow, endRow, columns } = reading;
+  if (r < headingRow) return c > 0;
+  if (r === headingRow) return false;
+  if (r >= endRow) return titleRow >= 0 && r > titleRow && isSetting(reading, r, c);
+  const [key] = [...columns].find(([, column]) => column === c) ?? [];
+  if (SPILLED.includes(key)) return r === headingRow + 1;
+  if (key === undefined)
+    return moves.some((move) => isAlike(block.formulas[move]![c]!, block.formulas[r]![c]!));
+  // The rest of a move whose group or paddock was cleared.
+  return knownShapes(key) !== undefined && !foreignIn(reading, moves, key)(r);
+}
+
+function isAlike(one: string, other: string): boolean {
+  return one !== '' && formulaShape(one) === formulaShape(other);
+}
+
+function isSetting({ block }: Reading, r: number, c: number): boolean {
+  const filled = block.values[r]!.flatMap((value, column) => (value === '' ? [] : [{ value, column }]));
+  const own = filled.slice(0, ownSettingCells(filled.map(({ value }) => value)));
+  return own.findIndex(({ column }) => column === c) > 0;
+}
