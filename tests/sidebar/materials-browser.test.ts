@@ -115,6 +115,47 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     expect(opened.errors).toEqual([]);
   });
 
+  test('formulas elsewhere that point at rows which move are named, and only then', async ({ skip }) => {
+    if (!browser) skip();
+    const sheet = laneSheet();
+    const opened = await openMaterials(sheet);
+    const { page } = opened;
+    await page.getByText('1,900 ft').waitFor();
+    await page.getByRole('button', { name: 'Write the materials list' }).click();
+    await page.getByText('Written on “Fence materials”').waitFor();
+    await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
+    const rows = sheet.tabs.find(({ name }) => name === 'Fence materials')?.values as unknown[][];
+    const rowOf = (label: string): number => rows.findIndex(([first]) => first === label) + 1;
+    const sums = tab('Sums', [
+      ['Fence', ''],
+      ['Rolls', ''],
+      ['To buy', ''],
+    ]);
+    (sums.formulas[1] as string[])[1] = `='Fence materials'!B${rowOf('Rolls of wire')}`;
+    (sums.formulas[2] as string[])[1] = `='Fence materials'!G${rowOf('To buy, together')}`;
+    sheet.tabs.push(sums);
+    const warning = page.getByText('Rows of the table have moved.');
+    await page.getByRole('button', { name: 'Write the materials list anew' }).click();
+    await expect.poll(() => sheet.written.length).toBe(2);
+    await page.getByText('Written on “Fence materials”').waitFor();
+    await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
+    expect(await warning.count()).toBe(0);
+
+    // An item of the grower's in the first free row: as many rows are free again, so the total moves down by one.
+    const now = sheet.tabs.find(({ name }) => name === 'Fence materials')?.values as unknown[][];
+    const free = now[rowOf('Fence tester')] as unknown[];
+    expect(free[0]).toBe('');
+    free.splice(0, 3, 'Wire strainer', 2, 'each');
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
+    await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
+    await page.getByRole('button', { name: 'Write the materials list anew' }).click();
+    await expect.poll(() => sheet.written.length).toBe(3);
+    await warning.waitFor();
+    expect(await warning.textContent()).toContain('may now mean another row: Sums!B3. Look at them.');
+    await checkAndShoot(opened, 'materials-rows-moved');
+    expect(opened.errors).toEqual([]);
+  });
+
   test('a field cut into strips in a metric, decimal-comma file', async ({ skip }) => {
     if (!browser) skip();
     const sheet = new FakeSheet([tab('Notizen', [['']])]);

@@ -1,9 +1,11 @@
 /** Where a task's block goes and the button that writes it: a first time, or over the one that stands. */
 import { useState } from 'preact/hooks';
 import { areaA1 } from '../../../shared/block/a1';
+import { pointingCells } from '../../../shared/block/pointing-cells';
 import type { BlockContent } from '../../../shared/block/read-block';
 import type { Overview, WriteBlock as Request, WriteDone } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
+import { astrayCells } from '../../../shared/tasks/astray-cells';
 import { blockOver } from '../../../shared/tasks/block-over';
 import type { ComposedBlock } from '../../../shared/tasks/composed-block';
 import { usePage } from '../page';
@@ -14,6 +16,7 @@ import { Notice } from './notice';
 import { PlaceChoice, usePlace } from './place-choice';
 import { type Book, readBook } from './use-book';
 import { useWork } from './use-work';
+import { type Written, WrittenNotices } from './written-notices';
 
 /** Composes the block for that corner; `old` is what stands there now, to keep what was typed. */
 export type Compose = (
@@ -87,23 +90,10 @@ export function WriteBlock(props: Props) {
         {work.busy ? 'Writing…' : standing ? `Write ${what} anew` : `Write ${what}`}
       </Button>
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
-      {done && (
-        <Notice kind="done">
-          Written on “{done.block.tab}”, {done.a1}. {done.note}
-        </Notice>
-      )}
-      {done?.beside && (
-        <Notice kind="warning">
-          Something of yours stands beside the table, from {done.beside} on. It is not part of the table and
-          did not move with its rows: see whether it still stands in the right ones.
-        </Notice>
-      )}
+      {done && <WrittenNotices {...done} />}
     </>
   );
 }
-
-/** What was written, and the first cell beside it that may now stand in the wrong row. */
-type Written = WriteDone & { readonly beside?: string | undefined };
 
 function rowsTaken(rows: number): string {
   return rows === 1
@@ -135,7 +125,8 @@ async function rebuild(props: Props): Promise<Written> {
   });
   const place = { at: 'own', ...(adoptRows ? { adoptRows } : {}) } as const;
   const done = await send(props, place, block, blockFingerprint(old.values, old.formulas));
-  return { ...done, beside };
+  const pointing = pointingCells(now.tabs, old.info, now.overview.blocks);
+  return { ...done, beside, astray: astrayCells(pointing, old, block.cells) };
 }
 
 function send(
