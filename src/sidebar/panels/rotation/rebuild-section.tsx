@@ -1,4 +1,5 @@
 import { areaA1 } from '../../../../shared/block/a1';
+import { firstFew } from '../../../../shared/tasks/first-few';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import type { OldTable } from './old-table';
@@ -7,12 +8,14 @@ interface Props {
   readonly old: OldTable;
   /** What the new table changes, in sentences. */
   readonly changes: readonly string[];
+  /** Cells elsewhere that will point at another move. */
+  readonly astray: readonly string[];
   readonly busy: boolean;
   readonly onWrite: () => void;
 }
 
 /** A table stands already: what building it anew changes, and the button that does it. */
-export function RebuildSection({ old, changes, busy, onWrite }: Props) {
+export function RebuildSection({ old, changes, astray, busy, onWrite }: Props) {
   return (
     <>
       <p>
@@ -35,6 +38,12 @@ export function RebuildSection({ old, changes, busy, onWrite }: Props) {
           <li key={change}>{change}</li>
         ))}
       </ul>
+      {astray.length > 0 && (
+        <Notice kind="warning">
+          Moves will stand in other rows. These cells of yours point at rows of the table and will then mean
+          other moves: {firstFew(astray)}. Look them over, or let them look a move up by its group and day.
+        </Notice>
+      )}
       <Button kind="main" disabled={busy} onPress={onWrite}>
         {busy ? 'Writing…' : 'Build the table anew'}
       </Button>

@@ -1,5 +1,6 @@
 import type { ComponentProps } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
+import { pointingCells } from '../../../../shared/block/pointing-cells';
 import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
 import { ownGroundLimit } from '../../../../shared/table/own-ground-limit';
 import type { UnitSystem } from '../../../../shared/units/units';
@@ -39,6 +40,10 @@ export function RotationSteps({ book, onReread }: Props) {
   const today = dayFromIso(todayIso) ?? 0;
   const comma = decimalComma(locale);
   const old = useMemo(() => oldTable(book), [book]);
+  const pointing = useMemo(
+    () => (old ? pointingCells(book.tabs, old.info, book.overview.blocks) : []),
+    [book, old],
+  );
   const settings = old?.rotation.settings;
   const [chosenUnits, setUnits] = useState<UnitSystem>();
   const [typedRules, setRules] = useState<RulesForm>();
@@ -114,6 +119,7 @@ export function RotationSteps({ book, onReread }: Props) {
                 today={today}
                 known={old}
                 old={lastSeason ? undefined : old}
+                pointing={pointing}
                 rebuild={season.rebuild}
                 replaces={lastSeason !== undefined}
                 writer={writer}

@@ -1,6 +1,9 @@
+import type { PointingCell } from '../../../../shared/block/pointing-cells';
+import { astrayMoves } from '../../../../shared/table/astray-moves';
 import { describeChanges } from '../../../../shared/table/describe-changes';
 import type { RotationBlockInput } from '../../../../shared/table/model';
 import type { RebuildInput } from '../../../../shared/table/rebuild-input';
+import { tableRows } from '../../../../shared/table/table-rows';
 import type { OldTable } from './old-table';
 import { RebuildSection } from './rebuild-section';
 import type { Writer } from './use-write';
@@ -11,6 +14,8 @@ interface Props {
   readonly input: Omit<RotationBlockInput, 'corner'>;
   /** Both present where a table stands already. */
   readonly old: OldTable | undefined;
+  /** Cells of the grower's that point into the table that stands. */
+  readonly pointing: readonly PointingCell[];
   readonly rebuild: RebuildInput | undefined;
   /** Whether last season's table gives its name to the new one. */
   readonly replaces: boolean;
@@ -18,7 +23,7 @@ interface Props {
 }
 
 /** A first table, or the one that stands there anew. */
-export function WriteStep({ tabs, input, old, rebuild, replaces, writer }: Props) {
+export function WriteStep({ tabs, input, old, pointing, rebuild, replaces, writer }: Props) {
   if (!old || !rebuild) {
     return (
       <WriteSection
@@ -32,6 +37,11 @@ export function WriteStep({ tabs, input, old, rebuild, replaces, writer }: Props
     <RebuildSection
       old={old}
       changes={describeChanges(rebuild, input.plan)}
+      astray={astrayMoves(
+        pointing,
+        { ...old.rotation, ...old, headRows: rebuild.own?.headRows ?? 0 },
+        tableRows(input).rows,
+      )}
       busy={writer.busy}
       onWrite={() => writer.write(input, { at: 'own', old })}
     />
