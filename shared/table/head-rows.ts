@@ -25,7 +25,8 @@ export function rowsAbove(input: RotationBlockInput): BlockRow[] {
   return lines.map((line, r): BlockRow => {
     const first = line === '' ? BLANK : text(line);
     const typed = own?.headCells.filter(({ from }) => from?.[0] === r) ?? [];
-    return typed.length === 0 ? { cells: [first], style: styleOf(r) } : withTyped(first, typed, styleOf(r));
+    const style = styleOf(r, line);
+    return typed.length === 0 ? { cells: [first], style } : withTyped(first, typed, style);
   });
 }
 
@@ -45,9 +46,10 @@ function withTyped(first: BlockCell, typed: readonly KeptCell[], style: BlockSty
   return { cells, style: styles };
 }
 
-function styleOf(row: number): BlockStyle {
+function styleOf(row: number, line: string): BlockStyle {
   if (row === 0) return 'title';
-  return row < FIRST_LINES ? 'muted' : 'warning';
+  if (row < FIRST_LINES) return 'muted';
+  return line === '' ? 'plain' : 'warning';
 }
 
 /** Formulas elsewhere point at rows of the table: however much there is to say, the headings stay in their row. */
