@@ -140,6 +140,37 @@ test('looks that are lost are counted by cells, those that are kept are not', as
   );
 });
 
+// 2026-11: a row without any value lost how its cells look, and the loss was told of files that came from here.
+test('rows without a value keep how their cells look, and stay hidden', async () => {
+  const file = new ExcelJS.Workbook();
+  const sheet = file.addWorksheet('A');
+  sheet.getCell('A1').value = 'above';
+  sheet.getCell('B2').fill = { type: 'pattern', pattern: 'solid', fgColor: { argb: 'FFDFE8D8' } };
+  sheet.getCell('B2').font = { color: { argb: 'FF202124' } };
+  sheet.getCell('C2').numFmt = '0.00';
+  sheet.getRow(2).hidden = true;
+  sheet.getCell('A3').value = 'below';
+  const bytes = await bytesOf(file);
+  expect(await lossOf(bytes)).toBe('');
+  const saved = (await fileOf(await (await openXlsx(bytes)).toXlsx())).worksheets[0]!;
+  expect(saved.getCell('B2').fill).toMatchObject({ pattern: 'solid', fgColor: { argb: 'FFDFE8D8' } });
+  expect(saved.getCell('B2').font).toEqual({ color: { argb: 'FF202124' } });
+  expect(saved.getCell('C2').numFmt).toBe('0.00');
+  expect([1, 2, 3].map((row) => saved.getRow(row).hidden)).toEqual([false, true, false]);
+});
+
+test('a theme colour in a row without a value is told', async () => {
+  const file = new ExcelJS.Workbook();
+  const sheet = file.addWorksheet('A');
+  sheet.getCell('A1').value = 'above';
+  sheet.getCell('A2').fill = { type: 'pattern', pattern: 'solid', fgColor: { theme: 4 } };
+  sheet.getCell('A3').value = 'below';
+  expect(await lossOf(await bytesOf(file))).toBe(
+    'Not carried over from this file: 1 cell background in a theme colour or pattern. ' +
+      'It will be missing if you save it from here.',
+  );
+});
+
 test('a formula that the engine does not know is told, saved as it came and calculated anew elsewhere', async () => {
   const file = new ExcelJS.Workbook();
   const sheet = file.addWorksheet('A');

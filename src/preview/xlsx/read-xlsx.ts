@@ -3,7 +3,7 @@
  * number. Values, formulas, formats, basic styles, merges, widths, frozen and hidden parts, names, colour rules by
  * formula, data validation, links.
  */
-import type { Cell, Color, Workbook, Worksheet } from 'exceljs';
+import type { Cell, Color, Row, Workbook, Worksheet } from 'exceljs';
 import { NEW_TAB_SIZE } from '../engine/book';
 import type { Engine, EngineStyle } from '../engine/engine';
 import { parseErrorFormula, toEngineFormula } from '../engine/formula-text';
@@ -70,8 +70,8 @@ function readTab(
   const cellFormats: Record<string, number> = {};
   const cellStyles: Record<string, number> = {};
   const rows: Record<number, { size?: number; isHidden?: boolean }> = {};
-  sheet.eachRow((row, number) => {
-    if (row.hidden) rows[number - 1] = { isHidden: true };
+  for (const row of rowsOf(sheet)) {
+    if (row.hidden) rows[row.number - 1] = { isHidden: true };
     // Empty cells too: they may have a format for what spills or is typed there.
     row.eachCell({ includeEmpty: true }, (cell) => {
       const style = styleOf(cell);
@@ -81,7 +81,7 @@ function readTab(
       const content = cell.isMerged && cell.master !== cell ? '' : contentOf(engine, cell);
       if (content) cells[cell.address] = content;
     });
-  });
+  }
   // Files of some makers have no views at all, against ExcelJS's own types.
   const view = (sheet.views as typeof sheet.views | null)?.[0];
   const frozen = view?.state === 'frozen' ? view : undefined;
@@ -104,6 +104,14 @@ function readTab(
     isVisible: sheet.state === 'visible',
     panes: { xSplit: frozen?.xSplit ?? 0, ySplit: frozen?.ySplit ?? 0 },
   };
+}
+
+/** Every row of the file, also those without a value, whose cells may have looks: ExcelJS's eachRow skips them. */
+function* rowsOf(sheet: Worksheet): Generator<Row> {
+  for (let number = 1; number <= sheet.rowCount; number += 1) {
+    const row = sheet.findRow(number);
+    if (row) yield row;
+  }
 }
 
 function readWidths(
