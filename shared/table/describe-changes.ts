@@ -26,7 +26,11 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
     seen.add(key);
     const before = future.filter((row) => nameKey(row.group) === key).flatMap(moveOf);
     const after = rows.filter((row) => !row.past && nameKey(row.group) === key);
-    return [...standingChange(name, rows, past), ...movesChange(name, before, after)];
+    return [
+      ...standingChange(name, rows, past),
+      ...movesChange(name, before, after),
+      ...keptFromNow(name, past),
+    ];
   });
   const kept = keptLinesOf(lost, own?.extraColumns).length;
   if (kept > 0) {
@@ -38,6 +42,16 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
     ...newLines.map((line) => `Kept in a line below the table: ${line}.`),
   );
   return sentences.length > 0 ? sentences : ['The rest of the plan stays as it is.'];
+}
+
+/** What has happened since the last build is kept from now on; until then it followed the lists. */
+function keptFromNow(name: string, past: RebuildInput['past']): string[] {
+  const rows = past.filter((row) => nameKey(row.group) === nameKey(name) && row.lookups.includes('head'));
+  const heads = [...new Set(rows.map(({ head }) => head))].join(' and ');
+  if (rows.length === 0) return [];
+  const moves =
+    rows.length === 1 ? '1 move that has happened is' : `${rows.length} moves that have happened are`;
+  return [`${name}: ${moves} kept from now on with ${heads} head, as your list says now.`];
 }
 
 /** Columns of ours that were deleted. */

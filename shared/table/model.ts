@@ -66,6 +66,8 @@ export interface OwnParts {
   readonly settingCells: ReadonlyMap<string, readonly KeptCell[]>;
 }
 
+export type LookedUp = Extract<ColumnKey, 'head' | 'startWeight' | 'growthDays' | 'dailyGain' | 'area'>;
+
 /** One move as it stands in the block now. Absent: blank or not readable. */
 export interface OldRow {
   readonly sheetRow: number;
@@ -89,6 +91,8 @@ export interface OldRow {
   readonly openUntil?: Day;
   readonly lastUsed?: Day;
   readonly restDueDays?: number;
+  /** Figures that formulas of the table look up in the lists, and that therefore change with them. */
+  readonly lookups: readonly LookedUp[];
   /** Formulas of the grower's in cells where the builder writes a value or another formula. */
   readonly ownFormulas: Readonly<Partial<Record<ColumnKey, KeptCell>>>;
   readonly cover: KeptCell;

@@ -8,6 +8,7 @@ import { COLUMNS, type ColumnKey, columnOfHeading } from './columns';
 import { TITLE } from './head-rows';
 import { keptAt } from './kept-at';
 import { cellWords } from './kept-lines';
+import { lookupsOf } from './lookups-of';
 import type { ExtraColumn, OldRotation, OldRow, OwnParts, TableProblem } from './model';
 import { type MovedInSeason, movedInFault } from './moved-in-fault';
 import { ownFormulas } from './own-formulas';
@@ -59,7 +60,11 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
   const reading: Reading = { block, system, headingRow, endRow, columns, extras, problems };
   const rows: OldRow[] = [];
   const strays: string[] = [];
-  const asTyped = { over: typedOverLookups(reading), formulas: ownFormulas(reading) };
+  const asTyped = {
+    over: typedOverLookups(reading),
+    formulas: ownFormulas(reading),
+    lookups: lookupsOf(reading),
+  };
   for (let r = headingRow + 1; r < endRow; r++) {
     if (isMove(reading, r)) rows.push(readRow(reading, r, asTyped));
     else strays.push(...strayCells(reading, r));
@@ -130,6 +135,7 @@ function cellName({ block, columns }: Reading, r: number, key: ColumnKey): strin
 interface AsTyped {
   readonly over: (r: number) => string[];
   readonly formulas: (r: number) => OldRow['ownFormulas'];
+  readonly lookups: (r: number) => OldRow['lookups'];
 }
 
 function readRow(reading: Reading, r: number, asTyped: AsTyped): OldRow {
@@ -168,6 +174,7 @@ function readRow(reading: Reading, r: number, asTyped: AsTyped): OldRow {
     ...given(row),
     typedOver: asTyped.over(r),
     ownFormulas: asTyped.formulas(r),
+    lookups: asTyped.lookups(r),
     cover: keptAt(block, r, columns.get('cover')),
     note: keptAt(block, r, columns.get('note')),
     extras: reading.extras.map(({ column }) => keptAt(block, r, column)),
@@ -224,9 +231,13 @@ function typedDays(reading: Reading, r: number): number | undefined {
   const value = valueAt(reading, r, 'days');
   if (typeof value === 'number' && Number.isInteger(value) && value >= 1) return value;
   const cell = cellName(reading, r, 'days');
+  const hint =
+    value === ''
+      ? '. A row with a group and a paddock is a move; a note belongs under Note or outside the table'
+      : '';
   reading.problems.push({
     cell,
-    sentence: `${cell}: days must be a whole number from 1 up, got ${describeWire(value)}`,
+    sentence: `${cell}: days must be a whole number from 1 up, got ${describeWire(value)}${hint}`,
   });
   return undefined;
 }

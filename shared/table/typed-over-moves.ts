@@ -81,7 +81,8 @@ export function typedOverLookups(reading: Reading): (r: number) => string[] {
 /** Adds a problem for each figure of a past move that is no figure any more: it would be gone with the next table. */
 export function tellBadFigures(reading: Reading, rows: readonly number[]): void {
   const { block, columns } = reading;
-  for (const r of rows.filter((row) => isFrozen(reading, row))) {
+  const movedIn = columns.get('movedIn')!;
+  for (const r of rows.filter((row) => isFrozen(reading, row) || isValue(reading, row, movedIn))) {
     for (const key of TO_COME) {
       const column = columns.get(key);
       if (column === undefined || !isValue(reading, r, column) || isOfKind(reading, r, key)) continue;
@@ -115,7 +116,9 @@ function isValue({ block }: Reading, r: number, column: number): boolean {
 
 function isSpilling({ block, headingRow }: Reading, column: number): boolean {
   const anchor = headingRow + 1;
-  return (block.formulas[anchor]?.[column] ?? '') !== '' && block.values[anchor]![column] === '';
+  // Other messages stand for a bad row only; the rows below have their answers all the same.
+  const isBlocked = /^#(REF|SPILL)!/.test(String(block.values[anchor]?.[column] ?? ''));
+  return (block.formulas[anchor]?.[column] ?? '') !== '' && !isBlocked;
 }
 
 function labelOf(key: ColumnKey): string {

@@ -23,6 +23,7 @@ function stay(loadPounds: number, cover: unknown): PastRow {
     extras: [],
     typedOver: [],
     ownFormulas: {},
+    lookups: [],
   };
 }
 

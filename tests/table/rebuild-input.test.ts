@@ -28,6 +28,7 @@ function row(paddock: number, inDay: number, isTyped: boolean): OldRow {
     extras: [],
     typedOver: [],
     ownFormulas: {},
+    lookups: [],
   };
 }
 

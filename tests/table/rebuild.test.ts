@@ -1,10 +1,12 @@
 import { describe, expect, it, vi } from 'vitest';
 import { columnLetters } from '../../shared/block/a1';
+import { cutBlock } from '../../shared/block/read-block';
 import type { BlockInfo } from '../../shared/contract';
 import { type Day, dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
 import type { PlanRules } from '../../shared/plan/model';
 import { blockFingerprint } from '../../shared/table/block-fingerprint';
 import { describeChanges } from '../../shared/table/describe-changes';
+import { frozenRotation, liveMoves } from '../../shared/table/frozen-rotation';
 import { readRotation } from '../../shared/table/read-rotation';
 import { rebuildInput } from '../../shared/table/rebuild-input';
 import { rotationBlock } from '../../shared/table/rotation-block';
@@ -82,13 +84,15 @@ function rebuild(farm: FarmSheet, today: Day) {
     corner: { tab: info.tab, row: info.row, column: info.column },
     warnings: again.notes,
   });
-  const rectangle = <Cell>(grid: Cell[][]): Cell[][] =>
-    grid
-      .slice(info.row - 1, info.row - 1 + info.rows)
-      .map((row) => row.slice(info.column - 1, info.column - 1 + info.columns));
-  const expects = blockFingerprint(rectangle(tab.values), rectangle(tab.formulas));
+  const expects = expectsOf(farm, info);
   writeBlock(farm.book, { ...block, expects }, { at: 'own', adopt: info.columns - named.columns });
   return { old, again, plan, changes };
+}
+
+/** What the script must find in the sheet when it writes over the table. */
+function expectsOf(farm: FarmSheet, info: BlockInfo = blockOf(farm)): string {
+  const { values, formulas } = cutBlock(readTab(farm.book, 'Rotation'), info);
+  return blockFingerprint(values, formulas);
 }
 
 const keyOf = (row: { group: string; paddock: string; inDay?: Day }) => [row.group, row.paddock, row.inDay];
@@ -432,6 +436,50 @@ describe('rebuild', () => {
     expect(readNow(farm).problems.map(({ cell }) => cell)).toEqual([
       `Rotation!${at('Note', second!.sheetRow)}`,
     ]);
+  });
+
+  it('keeps a season as it was when the lists are made ready for the next one', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const first = readNow(farm).rows[0]!;
+    farm.book.type('Rotation', cellIn(farm, 'Moved in', first.sheetRow), isoFromDay(first.inDay!));
+    farm.book.type('Rotation', 'M1', 'dry spring');
+    const table = (): unknown[][] => readTab(farm.book, 'Rotation').values.map((row) => [...row]);
+    const before = table();
+    const info = blockOf(farm);
+    const old = readNow(farm);
+    expect(liveMoves(old)).toBe(old.rows.length);
+    const firstColumn = before.map(([cell]) => String(cell));
+    const input = frozenRotation(old, firstColumn, readFarm(farm, [info]).problem)!;
+    const expects = expectsOf(farm);
+    const corner = { tab: info.tab, row: info.row, column: info.column };
+    writeBlock(farm.book, { ...rotationBlock({ ...input, corner }), expects }, { at: 'own' });
+    expect(table()).toEqual(before);
+    expect(liveMoves(readNow(farm))).toBe(0);
+    const groups = readTab(farm.book, 'Farm').values;
+    const head = groups.findIndex((row) => row.includes('Reds')) + 1;
+    const column = columnLetters(groups[head - 1]!.indexOf(10) + 1);
+    farm.book.type('Farm', `${column}${head}`, '3');
+    expect(table()).toEqual(before);
+  });
+
+  // 2026-11: areas of past moves became fence costs when two columns of the list had changed places.
+  it('takes what a lookup should show from the lists where their columns have changed places', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const [first] = readNow(farm).rows;
+    farm.book.type('Rotation', cellIn(farm, 'Moved in', first!.sheetRow), isoFromDay(first!.inDay!));
+    const old = readNow(farm);
+    const rows = old.rows.map((row) =>
+      row.sheetRow === first!.sheetRow ? { ...row, areaSquareMeters: 300_000 } : row,
+    );
+    const now = { ...readFarm(farm, [blockOf(farm)]).problem, today: first!.inDay! };
+    const again = rebuildInput({ ...old, rows }, now);
+    expect(again.past[0]!.areaSquareMeters).toBeCloseTo(first!.areaSquareMeters!, 6);
+    expect(again.notes.join()).toContain(`area of ${first!.group}, ${first!.paddock}`);
+    expect(rebuildInput(old, now).notes.join()).not.toContain('another column');
+    const told = describeChanges(again, planned(again.problem)).join();
+    expect(told).toContain(`1 move that has happened is kept from now on with ${first!.head} head`);
   });
 
   it('keeps as a line what was typed where the lists say nothing, and names that are in no list', async () => {

@@ -21,6 +21,8 @@ export interface OldTable {
   /** A filled cell further right, which does not move along. */
   readonly apart: string | undefined;
   readonly rotation: OldRotation;
+  /** Texts of its first column from the top. */
+  readonly firstColumn: readonly string[];
   /** What the script must still find there when it writes over it. */
   readonly fingerprint: string;
 }
@@ -36,6 +38,7 @@ export function oldTable(book: Book): OldTable | undefined {
     adopted: info.columns - block.info.columns,
     apart: apart && cellOnTab(tab.name, apart.row, apart.column),
     rotation: readRotation(tab, info),
+    firstColumn: values.map(([first = '']) => (typeof first === 'string' ? first : '')),
     fingerprint: blockFingerprint(values, formulas),
   };
 }

@@ -12,11 +12,12 @@ import { decimalComma } from '../../numbers/decimal-comma';
 import { startUnits } from '../../parts/start-units';
 import type { Book } from '../../parts/use-book';
 import { useReset } from '../../parts/use-reset';
-import { LastSeason } from './last-season';
+import { KeepFigures, LastSeason } from './last-season';
 import { type OldTable, oldTable } from './old-table';
 import { OldTableSection } from './old-table-section';
 import { OwnLimitOffer } from './own-limit-offer';
 import { PictureStep } from './picture-step';
+import { planProblem } from './plan-problem';
 import { PlanSection } from './plan-section';
 import { readRules } from './read-rules';
 import { refuseChanged } from './refuse-changed';
@@ -83,6 +84,13 @@ export function RotationSteps({ book, onReread }: Props) {
       )}
       <h2>3. The plan</h2>
       {lastSeason && <LastSeason old={lastSeason} />}
+      {old && settings && (lastSeason || settings.rules.seasonEnd <= today) && (
+        <KeepFigures
+          old={old}
+          lists={planProblem(lists.paddocks, lists.groups, settings.rules)}
+          onDone={onReread}
+        />
+      )}
       {old && !lastSeason && (
         <OldTableSection
           old={old}
@@ -121,7 +129,7 @@ export function RotationSteps({ book, onReread }: Props) {
                 old={lastSeason ? undefined : old}
                 pointing={pointing}
                 rebuild={season.rebuild}
-                replaces={lastSeason !== undefined}
+                replaces={lastSeason}
                 writer={writer}
               />
             )

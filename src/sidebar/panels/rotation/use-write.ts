@@ -1,8 +1,10 @@
 import { useState } from 'preact/hooks';
 import type { WriteDone } from '../../../../shared/contract';
+import { liveMoves } from '../../../../shared/table/frozen-rotation';
 import type { RotationBlockInput } from '../../../../shared/table/model';
 import { usePage } from '../../page';
 import { useWork, type Work } from '../../parts/use-work';
+import { freezeTable } from './freeze-table';
 import { type Place, writeTable } from './write-table';
 
 export interface Writer extends Work {
@@ -21,6 +23,8 @@ export function useWrite(onReread: () => void): Writer {
       setDone(undefined);
       say('Writing the table…');
       try {
+        const before = place.at === 'own' ? undefined : place.replaces;
+        if (before && liveMoves(before.rotation) > 0) await freezeTable(before, input.problem);
         const written = await writeTable(input, place);
         setDone(written);
         say(`The table stands on ${written.block.tab}, ${written.a1}.`);

@@ -17,8 +17,8 @@ interface Props {
   /** Cells of the grower's that point into the table that stands. */
   readonly pointing: readonly PointingCell[];
   readonly rebuild: RebuildInput | undefined;
-  /** Whether last season's table gives its name to the new one. */
-  readonly replaces: boolean;
+  /** Last season's table, which gives its name to the new one. */
+  readonly replaces: OldTable | undefined;
   readonly writer: Writer;
 }
 

@@ -9,8 +9,8 @@ import { type OldTable, ROTATION_NAME } from './old-table';
 
 export type NewPlace = { readonly at: 'new-tab'; readonly tab: string } | { readonly at: 'selection' };
 export type Place =
-  | (NewPlace & { readonly replaces: boolean })
-  | { readonly at: 'own'; readonly old: OldTable };
+  /** `replaces`: last season's table, which gives its name to the new one. */
+  (NewPlace & { readonly replaces: OldTable | undefined }) | { readonly at: 'own'; readonly old: OldTable };
 
 export async function writeTable(
   input: Omit<RotationBlockInput, 'corner'>,
