@@ -31,9 +31,13 @@ function rowsUntil(block: BlockContent, first: number, end: number, column: numb
 /** Title and hint stand above them. */
 const FIRST_WARNING_ROW = 2;
 
+/** What the plan has to say, and what was typed beside it. */
 function warnings(block: BlockContent): ExtraCells[] {
-  const rows = rowsUntil(block, FIRST_WARNING_ROW, headingRow(block.values, MOVES), 0);
-  return rows.length === 0 ? [] : [{ what: 'What stands above the moves', column: 0, rows }];
+  const end = headingRow(block.values, MOVES);
+  return (block.values[0] ?? []).flatMap((_, column) => {
+    const rows = rowsUntil(block, column === 0 ? FIRST_WARNING_ROW : 0, end, column);
+    return rows.length === 0 ? [] : [{ what: 'What stands above the moves', column, rows }];
+  });
 }
 
 const MOVES = ['Group', 'Paddock', 'Moved in'];

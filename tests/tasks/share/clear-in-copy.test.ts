@@ -79,7 +79,7 @@ describe('before a copy is given away', () => {
   it('finds lines kept from earlier tables, columns and remarks of the grower’s own', () => {
     const rotation: WireCell[][] = [
       ['Rotation from 2026-05-01 to 2026-10-01', '', '', '', ''],
-      ['When a group has moved', '', '', '', ''],
+      ['When a group has moved', '', '', 'owes me 90', ''],
       ['Reds still stand in Lane 2 since 2026-05-06', '', '', '', ''],
       ['Group', 'Paddock', 'Moved in', 'Note', 'Who moved'],
       ['', '', '', '', ''],
@@ -107,6 +107,7 @@ describe('before a copy is given away', () => {
     expect(found.map(({ what, area }) => [what, area.row, area.column, area.rows])).toEqual([
       ['“Moved in” in the moves', 6, 3, 1],
       ['What stands above the moves', 3, 1, 1],
+      ['What stands above the moves', 2, 4, 1],
       ['“Kept from earlier tables” in the moves', 11, 1, 1],
       ['“Who moved”, a column of yours in the moves', 6, 5, 1],
       ['“Who moved”, a column of yours in the moves', 8, 5, 1],
