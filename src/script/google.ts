@@ -7,6 +7,7 @@ import type { Edge } from '../../shared/door/edge';
 import { isWithin } from './is-within';
 import type { Area, AreaContent, AreaWrite, Origins, SheetPort } from './port';
 import { Told } from './port';
+import { ruleShape } from './rule-shape';
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -106,6 +107,7 @@ export function boundSpreadsheet(): SheetPort {
     },
     nameArea: (name, area) => file.setNamedRange(name, rangeOf(area)),
     forgetName: (name) => file.removeNamedRange(name),
+    notedCells: (area) => notedCells(rangeOf(area)),
     setRules: (area, old, rules) => setRules(sheetOf(area.tab), area, old, rules),
     moveFrozenRows: (tab, rows) => {
       if (sheetOf(tab).getFrozenRows() > 0) sheetOf(tab).setFrozenRows(rows);
@@ -220,10 +222,21 @@ function styleRange(range: Range, styles: BlockStyle[][], from: Origins): void {
   range.setWraps(styles.map((row) => row.map((style) => style === 'heading')));
 }
 
+function notedCells(range: Range): [row: number, column: number][] {
+  return range
+    .getNotes()
+    .flatMap((line, r) => line.flatMap((note, c): [number, number][] => (note === '' ? [] : [[r, c]])));
+}
+
+/** Replaces the rules of ours inside the block; those that the grower made there stay. */
 function setRules(sheet: Sheet, area: Area, old: Area | undefined, rules: readonly BlockRule[]): void {
-  const others = sheet
-    .getConditionalFormatRules()
-    .filter((rule) => !rule.getRanges().every((range) => isWithin(areaOf(range), old ?? area)));
+  const shapes = new Set(rules.map(({ formula }) => ruleShape(formula)));
+  const isOurs = (rule: GoogleAppsScript.Spreadsheet.ConditionalFormatRule): boolean => {
+    if (!rule.getRanges().every((range) => isWithin(areaOf(range), old ?? area))) return false;
+    const [formula] = rule.getBooleanCondition()?.getCriteriaValues() ?? [];
+    return typeof formula === 'string' && shapes.has(ruleShape(formula));
+  };
+  const others = sheet.getConditionalFormatRules().filter((rule) => !isOurs(rule));
   const ours = rules.map((rule) =>
     SpreadsheetApp.newConditionalFormatRule()
       .whenFormulaSatisfied(rule.formula)

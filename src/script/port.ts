@@ -54,7 +54,9 @@ export interface SheetPort {
   clear(areas: readonly Area[]): void;
   nameArea(name: string, area: Area): void;
   forgetName(name: string): void;
-  /** Replaces the conditional colours that lie inside `old`, keeps all others. */
+  /** Cells with a note attached, by row and column from 0 within the area. */
+  notedCells(area: Area): (readonly [row: number, column: number])[];
+  /** Replaces the block's own conditional colours inside `old`, keeps all others. */
   setRules(area: Area, old: Area | undefined, rules: readonly BlockRule[]): void;
   setLook(tab: string, column: number, widths: readonly number[], freezeRows: number): void;
   /** Freezes that many rows where any are frozen now. */

@@ -135,6 +135,37 @@ describe('writing a block', () => {
     expect(book.value('Plan', 'C3')).toBe('+49 30');
   });
 
+  // 2026-11: every rule inside the block was taken for the builder's and was gone after a rebuild.
+  it('replaces its own colours by rule and keeps those that the grower made inside the block', async () => {
+    const book = await open();
+    let info = written(book, block(CELLS, { at: 'new-tab', tab: 'Table' }));
+    const sheet = book.spreadsheet.getSheetByName('Table')!;
+    const [ours] = sheet.getConditionalFormatRules();
+    const own = ours!
+      .copy()
+      .whenFormulaSatisfied('=$B1<0.7')
+      .setBackground('#ffcccc')
+      .setRanges([sheet.getRange('B1:B3')])
+      .build();
+    sheet.setConditionalFormatRules([...sheet.getConditionalFormatRules(), own]);
+    for (const cells of [SMALLER, CELLS]) {
+      info = written(book, block(cells, { at: 'own' }, fingerprint(book, info)));
+    }
+    const formulas = sheet
+      .getConditionalFormatRules()
+      .map((rule) => rule.getBooleanCondition()!.getCriteriaValues()[0]);
+    expect(formulas.toSorted()).toEqual(['=$B1<0.7', '=TRUE']);
+  });
+
+  it('names cells with notes attached, which do not move with the rows', async () => {
+    const book = await open();
+    const info = written(book, block(CELLS, { at: 'new-tab', tab: 'Table' }));
+    book.range('Table', 'B2').setNote('ask Ida');
+    const reply = book.ask('writeBlock', block(SMALLER, { at: 'own' }, fingerprint(book, info)));
+    expect(reply).toMatchObject({ ok: true, data: { note: expect.stringContaining('(B2)') } });
+    expect(book.range('Table', 'B2').getNote()).toBe('ask Ida');
+  });
+
   it('refuses to rebuild where somebody typed meanwhile', async () => {
     const book = await open();
     const info = written(book, block(CELLS, { at: 'new-tab', tab: 'Plan' }));

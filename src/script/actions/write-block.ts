@@ -5,9 +5,10 @@
  * batch, so that a failure leaves the old table or the new one, never half of each.
  */
 
-import { areaA1 } from '../../../shared/block/a1';
+import { areaA1, cellA1 } from '../../../shared/block/a1';
 import type { WriteBlock, WriteDone } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
+import { firstFew } from '../../../shared/tasks/first-few';
 import { failureSentence } from '../failure-sentence';
 import { type Area, type SheetPort, Told } from '../port';
 import { blockContent, grid, originOf, union } from './block-content';
@@ -21,7 +22,8 @@ export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
     const area = targetArea(port, request, standing);
     const old = place.at === 'own' ? standing : undefined;
     writeCells(port, request, area, old, named);
-    const note = finish(port, request, area, old);
+    const failure = finish(port, request, area, old);
+    const note = [failure, old ? noteOfNotes(port, old) : ''].filter((text) => text !== '').join(' ');
     return { block: { name: request.name, ...area }, a1: areaA1(area), note };
   });
 }
@@ -94,6 +96,16 @@ function finish(port: SheetPort, request: WriteBlock, area: Area, old: Area | un
     port.showTab(area.tab);
   });
   return failure ? `The table is written, but not all of its colours and widths. ${failure}` : '';
+}
+
+/** Notes hang on cells, not on what stands there: where rows have moved they belong to something else now. */
+function noteOfNotes(port: SheetPort, old: Area): string {
+  const cells: string[] = [];
+  const failure = attempt(() => {
+    for (const [r, c] of port.notedCells(old)) cells.push(cellA1(old.row + r, old.column + c));
+  });
+  if (failure || cells.length === 0) return '';
+  return `Notes attached to cells stay in their cells (${firstFew(cells)}): where rows of the table have moved, see that they still fit.`;
 }
 
 /** Runs a step whose failure must not stop the rest; gives the sentence of what went wrong. */
