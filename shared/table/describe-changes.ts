@@ -2,6 +2,7 @@ import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { Plan } from '../plan/model';
 import { COLUMNS } from './columns';
+import { countedAsDone, daysSet, goesAlong } from './describe-typed';
 import { keptLinesOf } from './kept-lines';
 import type { OldRow, OwnParts } from './model';
 import type { RebuildInput } from './rebuild-input';
@@ -38,6 +39,9 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
     sentences.push(`${what} that the new plan does not have is kept in a line below the table.`);
   }
   sentences.push(
+    ...goesAlong(rows),
+    ...daysSet(past),
+    ...countedAsDone(past),
     ...(own ? columnsBack(own.columns) : []),
     ...newLines.map((line) => `Kept in a line below the table: ${line}.`),
   );

@@ -105,6 +105,8 @@ export interface OldRow {
 export interface PastRow extends OldRow {
   readonly inDay: Day;
   readonly outDay: Day;
+  /** Days as they stand in the table, where the group's next move gives others. */
+  readonly daysBefore?: number;
 }
 
 export interface TableProblem {

@@ -116,7 +116,10 @@ function splitGroup(rows: readonly OldRow[], now: FarmNow): Split {
       const nextIn = i + 1 < count ? inOrder[i + 1]!.inDay : undefined;
       const outDay = nextIn ?? inDay + (row.days ?? 1);
       // What was planned to be the stay gives way to what it was; a day typed wrongly is told elsewhere.
-      return filledRow({ ...row, inDay, outDay, ...(outDay > inDay && { days: outDay - inDay }) }, now);
+      const days = outDay > inDay ? outDay - inDay : row.days;
+      const isSet = row.days !== undefined && days !== row.days;
+      const stay = { ...row, inDay, outDay, ...(days !== undefined && { days }) };
+      return filledRow(isSet ? { ...stay, daysBefore: row.days } : stay, now);
     });
   return {
     past: past.map(({ row }) => row),

@@ -154,7 +154,7 @@ describe('writing a block', () => {
     const formulas = sheet
       .getConditionalFormatRules()
       .map((rule) => rule.getBooleanCondition()!.getCriteriaValues()[0]);
-    expect(formulas.toSorted()).toEqual(['=$B1<0.7', '=TRUE']);
+    expect([...formulas].sort()).toEqual(['=$B1<0.7', '=TRUE']);
   });
 
   it('names cells with notes attached, which do not move with the rows', async () => {

@@ -482,6 +482,27 @@ describe('rebuild', () => {
     expect(told).toContain(`1 move that has happened is kept from now on with ${first!.head} head`);
   });
 
+  it('says what typed things go to another day, which days are set, and which stops count as done', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const reds = readNow(farm).rows.filter((row) => row.group === 'Reds');
+    const type = (heading: string, move: number, text: string): void =>
+      farm.book.type('Rotation', cellIn(farm, heading, reds[move]!.sheetRow), text);
+    const name = (move: number): string => `Reds, ${reds[move]!.paddock} ${isoFromDay(reds[move]!.inDay!)}`;
+    type('Moved in', 0, isoFromDay(reds[0]!.inDay!));
+    type('Moved in', 2, isoFromDay(reds[2]!.inDay! + 2));
+    const late = readNow(farm).rows.filter((row) => row.group === 'Reds');
+    const { changes } = rebuild(farm, reds[2]!.inDay! + 2);
+    const told = changes.join('\n');
+    // The stop in between keeps the days up to the day typed two days late.
+    const stayed = late[1]!.days! + 2;
+    expect(told).toContain(`${name(1)} (${late[1]!.days} becomes ${stayed})`);
+    expect(told).toContain(`Counted as done on the planned day`);
+    expect(told).toContain(`typed: ${name(1)}. Delete the row`);
+    // What has happened once is no news the next time.
+    expect(rebuild(farm, reds[2]!.inDay! + 2).changes.join()).not.toMatch(/becomes|Counted as done/);
+  });
+
   it('keeps as a line what was typed where the lists say nothing, and names that are in no list', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);
