@@ -5,6 +5,7 @@ import { findLists } from '../../shared/lists/find-lists';
 import type { FoundList, GrowerList } from '../../shared/lists/model';
 import { savedLists } from '../../shared/table/saved-lists';
 import { withColumn } from '../../src/sidebar/lists/list-columns';
+import { lostHeadings } from '../../src/sidebar/lists/lost-headings';
 import { headingTexts, recalledList } from '../../src/sidebar/lists/recalled-list';
 import { tab } from './fake-sheet';
 
@@ -60,8 +61,31 @@ describe('a list used before', () => {
     expect(now).toMatchObject({ columns: chosen.columns, units: { area: 'ha' } });
   });
 
-  test('on another tab, or without any of its headings, is another list', () => {
-    expect(recalledList(found(ROWS), { ...remembered(chosen), tab: 'Elsewhere' })).toBeUndefined();
+  // 2026-11: a tab that got another name made the page forget which heading was the day of arrival.
+  test('is found on a tab that has another name by now', () => {
+    expect(recalledList(found(ROWS), { ...remembered(chosen), tab: 'Elsewhere' })).toMatchObject({
+      tab: 'Fields',
+      columns: chosen.columns,
+    });
+    const little = [
+      ['Strip', 'Hectares', 'Days'],
+      ['One', 1, 2],
+      ['Two', 1, 2],
+    ];
+    expect(recalledList(found(little), { ...remembered(chosen), tab: 'Elsewhere' })).toBeUndefined();
+  });
+
+  test('says which heading it misses', () => {
+    const renamed = [['Strip', 'Acres', 'Weeks to grow back', 'Notes'], ...ROWS.slice(1)];
+    const [now] = found(renamed);
+    expect(lostHeadings(remembered(chosen), recalledList(found(renamed), remembered(chosen)))).toEqual([
+      expect.stringContaining('The heading “Days to grow back” stood for “rest”'),
+    ]);
+    expect(lostHeadings(remembered(chosen), chosen)).toEqual([]);
+    expect(lostHeadings(undefined, now)).toEqual([]);
+  });
+
+  test('without any of its headings, is another list', () => {
     const other = [
       ['Paddock', 'Area (ac)'],
       ['Ash', 1],

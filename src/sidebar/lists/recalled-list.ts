@@ -12,7 +12,8 @@ export function headingTexts(list: FoundList): Readonly<Partial<Record<Field, st
 /**
  * The list that was used before, with the columns chosen then, as it stands now: rows and columns may have been put in
  * since, so the words of the headings count and the letters of the columns only where two headings are alike. A
- * field whose heading is gone is taken as found. Undefined where the list stands there no more.
+ * field whose heading is gone is taken as found. A tab may have another name by now: where no list stands on a tab of
+ * that name, the one most alike elsewhere is meant. Undefined where none is alike.
  */
 export function recalledList(
   found: readonly FoundList[],
@@ -22,11 +23,14 @@ export function recalledList(
   const texts: Partial<Record<Field, string>> =
     'headings' in before ? headingTexts(before) : (before.texts ?? {});
   const onTab = found.filter(({ tab }) => tab === before.tab);
+  const near = onTab.length > 0 ? onTab : found;
+  const inCommon = (list: FoundList): number =>
+    Object.values(texts).filter((text) => list.headings.some((heading) => heading.text === text)).length;
   const likeness = (list: FoundList): number =>
-    Object.values(texts).filter((text) => list.headings.some((heading) => heading.text === text)).length +
-    (list.headingRow === before.headingRow ? HALF : 0);
-  const [list] = [...onTab].sort((a, b) => likeness(b) - likeness(a));
+    inCommon(list) + (list.headingRow === before.headingRow ? HALF : 0);
+  const [list] = [...near].sort((a, b) => likeness(b) - likeness(a));
   if (!list || likeness(list) === 0) return undefined;
+  if (onTab.length === 0 && 2 * inCommon(list) <= Object.keys(texts).length) return undefined;
   const fields = Object.entries(before.columns) as [Field, number][];
   // Units come from the headings as they stand now, for they may have been put right since.
   const bare = { ...list, columns: {}, units: {} } as unknown as FoundList;

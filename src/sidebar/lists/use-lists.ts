@@ -19,6 +19,7 @@ import { ROTATION_NAME } from '../panels/rotation/old-table';
 import { foundLists } from '../parts/found-lists';
 import type { Book } from '../parts/use-book';
 import { listAgain } from './list-again';
+import { lostHeadings } from './lost-headings';
 import { recalledList } from './recalled-list';
 
 export interface Lists {
@@ -52,6 +53,8 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
     paddocks: chosenOf(book, found.paddocks, own.paddocks, remembered.paddocks),
     groups: chosenOf(book, found.groups, own.groups, remembered.groups),
   };
+  // A heading that the grower left out on this page is not missed.
+  const lost = (kind: ListKind): string[] => (own[kind] ? [] : lostHeadings(remembered[kind], chosen[kind]));
   const tabOf = (list: FoundList | undefined) => book.tabs.find(({ name }) => name === list?.tab);
   const comma = decimalComma(book.overview.locale);
   const paddockTab = tabOf(chosen.paddocks);
@@ -69,7 +72,10 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
     paddocks: paddocks.paddocks,
     groups: groups.groups,
     problems: [...paddocks.problems, ...groups.problems],
-    notes: { paddocks: [...notesOf(paddocks), ...copies], groups: notesOf(groups) },
+    notes: {
+      paddocks: [...lost('paddocks'), ...notesOf(paddocks), ...copies],
+      groups: [...lost('groups'), ...notesOf(groups)],
+    },
   };
 }
 
