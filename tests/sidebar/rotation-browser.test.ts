@@ -129,6 +129,11 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     const later = await openRotation(sheet);
     await later.page.getByText('1 of them with a day typed').waitFor();
     expect(await later.page.getByLabel('Days of rest').inputValue()).toBe('35');
+    const [heads, ...rows] = PIG_ROWS as [readonly WireCell[], ...(readonly WireCell[])[]];
+    const renamed = heads.map((text) => (text === 'Rotation from' ? 'Seen on farm' : text));
+    sheet.tabs = sheet.tabs.map((one) => (one.name === 'Pigs' ? tab('Pigs', [renamed, ...rows]) : one));
+    await later.page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
+    await later.page.getByText('The heading “Rotation from” stood for “in the rotation from”').waitFor();
     expect([...opened.errors, ...later.errors]).toEqual([]);
   });
 
