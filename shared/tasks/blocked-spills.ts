@@ -1,4 +1,5 @@
 import { formulaShape } from '../block/formula-shape';
+import { isFilled } from '../block/is-filled';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell } from '../contract';
 import type { Place } from './typed-over-cells';
@@ -9,7 +10,7 @@ type Cells = readonly (readonly BlockCell[])[];
 const NO_ROOM: readonly unknown[] = ['#REF!', '#SPILL!'];
 
 /**
- * Typed values that stand where the answer of a formula belongs, so that it shows an error: the formula is found in the
+ * Typed values and formulas that stand where the answer of a formula belongs, so that it shows an error: the formula is found in the
  * new block by its column and shape, and what is blank there below and right of it is the room of its answer.
  */
 export function blockedSpills(old: BlockContent, next: Cells): readonly Place[] {
@@ -37,6 +38,5 @@ function roomBelow(next: Cells, row: number, column: number): Place[] {
 }
 
 function typedAt(old: BlockContent, r: number, c: number): Place[] {
-  const value = old.values[r]?.[c] ?? '';
-  return value !== '' && (old.formulas[r]?.[c] ?? '') === '' ? [[r, c]] : [];
+  return isFilled(old, r, c) ? [[r, c]] : [];
 }

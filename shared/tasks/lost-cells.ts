@@ -27,11 +27,12 @@ export function lostCells(
   return old.values.flatMap((row, r) =>
     row.flatMap((value, c) => {
       const formula = old.formulas[r]?.[c] ?? '';
-      const now = next[again[r] ?? -1]?.[c];
+      const nextRow = next[again[r] ?? -1];
+      const now = nextRow?.[c];
       const where = `${cellA1(old.info.row + r, old.info.column + c)} (${formula === '' ? shown(value) : formula})`;
       if (formula !== '') return isOursOrKept(formula, c, now, value, shapes) ? [] : [where];
       if (value === '') return [];
-      const isSetting = typeof value === 'number' && isSettingAt(c, now);
+      const isSetting = typeof value === 'number' && isSettingAt(c, nextRow);
       const count = left.get(keyOf(value)) ?? 0;
       left.set(keyOf(value), count - 1);
       return count > 0 || isSetting ? [] : [where];
@@ -39,9 +40,11 @@ export function lostCells(
   );
 }
 
-/** A number in the second to fourth column; the second may be a setting that was left blank. */
-function isSettingAt(column: number, now: BlockCell | undefined): boolean {
-  return (now?.k === 'n' && column >= 1 && column <= 3) || (now?.k === 'blank' && column === 1);
+/** A number in the second to fourth column; the second may be a setting that was left blank, with words beside it. */
+function isSettingAt(column: number, row: Cells[number] = []): boolean {
+  const now = row[column];
+  const isLeftBlank = column === 1 && now?.k === 'blank' && (row[2]?.k === 't' || row[3]?.k === 't');
+  return (now?.k === 'n' && column >= 1 && column <= 3) || isLeftBlank;
 }
 
 function countedValues(next: Cells): Map<string, number> {

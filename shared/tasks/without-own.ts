@@ -1,3 +1,4 @@
+import { formulaShape } from '../block/formula-shape';
 import { headingRow } from '../block/heading-row';
 import { isFilled } from '../block/is-filled';
 import type { BlockContent } from '../block/read-block';
@@ -12,26 +13,40 @@ export interface OwnPart {
   /** Only rows with something in their first cell are the builder's. */
   readonly namedRowsOnly?: true;
   /** Which of its values are the builder's; absent: all. */
-  readonly isOurs?: (value: WireCell) => boolean;
+  readonly isOurs?: (value: WireCell, formula: string) => boolean;
+  /** The builder's formulas there differ from row to row. */
+  readonly manyFormulas?: true;
 }
 
 /**
  * A block as it stands, less what its builder wrote and writes anew: names, dates and sentences that change when
- * the lists or the plan change. What is left must not get lost.
+ * the lists or the plan change. What is left must not get lost: also a formula that most rows of its column do not
+ * have, which the grower may have typed there.
  */
 export function withoutOwn(old: BlockContent, parts: readonly OwnPart[]): BlockContent {
   const isOwn = (row: number, column: number): boolean =>
     parts.some(
-      ({ firstRow, endRow, columns, namedRowsOnly, isOurs }) =>
+      ({ firstRow, endRow, columns, namedRowsOnly, isOurs, manyFormulas }) =>
         (!namedRowsOnly || isFilled(old, row, 0)) &&
         row >= firstRow &&
         row < endRow &&
         columns(column) &&
-        (isOurs === undefined || isOurs(old.values[row]?.[column] ?? '')),
+        (isOurs === undefined ||
+          isOurs(old.values[row]?.[column] ?? '', old.formulas[row]?.[column] ?? '')) &&
+        (manyFormulas || isValueOrUsual(old, firstRow, endRow, row, column)),
     );
   const less = <Cell>(grid: readonly (readonly Cell[])[]) =>
     grid.map((row, r) => row.map((cell, c) => (isOwn(r, c) ? '' : cell)));
   return { ...old, values: less(old.values), formulas: less(old.formulas) };
+}
+
+function isValueOrUsual(old: BlockContent, first: number, end: number, row: number, column: number): boolean {
+  const formula = old.formulas[row]?.[column] ?? '';
+  if (formula === '') return true;
+  const shape = formulaShape(formula);
+  const filled = old.formulas.slice(first, end).filter((_, i) => isFilled(old, first + i, column));
+  const alike = filled.filter(({ [column]: one = '' }) => one !== '' && formulaShape(one) === shape);
+  return alike.length > 1 && 2 * alike.length > filled.length;
 }
 
 /** Row whose first cell is that label, from 0; the end of the block where there is none. */

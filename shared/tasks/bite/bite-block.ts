@@ -32,6 +32,8 @@ export const BITE_CAUTIONS: readonly string[] = [
   'The energizer’s manual and local codes decide. Never two energizers on one fence; ground rods at least 10 m (33 ft) from utility earths.',
 ];
 
+export const LEVELS_TITLE = 'Levels that are named';
+
 export const LINE_HEADINGS = [
   'Line',
   'Wire of the line',
@@ -159,15 +161,7 @@ function judgeFormula(
 
 function addLevels(draft: Draft): void {
   draft.add(
-    [
-      text('Levels that are named'),
-      text('Volts'),
-      text('Where'),
-      BLANK,
-      text('How sure'),
-      BLANK,
-      text('Source'),
-    ],
+    [text(LEVELS_TITLE), text('Volts'), text('Where'), BLANK, text('How sure'), BLANK, text('Source')],
     'heading',
   );
   for (const { stock, volts, meaning, certainty, source } of VOLT_LEVELS) {

@@ -1,6 +1,6 @@
 import type { BlockContent } from '../../block/read-block';
 import { ownTable, withoutOwn } from '../without-own';
-import { LINE_HEADINGS } from './bite-block';
+import { LEVELS_TITLE, LINE_HEADINGS } from './bite-block';
 import { WIRE_HEADINGS } from './wire-rows';
 
 /**
@@ -11,6 +11,6 @@ export function biteMustKeep(old: BlockContent): BlockContent {
   const answers = WIRE_HEADINGS.filter((heading) => /^Ohms, (first|second)$/.test(heading));
   return withoutOwn(old, [
     ownTable(old, LINE_HEADINGS, LINE_HEADINGS, 'Settings'),
-    ownTable(old, WIRE_HEADINGS, answers),
+    ownTable(old, WIRE_HEADINGS, answers, LEVELS_TITLE),
   ]);
 }

@@ -1,6 +1,7 @@
 /** Reads a "Will it bite" block that stands already: its lines, wires and settings as typed there. */
 
 import { cellA1 } from '../../block/a1';
+import { headingRow } from '../../block/heading-row';
 import type { BlockContent } from '../../block/read-block';
 import type { BlockCell } from '../../contract';
 import { describeCell } from '../../refusals';
@@ -8,7 +9,7 @@ import { type Metal, RESISTIVITY_OHM_METERS } from '../../tables/resistivity';
 import { toInside, type UnitSystem } from '../../units/units';
 import { type KeptRow, rowsBetween, textOf } from '../rows-between';
 import { readSettings, type SettingsRead } from '../settings';
-import { LINE_HEADINGS, type PlannedLine } from './bite-block';
+import { LEVELS_TITLE, LINE_HEADINGS, type PlannedLine } from './bite-block';
 import { BITE_SETTINGS, type BiteKey } from './bite-settings';
 import { WIRE_HEADINGS, type WireRow } from './wire-rows';
 import type { Strand } from './wires';
@@ -26,15 +27,19 @@ export function readBite(block: BlockContent, units: UnitSystem): BiteRead {
   const lines = rowsBetween(block, LINE_HEADINGS, 'Settings')
     .filter((row) => !row.emptyUnder(LINE_HEADINGS.slice(0, 4)))
     .flatMap((row) => readLine(row, units, block, problems));
-  const wires = rowsBetween(block, WIRE_HEADINGS, 'Levels that are named')
+  const wires = rowsBetween(block, WIRE_HEADINGS, LEVELS_TITLE)
     .filter((row) => !row.emptyUnder(WIRE_HEADINGS.slice(0, 8)))
-    .map((row) => readWire(row, units));
+    .map((row) => {
+      tellFormulas(row, block, problems);
+      return readWire(row, units);
+    });
   return { lines, wires, settings: readSettings(block, BITE_SETTINGS), problems };
 }
 
 function readLine(row: KeptRow, units: UnitSystem, block: BlockContent, problems: string[]): PlannedLine[] {
   const typed = row.kept('Length');
   const length = numberOf(typed);
+  tellWrongKinds(row, block, problems);
   if (length === undefined || length <= 0) {
     const where = `${block.info.tab}!${cellA1(row.sheetRow, block.info.column + 2)}`;
     const got = 'v' in typed ? describeCell(typed.v) : 'a blank';
@@ -47,6 +52,42 @@ function readLine(row: KeptRow, units: UnitSystem, block: BlockContent, problems
   const liveWires = numberOf(row.kept('Live wires')) ?? 1;
   return [{ name: textOf(row.kept('Line')), meters, liveWires, wire: textOf(row.kept('Wire of the line')) }];
 }
+
+/** What of a line is a name must be text, and the live wires a number: else it would be gone with the next table. */
+function tellWrongKinds(row: KeptRow, block: BlockContent, problems: string[]): void {
+  for (const [heading, kind, must] of KINDS) {
+    const cell = row.kept(heading);
+    if (cell.k === kind || cell.k === 'blank') continue;
+    const where = cellUnder(block, LINE_HEADINGS, heading, row.sheetRow);
+    problems.push(`${where}: ${heading} must be ${must}, got ${describeCell(cell.v)}`);
+  }
+}
+
+/** Names and figures of a wire are written anew as values. */
+function tellFormulas(row: KeptRow, block: BlockContent, problems: string[]): void {
+  for (const heading of WIRE_HEADINGS.slice(0, 8)) {
+    const cell = row.kept(heading);
+    if (cell.k !== 'f') continue;
+    const where = cellUnder(block, WIRE_HEADINGS, heading, row.sheetRow);
+    problems.push(`${where}: ${heading} must be typed as a value, got ${cell.v}`);
+  }
+}
+
+function cellUnder(
+  { info, values }: BlockContent,
+  headings: readonly string[],
+  heading: string,
+  sheetRow: number,
+): string {
+  const column = values[headingRow(values, headings)]?.indexOf(heading) ?? 0;
+  return `${info.tab}!${cellA1(sheetRow, info.column + column)}`;
+}
+
+const KINDS = [
+  ['Line', 't', 'text'],
+  ['Wire of the line', 't', 'text'],
+  ['Live wires', 'n', 'a number'],
+] as const;
 
 function readWire(row: KeptRow, units: UnitSystem): WireRow {
   const strand = (metal: string, thickness: string, wires: string): Strand[] => {

@@ -1,10 +1,21 @@
 import type { BlockContent } from '../../block/read-block';
+import type { WireCell } from '../../contract';
 import { refuseTypedOver } from '../typed-over-cells';
 import { type OwnPart, ownTable, rowOfLabel, valuesUnder, withoutOwn } from '../without-own';
 import { LOAD_HEADINGS, MONTH_HEADINGS, SEASON_TITLE } from './budget-block';
 import { isOriginOrWarning } from './origin-words';
-import { STAY_HEADINGS } from './stay-columns';
+import { STAY_HEADINGS, type StayHeading } from './stay-columns';
 import { typedOver } from './typed-over';
+
+/** What the builder writes into the stays where it writes values. */
+const KINDS: readonly { of: readonly StayHeading[]; isOurs: (value: WireCell) => boolean }[] = [
+  { of: STAY_HEADINGS.slice(0, 2), isOurs: (value) => typeof value === 'string' },
+  { of: ['In'], isOurs: (value) => typeof value === 'object' },
+  {
+    of: STAY_HEADINGS.slice(3),
+    isOurs: (value) => typeof value === 'number' || value === '' || String(value).startsWith('#'),
+  },
+];
 
 /** In the row under the headings only the cell functions are the builder's. */
 function withoutAnchor(part: OwnPart): OwnPart {
@@ -32,7 +43,7 @@ export function budgetMustKeep(old: BlockContent): BlockContent {
     ownTable(old, MONTH_HEADINGS, MONTH_HEADINGS, 'On the ground'),
     ownTable(old, LOAD_HEADINGS, LOAD_HEADINGS.slice(1, -1), 'Settings'),
     { ...ownTable(old, LOAD_HEADINGS, ['Paddock'], 'Settings'), isOurs: (value) => stayedIn.has(value) },
-    withoutAnchor(ownTable(old, STAY_HEADINGS, STAY_HEADINGS)),
+    ...KINDS.map(({ of, isOurs }) => ({ ...withoutAnchor(ownTable(old, STAY_HEADINGS, of)), isOurs })),
   ]);
   const doubtful = new Set(perhaps.map(String));
   const values = less.values.map((row, r) =>

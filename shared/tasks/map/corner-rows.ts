@@ -82,16 +82,20 @@ export function addCorners(
 }
 
 function addConstants(draft: Draft, units: UnitSystem, postSpacing: string): Constants {
-  const line = (label: string, value: number, note: string): string =>
-    draft.fixed(draft.add([text(label), number(value), text(note)], 'muted'), 1);
-  const e2 = WGS84_FLATTENING * (2 - WGS84_FLATTENING);
-  return {
-    axis: line('axis of the earth', WGS84_AXIS_METERS, 'm; WGS84, by definition'),
-    e2: line('eccentricity squared', e2, 'WGS84, by definition'),
-    lengthUnit: line(`m in a ${symbolOf('length', units)}`, QUANTITIES.length[units].factor, 'by definition'),
-    areaUnit: line(`m² in a ${symbolOf('area', units)}`, QUANTITIES.area[units].factor, 'by definition'),
-    postSpacing,
-  };
+  const [axis = '', e2 = '', lengthUnit = '', areaUnit = ''] = definedFigures(units).map(
+    ([label, value, note]) => draft.fixed(draft.add([text(label), number(value), text(note)], 'muted'), 1),
+  );
+  return { axis, e2, lengthUnit, areaUnit, postSpacing };
+}
+
+/** Label, value and note of the figures that the formulas rest on. */
+export function definedFigures(units: UnitSystem): readonly (readonly [string, number, string])[] {
+  return [
+    ['axis of the earth', WGS84_AXIS_METERS, 'm; WGS84, by definition'],
+    ['eccentricity squared', WGS84_FLATTENING * (2 - WGS84_FLATTENING), 'WGS84, by definition'],
+    [`m in a ${symbolOf('length', units)}`, QUANTITIES.length[units].factor, 'by definition'],
+    [`m² in a ${symbolOf('area', units)}`, QUANTITIES.area[units].factor, 'by definition'],
+  ];
 }
 
 function addRing(draft: Draft, name: string, corners: readonly Corner[], constants: Constants): Rows {

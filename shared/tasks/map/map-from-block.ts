@@ -1,12 +1,16 @@
 /** The map again, from the corner table of a block that stands in the sheet: typed corrections included. */
 
 import { cellA1 } from '../../block/a1';
-import { type BlockContent, tableRows } from '../../block/read-block';
+import { headingRow } from '../../block/heading-row';
+import { type BlockContent, type TableRow, tableRows } from '../../block/read-block';
 import type { BlockCell, WireCell } from '../../contract';
+import { describeWire } from '../../lists/read-list-cell';
 import type { UnitSystem } from '../../units/units';
 import { type AddedColumns, addedColumns } from '../added-columns';
+import { firstFew } from '../first-few';
 import { keptCell } from '../kept-cell';
-import { CORNER_COLUMNS, CORNER_HEADINGS, listHeadings } from './map-block';
+import { definedFigures } from './corner-rows';
+import { CORNER_COLUMNS, CORNER_HEADINGS, CORNERS_TITLE, listHeadings } from './map-block';
 import { mapFromGeojson } from './map-from-geojson';
 import type { FarmMap } from './map-model';
 import { MapTrouble } from './map-trouble';
@@ -14,6 +18,7 @@ import { MapTrouble } from './map-trouble';
 /** Errors: MapTrouble where the corners are gone or are not degrees. */
 export function mapFromBlock(block: BlockContent): FarmMap {
   const rows = tableRows(block, CORNER_HEADINGS);
+  refuseOtherHeading(block);
   if (!rows || rows.length === 0) {
     throw new MapTrouble(
       `The corner table on "${block.info.tab}" is gone. Take the corners from a file instead.`,
@@ -30,6 +35,7 @@ export function mapFromBlock(block: BlockContent): FarmMap {
     const name = String(row.value('corner of'));
     rings.set(name, [...(rings.get(name) ?? []), [longitude, latitude]]);
   }
+  refuseOtherNames(block, rings);
   const isHole = (name: string): boolean =>
     rings.has(name.replace(/, hole \d+$/, '')) && / hole \d+$/.test(name);
   const outlines = [...rings].filter(([name]) => !isHole(name));
@@ -50,6 +56,48 @@ export function mapFromBlock(block: BlockContent): FarmMap {
     })),
   });
 }
+
+/** A heading that was typed over would hide all corners, or what was typed in the list. */
+function refuseOtherHeading({ info, values }: BlockContent): void {
+  const { name, adjoining, note } = listHeadings('US');
+  const ofList = [name, undefined, undefined, undefined, adjoining, undefined, undefined, note];
+  for (const headings of [ofList, CORNER_HEADINGS]) {
+    for (const [r, row] of values.entries()) {
+      const wrong = headings.flatMap((heading, c) => (heading && row[c] !== heading ? [c] : []));
+      const [c = 0] = wrong;
+      if (wrong.length !== 1) continue;
+      const cell = `${info.tab}!${cellA1(info.row + r, info.column + c)}`;
+      const got = describeWire(row[c] ?? '');
+      throw new MapTrouble(`${cell} must be the heading "${headings[c]}", got ${got}.`);
+    }
+  }
+}
+
+/** Names follow the corner table; an outline needs three corners. */
+function refuseOtherNames(block: BlockContent, rings: ReadonlyMap<string, readonly unknown[]>): void {
+  const { info } = block;
+  const refuse = (rows: readonly TableRow[], must: string): void => {
+    if (rows.length === 0) return;
+    const cells = rows.map(({ sheetRow }) => cellA1(sheetRow, info.column));
+    throw new MapTrouble(`On “${info.tab}” must be ${must}: ${firstFew(cells)}.`);
+  };
+  const corners = tableRows(block, CORNER_HEADINGS) ?? [];
+  refuse(
+    corners.filter((row) => (rings.get(String(row.value('corner of')))?.length ?? 0) < FEWEST_CORNERS),
+    `the name of a paddock with ${FEWEST_CORNERS} corners or more`,
+  );
+  const { name, adjoining } = listHeadings('US');
+  const rows = tableRows(block, [name, adjoining]) ?? [];
+  const end = rows.findIndex((row) => row.value(name) === CORNERS_TITLE);
+  refuse(
+    rows
+      .slice(0, end < 0 ? rows.length : end)
+      .filter((row) => row.value(name) !== '' && !rings.has(String(row.value(name)))),
+    'a name of the corner table below (change it there, in all its rows)',
+  );
+}
+
+const FEWEST_CORNERS = 3;
 
 /** The names and corners that stand in a map table, typed corrections included. */
 export function drawnIn(block: BlockContent): readonly unknown[] {
@@ -85,24 +133,53 @@ function nameOf(cell: WireCell): string {
  * Measured cells and corners are blanked: the map that is written anew replaces them.
  */
 export function withoutMeasured(block: BlockContent, units: UnitSystem): BlockContent {
+  refuseOtherFigures(block, units);
   const headings = listHeadings(units);
-  const measured: readonly string[] = Object.values(headings).filter((one) => one !== headings.note);
-  const find = (wanted: readonly string[]): number =>
-    block.values.findIndex((row) => wanted.every((heading) => row.includes(heading)));
+  const find = (wanted: readonly string[]): number => headingRow(block.values, wanted);
   const [list, corners] = [find([headings.name, headings.adjoining]), find(CORNER_HEADINGS)];
   const listRows = block.values.slice(list + 1).findIndex((row) => row[0] === '');
   const listEnd = list + 1 + (listRows < 0 ? block.values.length : listRows);
+  const names = (tableRows(block, CORNER_HEADINGS) ?? []).map((row) => row.value('corner of'));
   // Where only some rows of a measured column hold something, somebody typed it: ours are filled in every row.
   const isWhole = (c: number): boolean => block.values.slice(list + 1, listEnd).every((row) => row[c] !== '');
   const values = block.values.map((row, r) =>
     row.map((value, c) => {
-      if (corners >= 0 && r > corners) return c < CORNER_COLUMNS ? '' : value;
+      if (corners >= 0 && r > corners) return isOfCorner(value, c, names) ? '' : value;
       const inList = list >= 0 && r > list && r < listEnd && (corners < 0 || r < corners);
       const heading = String(block.values[list]?.[c]);
-      const mayBeBlank = heading === headings.water || heading === headings.well;
-      const isOurs = inList && measured.includes(heading) && (!mayBeBlank || isWhole(c));
-      return isOurs ? '' : value;
+      const isDistance = heading === headings.water || heading === headings.well;
+      const isOurs =
+        heading === headings.name
+          ? names.includes(value)
+          : heading === headings.adjoining
+            ? isOnlyNames(value, names)
+            : isDistance && typeof value === 'number' && isWhole(c);
+      return inList && isOurs ? '' : value;
     }),
   );
   return { ...block, values };
+}
+
+function refuseOtherFigures({ info, values, formulas }: BlockContent, units: UnitSystem): void {
+  for (const [label, value] of definedFigures(units)) {
+    const r = values.findIndex(([first]) => first === label);
+    if (r < 0 || (values[r]?.[1] === value && formulas[r]?.[1] === '') || values[r]?.[1] === '') continue;
+    const cell = cellA1(info.row + r, info.column + 1);
+    throw new Error(
+      `${cell}: ${label} is fixed by definition, got ${describeWire(values[r]?.[1] ?? '')}. Clear it. Nothing was written.`,
+    );
+  }
+}
+
+/** Names and degrees are read; a corner's number is at most as high as there are corners; the rest are formulas. */
+function isOfCorner(value: WireCell, column: number, names: readonly WireCell[]): boolean {
+  if (column === 1) return typeof value === 'number' && value <= names.length;
+  return column < CORNER_COLUMNS;
+}
+
+/** Paddocks that adjoin, as the builder lists them. */
+function isOnlyNames(value: WireCell, names: readonly WireCell[]): boolean {
+  const longestFirst = [...new Set(names.map(String))].sort((a, b) => b.length - a.length);
+  const left = longestFirst.reduce((words, name) => words.split(name).join(''), String(value));
+  return typeof value === 'string' && /^[, ]*$/.test(left);
 }

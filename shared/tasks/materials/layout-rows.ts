@@ -17,11 +17,16 @@ export function setSize(atATime: AtATime): number {
   return atATime.kind === 'set' ? atATime.paddocks : 1;
 }
 
+export const GRID_FENCE_LABEL = 'Fence, shared sides once';
+
 export type GridKey = 'rows' | 'columns' | 'width' | 'length';
 
+/** The most paddocks that the page lays out. */
+const MOST = 500;
+
 export const GRID_SETTINGS: readonly SettingSpec<GridKey>[] = [
-  { key: 'rows', label: 'Rows of paddocks', unit: 'rows', min: 1, whole: true, note: '' },
-  { key: 'columns', label: 'Paddocks in a row', unit: 'paddocks', min: 1, whole: true, note: '' },
+  { key: 'rows', label: 'Rows of paddocks', unit: 'rows', min: 1, max: MOST, whole: true, note: '' },
+  { key: 'columns', label: 'Paddocks in a row', unit: 'paddocks', min: 1, max: MOST, whole: true, note: '' },
   { key: 'width', label: 'Width of a paddock', quantity: 'length', above: 0, note: 'Along the row.' },
   { key: 'length', label: 'Length of a paddock', quantity: 'length', above: 0, note: 'Across the row.' },
 ];
@@ -37,10 +42,7 @@ function addGrid(grid: GridLayout, on: LayoutOn): FenceFormulas {
   };
   const { rows: r, columns: c, width: w, length: l } = addSettings(draft, GRID_SETTINGS, values, units);
   draft.add([BLANK, text('Outer'), text('Dividing'), text('Both')], 'muted');
-  const line = draft.add([
-    text('Fence, shared sides once'),
-    formula(`=FENCE_GRID(${r};${c};${w};${l})`, '0'),
-  ]);
+  const line = draft.add([text(GRID_FENCE_LABEL), formula(`=FENCE_GRID(${r};${c};${w};${l})`, '0')]);
   const across = roundUp(`${w}/${gap}`);
   const down = roundUp(`${l}/${gap}`);
   const shared = sharedInLine(grid) === grid.lengthMeters && grid.columns > 1 ? l : w;

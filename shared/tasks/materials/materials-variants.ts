@@ -3,6 +3,7 @@ import type { Origin } from '../draft-block';
 import { startSettings } from '../settings';
 import { COMPARISON_SETTINGS } from './comparison-model';
 import type { Layout } from './layout';
+import { TOUCHING_WORDS } from './list-rows';
 import type { AtATime } from './material-needs';
 import { type MaterialsPlan, materialsBlock } from './materials-block';
 import { MATERIALS_SETTINGS } from './materials-settings';
@@ -26,6 +27,14 @@ const AT_A_TIME: readonly AtATime[] = [{ kind: 'all' }, { kind: 'set', paddocks:
 
 /** Every word of ours that may stand in the block, in either unit system, whatever the farm. */
 export function materialsWords(): ReadonlySet<string> {
+  known ??= wordsOfAll();
+  return known;
+}
+
+/** Worked out once: they hang on nothing. */
+let known: ReadonlySet<string> | undefined;
+
+function wordsOfAll(): ReadonlySet<string> {
   const blocks = (['US', 'metric'] as const).flatMap((units) => {
     const settings = startSettings(MATERIALS_SETTINGS, units);
     const comparison = startSettings(COMPARISON_SETTINGS, units);
@@ -39,7 +48,8 @@ export function materialsWords(): ReadonlySet<string> {
     return materialsVariants(plan, { row: 1, column: 1 });
   });
   const cells = blocks.flatMap((block) => block.cells.flat());
-  return new Set(cells.flatMap((cell) => (cell.k === 't' ? [cell.v] : [])));
+  const touching = Object.values(TOUCHING_WORDS);
+  return new Set(['', ...touching, ...cells.flatMap((cell) => (cell.k === 't' ? [cell.v] : []))]);
 }
 
 /** Blocks of other layouts and of other sets: where the grower has changed over, their formulas stand in the old one. */

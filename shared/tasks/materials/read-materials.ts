@@ -1,6 +1,9 @@
 /** Reads a materials list that stands already, so that a rebuild keeps what was typed there. */
+import { cellA1 } from '../../block/a1';
+import { headingRow } from '../../block/heading-row';
 import { type BlockContent, type TableRow, tableRows } from '../../block/read-block';
 import type { BlockCell } from '../../contract';
+import { describeWire } from '../../lists/read-list-cell';
 import { keptCell } from '../kept-cell';
 import { type KeptRow, rowsBetween, textOf } from '../rows-between';
 import { readSettings, type SettingsRead } from '../settings';
@@ -35,6 +38,8 @@ export interface MaterialsRead {
   /** The grid, where the block was made of one. */
   readonly grid: SettingsRead<GridKey>;
   readonly touching: Touching | undefined;
+  /** What hides where the items end, with its cell. */
+  readonly problems: readonly string[];
 }
 
 export function readMaterials(block: BlockContent): MaterialsRead {
@@ -60,7 +65,18 @@ export function readMaterials(block: BlockContent): MaterialsRead {
     atATime: readAtATime(block),
     grid: readSettings(block, GRID_SETTINGS),
     touching: readTouching(block),
+    problems: totalProblems(block),
   };
+}
+
+/** Without its label the total would be taken for an item. */
+function totalProblems({ info, values, formulas }: BlockContent): string[] {
+  const head = headingRow(values, ITEM_HEADINGS);
+  const cost = values[head]?.indexOf('Cost') ?? -1;
+  const at = formulas.findIndex((row, r) => r > head && row[cost]?.startsWith('=SUM('));
+  if (head < 0 || at < 0 || values[at]?.[0] === TOTAL_LABEL) return [];
+  const cell = `${info.tab}!${cellA1(info.row + at, info.column)}`;
+  return [`${cell} must be “${TOTAL_LABEL}”, got ${describeWire(values[at]?.[0] ?? '')}`];
 }
 
 function kept(row: TableRow, heading: string): BlockCell {

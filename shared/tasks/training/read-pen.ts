@@ -22,9 +22,13 @@ export function readPen(block: BlockContent): PenRead {
 /** The same block without the cells that the two cell functions fill: nobody typed those. */
 export function withoutAnswers(block: BlockContent): BlockContent {
   const head = headingRow(block.values, PEN_HEADINGS);
+  const { strands = 0 } = readSettings(block, PEN_SETTINGS).values;
+  // Where the function's own cell was typed over there are no answers.
+  const hasAnswers = head >= 0 && (block.formulas[head + 1]?.[0] ?? '') !== '';
   const values = block.values.map((row, r) => {
-    if (head >= 0 && r > head && r <= head + PEN_LINES) return row.map((value, c) => (c < 3 ? '' : value));
-    return String(row[0]).startsWith(HEIGHTS_LABEL) ? row.map((value, c) => (c === 0 ? value : '')) : row;
+    if (hasAnswers && r > head && r <= head + PEN_LINES) return row.map((value, c) => (c < 3 ? '' : value));
+    const isHeights = String(row[0]).startsWith(HEIGHTS_LABEL);
+    return isHeights ? row.map((value, c) => (c > 0 && c <= strands ? '' : value)) : row;
   });
   return { ...block, values };
 }

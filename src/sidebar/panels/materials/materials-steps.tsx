@@ -66,7 +66,9 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
   const weightKg = toInside(settings.read.values.pigWeight ?? 0, 'mass', units);
   const comparison = useSettings(COMPARISON_SETTINGS, standing?.comparison.values ?? {}, on);
   const layout = useLayout(book, { ...on, shape: settings.read.values.shape || 1, standing });
-  const problems = [...(standing?.settings.problems ?? []), ...(standing?.comparison.problems ?? [])];
+  const problems = [standing, standing?.settings, standing?.comparison, standing?.grid].flatMap(
+    (part) => part?.problems ?? [],
+  );
   const numbersOk = settings.read.ok && comparison.read.ok && (at === 'all' || together.read.ok);
   const atATime: AtATime =
     at === 'all' ? { kind: 'all' } : { kind: 'set', paddocks: together.read.values.together ?? 1 };
