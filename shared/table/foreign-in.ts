@@ -13,6 +13,9 @@ export function foreignIn(
   const column = columns.get(key);
   if (!known || column === undefined) return () => false;
   const isOurs = (r: number): boolean => known.has(formulaShape(block.formulas[r]![column]!));
-  const hasOurs = rows.some((r) => block.formulas[r]![column] !== '' && isOurs(r));
-  return (r) => hasOurs && block.formulas[r]![column] !== '' && !isOurs(r);
+  const filled = rows.filter((r) => block.formulas[r]![column] !== '');
+  // Where the lists say nothing the column is blank, and a formula in it is nobody's but the grower's.
+  const isSparse = 2 * filled.length <= rows.length;
+  const hasOurs = filled.some(isOurs);
+  return (r) => (hasOurs || isSparse) && block.formulas[r]![column] !== '' && !isOurs(r);
 }

@@ -45,12 +45,7 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
     REQUIRED.every((key) => row.some((cell) => means(cell, key))),
   );
   if (headingRow < 0) {
-    const cell = cellOnTab(info.tab, info.row, info.column);
-    const labels = REQUIRED.map((key) => `"${COLUMNS.find((column) => column.key === key)!.label}"`);
-    problems.push({
-      cell,
-      sentence: `${cell}: the table must have the headings ${labels.join(', ')}; not all were found`,
-    });
+    problems.push(missingHeadings(block));
     return { settings, rows: [], keptLines: [], strays: [], problems };
   }
   const titleRow = settingsTitleRow(block);
@@ -90,11 +85,28 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
 
 /** The title, where the grower typed another one. */
 function ownTitle({ values }: BlockContent): string | undefined {
-  const title = values[0]?.[0];
-  return typeof title === 'string' && title.trim() !== '' && !TITLE.test(title) ? title : undefined;
+  const title = values[0]?.[0] ?? '';
+  const words = typeof title === 'string' ? title : cellWords(title);
+  return words.trim() !== '' && !TITLE.test(words) ? words : undefined;
 }
 
 const REQUIRED: readonly ColumnKey[] = ['group', 'paddock', 'plannedIn', 'movedIn', 'days'];
+
+/** Names the first cell that is no heading of ours in the row that has most of them. */
+function missingHeadings({ info, values }: BlockContent): TableProblem {
+  const missing = (row: readonly WireCell[]): ColumnKey[] =>
+    REQUIRED.filter((key) => !row.some((cell) => means(cell, key)));
+  const fewest = Math.min(...values.map((row) => missing(row).length));
+  const at = values.findIndex((row) => missing(row).length === fewest);
+  const row = values[at] ?? [];
+  const strange = row.findIndex((cell) => !COLUMNS.some(({ key }) => means(cell, key)));
+  const isFound = fewest < REQUIRED.length && strange >= 0;
+  const cell = isFound
+    ? cellOnTab(info.tab, info.row + at, info.column + strange)
+    : cellOnTab(info.tab, info.row, info.column);
+  const labels = missing(row).map((key) => `"${COLUMNS.find((column) => column.key === key)!.label}"`);
+  return { cell, sentence: `${cell}: the table must have the headings ${labels.join(', ')} too, not found` };
+}
 
 function means(cell: WireCell, key: ColumnKey): boolean {
   return typeof cell === 'string' && columnOfHeading(cell) === key;

@@ -42,6 +42,7 @@ export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
     };
   }
   const problems: TableProblem[] = [];
+  const stranger = strangeLabel(cutBlock(tab, info));
   const read = <Value>(
     key: SettingKey,
     parse: (line: SettingLine | undefined) => Value,
@@ -51,7 +52,7 @@ export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
       return parse(line);
     } catch (error) {
       if (!(error instanceof Unreadable)) throw error;
-      const cell = line?.cells[0] ?? cellOnTab(info.tab, info.row, info.column);
+      const cell = line?.cells[0] ?? stranger ?? cellOnTab(info.tab, info.row, info.column);
       problems.push({ cell, sentence: `${cell}: ${SETTING_LABELS[key]} must ${error.message}` });
       return undefined;
     }
@@ -81,6 +82,16 @@ export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
     lists: savedLists(lines),
   };
   return { settings: problems.length === 0 ? settings : undefined, problems };
+}
+
+/** The first cell in the column of the labels that is none of ours: where a label is missing, it was typed over. */
+function strangeLabel(block: BlockContent): string | undefined {
+  const top = settingsTitleRow(block);
+  const column = block.values[top]?.indexOf(SETTINGS_TITLE) ?? -1;
+  const at = block.values.findIndex(
+    (row, r) => r > top && row[column] !== '' && settingOfLabel(row[column] ?? '') === undefined,
+  );
+  return at < 0 ? undefined : cellOnTab(block.info.tab, block.info.row + at, block.info.column + column);
 }
 
 /** Values of each setting as they stand, with the formulas that were typed there. */

@@ -1,16 +1,10 @@
 import { formulaShape } from '../block/formula-shape';
 import { cellOnTab } from '../lists/cell-on-tab';
+import { CALLS } from './cell-function-calls';
 import { COLUMNS, type ColumnKey } from './columns';
 import { cellWords } from './kept-lines';
 import { knownShapes } from './known-shapes';
 import type { Reading } from './read-rotation';
-
-/** Cell functions that fill a column from the row under the headings. */
-const CALLS: Partial<Record<ColumnKey, RegExp>> = {
-  weightIn: /^=\s*PIG_WEIGHT\(/i,
-  feed: /^=\s*FEED_NEEDED\(/i,
-  water: /^=\s*WATER_NEEDED\(/i,
-};
 
 /**
  * Adds a problem for each heading of ours that was given another name: its column holds our formulas, and would be kept

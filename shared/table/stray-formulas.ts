@@ -1,13 +1,10 @@
 import { formulaShape } from '../block/formula-shape';
 import { cellOnTab } from '../lists/cell-on-tab';
-import type { ColumnKey } from './columns';
+import { CALLS } from './cell-function-calls';
 import { foreignIn } from './foreign-in';
 import { knownShapes } from './known-shapes';
 import type { Reading } from './read-rotation';
 import { ownSettingCells } from './strays';
-
-/** Filled by a cell function in the row under the headings. */
-const SPILLED: readonly (ColumnKey | undefined)[] = ['weightIn', 'feed', 'water'];
 
 /**
  * Adds a problem for each formula of the grower's that stands in the block but in no move and in no setting: as a line of
@@ -35,7 +32,8 @@ function isOurs(reading: Reading, moves: readonly number[], titleRow: number, r:
   if (r === headingRow) return false;
   if (r >= endRow) return titleRow >= 0 && r > titleRow && isSetting(reading, r, c);
   const [key] = [...columns].find(([, column]) => column === c) ?? [];
-  if (SPILLED.includes(key)) return r === headingRow + 1;
+  const call = key === undefined ? undefined : CALLS[key];
+  if (call) return r === headingRow + 1 && call.test(block.formulas[r]![c]!);
   if (key === undefined)
     return moves.some((move) => isAlike(block.formulas[move]![c]!, block.formulas[r]![c]!));
   // The rest of a move whose group or paddock was cleared.

@@ -37,8 +37,10 @@ export function keptAlready(block: BlockContent, endRow: number): string[] {
 export function strayCells(reading: StrayPlace, r: number): string[] {
   const { block, headingRow, columns } = reading;
   const spills = new Set([columns.get('weightIn'), columns.get('feed'), columns.get('water')]);
+  // Cell functions answer in the rest of a move whose group or paddock was cleared, too.
+  const hasAnswers = r !== headingRow + 1 && block.formulas[r]!.some((formula) => formula !== '');
   const words = block.values[r]!.flatMap((value, c) => {
-    const isOurs = block.formulas[r]![c] !== '' || spills.has(c);
+    const isOurs = block.formulas[r]![c] !== '' || (hasAnswers && spills.has(c));
     return isOurs || cellWords(value) === '' ? [] : [cellWords(value)];
   });
   const isAnchor = r === headingRow + 1;
@@ -81,20 +83,23 @@ function typedBelow(
   const isKept = kept.rows.includes(r) || row.includes(KEPT_TITLE);
   const filled = row.filter((cell, c) => cellWords(cell) !== '' && !(isKept && c === kept.column));
   if (titleRow < 0 || r < titleRow) return filled;
+  const key = filled[0] === undefined ? undefined : settingOfLabel(filled[0]);
+  // Label and tab; then how the list is described.
+  if (LISTS.includes(key)) return filled.slice(2).filter((cell) => !isListPart(cell));
   return filled.slice(r === titleRow ? 1 : ownSettingCells(filled));
 }
 
-const SEVERAL_VALUES: readonly (SettingKey | undefined)[] = [
-  'restByMonth',
-  'growthByMonth',
-  'noMoves',
-  'paddockList',
-  'groupList',
-];
+const SEVERAL_VALUES: readonly (SettingKey | undefined)[] = ['restByMonth', 'growthByMonth', 'noMoves'];
+const LISTS: readonly (SettingKey | undefined)[] = ['paddockList', 'groupList'];
+
+/** "headings in row 1, list in rows 2 to 9" or "area = C, ac: Acres". */
+function isListPart(cell: WireCell): boolean {
+  return typeof cell === 'string' && /^(headings in row \d|[a-zA-Z]+ = [A-Z]+\b)/.test(cell);
+}
 
 /** How many cells of a settings row are the setting's own. */
 export function ownSettingCells(filled: readonly WireCell[]): number {
   const key = filled[0] === undefined ? undefined : settingOfLabel(filled[0]);
   if (key === undefined) return 0;
-  return SEVERAL_VALUES.includes(key) ? filled.length : 2;
+  return SEVERAL_VALUES.includes(key) || LISTS.includes(key) ? filled.length : 2;
 }

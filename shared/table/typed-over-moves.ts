@@ -40,9 +40,15 @@ export function tellTypedOver(
   const restDue: readonly ColumnKey[] = rest === undefined || rest.kind === 'forage' ? [] : ['restDue'];
   for (const key of [...ALWAYS, ...restDue, ...SPILLED]) {
     const column = reading.columns.get(key);
-    if (column === undefined || (SPILLED.includes(key) && isSpilling(reading, column))) continue;
+    if (column === undefined) continue;
+    const isSpilled = SPILLED.includes(key);
+    const isAnswered = isSpilled && isSpilling(reading, column);
     const isForeign = foreignIn(reading, rows, key);
-    const [first, ...more] = rows.filter((r) => isValue(reading, r, column) || isForeign(r));
+    const isOver = (r: number): boolean =>
+      isSpilled && reading.block.formulas[r]![column] !== ''
+        ? true
+        : !isAnswered && (isValue(reading, r, column) || isForeign(r));
+    const [first, ...more] = rows.filter(isOver);
     if (first === undefined) continue;
     const { info } = reading.block;
     const cell = cellOnTab(info.tab, info.row + first, info.column + column);
