@@ -27,7 +27,9 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
     seen.add(key);
     const before = future.filter((row) => nameKey(row.group) === key).flatMap(moveOf);
     const after = rows.filter((row) => !row.past && nameKey(row.group) === key);
+    const isListed = problem.groups.some((group) => nameKey(group.name) === key);
     return [
+      ...(isListed ? [] : [`${name} is not in the group list any more.`]),
       ...standingChange(name, rows, past),
       ...movesChange(name, before, after),
       ...keptFromNow(name, past),

@@ -1,12 +1,6 @@
 import { isoFromDay } from '../core/calendar/day';
-import { nameKey } from '../lists/read-list-cell';
-import type { PlanGroup, PlanPaddock } from '../plan/model';
+import { FIELDS, isOther, type Lists, listedFigures } from './listed-figures';
 import type { LookedUp, PastRow } from './model';
-
-interface Lists {
-  readonly groups: readonly PlanGroup[];
-  readonly paddocks: readonly PlanPaddock[];
-}
 
 export interface Filled {
   readonly row: PastRow;
@@ -18,13 +12,6 @@ export interface Filled {
   readonly corrected?: string;
 }
 
-const FIELDS: Readonly<Record<LookedUp, keyof PastRow>> = {
-  head: 'head',
-  startWeight: 'startWeightKg',
-  growthDays: 'growthDays',
-  dailyGain: 'dailyGainKg',
-  area: 'areaSquareMeters',
-};
 const WORDS: Readonly<Record<LookedUp, string>> = {
   head: 'head',
   startWeight: 'weight',
@@ -32,19 +19,15 @@ const WORDS: Readonly<Record<LookedUp, string>> = {
   dailyGain: 'daily gain',
   area: 'area',
 };
-/** What units and rounding in a cell may make of a figure. */
-const ROUNDING = 1e-6;
 
 /**
  * A past move with head, weight and area: those that it was counted with, else, in a row that the grower added by
  * hand, what the lists say now. A figure that a formula looked up is what the list says: where columns of the list
  * have changed places the formula shows another column.
  */
-export function filledRow(row: PastRow, { groups, paddocks }: Lists): Filled {
-  const group = groups.find(({ name }) => nameKey(name) === nameKey(row.group));
-  const paddock = paddocks.find(({ name }) => nameKey(name) === nameKey(row.paddock));
+export function filledRow(row: PastRow, lists: Lists): Filled {
+  const { group, paddock, listed } = listedFigures(row, lists);
   const move = `${row.group}, ${row.paddock} ${isoFromDay(row.inDay)}`;
-  const listed: Partial<PastRow> = { ...(group && figuresOf(group, row)), ...(paddock && groundOf(paddock)) };
   const wrong = row.lookups.filter((key) => isOther(row[FIELDS[key]], listed[FIELDS[key]]));
   const right = Object.fromEntries(wrong.map((key) => [FIELDS[key], listed[FIELDS[key]]]));
   const corrected =
@@ -58,11 +41,6 @@ export function filledRow(row: PastRow, { groups, paddocks }: Lists): Filled {
     absent: [...(group ? [] : [row.group]), ...(paddock ? [] : [row.paddock])],
     ...corrected,
   };
-}
-
-function isOther(shown: PastRow[keyof PastRow], listed: PastRow[keyof PastRow]): boolean {
-  if (typeof listed !== 'number' || typeof shown !== 'number') return false;
-  return Math.abs(shown - listed) > ROUNDING * Math.max(1, Math.abs(listed));
 }
 
 /** What was filled in, and what cannot be because a name is not in the lists, in one sentence each. */
@@ -94,22 +72,4 @@ function absentNote(name: string, filled: readonly Filled[]): string {
 
 function andMore(count: number): string {
   return count === 0 ? '' : ` and ${count} more ${count === 1 ? 'move' : 'moves'}`;
-}
-
-function figuresOf(group: PlanGroup, { inDay }: PastRow) {
-  const { head, weightKg, weighedOn, dailyGainKg } = group;
-  return {
-    head,
-    startWeightKg: weightKg,
-    growthDays: Math.max(0, inDay - weighedOn),
-    ...(dailyGainKg !== undefined && { dailyGainKg }),
-  };
-}
-
-function groundOf({ areaSquareMeters, openFrom, openUntil }: PlanPaddock) {
-  return {
-    areaSquareMeters,
-    ...(openFrom !== undefined && { openFrom }),
-    ...(openUntil !== undefined && { openUntil }),
-  };
 }

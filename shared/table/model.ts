@@ -66,6 +66,12 @@ export interface OwnParts {
   readonly settingCells: ReadonlyMap<string, readonly KeptCell[]>;
 }
 
+/** A value or a formula of the grower's where the table has a lookup in other moves: "head 9". */
+export interface TypedOver {
+  readonly key: ColumnKey;
+  readonly words: string;
+}
+
 export type LookedUp = Extract<ColumnKey, 'head' | 'startWeight' | 'growthDays' | 'dailyGain' | 'area'>;
 
 /** One move as it stands in the block now. Absent: blank or not readable. */
@@ -82,7 +88,7 @@ export interface OldRow {
   readonly out?: Day;
   readonly head?: number;
   /** What was typed over a formula that stands in other rows: "head 9". */
-  readonly typedOver: readonly string[];
+  readonly typedOver: readonly TypedOver[];
   readonly startWeightKg?: number;
   readonly growthDays?: number;
   readonly dailyGainKg?: number;

@@ -145,7 +145,7 @@ function cellName({ block, columns }: Reading, r: number, key: ColumnKey): strin
 }
 
 interface AsTyped {
-  readonly over: (r: number) => string[];
+  readonly over: (r: number) => OldRow['typedOver'];
   readonly formulas: (r: number) => OldRow['ownFormulas'];
   readonly lookups: (r: number) => OldRow['lookups'];
 }

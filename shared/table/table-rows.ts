@@ -88,18 +88,31 @@ function withTyped(rows: TableRow[], future: readonly OldRow[], past: readonly P
   const waiting = new Map<string, OldRow>();
   const inOrder = [...past, ...future].sort((a, b) => (a.inDay ?? 0) - (b.inDay ?? 0));
   const isFuture = new Set<OldRow>(future);
-  // What was typed into a move that should have been by now was seen then: it is no reading of a stay to come.
-  const overdue = new Set(future.filter((old) => old.inDay !== undefined && old.inDay < planStart));
-  for (const [key, old] of counted(inOrder)) {
-    if (isFuture.has(old) && !overdue.has(old)) waiting.set(key, old);
-  }
-  const visits = counted(rows);
-  const out = visits.map(([key, row]): TableRow => {
+  for (const [key, old] of counted(inOrder)) if (isFuture.has(old)) waiting.set(key, old);
+  const [nextOld, nextNew] = [firstOfGroups(future), firstOfGroups(rows.filter(({ past: is }) => !is))];
+  // What was typed into a move that should have been by now was seen then: it is no reading of a stay to come,
+  // unless the group goes on to that very stay.
+  const isSeenBefore = (old: OldRow, row: TableRow): boolean =>
+    old.inDay !== undefined && old.inDay < planStart && !(nextOld.has(old) && nextNew.has(row));
+  const used = new Set<OldRow>();
+  const out = counted(rows).map(([key, row]): TableRow => {
     const kept = row.kept ?? waiting.get(key);
-    if (!row.kept) waiting.delete(key);
-    return kept ? { ...row, kept } : row;
+    if (!kept || (!row.kept && isSeenBefore(kept, row))) return row;
+    used.add(kept);
+    return { ...row, kept };
   });
-  return { rows: linked(out), lost: [...overdue, ...waiting.values()] };
+  return { rows: linked(out), lost: future.filter((old) => !used.has(old)) };
+}
+
+/** The first row of each group, by the day in. */
+function firstOfGroups<Row extends { group: string; inDay?: Day }>(rows: readonly Row[]): ReadonlySet<Row> {
+  const first = new Map<string, Row>();
+  for (const row of rows) {
+    const key = nameKey(row.group);
+    const known = first.get(key);
+    if (!known || (row.inDay ?? Infinity) < (known.inDay ?? Infinity)) first.set(key, row);
+  }
+  return new Set(first.values());
 }
 
 function linked(rows: readonly TableRow[]): TableRow[] {

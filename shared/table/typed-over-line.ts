@@ -1,26 +1,52 @@
 import { isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
-import type { OldRow } from './model';
+import type { PlanRules } from '../plan/model';
+import type { ColumnKey } from './columns';
+import { FIELDS, isOther, type Lists, listedFigures } from './listed-figures';
+import type { OldRow, PastRow } from './model';
 
-interface Names {
-  readonly groups: readonly { readonly name: string }[];
-  readonly paddocks: readonly { readonly name: string }[];
+interface FarmNow extends Lists {
+  readonly rules: PlanRules;
 }
 
 /** The plan takes these from the lists and from itself, so what was typed into a move to come is kept as a line. */
-export function typedOverLine(row: OldRow, rows: readonly OldRow[], lists: Names): string[] {
-  const { group, paddock, inDay, typedOver } = row;
+export function typedOverLine(row: OldRow, rows: readonly OldRow[], lists: FarmNow): string[] {
+  const { group, paddock, inDay } = row;
+  const over = row.typedOver.filter(({ key }) => !isAsListed(row, key, lists)).map(({ words }) => words);
   const names = [
     ...(isTypedOver(row, 'group', rows, lists.groups) ? [`Group “${group}”`] : []),
     ...(isTypedOver(row, 'paddock', rows, lists.paddocks) ? [`Paddock “${paddock}”`] : []),
   ];
   const said = [
     ...(names.length > 0 ? [`${names.join(' and ')} not in the lists, planned anew`] : []),
-    ...(typedOver.length > 0 ? [`${typedOver.join(', ')} typed over the formula, which stands again`] : []),
+    ...(over.length > 0 ? [`${over.join(', ')} typed over, the table’s own stands again`] : []),
   ];
   if (said.length === 0) return [];
   const day = inDay === undefined ? '' : ` ${isoFromDay(inDay)}`;
   return [`${group}, ${paddock}${day}: ${said.join('; ')}`];
+}
+
+/**
+ * Whether a figure is what the builder writes where it cannot write a lookup: numbers kept as text in a list, rest
+ * from forage growth.
+ */
+function isAsListed(row: OldRow, key: ColumnKey, lists: FarmNow): boolean {
+  if (key === 'restDue') return lists.rules.rest.kind === 'forage' && row.restDueDays !== undefined;
+  if (row.inDay === undefined) return false;
+  const { paddock, listed } = listedFigures({ ...row, inDay: row.inDay }, lists);
+  const all: Partial<PastRow> = {
+    ...(paddock?.lastUsed !== undefined && { lastUsed: paddock.lastUsed }),
+    ...listed,
+  };
+  const fields: Partial<Record<ColumnKey, keyof PastRow>> = {
+    ...FIELDS,
+    openFrom: 'openFrom',
+    openUntil: 'openUntil',
+    lastUsed: 'lastUsed',
+  };
+  const field = fields[key];
+  const [shown, says] = field ? [row[field as keyof OldRow], all[field]] : [undefined, undefined];
+  return typeof shown === 'number' && typeof says === 'number' && !isOther(shown, says);
 }
 
 /** A name that is in no list and in no other move; one that has left the list still stands in several. */

@@ -7,6 +7,7 @@ import type { PlanRules } from '../plan/model';
 import { COLUMNS, type ColumnKey } from './columns';
 import { foreignIn } from './foreign-in';
 import { cellWords } from './kept-lines';
+import type { TypedOver } from './model';
 import type { Reading } from './read-rotation';
 
 /** Formulas in every move, past or to come. */
@@ -61,7 +62,7 @@ export function tellTypedOver(
 }
 
 /** For each row what was typed over a formula there, such as "head 9"; nothing where the whole row is past. */
-export function typedOverLookups(reading: Reading): (r: number) => string[] {
+export function typedOverLookups(reading: Reading): (r: number) => TypedOver[] {
   const { block, columns, headingRow, endRow } = reading;
   const rows = Array.from({ length: endRow - headingRow - 1 }, (_, i) => headingRow + 1 + i);
   const at = TO_COME.flatMap((key) => {
@@ -79,7 +80,7 @@ export function typedOverLookups(reading: Reading): (r: number) => string[] {
       const isOver = isValue(reading, r, column) && (isTyped || !isOfKind(reading, r, key));
       if (!isOver && !isForeign(r)) return [];
       const words = block.formulas[r]![column] || cellWords(block.values[r]![column]!);
-      return [`${labelOf(key).toLowerCase()} ${words}`];
+      return [{ key, words: `${labelOf(key).toLowerCase()} ${words}` }];
     });
   };
 }

@@ -167,7 +167,7 @@ describe('rebuild', () => {
       true,
     );
     expect(after.keptLines).toContain(
-      `Reds, ${reds[5]!.paddock} ${isoFromDay(reds[5]!.inDay! + 4)}: head 9 typed over the formula, which stands again`,
+      `Reds, ${reds[5]!.paddock} ${isoFromDay(reds[5]!.inDay! + 4)}: head 9 typed over, the table’s own stands again`,
     );
     // Once more, the same day: nothing to change.
     expect(rebuild(farm, today).changes).toEqual(['The rest of the plan stays as it is.']);
@@ -639,8 +639,8 @@ describe('rebuild', () => {
     expect(farm.book.value('Rotation', 'A1')).toBe('Our pigs, 2026');
     expect(after.keptLines).toEqual([
       'Row 2: ask Bea before Sunday',
-      `Reds, ${reds[0]!.paddock} 2026-04-03: planned in 2026-04-03 typed over the formula, which stands again`,
-      expect.stringMatching(/^Reds, .*: head =12-1, area 0\.9 typed over the formula, which stands again$/),
+      `Reds, ${reds[0]!.paddock} 2026-04-03: planned in 2026-04-03 typed over, the table’s own stands again`,
+      expect.stringMatching(/^Reds, .*: head =12-1, area 0\.9 typed over, the table’s own stands again$/),
     ]);
   });
 
