@@ -11,6 +11,7 @@ import { readingRow, WALK_BLOCK, WALK_SETTINGS, walkBlock } from '../../shared/t
 import { WIRES } from '../../shared/tasks/bite/wires';
 import { BUDGET_BLOCK, budgetBlock } from '../../shared/tasks/budget/budget-block';
 import { BUDGET_SETTINGS } from '../../shared/tasks/budget/budget-settings';
+import { originOfRotation } from '../../shared/tasks/budget/origin-words';
 import { rotationLinks } from '../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../shared/tasks/budget/rotation-stays';
 import { composeMapBlock } from '../../shared/tasks/map/compose-map-block';
@@ -132,7 +133,7 @@ function budget(workbook: Workbook, units: UnitSystem): Block {
     units,
     settings,
     source: rotation ? { rotation } : {},
-    origin: 'From the rotation table.',
+    origin: originOfRotation(info.tab),
     leftOut: [],
   };
   return budgetBlock(plan, new Map(), ORIGIN);

@@ -1,0 +1,55 @@
+/** A small farm: its tables have every kind of cell, and few of each. */
+import { cellA1 } from '../../shared/block/a1';
+import type { UnitSystem } from '../../shared/units/units';
+import type { StartCell, Workbook } from '../../src/preview/headless';
+import { ROTATION_NAME } from '../../src/sidebar/panels/rotation/old-table';
+import type { Book } from '../../src/sidebar/parts/use-book';
+import { contentOf } from './typed-over';
+
+const SEASON_START = Date.parse('2026-04-01') / 86_400_000;
+const SEASON_DAYS = 12;
+export const FARM_RULES = {
+  rest: { kind: 'fixed', days: 3 },
+  shortestStayDays: 2,
+  longestStayDays: 5,
+  moveWeekdays: [true, true, true, true, true, true, true],
+  noMoveDays: [],
+  seasonStart: SEASON_START,
+  seasonEnd: SEASON_START + SEASON_DAYS,
+} as const;
+
+const UNITS = {
+  US: { area: 'Acres', weight: 'Weight (lb)', gain: 'ADG (lb/day)', scale: 1 },
+  metric: { area: 'Hectares', weight: 'Weight (kg)', gain: 'ADG (kg/day)', scale: 0.45 },
+} as const;
+const NAMES = ['North', 'South', 'Oak', 'Hill'];
+
+export function farmToType(units: UnitSystem): Record<string, StartCell[][]> {
+  const { area, weight, gain, scale } = UNITS[units];
+  const weighed = { d: '2026-03-28' };
+  return {
+    Paddocks: [
+      ['Paddock', area],
+      ...NAMES.map((name, i): StartCell[] => [{ text: name }, (0.4 + i / 20) * scale]),
+    ],
+    Pigs: [
+      ['Group', 'Head', weight, 'Weighed on', gain],
+      ['Reds', 10, 60 * scale, weighed, 1.5 * scale],
+      ['Blacks', 8, 90 * scale, weighed, 1.6 * scale],
+    ],
+  };
+}
+
+/** Three moves that happened on the day planned, with a note each; it is the sixth day of the season. */
+export function typeMoves(workbook: Workbook, book: Book): void {
+  const { values, info } = contentOf(book, ROTATION_NAME);
+  const head = values.findIndex((row) => row.includes('Moved in'));
+  const at = (heading: string): number => values[head]!.indexOf(heading);
+  for (const [i, row] of values.slice(head + 2, head + 5).entries()) {
+    const type = (heading: string, typed: string): void =>
+      workbook.type(info.tab, cellA1(info.row + head + 2 + i, info.column + at(heading)), typed);
+    type('Moved in', (row[at('Planned in')] as { d: string }).d);
+    type('Note', `seen ${i}`);
+  }
+  workbook.state.now = () => new Date((SEASON_START + 5.5) * 86_400_000);
+}

@@ -1,0 +1,36 @@
+/** What the sidebar's button does with a block that stands: refuses, or composes the new one. */
+import { type BlockContent, cutBlock } from '../../shared/block/read-block';
+import type { WriteBlock } from '../../shared/contract';
+import { blockOver, type OverOptions } from '../../shared/tasks/block-over';
+import type { Book } from '../../src/sidebar/parts/use-book';
+import type { Rebuilt } from './typed-cells';
+
+type Block = Pick<WriteBlock, 'cells' | 'styles' | 'rules' | 'widths'>;
+
+/** The block of that name as the page reads it. */
+export function contentOf({ overview, tabs }: Book, name: string): BlockContent {
+  const info = overview.blocks.find((block) => block.name === name);
+  const tab = tabs.find((one) => one.name === info?.tab);
+  if (!info || !tab) throw new Error(`no ${name} in the file`);
+  return cutBlock(tab, info);
+}
+
+/** `problems`: what the page shows while its button is disabled. */
+export function over(
+  changed: BlockContent,
+  problems: readonly string[],
+  compose: () => Block,
+  options: OverOptions = {},
+): Rebuilt {
+  return problems.length > 0
+    ? { refused: problems }
+    : refusedOr(() => blockOver(changed, compose(), { ...options, asRead: changed }));
+}
+
+export function refusedOr(build: () => Rebuilt): Rebuilt {
+  try {
+    return build();
+  } catch (error) {
+    return { refused: [error instanceof Error ? error.message : String(error)] };
+  }
+}

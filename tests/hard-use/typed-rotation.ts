@@ -1,0 +1,82 @@
+/** The rotation table, rebuilt as its panel does: with the plan that is there as long as the problem is the same. */
+import type { BlockContent } from '../../shared/block/read-block';
+import type { TabContent } from '../../shared/contract';
+import { dayFromIso } from '../../shared/core/calendar/day';
+import { planRotation } from '../../shared/plan/plan-rotation';
+import { describeChanges } from '../../shared/table/describe-changes';
+import { readRotation } from '../../shared/table/read-rotation';
+import { rotationBlock } from '../../shared/table/rotation-block';
+import { type OldTable, oldTable, ROTATION_NAME } from '../../src/sidebar/panels/rotation/old-table';
+import { readRules } from '../../src/sidebar/panels/rotation/read-rules';
+import { rulesFormOf, startingRules } from '../../src/sidebar/panels/rotation/rules-form';
+import { seasonOf } from '../../src/sidebar/panels/rotation/season';
+import { tableInput } from '../../src/sidebar/panels/rotation/table-input';
+import { startUnits } from '../../src/sidebar/parts/start-units';
+import type { Book } from '../../src/sidebar/parts/use-book';
+import { growersOwn } from './list-source';
+import { readLists } from './rotation-task';
+import type { Composed, Rebuilt, TypedTask } from './typed-cells';
+import { contentOf, refusedOr } from './typed-over';
+
+/** `written`: the table as it was built, where it is not built anew the same. */
+export function rotationTask(name: string, book: Book, written?: Composed): TypedTask {
+  const before = oldTable(book)!;
+  const tab = book.tabs.find((one) => one.name === before.info.tab)!;
+  const lists = readLists(growersOwn(book), before.rotation.settings!.unitSystem);
+  const plans = new Map<string, ReturnType<typeof planRotation>>();
+  const today = dayFromIso(book.overview.today)!;
+  const ownUnits = startUnits(book);
+
+  function rebuild(changed: BlockContent): Rebuilt {
+    const rotation = readRotation(onTab(tab, changed), changed.info);
+    const old: OldTable = { ...before, rotation };
+    const units = rotation.settings?.unitSystem ?? ownUnits;
+    const given = rotation.settings?.rules;
+    const form = given ? rulesFormOf(given, units, false) : startingRules(lists.groups, today);
+    const read = readRules(form, units, false);
+    const season = seasonOf({ lists, rules: read.rules, old, today, countPlannedAsDone: false });
+    if ('missing' in season) {
+      const sentences = season.problems.map(({ sentence }) => sentence);
+      return { refused: [season.missing, ...sentences, ...Object.values(read.problems)] };
+    }
+    const { problem, rules, rebuild: again } = season;
+    const key = JSON.stringify(problem);
+    const plan = plans.get(key) ?? planRotation(problem);
+    plans.set(key, plan);
+    if ('reason' in plan) return { refused: [plan.reason] };
+    const made = { problem, plan, words: undefined };
+    const input = tableInput({ book, lists, made, rules, unitSystem: units, old, rebuild: again });
+    const { cells, styles } = rotationBlock({ ...input, corner: changed.info });
+    const told = again ? [...again.notes, ...describeChanges(again, plan)] : [];
+    return { cells, styles, told };
+  }
+
+  return {
+    name,
+    content: contentOf(book, ROTATION_NAME),
+    rebuild: (changed) => refusedOr(() => rebuild(changed)),
+    placeOf: placesIn(contentOf(book, ROTATION_NAME)),
+    ...(written && { written }),
+  };
+}
+
+/** The table begins in the tab's first cell. */
+function onTab(tab: TabContent, { values, formulas }: BlockContent): TabContent {
+  return { ...tab, values: values.map((row) => [...row]), formulas: formulas.map((row) => [...row]) };
+}
+
+/** "past move, Days", "setting Rest": rows shift when the table changes, their kinds do not. */
+function placesIn({ values }: BlockContent): (row: number, column: number) => string {
+  const head = values.findIndex((row) => row.includes('Moved in'));
+  const heading = (column: number): string => String(values[head]![column]);
+  const movedIn = values[head]!.indexOf('Moved in');
+  const end = values.findIndex((row, r) => r > head + 1 && row[0] === '');
+  return (r, c) => {
+    if (r < head) return `line ${r + 1} above, column ${c + 1}`;
+    if (r === head) return `heading ${heading(c)}`;
+    if (r === head + 1) return `row under the headings, ${heading(c)}`;
+    if (r < end) return `${values[r]![movedIn] === '' ? 'move' : 'past move'}, ${heading(c)}`;
+    if (r === end) return `row below the moves, ${heading(c)}`;
+    return `${c === 0 ? 'label' : c === 1 ? 'value' : 'beside'} of setting ${values[r]![0]}`;
+  };
+}

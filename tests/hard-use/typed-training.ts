@@ -1,0 +1,42 @@
+/** The training pen and the training log, rebuilt as their panel does. */
+import { readUnits } from '../../shared/tasks/settings';
+import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS } from '../../shared/tasks/training/log-block';
+import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../shared/tasks/training/pen-block';
+import { readLog } from '../../shared/tasks/training/read-log';
+import { readPen, withoutAnswers } from '../../shared/tasks/training/read-pen';
+import { startUnits } from '../../src/sidebar/parts/start-units';
+import type { Book } from '../../src/sidebar/parts/use-book';
+import type { TypedTask } from './typed-cells';
+import { contentOf, over } from './typed-over';
+import { settingsOnPage, withOwnSettings } from './typed-settings';
+
+export function penTask(book: Book): TypedTask {
+  const content = contentOf(book, PEN_BLOCK);
+  const ownUnits = startUnits(book);
+  return {
+    name: 'Training pen',
+    content: withOwnSettings(content, PEN_SETTINGS, readUnits(content) ?? ownUnits),
+    rebuild: (changed) => {
+      const read = readPen(changed);
+      const units = readUnits(changed) ?? ownUnits;
+      const { values, problems } = settingsOnPage(PEN_SETTINGS, read.settings, units);
+      const compose = () => composePenBlock(values, read.onHand, units, changed.info);
+      return over(changed, problems, compose, { mustKeep: withoutAnswers });
+    },
+  };
+}
+
+export function logTask(book: Book): TypedTask {
+  const content = contentOf(book, LOG_BLOCK);
+  return {
+    name: 'Training log',
+    content: withOwnSettings(content, LOG_SETTINGS, 'US'),
+    rebuild: (changed) => {
+      const read = readLog(changed);
+      const { values, problems } = settingsOnPage(LOG_SETTINGS, read.settings, 'US');
+      const room = { lines: read.lines, below: Number.POSITIVE_INFINITY };
+      const compose = () => composeLogBlock(values, read.rows, read.headings, changed.info, room);
+      return over(changed, problems, compose);
+    },
+  };
+}
