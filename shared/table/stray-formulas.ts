@@ -4,7 +4,8 @@ import { CALLS } from './cell-function-calls';
 import { foreignIn } from './foreign-in';
 import { knownShapes } from './known-shapes';
 import type { Reading } from './read-rotation';
-import { ownSettingCells } from './strays';
+import { settingOfLabel } from './read-settings';
+import { LISTS, ownSettingCells } from './strays';
 
 /**
  * Adds a problem for each formula of the grower's that stands in the block but in no move and in no setting: as a line of
@@ -46,6 +47,8 @@ function isAlike(one: string, other: string): boolean {
 
 function isSetting({ block }: Reading, r: number, c: number): boolean {
   const filled = block.values[r]!.flatMap((value, column) => (value === '' ? [] : [{ value, column }]));
+  // Where a list stands is written by the builder, whatever stands there.
+  if (LISTS.includes(settingOfLabel(filled[0]?.value ?? ''))) return false;
   const own = filled.slice(0, ownSettingCells(filled.map(({ value }) => value)));
   return own.findIndex(({ column }) => column === c) > 0;
 }

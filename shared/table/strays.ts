@@ -90,7 +90,8 @@ function typedBelow(
 }
 
 const SEVERAL_VALUES: readonly (SettingKey | undefined)[] = ['restByMonth', 'growthByMonth', 'noMoves'];
-const LISTS: readonly (SettingKey | undefined)[] = ['paddockList', 'groupList'];
+/** Settings that only describe: where a list stands. */
+export const LISTS: readonly (SettingKey | undefined)[] = ['paddockList', 'groupList'];
 
 /** "headings in row 1, list in rows 2 to 9" or "area = C, ac: Acres". */
 function isListPart(cell: WireCell): boolean {

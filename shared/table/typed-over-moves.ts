@@ -89,10 +89,13 @@ export function typedOverLookups(reading: Reading): (r: number) => TypedOver[] {
 export function tellBadFigures(reading: Reading, rows: readonly number[]): void {
   const { block, columns } = reading;
   const movedIn = columns.get('movedIn')!;
-  for (const r of rows.filter((row) => isFrozen(reading, row) || isValue(reading, row, movedIn))) {
-    for (const key of TO_COME) {
-      const column = columns.get(key);
-      if (column === undefined || !isValue(reading, r, column) || isOfKind(reading, r, key)) continue;
+  const past = rows.filter((row) => isFrozen(reading, row) || isValue(reading, row, movedIn));
+  for (const key of TO_COME) {
+    const column = columns.get(key);
+    const isForeign = foreignIn(reading, rows, key);
+    for (const r of past) {
+      const isTyped = column !== undefined && (isValue(reading, r, column) || isForeign(r));
+      if (!isTyped || isOfKind(reading, r, key)) continue;
       const cell = cellOnTab(block.info.tab, block.info.row + r, block.info.column + column);
       const must = DATES.includes(key) ? 'a date' : 'a number';
       const got = describeWire(block.values[r]![column]!);

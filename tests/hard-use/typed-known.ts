@@ -14,6 +14,16 @@ export const ALLOWED: readonly Known[] = [
     what: /^(whole number|formula) over move, Days:/,
     why: 'Days of moves still to come are planned anew: the page says so above the button.',
   },
+  {
+    table: /^Rotation/,
+    what: /over value of setting (Paddock|Group) list: gone/,
+    why: 'The tab of a list: the page says from which tab the list is read instead.',
+  },
+  {
+    table: /^Rotation, three/,
+    what: /^(whole number|formula) over past move, Days: gone/,
+    why: 'Days of a move that has happened give way to what they were: the page says so with the move, not with the cell.',
+  },
 ];
 
 /** Must shrink: nothing is written and nothing is lost, but the page does not say which cell it is. */
@@ -53,23 +63,8 @@ export const KNOWN_LOST: readonly Known[] = [
     why: 'A distance typed over a distance to water or a well looks like a measured one.',
   },
   {
-    table: /^Rotation/,
-    what: /^formula over .*, (Open from|Open until|Used before): gone/,
-    why: 'A formula in a column that is blank because the list does not say.',
-  },
-  {
-    table: /^Rotation/,
-    what: /over (value|beside) of setting (Paddock|Group) list: gone/,
-    why: 'Over or beside what says where the lists stand.',
-  },
-  {
     table: /^Rotation, three/,
-    what: /^formula over past move, (Group|Planned in): gone/,
-    why: 'A formula over the group or the planned day of a move that has happened.',
-  },
-  {
-    table: /^Rotation, three/,
-    what: /^(whole number|formula) over past move, Days: gone/,
-    why: 'Days of a move that has happened give way to what they were.',
+    what: /^formula over past move, Group: gone/,
+    why: 'A number by a formula over the group of a move that has happened.',
   },
 ];

@@ -83,6 +83,9 @@ describe('a list used before', () => {
     ]);
     expect(lostHeadings(remembered(chosen), chosen)).toEqual([]);
     expect(lostHeadings(undefined, now)).toEqual([]);
+    expect(lostHeadings({ ...remembered(chosen), tab: 'Before' }, chosen)).toEqual([
+      'The table was built from the list on “Before”; it is now read from “Fields”.',
+    ]);
   });
 
   test('without any of its headings, is another list', () => {
