@@ -36,7 +36,7 @@ export type HostState = {
   book: Book;
   gate: CallGate;
   ui: UiPort;
-  /** Another one in every workbook, copies included. */
+  /** Another one for every name of a file. */
   readonly id: string;
   title: string;
   timeZone: string;
