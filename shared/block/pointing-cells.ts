@@ -1,5 +1,6 @@
 import type { BlockInfo, TabContent } from '../contract';
 import { cellOnTab } from '../lists/cell-on-tab';
+import { isInArea } from './is-in-area';
 import { type Reference, referencesIn } from './references';
 
 /** A reference into a block, from a formula of the grower's. Rows are the sheet's, counted from 1. */
@@ -30,7 +31,7 @@ export function pointingCells(
     const areas = [info, ...ours].filter((area) => area.tab === name);
     return formulas.flatMap((row, r) =>
       row.flatMap((formula, c) => {
-        if (!mayPoint(formula) || areas.some((area) => isIn(area, r + 1, c + 1))) return [];
+        if (!mayPoint(formula) || areas.some((area) => isInArea(area, r + 1, c + 1))) return [];
         const cell = cellOnTab(name, r + 1, c + 1);
         return referencesIn(formula)
           .filter((reference) => pointsInto(reference, name, info))
@@ -43,15 +44,6 @@ export function pointingCells(
       }),
     );
   });
-}
-
-function isIn(area: BlockInfo, row: number, column: number): boolean {
-  return (
-    row >= area.row &&
-    row < area.row + area.rows &&
-    column >= area.column &&
-    column < area.column + area.columns
-  );
 }
 
 /** `standsOn` is the formula's own tab. Names of tabs do not differ by capitals alone. */

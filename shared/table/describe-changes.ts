@@ -1,9 +1,9 @@
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { Plan } from '../plan/model';
-import { COLUMNS } from './columns';
 import { countedAsDone, daysSet, goesAlong } from './describe-typed';
 import { keptLinesOf } from './kept-lines';
+import { missingColumns } from './missing-columns';
 import type { OldRow, OwnParts } from './model';
 import type { RebuildInput } from './rebuild-input';
 import { tableRows } from './table-rows';
@@ -62,8 +62,7 @@ function keptFromNow(name: string, past: RebuildInput['past']): string[] {
 
 /** Columns of ours that were deleted. */
 function columnsBack(columns: OwnParts['columns']): string[] {
-  const there = new Set(columns.flatMap((column) => ('key' in column ? [column.key] : [])));
-  const gone = COLUMNS.filter(({ key }) => !there.has(key)).map(({ label }) => `“${label}”`);
+  const gone = missingColumns(columns).map(({ label }) => `“${label}”`);
   if (gone.length === 0) return [];
   return [
     `Deleted columns of the table come back at its right end, where no other column moves: ${gone.join(', ')}.`,

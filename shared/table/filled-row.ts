@@ -1,6 +1,6 @@
-import { isoFromDay } from '../core/calendar/day';
 import { FIELDS, isOther, type Lists, listedFigures } from './listed-figures';
 import type { LookedUp, PastRow } from './model';
+import { moveName } from './move-name';
 
 export interface Filled {
   readonly row: PastRow;
@@ -27,7 +27,7 @@ const WORDS: Readonly<Record<LookedUp, string>> = {
  */
 export function filledRow(row: PastRow, lists: Lists): Filled {
   const { group, paddock, listed } = listedFigures(row, lists);
-  const move = `${row.group}, ${row.paddock} ${isoFromDay(row.inDay)}`;
+  const move = moveName(row);
   const wrong = row.lookups.filter((key) => isOther(row[FIELDS[key]], listed[FIELDS[key]]));
   const right = Object.fromEntries(wrong.map((key) => [FIELDS[key], listed[FIELDS[key]]]));
   const corrected =

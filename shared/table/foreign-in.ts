@@ -5,7 +5,7 @@ import type { Reading } from './read-rotation';
 
 /** A formula unlike ours, where others in the column are like ours: a program may have rewritten all of them. */
 export function foreignIn(
-  { block, columns }: Pick<Reading, 'block' | 'columns'>,
+  { block, columns }: Reading,
   rows: readonly number[],
   key: ColumnKey,
 ): (r: number) => boolean {

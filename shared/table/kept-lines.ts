@@ -1,8 +1,8 @@
 import { dateWords } from '../block/date-words';
 import type { WireCell } from '../contract';
-import { isoFromDay } from '../core/calendar/day';
 import { plainNumber } from '../refusals';
 import type { ExtraColumn, KeptCell, OldRow } from './model';
+import { moveName } from './move-name';
 
 /**
  * What was typed into moves that the new table does not have, as lines that stay in sight: nothing typed is
@@ -18,8 +18,7 @@ export function keptLinesOf(lost: readonly OldRow[], extraColumns: readonly Extr
       ),
     ];
     if (typed.length === 0) return [];
-    const day = row.inDay === undefined ? '' : ` ${isoFromDay(row.inDay)}`;
-    return [`${row.group}, ${row.paddock}${day}: ${typed.join('; ')}`];
+    return [`${moveName(row)}: ${typed.join('; ')}`];
   });
 }
 

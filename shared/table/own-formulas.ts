@@ -3,6 +3,7 @@ import { foreignIn } from './foreign-in';
 import { keptAt } from './kept-at';
 import type { OldRow } from './model';
 import type { Reading } from './read-rotation';
+import { rowsUnderHeadings } from './rows-under-headings';
 import { TO_COME } from './typed-over-moves';
 
 /** Typed by the grower in every move, or by the builder as values. */
@@ -10,8 +11,8 @@ const VALUES: readonly ColumnKey[] = ['group', 'paddock', 'movedIn', 'days'];
 
 /** For each row the formulas that are the grower's, where the builder writes a value or a formula of its own. */
 export function ownFormulas(reading: Reading): (r: number) => OldRow['ownFormulas'] {
-  const { block, columns, headingRow, endRow } = reading;
-  const rows = Array.from({ length: endRow - headingRow - 1 }, (_, i) => headingRow + 1 + i);
+  const { block, columns } = reading;
+  const rows = rowsUnderHeadings(reading);
   const isForeign = new Map(TO_COME.map((key) => [key, foreignIn(reading, rows, key)]));
   const plannedIn = columns.get('plannedIn')!;
   return (r) => {

@@ -7,6 +7,7 @@ import { COLUMNS, type ColumnKey, headingOf } from './columns';
 import { functionCells } from './function-cells';
 import { rowsAbove } from './head-rows';
 import { keptLinesOf } from './kept-lines';
+import { missingColumns } from './missing-columns';
 import type { BlockColumn, RotationBlockInput } from './model';
 import { moveCells, shiftedExtra } from './move-cells';
 import type { TableFrame } from './move-formulas';
@@ -16,6 +17,7 @@ import { type TableRow, tableRows } from './table-rows';
 export type Block = Pick<WriteBlock, 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
 
 export const KEPT_TITLE = 'Kept from earlier tables';
+
 /**
  * The rotation table as one block: title, hint and warnings; headings; a blank row that holds the cell functions
  * (so that any move can be deleted); one row a move; what was kept; the settings.
@@ -58,8 +60,7 @@ export function rotationBlock(input: RotationBlockInput): Block {
  * ours that are not there come at the right end.
  */
 function blockColumns(standing: readonly BlockColumn[]): BlockColumn[] {
-  const there = new Set(standing.flatMap((column) => ('key' in column ? [column.key] : [])));
-  return [...standing, ...COLUMNS.flatMap(({ key }) => (there.has(key) ? [] : [{ key }]))];
+  return [...standing, ...missingColumns(standing).map(({ key }) => ({ key }))];
 }
 
 function headings({ settings, own }: RotationBlockInput, columns: readonly BlockColumn[]): BlockRow {

@@ -1,9 +1,9 @@
-import { isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanRules } from '../plan/model';
 import type { ColumnKey } from './columns';
 import { FIELDS, isOther, type Lists, listedFigures } from './listed-figures';
 import type { OldRow, PastRow } from './model';
+import { moveName } from './move-name';
 
 interface FarmNow extends Lists {
   readonly rules: PlanRules;
@@ -11,7 +11,7 @@ interface FarmNow extends Lists {
 
 /** The plan takes these from the lists and from itself, so what was typed into a move to come is kept as a line. */
 export function typedOverLine(row: OldRow, rows: readonly OldRow[], lists: FarmNow): string[] {
-  const { group, paddock, inDay } = row;
+  const { group, paddock } = row;
   const over = row.typedOver.filter(({ key }) => !isAsListed(row, key, lists)).map(({ words }) => words);
   const names = [
     ...(isTypedOver(row, 'group', rows, lists.groups) ? [`Group “${group}”`] : []),
@@ -22,8 +22,7 @@ export function typedOverLine(row: OldRow, rows: readonly OldRow[], lists: FarmN
     ...(over.length > 0 ? [`${over.join(', ')} typed over, the table’s own stands again`] : []),
   ];
   if (said.length === 0) return [];
-  const day = inDay === undefined ? '' : ` ${isoFromDay(inDay)}`;
-  return [`${group}, ${paddock}${day}: ${said.join('; ')}`];
+  return [`${moveName(row)}: ${said.join('; ')}`];
 }
 
 /**
@@ -38,16 +37,17 @@ function isAsListed(row: OldRow, key: ColumnKey, lists: FarmNow): boolean {
     ...(paddock?.lastUsed !== undefined && { lastUsed: paddock.lastUsed }),
     ...listed,
   };
-  const fields: Partial<Record<ColumnKey, keyof PastRow>> = {
-    ...FIELDS,
-    openFrom: 'openFrom',
-    openUntil: 'openUntil',
-    lastUsed: 'lastUsed',
-  };
-  const field = fields[key];
+  const field = LISTED[key];
   const [shown, says] = field ? [row[field as keyof OldRow], all[field]] : [undefined, undefined];
   return typeof shown === 'number' && typeof says === 'number' && !isOther(shown, says);
 }
+
+const LISTED: Partial<Record<ColumnKey, keyof PastRow>> = {
+  ...FIELDS,
+  openFrom: 'openFrom',
+  openUntil: 'openUntil',
+  lastUsed: 'lastUsed',
+};
 
 /** A name that is in no list and in no other move; one that has left the list still stands in several. */
 function isTypedOver(

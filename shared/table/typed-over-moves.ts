@@ -9,6 +9,7 @@ import { foreignIn } from './foreign-in';
 import { cellWords } from './kept-lines';
 import type { TypedOver } from './model';
 import type { Reading } from './read-rotation';
+import { rowsUnderHeadings } from './rows-under-headings';
 
 /** Formulas in every move, past or to come. */
 const ALWAYS: readonly ColumnKey[] = [
@@ -63,8 +64,8 @@ export function tellTypedOver(
 
 /** For each row what was typed over a formula there, such as "head 9"; nothing where the whole row is past. */
 export function typedOverLookups(reading: Reading): (r: number) => TypedOver[] {
-  const { block, columns, headingRow, endRow } = reading;
-  const rows = Array.from({ length: endRow - headingRow - 1 }, (_, i) => headingRow + 1 + i);
+  const { block, columns } = reading;
+  const rows = rowsUnderHeadings(reading);
   const at = TO_COME.flatMap((key) => {
     const column = columns.get(key);
     if (column === undefined) return [];

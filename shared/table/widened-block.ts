@@ -1,4 +1,5 @@
 import { isFilled } from '../block/is-filled';
+import { isInArea } from '../block/is-in-area';
 import type { BlockInfo, TabContent } from '../contract';
 
 export interface Widened {
@@ -17,14 +18,7 @@ export function widenedBlock(tab: TabContent, info: BlockInfo, others: readonly 
   const rows = Array.from({ length: info.rows }, (_, r) => info.row + r);
   const isUsed = (row: number, column: number): boolean => isFilled(tab, row - 1, column - 1);
   const isOther = (row: number, column: number): boolean =>
-    others.some(
-      (other) =>
-        other.tab === info.tab &&
-        row >= other.row &&
-        row < other.row + other.rows &&
-        column >= other.column &&
-        column < other.column + other.columns,
-    );
+    others.some((other) => other.tab === info.tab && isInArea(other, row, column));
   let next = info.column + info.columns;
   const mayJoin = (column: number): boolean =>
     rows.some((row) => isUsed(row, column)) && !rows.some((row) => isOther(row, column));

@@ -1,8 +1,8 @@
+import { firstFew } from '../block/first-few';
 import type { BlockContent } from '../block/read-block';
 import { blockedSpills } from './blocked-spills';
 import { changedMeanwhile } from './changed-meanwhile';
 import type { ComposedBlock } from './composed-block';
-import { firstFew } from './first-few';
 import { keepFormulas } from './keep-formulas';
 import { keepLooks } from './keep-looks';
 import { lostCells } from './lost-cells';

@@ -1,7 +1,7 @@
 import { cellA1 } from '../block/a1';
+import { firstFew } from '../block/first-few';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell } from '../contract';
-import { firstFew } from './first-few';
 import { rowsAgain } from './rows-again';
 
 /** Row and column in a block, from 0. */

@@ -176,6 +176,14 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByRole('heading', { name: 'Next moves' }).waitFor();
     await checkAndShoot(opened, 'rotation-new-season');
     await page.getByText('still show head, weight and feed as your lists are now').waitFor();
+    // A list changed meanwhile is refused before last season's table is touched.
+    const fuller = [next[0]!, 11, ...next.slice(2)];
+    sheet.tabs = sheet.tabs.map((one) => (one.name === 'Pigs' ? tab('Pigs', [heads, fuller]) : one));
+    await page.getByRole('button', { name: 'Write the table' }).click();
+    await page.getByRole('alert').filter({ hasText: 'after the page had read it: Pigs!B2.' }).waitFor();
+    expect(sheet.written).toHaveLength(1);
+    await page.getByText('1 group read, 11 pigs in all.').waitFor();
+    await page.getByRole('button', { name: 'Work out the plan' }).click();
     await page.getByRole('button', { name: 'Write the table' }).click();
     await page.getByText('The table stands on “Rotation 2”').first().waitFor();
     // Last season's table is written over itself, without the lookups that would follow the lists of the new one.

@@ -1,13 +1,13 @@
 /** The map again, from the corner table of a block that stands in the sheet: typed corrections included. */
 
 import { cellA1 } from '../../block/a1';
+import { firstFew } from '../../block/first-few';
 import { headingRow } from '../../block/heading-row';
 import { type BlockContent, type TableRow, tableRows } from '../../block/read-block';
 import type { BlockCell, WireCell } from '../../contract';
 import { describeWire } from '../../lists/read-list-cell';
 import type { UnitSystem } from '../../units/units';
 import { type AddedColumns, addedColumns } from '../added-columns';
-import { firstFew } from '../first-few';
 import { keptCell } from '../kept-cell';
 import { definedFigures } from './corner-rows';
 import { CORNER_COLUMNS, CORNER_HEADINGS, CORNERS_TITLE, listHeadings } from './map-block';

@@ -6,9 +6,9 @@
  */
 
 import { areaA1, cellA1 } from '../../../shared/block/a1';
+import { firstFew } from '../../../shared/block/first-few';
 import type { WriteBlock, WriteDone } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
-import { firstFew } from '../../../shared/tasks/first-few';
 import { failureSentence } from '../failure-sentence';
 import { type Area, type SheetPort, Told } from '../port';
 import { blockContent, grid, originOf, union } from './block-content';

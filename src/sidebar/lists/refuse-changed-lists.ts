@@ -1,7 +1,7 @@
+import { firstFew } from '../../../shared/block/first-few';
 import { cellOnTab } from '../../../shared/lists/cell-on-tab';
 import type { GrowerList } from '../../../shared/lists/model';
 import type { ListSource } from '../../../shared/table/model';
-import { firstFew } from '../../../shared/tasks/first-few';
 import type { Book } from '../parts/use-book';
 import { listAgain } from './list-again';
 

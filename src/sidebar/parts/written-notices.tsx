@@ -1,5 +1,5 @@
+import { firstFew } from '../../../shared/block/first-few';
 import type { WriteDone } from '../../../shared/contract';
-import { firstFew } from '../../../shared/tasks/first-few';
 import { Notice } from './notice';
 
 /** What was written, and what of the grower's may now mean another row. */

@@ -1,5 +1,5 @@
 import { areaA1 } from '../../../../shared/block/a1';
-import { firstFew } from '../../../../shared/tasks/first-few';
+import { firstFew } from '../../../../shared/block/first-few';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import type { OldTable } from './old-table';

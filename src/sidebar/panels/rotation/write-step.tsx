@@ -39,7 +39,7 @@ export function WriteStep({ tabs, input, old, pointing, rebuild, replaces, write
       changes={describeChanges(rebuild, input.plan)}
       astray={astrayMoves(
         pointing,
-        { ...old.rotation, ...old, headRows: rebuild.own?.headRows ?? 0 },
+        { info: old.info, rows: old.rotation.rows, headRows: rebuild.own?.headRows ?? 0 },
         tableRows(input).rows,
       )}
       busy={writer.busy}

@@ -2,8 +2,6 @@
 import type { WriteDone } from '../../../../shared/contract';
 import type { Corner, RotationBlockInput } from '../../../../shared/table/model';
 import { rotationBlock } from '../../../../shared/table/rotation-block';
-import { refuseChangedLists } from '../../lists/refuse-changed-lists';
-import { readBook } from '../../parts/use-book';
 import { ask } from '../../server';
 import { type OldTable, ROTATION_NAME } from './old-table';
 
@@ -16,7 +14,6 @@ export async function writeTable(
   input: Omit<RotationBlockInput, 'corner'>,
   place: Place,
 ): Promise<WriteDone> {
-  refuseChangedLists([input.sources?.paddocks, input.sources?.groups], await readBook());
   const corner = await cornerOf(place);
   const block = { name: ROTATION_NAME, ...rotationBlock({ ...input, corner }) };
   if (place.at === 'own') {
