@@ -1,9 +1,8 @@
 import { cellA1 } from '../block/a1';
-import { dateWords } from '../block/date-words';
 import { formulaShape } from '../block/formula-shape';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell, WireCell } from '../contract';
-import { plainNumber } from '../refusals';
+import { shownCell, valueKey } from './cell-value';
 import { rowsAgain } from './rows-again';
 
 type Cells = readonly (readonly BlockCell[])[];
@@ -29,12 +28,12 @@ export function lostCells(
       const formula = old.formulas[r]?.[c] ?? '';
       const nextRow = next[again[r] ?? -1];
       const now = nextRow?.[c];
-      const where = `${cellA1(old.info.row + r, old.info.column + c)} (${formula === '' ? shown(value) : formula})`;
+      const where = `${cellA1(old.info.row + r, old.info.column + c)} (${formula === '' ? shownCell(value) : formula})`;
       if (formula !== '') return isOursOrKept(formula, c, now, value, shapes) ? [] : [where];
       if (value === '') return [];
       const isSetting = typeof value === 'number' && isSettingAt(c, nextRow);
-      const count = left.get(keyOf(value)) ?? 0;
-      left.set(keyOf(value), count - 1);
+      const count = left.get(JSON.stringify(value)) ?? 0;
+      left.set(JSON.stringify(value), count - 1);
       return count > 0 || isSetting ? [] : [where];
     }),
   );
@@ -50,8 +49,8 @@ function isSettingAt(column: number, row: Cells[number] = []): boolean {
 function countedValues(next: Cells): Map<string, number> {
   const left = new Map<string, number>();
   for (const cell of next.flat()) {
-    if (cell.k === 'blank' || cell.k === 'f') continue;
-    const key = keyOf(cell.k === 'd' ? { d: cell.v } : cell.v);
+    const key = valueKey(cell);
+    if (key === undefined) continue;
     left.set(key, (left.get(key) ?? 0) + 1);
   }
   return left;
@@ -75,13 +74,4 @@ function isOursOrKept(
 ): boolean {
   const isChangedSetting = now?.k === 'n' && now.v !== value;
   return isChangedSetting || shapes.has(`${column} ${formulaShape(formula)}`);
-}
-
-function keyOf(value: WireCell): string {
-  return JSON.stringify(value);
-}
-
-function shown(value: WireCell): string {
-  if (typeof value === 'object') return dateWords(value.d);
-  return typeof value === 'number' ? plainNumber(value) : `“${value}”`;
 }

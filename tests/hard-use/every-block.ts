@@ -174,6 +174,5 @@ function map(units: UnitSystem): Block {
     settings,
     units,
     origin: ORIGIN,
-    notes: new Map(),
   });
 }

@@ -3,6 +3,8 @@
  * the table written anew: what was typed is kept, or the page refuses and names it.
  */
 import { beforeAll, describe, expect, it, vi } from 'vitest';
+import { composeMarkBlock } from '../../shared/tasks/share/mark-block';
+import { MARK_BLOCK } from '../../shared/tasks/share/original-mark';
 import type { UnitSystem } from '../../shared/units/units';
 import { openWorkbook } from '../../src/preview/headless';
 import { scriptText } from '../tasks/script-text';
@@ -15,6 +17,7 @@ import { FARM_RULES, farmToType, typeMoves } from './typed-farm';
 import { ALLOWED, KNOWN_LOST, KNOWN_UNNAMED, type Known } from './typed-known';
 import { mapTask } from './typed-map';
 import { GRID_MATERIALS, gridMaterials, gridMaterialsTask, materialsTask } from './typed-materials';
+import { MARK, markTask, pictureTask } from './typed-others';
 import { rotationTask } from './typed-rotation';
 import { tryEveryBlank, trySameTwice } from './typed-together';
 import { logTask, penTask } from './typed-training';
@@ -48,6 +51,7 @@ async function tasksIn(units: UnitSystem): Promise<readonly TypedTask[]> {
   buildEveryBlock(workbook, units, { rules: FARM_RULES });
   writeNew(workbook, GRID_MATERIALS, gridMaterials(units), 'Equal paddocks');
   writeNew(workbook, LISTS_BUDGET, listsBudget(readBook(workbook), units), 'Lists');
+  writeNew(workbook, MARK_BLOCK, composeMarkBlock(MARK), 'Sharing');
   const book = readBook(workbook);
   const rotation = rotationTask('Rotation', book);
   typeMoves(workbook, book);
@@ -61,6 +65,8 @@ async function tasksIn(units: UnitSystem): Promise<readonly TypedTask[]> {
     penTask(book),
     logTask(book),
     mapTask(book),
+    markTask(book),
+    pictureTask(book),
     rotation,
     rotationTask('Rotation, three moves done', readBook(workbook), composed(rotation, rotation.content)),
   ];
@@ -76,6 +82,8 @@ const TABLES = [
   'Training pen',
   'Training log',
   'Map',
+  'Sharing mark',
+  'Season picture',
   'Rotation',
   'Rotation, three moves done',
 ];
@@ -116,11 +124,13 @@ function expectNothingLost(table: string, verdicts: readonly Verdict[]): void {
   expect(count('refused')).toBeGreaterThan(0);
 }
 
-/** Names among the grower's own, as in KNOWN_LOST. */
-const TOGETHER_LOST: Readonly<Record<string, RegExp>> = {
-  Materials: /^A5\d \(mark twice\)$/,
-  'Budget of the lists': /^[AB]\d+ \(mark twice\)$/,
-};
+it.each(TABLES.filter((table) => !table.startsWith('Rotation')))(
+  '%s: nothing typed, nothing to tell',
+  (table) => {
+    const task = tasks.get(`${table}, US`)!;
+    expect(composed(task, task.content).told ?? []).toEqual([]);
+  },
+);
 
 describe('several cells at once', () => {
   it.each(TABLES.filter((table) => !table.startsWith('Rotation')))('%s', (table) => {
@@ -132,7 +142,7 @@ describe('several cells at once', () => {
       console.log(
         `typed everywhere: ${table}, ${what}: ${tried} cells, ${kept} kept, ${refused} refused by name, ${lost.length} lost`,
       );
-      expect(lost.filter((cell) => !TOGETHER_LOST[table]?.test(cell))).toEqual([]);
+      expect(lost).toEqual([]);
     }
   });
 });

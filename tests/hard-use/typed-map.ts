@@ -30,13 +30,13 @@ export function mapTask(book: Book): TypedTask {
         const { shapes, problems: leftOut } = mapFromBlock(changed);
         const roles = shapes.map((shape) => ({ ...shape, role: guessRole(shape) }));
         const map = measureMap(roles, postSpacing, TOLERANCE_METERS);
-        const input = { map, settings: values, units, origin: changed.info, ...keptInMap(changed, units) };
+        const input = { map, settings: values, units, origin: changed.info, kept: keptInMap(changed, units) };
         const rebuilt = over(changed, problems, () => composeMapBlock(input), {
           mustKeep: (old) => withoutMeasured(old, units),
         });
         return 'refused' in rebuilt
           ? { refused: [...rebuilt.refused, ...leftOut] }
-          : { ...rebuilt, told: leftOut };
+          : { ...rebuilt, told: [...leftOut, ...(rebuilt.told ?? [])] };
       });
     },
   };

@@ -2,6 +2,7 @@
 import { type BlockContent, cutBlock } from '../../shared/block/read-block';
 import type { WriteBlock } from '../../shared/contract';
 import { blockOver, type OverOptions } from '../../shared/tasks/block-over';
+import { replacedCells } from '../../shared/tasks/replaced-cells';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import type { Rebuilt } from './typed-cells';
 
@@ -24,7 +25,10 @@ export function over(
 ): Rebuilt {
   return problems.length > 0
     ? { refused: problems }
-    : refusedOr(() => blockOver(changed, compose(), { ...options, asRead: changed }));
+    : refusedOr(() => {
+        const block = blockOver(changed, compose(), { ...options, asRead: changed });
+        return { ...block, told: replacedCells(changed, block.cells) };
+      });
 }
 
 export function refusedOr(build: () => Rebuilt): Rebuilt {

@@ -6,11 +6,12 @@ import { BLANK, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
-import { type AddedColumns, NO_ADDED_COLUMNS } from '../added-columns';
+import { NO_ADDED_COLUMNS } from '../added-columns';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits, type SettingValues } from '../settings';
 import { addCorners, type CornerRows } from './corner-rows';
 import { CORNERS_TITLE, listHeadings, MAP_BLOCK, MAP_SETTINGS } from './map-block';
+import type { KeptInMap } from './map-from-block';
 import type { MeasuredMap, MeasuredPaddock } from './measure-map';
 
 export interface MapBlockInput {
@@ -18,9 +19,8 @@ export interface MapBlockInput {
   readonly settings: SettingValues<'postSpacing'>;
   readonly units: UnitSystem;
   readonly origin: Origin;
-  /** Typed notes by paddock, and columns that the grower added. */
-  readonly notes: ReadonlyMap<string, BlockCell>;
-  readonly added?: AddedColumns;
+  /** What stands beside the paddocks of the table that is written over. */
+  readonly kept?: KeptInMap | undefined;
 }
 
 const ON_THE_MAP =
@@ -31,7 +31,8 @@ const WATER_RULES =
 export type MapBlock = Pick<WriteBlock, 'name' | 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
 
 export function composeMapBlock(input: MapBlockInput): MapBlock {
-  const { map, units, origin, added = NO_ADDED_COLUMNS } = input;
+  const { map, units, origin } = input;
+  const { added = NO_ADDED_COLUMNS } = input.kept ?? {};
   const draft = draftBlock(origin);
   draft.add([text('Paddocks on the map')], 'title');
   draft.add([text(ON_THE_MAP)], 'muted');
@@ -66,26 +67,26 @@ function addPaddock(
   paddock: MeasuredPaddock,
   corners: CornerRows,
   postSpacing: string,
-  { units, notes, added = NO_ADDED_COLUMNS }: MapBlockInput,
+  { units, kept }: MapBlockInput,
 ): void {
   const { outline, holes } = corners.of(paddock.name);
   const inside = [outline, ...holes].map((rows) => `ABS(SUM(${corners.column(rows, 'piece')}))`).join('-');
-  const typed = added.cells(paddock.name, draft.next());
+  const typed = (kept?.added ?? NO_ADDED_COLUMNS).cells(paddock.name, draft.next());
   const cells: BlockCell[] = [
     text(paddock.name),
     formula(`=(${inside})/${corners.areaUnit}`, '0.00'),
     formula(`=SUM(${corners.column(outline, 'side')})`, '#,##0'),
     formula(`=IF(${postSpacing}>0;SUM(${corners.column(outline, 'gaps')});"")`, '0'),
     text(paddock.adjoining.join(', ')),
-    distance(paddock.waterMeters, units),
-    distance(paddock.wellMeters, units),
-    notes.get(paddock.name) ?? BLANK,
+    distance(paddock.waterMeters, units) ?? kept?.toWater.get(paddock.name) ?? BLANK,
+    distance(paddock.wellMeters, units) ?? kept?.toWell.get(paddock.name) ?? BLANK,
+    kept?.notes.get(paddock.name) ?? BLANK,
     ...typed,
   ];
   const inputs = typed.map((): BlockStyle => 'input');
   draft.add(cells, ['plain', 'plain', 'plain', 'plain', 'plain', 'plain', 'plain', 'input', ...inputs]);
 }
 
-function distance(meters: number | undefined, units: UnitSystem): BlockCell {
-  return meters === undefined ? BLANK : number(fromInside(meters, 'length', units), '#,##0');
+function distance(meters: number | undefined, units: UnitSystem): BlockCell | undefined {
+  return meters === undefined ? undefined : number(fromInside(meters, 'length', units), '#,##0');
 }

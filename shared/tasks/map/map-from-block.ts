@@ -108,18 +108,26 @@ export function drawnIn(block: BlockContent): readonly unknown[] {
 
 export interface KeptInMap {
   readonly notes: ReadonlyMap<string, BlockCell>;
+  /** Distances to water and wells: the table does not hold where these lie. */
+  readonly toWater: ReadonlyMap<string, BlockCell>;
+  readonly toWell: ReadonlyMap<string, BlockCell>;
   readonly added: AddedColumns;
 }
 
-/** What a rebuild keeps: notes and added columns, found again by the paddock's name. */
+/** What a rebuild keeps: notes, distances and added columns, found again by the paddock's name. */
 export function keptInMap(block: BlockContent, units: UnitSystem): KeptInMap {
   const headings = listHeadings(units);
   const rows = tableRows(block, [headings.name, headings.adjoining, headings.note]) ?? [];
-  const filled = rows.filter((row) => row.value(headings.note) !== '');
+  const under = (heading: string): ReadonlyMap<string, BlockCell> =>
+    new Map(
+      rows
+        .filter((row) => row.value(heading) !== '')
+        .map((row) => [nameOf(row.value(headings.name)), keptCell(row.value(heading), '')]),
+    );
   return {
-    notes: new Map(
-      filled.map((row) => [nameOf(row.value(headings.name)), keptCell(row.value(headings.note), '')]),
-    ),
+    notes: under(headings.note),
+    toWater: under(headings.water),
+    toWell: under(headings.well),
     added: addedColumns(block, Object.values(headings), headings.name),
   };
 }

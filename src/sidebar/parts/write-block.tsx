@@ -8,6 +8,7 @@ import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { astrayCells } from '../../../shared/tasks/astray-cells';
 import { blockOver } from '../../../shared/tasks/block-over';
 import type { ComposedBlock } from '../../../shared/tasks/composed-block';
+import { replacedCells } from '../../../shared/tasks/replaced-cells';
 import { usePage } from '../page';
 import { ask } from '../server';
 import { Button } from './button';
@@ -126,7 +127,12 @@ async function rebuild(props: Props): Promise<Written> {
   const place = { at: 'own', ...(adoptRows ? { adoptRows } : {}) } as const;
   const done = await send(props, place, block, blockFingerprint(old.values, old.formulas));
   const pointing = pointingCells(now.tabs, old.info, now.overview.blocks);
-  return { ...done, beside, astray: astrayCells(pointing, old, block.cells) };
+  return {
+    ...done,
+    beside,
+    astray: astrayCells(pointing, old, block.cells),
+    replaced: replacedCells(old, block.cells),
+  };
 }
 
 function send(

@@ -8,9 +8,11 @@ export type Written = WriteDone & {
   readonly beside?: string | undefined;
   /** Cells elsewhere that point at rows which have moved. */
   readonly astray?: readonly string[];
+  /** Cells of the table before, in whose place something else stands. */
+  readonly replaced?: readonly string[];
 };
 
-export function WrittenNotices({ block, a1, note, beside, astray = [] }: Written) {
+export function WrittenNotices({ block, a1, note, beside, astray = [], replaced = [] }: Written) {
   return (
     <>
       <Notice kind="done">
@@ -26,6 +28,13 @@ export function WrittenNotices({ block, a1, note, beside, astray = [] }: Written
         <Notice kind="warning">
           Rows of the table have moved. These cells of yours point into it and may now mean another row:{' '}
           {firstFew(astray)}. Look at them.
+        </Notice>
+      )}
+      {replaced.length > 0 && (
+        <Notice kind="warning">
+          The table was made anew from your lists and choices, and these values in it gave way:{' '}
+          {firstFew(replaced)}. If you typed one of them by hand, type it in the list or the field that it
+          comes from.
         </Notice>
       )}
     </>

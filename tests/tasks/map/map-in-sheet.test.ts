@@ -7,6 +7,7 @@ import { findLists } from '../../../shared/lists/find-lists';
 import type { PaddockList } from '../../../shared/lists/model';
 import { readPaddocks } from '../../../shared/lists/read-paddocks';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
+import { NO_ADDED_COLUMNS } from '../../../shared/tasks/added-columns';
 import { composeMapBlock } from '../../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../../shared/tasks/map/guess-role';
 import { keptInMap, mapFromBlock } from '../../../shared/tasks/map/map-from-block';
@@ -34,8 +35,7 @@ function compose(map: MeasuredMap, units: UnitSystem, kept?: ReturnType<typeof k
     settings: { postSpacing: units === 'US' ? 25 : 8 },
     units,
     origin: { row: 1, column: 1 },
-    notes: kept?.notes ?? new Map(),
-    ...(kept ? { added: kept.added } : {}),
+    kept,
   });
 }
 
@@ -136,6 +136,9 @@ describe('the map block in a sheet', () => {
     expect(rows[LIST_ROW - 1]?.[0]).toBe('Middle');
     expect(rows[LIST_ROW - 1]?.[7]).toBe('stays text');
     expect(rows[LIST_ROW]?.[8]).toBe('sand');
+    // The table does not hold where water lies: the distance that stands there stays.
+    expect(Number(block.values[LIST_ROW]?.[5])).toBeGreaterThan(0);
+    expect(rows[LIST_ROW - 1]?.[5]).toBe(block.values[LIST_ROW]?.[5]);
     expect(Number(rows[LIST_ROW]?.[9])).toBeCloseTo(Number(rows[LIST_ROW]?.[1]) * 2, 9);
     expect(book.values('Farm')).toEqual([['My own notes']]);
   });
@@ -186,7 +189,7 @@ describe('the map block in a sheet', () => {
       settings: { postSpacing: 8 },
       units: 'metric',
       origin: { row: 1, column: 1 },
-      notes,
+      kept: { notes, toWater: new Map(), toWell: new Map(), added: NO_ADDED_COLUMNS },
     });
     expect(block.cells[LIST_ROW - 1]?.[7]).toEqual({ k: 't', v: '=note' });
     expect(block.cells[4]?.[1]).toEqual(numberCell(8));

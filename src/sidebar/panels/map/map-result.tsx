@@ -3,9 +3,9 @@ import { useMemo, useState } from 'preact/hooks';
 import { composeMapBlock } from '../../../../shared/tasks/map/compose-map-block';
 import { NEIGHBOUR_TOLERANCE_METERS } from '../../../../shared/tasks/map/find-neighbours';
 import { MAP_BLOCK, MAP_SETTINGS } from '../../../../shared/tasks/map/map-block';
-import { keptInMap, withoutMeasured } from '../../../../shared/tasks/map/map-from-block';
+import { type KeptInMap, keptInMap, withoutMeasured } from '../../../../shared/tasks/map/map-from-block';
 import type { FarmMap, Role } from '../../../../shared/tasks/map/map-model';
-import { measureMap } from '../../../../shared/tasks/map/measure-map';
+import { type MeasuredMap, measureMap } from '../../../../shared/tasks/map/measure-map';
 import { insideSettings, readSettings, readUnits, type SettingSpec } from '../../../../shared/tasks/settings';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { decimalComma } from '../../numbers/decimal-comma';
@@ -63,14 +63,12 @@ export function MapResult({ book, map, roles, onReread }: Props) {
     // A spacing that was changed in the sheet since the page read it counts, unless one was typed here.
     const stood = old && readSettings(old, MAP_SETTINGS).values.postSpacing;
     const postSpacing = typed.postSpacing === undefined && stood ? stood : read.values.postSpacing;
-    const kept = old && keptInMap(old, units);
     return composeMapBlock({
       map: measured,
       settings: { postSpacing },
       units,
       origin,
-      notes: kept?.notes ?? new Map(),
-      ...(kept && { added: kept.added }),
+      kept: old && keptInMap(old, units),
     });
   };
   return (
@@ -92,6 +90,12 @@ export function MapResult({ book, map, roles, onReread }: Props) {
             A paddock list with live formulas and the corners below it. Planning the moves can use it as your
             paddock list.
           </p>
+          {keepsDistances(measured, standing && keptInMap(standing, units)) && (
+            <Notice kind="note">
+              Distances to water and wells that stand in the table stay as they are, for this map has no water
+              or no well in it. Where a fence has moved, read the map file with the water once more.
+            </Notice>
+          )}
           <WriteBlock
             asRead={standing}
             name={MAP_BLOCK}
@@ -105,5 +109,14 @@ export function MapResult({ book, map, roles, onReread }: Props) {
         </>
       )}
     </>
+  );
+}
+
+/** The new map says nothing of water or wells, and the table that stands does. */
+function keepsDistances({ marks }: MeasuredMap, kept: KeptInMap | undefined): boolean {
+  const isDrawn = (kind: Role): boolean => marks.some(({ role }) => role === kind);
+  return (
+    kept !== undefined &&
+    ((kept.toWater.size > 0 && !isDrawn('water')) || (kept.toWell.size > 0 && !isDrawn('well')))
   );
 }

@@ -1,15 +1,14 @@
 import { useState } from 'preact/hooks';
-import type { BlockContent } from '../../../../shared/block/read-block';
-import type { WriteDone } from '../../../../shared/contract';
 import { blockFingerprint } from '../../../../shared/table/block-fingerprint';
 import { type PictureInput, pictureBlock } from '../../../../shared/table/picture-block';
-import { typedInPicture } from '../../../../shared/table/typed-in-picture';
+import { namesGone, refuseTypedInPicture } from '../../../../shared/table/typed-in-picture';
 import { Button } from '../../parts/button';
 import { freeTabName } from '../../parts/free-tab-name';
 import { Notice } from '../../parts/notice';
 import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
+import { type Written, WrittenNotices } from '../../parts/written-notices';
 import { ask } from '../../server';
 
 const PICTURE_NAME = 'SOUNDER_SEASON';
@@ -24,7 +23,7 @@ interface Props {
 
 export function PictureStep({ input, readNow }: Props) {
   const work = useWork();
-  const [done, setDone] = useState<WriteDone>();
+  const [done, setDone] = useState<Written>();
   const write = (): void =>
     work.start(async () => {
       setDone(undefined);
@@ -32,21 +31,20 @@ export function PictureStep({ input, readNow }: Props) {
     });
   return (
     <>
+      <p class="hint">
+        It is drawn anew each time: letters of weeks that were changed in it by hand give way.
+      </p>
       <Button disabled={work.busy} onPress={write}>
         {work.busy ? 'Writing…' : 'Write the season as a picture in cells'}
       </Button>
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
-      {done && (
-        <Notice kind="done">
-          The picture stands on “{done.block.tab}”, {done.a1}.
-        </Notice>
-      )}
+      {done && <WrittenNotices {...done} />}
     </>
   );
 }
 
 /** Over the old picture where there is one, unless something was typed into it. Else on a new tab. */
-async function writePicture(input: Omit<PictureInput, 'corner'>, book: Book): Promise<WriteDone> {
+async function writePicture(input: Omit<PictureInput, 'corner'>, book: Book): Promise<Written> {
   const old = standingBlock(book, PICTURE_NAME);
   const tab = freeTabName(
     TAB_NAME,
@@ -58,19 +56,12 @@ async function writePicture(input: Omit<PictureInput, 'corner'>, book: Book): Pr
     corner: { tab: corner.tab, row: corner.row, column: corner.column },
   });
   if (old) refuseTypedInPicture(old);
-  return ask('writeBlock', {
+  const done = await ask('writeBlock', {
     name: PICTURE_NAME,
     ...picture,
     ...(old
       ? { place: { at: 'own' }, expects: blockFingerprint(old.values, old.formulas) }
       : { place: { at: 'new-tab', tab } }),
   });
-}
-
-function refuseTypedInPicture(old: BlockContent): void {
-  const typed = typedInPicture(old);
-  if (typed.length === 0) return;
-  throw new Error(
-    `Something was typed into the picture: ${typed.join(', ')}. It is drawn anew as a whole: move that outside the picture first. Nothing was written.`,
-  );
+  return { ...done, ...(old && { replaced: namesGone(old, picture.cells) }) };
 }
