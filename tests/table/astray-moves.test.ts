@@ -7,11 +7,19 @@ import type { TableRow } from '../../shared/table/table-rows';
 
 /** Title, hint and a line in rows 1 to 3, headings in 4, moves in 6 to 9, settings in 11 to 20. */
 const INFO = { name: 'T', tab: 'Moves', row: 1, column: 1, rows: 20, columns: 12 };
-const OLD = { info: INFO, headRows: 3, rows: [6, 7, 8, 9].map((sheetRow) => ({ sheetRow }) as OldRow) };
+const SETTINGS = Array.from({ length: 10 }, (_, i) => `setting ${i}`);
+const OLD = {
+  info: INFO,
+  headRows: 3,
+  rows: [6, 7, 8, 9].map((sheetRow) => ({ sheetRow }) as OldRow),
+  firstColumn: [...Array<string>(10).fill(''), ...SETTINGS],
+};
 
-/** New moves, each with the row where it stood before. */
-const moves = (...from: readonly (number | undefined)[]): TableRow[] =>
-  from.map((sheetRow) => ({ ...(sheetRow !== undefined && { kept: { sheetRow } }) }) as TableRow);
+/** New moves, each with the row where it stood before, and the settings a blank row below them. */
+const moves = (...from: readonly (number | undefined)[]) => ({
+  rows: from.map((sheetRow) => ({ ...(sheetRow !== undefined && { kept: { sheetRow } }) }) as TableRow),
+  firstColumn: [...Array<string>(6 + from.length).fill(''), ...SETTINGS],
+});
 
 const at = (firstRow: number, lastRow = firstRow, reachesRow = lastRow): PointingCell => ({
   cell: `Sums!B${firstRow}`,
@@ -44,5 +52,14 @@ describe('cells that point at moves', () => {
       expect(astrayMoves([at(12)], OLD, rows)).toEqual(['Sums!B12']);
       expect(astrayMoves([at(1), at(4)], OLD, rows)).toEqual([]);
     }
+  });
+
+  test('are named where a line kept below the moves pushes the settings down', () => {
+    const { rows, firstColumn } = moves(6, 7, 8, 9);
+    const pushed = [...firstColumn.slice(0, 10), 'Kept', 'a line', '', ...SETTINGS];
+    expect(astrayMoves([at(7), at(12), at(6, 9), at(14, 16)], OLD, { rows, firstColumn: pushed })).toEqual([
+      'Sums!B12',
+      'Sums!B14',
+    ]);
   });
 });

@@ -40,8 +40,9 @@ export function RebuildSection({ old, changes, astray, busy, onWrite }: Props) {
       </ul>
       {astray.length > 0 && (
         <Notice kind="warning">
-          Moves will stand in other rows. These cells of yours point at rows of the table and will then mean
-          other moves: {firstFew(astray)}. Look them over, or let them look a move up by its group and day.
+          Moves or settings will stand in other rows. These cells of yours point at rows of the table and will
+          then mean others: {firstFew(astray)}. Look them over, or let them look a move up by its group and
+          day.
         </Notice>
       )}
       <Button kind="main" disabled={busy} onPress={onWrite}>

@@ -3,6 +3,7 @@ import { astrayMoves } from '../../../../shared/table/astray-moves';
 import { describeChanges } from '../../../../shared/table/describe-changes';
 import type { RotationBlockInput } from '../../../../shared/table/model';
 import type { RebuildInput } from '../../../../shared/table/rebuild-input';
+import { rotationBlock } from '../../../../shared/table/rotation-block';
 import { tableRows } from '../../../../shared/table/table-rows';
 import type { OldTable } from './old-table';
 import { RebuildSection } from './rebuild-section';
@@ -37,13 +38,25 @@ export function WriteStep({ tabs, input, old, pointing, rebuild, replaces, write
     <RebuildSection
       old={old}
       changes={describeChanges(rebuild, input.plan)}
-      astray={astrayMoves(
-        pointing,
-        { info: old.info, rows: old.rotation.rows, headRows: rebuild.own?.headRows ?? 0 },
-        tableRows(input).rows,
-      )}
+      astray={pointing.length === 0 ? [] : astrayIn(pointing, old, input)}
       busy={writer.busy}
       onWrite={() => writer.write(input, { at: 'own', old })}
     />
+  );
+}
+
+function astrayIn(
+  pointing: readonly PointingCell[],
+  { info, rotation, firstColumn }: OldTable,
+  input: Props['input'],
+): readonly string[] {
+  const { cells } = rotationBlock({ ...input, corner: info });
+  return astrayMoves(
+    pointing,
+    { info, firstColumn, rows: rotation.rows, headRows: input.own?.headRows ?? 0 },
+    {
+      rows: tableRows(input).rows,
+      firstColumn: cells.map(([first]) => (first?.k === 't' ? first.v : '')),
+    },
   );
 }
