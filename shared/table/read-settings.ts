@@ -35,10 +35,15 @@ export interface SettingsRead {
 export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
   const lines = settingLines(cutBlock(tab, info));
   if (!lines) {
-    const cell = cellOnTab(info.tab, info.row, info.column);
+    const cell = titleCell(cutBlock(tab, info));
     return {
       settings: undefined,
-      problems: [{ cell, sentence: `${cell}: the table must have its rows "${SETTINGS_TITLE}", got none` }],
+      problems: [
+        {
+          cell,
+          sentence: `${cell}: above the settings of the table must stand "${SETTINGS_TITLE}", got none`,
+        },
+      ],
     };
   }
   const problems: TableProblem[] = [];
@@ -82,6 +87,13 @@ export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
     lists: savedLists(lines),
   };
   return { settings: problems.length === 0 ? settings : undefined, problems };
+}
+
+/** Where the title of the settings belongs: above the first label; the table's first cell where there is no label. */
+function titleCell({ info, values }: BlockContent): string {
+  const row = values.findIndex((cells) => cells.some((cell) => settingOfLabel(cell) !== undefined));
+  const column = values[row]?.findIndex((cell) => settingOfLabel(cell) !== undefined) ?? 0;
+  return cellOnTab(info.tab, info.row + Math.max(0, row - 1), info.column + column);
 }
 
 /** The first cell in the column of the labels that is none of ours: where a label is missing, it was typed over. */

@@ -250,7 +250,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByLabel('Days of rest').fill('soon');
     await page.getByText('Must be a number, got “soon”.').waitFor();
     await page.getByLabel('Longest stay (days)').fill('2');
-    await page.getByText('Must be as long as the shortest stay or longer, got 2.').waitFor();
+    await page.getByText('Must be as long as the shortest stay (3) or longer, got 2.').waitFor();
     for (const day of ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'])
       await page.getByRole('checkbox', { name: day }).uncheck();
     await page.getByText('Choose at least one day on which pigs can be moved.').waitFor();

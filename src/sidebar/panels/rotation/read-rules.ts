@@ -38,7 +38,7 @@ export function readRules(form: RulesForm, system: UnitSystem, comma: boolean): 
   const shortestStayDays = number('shortest', form.shortest, { min: 1, max: MOST_DAYS, whole: true });
   const longestStayDays = number('longest', form.longest, { min: 1, max: MOST_DAYS, whole: true });
   if (longestStayDays < shortestStayDays)
-    problems.longest = `Must be as long as the shortest stay or longer, got ${form.longest}.`;
+    problems.longest = `Must be as long as the shortest stay (${form.shortest}) or longer, got ${form.longest}.`;
   const limit =
     form.groundLimit.trim() === ''
       ? undefined
