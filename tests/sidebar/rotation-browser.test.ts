@@ -44,7 +44,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
       ['SOUNDER_ROTATION', { at: 'new-tab', tab: 'Moves 2026' }],
     ]);
     await page.getByRole('button', { name: 'Write the season as a picture in cells' }).click();
-    await page.getByText('The picture stands on “Season”').waitFor();
+    await page.getByText('Written on “Season”').waitFor();
     expect(sheet.written[1]?.name).toBe('SOUNDER_SEASON');
     await checkAndShoot(opened, 'rotation-written');
     await takeAlong(opened);
