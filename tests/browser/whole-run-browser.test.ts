@@ -75,7 +75,7 @@ describe.each(RUNS)('$sample', ({ sample, listTab, formula, answer }) => {
       );
       await sidebar.getByRole('button', { name: 'Write the season as a picture in cells' }).click();
       await sidebar
-        .getByText(/season picture|picture stands/i)
+        .getByText(/^Written on “Season/)
         .first()
         .waitFor({ timeout: 60_000 });
       await preview.screenshot(`whole-run-${sample}-picture`);

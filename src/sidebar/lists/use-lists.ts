@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'preact/hooks';
+import type { TabContent } from '../../../shared/contract';
 import type {
   FoundList,
   GroupList,
@@ -12,6 +13,7 @@ import type {
 import { copiedMovesNotes } from '../../../shared/lists/own-headings';
 import { readGroups } from '../../../shared/lists/read-groups';
 import { type PaddocksRead, readPaddocks } from '../../../shared/lists/read-paddocks';
+import { fixedFiguresNotes } from '../../../shared/table/fixed-figures';
 import type { RotationSettings } from '../../../shared/table/model';
 import type { UnitSystem } from '../../../shared/units/units';
 import { decimalComma } from '../numbers/decimal-comma';
@@ -65,6 +67,12 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
   const groups = groupTab
     ? readGroups(groupTab, chosen.groups as unknown as GroupList, units, comma)
     : { groups: [], ...NOTHING };
+  const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
+    tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
+  const fixed = {
+    paddocks: fixedIn(paddockTab, chosen.paddocks),
+    groups: fixedIn(groupTab, chosen.groups),
+  };
   return {
     found,
     chosen,
@@ -73,8 +81,8 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
     groups: groups.groups,
     problems: [...paddocks.problems, ...groups.problems],
     notes: {
-      paddocks: [...lost('paddocks'), ...notesOf(paddocks), ...copies],
-      groups: [...lost('groups'), ...notesOf(groups)],
+      paddocks: [...lost('paddocks'), ...notesOf(paddocks), ...fixed.paddocks, ...copies],
+      groups: [...lost('groups'), ...notesOf(groups), ...fixed.groups],
     },
   };
 }
