@@ -71,12 +71,13 @@ function addPaddock(
 ): void {
   const { outline, holes } = corners.of(paddock.name);
   const inside = [outline, ...holes].map((rows) => `ABS(SUM(${corners.column(rows, 'piece')}))`).join('-');
+  const perimeter = draft.at(draft.next(), 2);
   const typed = (kept?.added ?? NO_ADDED_COLUMNS).cells(paddock.name, draft.next());
   const cells: BlockCell[] = [
     text(paddock.name),
     formula(`=(${inside})/${corners.areaUnit}`, '0.00'),
     formula(`=SUM(${corners.column(outline, 'side')})`, '#,##0'),
-    formula(`=IF(${postSpacing}>0;SUM(${corners.column(outline, 'gaps')});"")`, '0'),
+    formula(`=IF(AND(${postSpacing}>0;${perimeter}>0);SUM(${corners.column(outline, 'gaps')});"")`, '0'),
     text(paddock.adjoining.join(', ')),
     distance(paddock.waterMeters, units) ?? kept?.toWater.get(paddock.name) ?? BLANK,
     distance(paddock.wellMeters, units) ?? kept?.toWell.get(paddock.name) ?? BLANK,

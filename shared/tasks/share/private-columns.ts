@@ -3,6 +3,7 @@ import { headingRow } from '../../block/heading-row';
 import type { BlockContent } from '../../block/read-block';
 import { settingsTitleRow } from '../../table/read-settings';
 import { WALK_BLOCK, WALK_HEADINGS } from '../bite/walk-block';
+import { BUDGET_BLOCK, LOAD_HEADINGS } from '../budget/budget-block';
 import { endLineRow } from '../end-line';
 import { CORNER_HEADINGS, MAP_BLOCK } from '../map/map-block';
 import { FIXED_HEADINGS } from '../materials/comparison-model';
@@ -71,6 +72,13 @@ export const PRIVATE_COLUMNS: readonly PrivateColumns[] = [
     headings: FIXED_HEADINGS,
     columns: { 'Price each': 'prices' },
     endRow: headingRowOf(['Comparison']),
+  },
+  {
+    block: BUDGET_BLOCK,
+    table: 'the budget',
+    headings: LOAD_HEADINGS,
+    columns: { 'Typed note': 'notes' },
+    endRow: rowOf('Settings'),
   },
   {
     block: WALK_BLOCK,

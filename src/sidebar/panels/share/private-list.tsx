@@ -8,15 +8,15 @@ export function PrivateList({ found }: { found: readonly PrivateFound[] }) {
   return (
     <ul>
       {PRIVATE_KINDS.map((kind) => {
-        const ofKind = found.filter((one) => one.kind === kind);
-        if (ofKind.length === 0) return null;
+        const ofKind = cellsByWhat(found.filter((one) => one.kind === kind));
+        if (ofKind.size === 0) return null;
         return (
           <li key={kind}>
             <strong>{KIND_WORDS[kind]}</strong>
             <ul>
-              {ofKind.map(({ what, filled, area }) => (
-                <li key={`${what} ${area.row}`}>
-                  {what}: {count(filled, 'cell')}, tab “{area.tab}”
+              {[...ofKind].map(([what, filled]) => (
+                <li key={what}>
+                  {what}: {count(filled, 'cell')}
                 </li>
               ))}
             </ul>
@@ -25,4 +25,14 @@ export function PrivateList({ found }: { found: readonly PrivateFound[] }) {
       })}
     </ul>
   );
+}
+
+/** A column with gaps is found piece by piece. */
+function cellsByWhat(found: readonly PrivateFound[]): ReadonlyMap<string, number> {
+  const cells = new Map<string, number>();
+  for (const { what, filled, area } of found) {
+    const key = `${what}, tab “${area.tab}”`;
+    cells.set(key, (cells.get(key) ?? 0) + filled);
+  }
+  return cells;
 }
