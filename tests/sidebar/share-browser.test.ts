@@ -38,7 +38,7 @@ describe('the share panel', { timeout: 120_000 }, () => {
     const sheet = farm();
     const opened = await openShare(sheet);
     const { page, errors } = opened;
-    await page.getByText('“Note” in the training log: 1 cell').waitFor();
+    await page.getByText('“Note” in the training log, tab “Training log”: 1 cell').waitFor();
     await page.getByText('not marked yet').waitFor();
     expect(await page.getByRole('button', { name: /^Clear/ }).count()).toBe(0);
     await page.getByRole('button', { name: 'Write the mark' }).click();
