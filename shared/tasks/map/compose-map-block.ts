@@ -10,7 +10,7 @@ import { NO_ADDED_COLUMNS } from '../added-columns';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits, type SettingValues } from '../settings';
 import { addCorners, type CornerRows } from './corner-rows';
-import { CORNERS_TITLE, listHeadings, MAP_BLOCK, MAP_SETTINGS } from './map-block';
+import { CORNERS_TITLE, listHeadings, MAP_BLOCK, MAP_SETTINGS, NOT_FOLLOWING } from './map-block';
 import type { KeptInMap } from './map-from-block';
 import type { MeasuredMap, MeasuredPaddock } from './measure-map';
 
@@ -46,12 +46,13 @@ export function composeMapBlock(input: MapBlockInput): MapBlock {
   draft.add([text(`all paddocks together (${symbolOf('area', units)})`), total]);
   draft.add();
   // The corners come below the list, but the list's formulas point at them.
-  const below = draftBlock({ row: lastRow + 3, column: origin.column });
+  const below = draftBlock({ row: lastRow + 4, column: origin.column });
   const corners = addCorners(below, map.paddocks, units, postSpacing);
   draft.add([...Object.values(listHeadings(units)), ...added.headings].map(text), 'heading');
   for (const paddock of map.paddocks) addPaddock(draft, paddock, corners, postSpacing, input);
   draft.add();
   draft.add([text(CORNERS_TITLE)], 'title');
+  draft.add([text(NOT_FOLLOWING)], 'muted');
   draft.rows.push(...below.rows);
   return {
     name: MAP_BLOCK,

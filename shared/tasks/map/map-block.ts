@@ -6,7 +6,9 @@ export const MAP_BLOCK = 'SOUNDER_MAP';
 
 /** Above the corner table; the list finder stops here. */
 export const CORNERS_TITLE =
-  'Corners: correct a latitude or longitude here and area, perimeter and posts above follow. Adjoining paddocks and distances to water and wells do not: write the map table anew from your map.';
+  'Corners: correct a latitude or longitude here; area, perimeter and posts follow.';
+export const NOT_FOLLOWING =
+  'Adjoining paddocks and distances to water and wells do not follow: write the map table anew from your map.';
 export const CORNER_HEADINGS = ['corner of', 'corner', 'latitude', 'longitude'] as const;
 
 /** Columns of the corner table, its workings included. */

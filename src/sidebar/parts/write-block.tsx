@@ -76,7 +76,7 @@ export function WriteBlock(props: Props) {
       {standing ? (
         <p>
           A table of this kind stands on “{standing.tab}”, {areaA1(standing)}. It is written anew there; what
-          you typed in it is kept.
+          you typed in it is kept, or you are told.
           {adoptRows > 0 && ` ${rowsTaken(adoptRows)}`}
         </p>
       ) : (
