@@ -37,6 +37,11 @@ export class Refusal extends Error {
   }
 }
 
+/** Whether a cell shows such a sentence: nobody types one. */
+export function isRefusalSentence(cell: unknown): boolean {
+  return typeof cell === 'string' && /^[A-Z]+(?:_[A-Z]+)+: .+ must ./s.test(cell);
+}
+
 export function amount(value: number, quantity: Quantity): Amount {
   return { value, quantity };
 }

@@ -2,6 +2,7 @@ import { cellA1 } from '../block/a1';
 import { formulaShape } from '../block/formula-shape';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell, WireCell } from '../contract';
+import { isRefusalSentence } from '../refusals';
 import { shownCell, valueKey } from './cell-value';
 import { rowsAgain } from './rows-again';
 
@@ -10,7 +11,7 @@ type Cells = readonly (readonly BlockCell[])[];
 /**
  * Cells of a block that somebody typed and that would be gone after a rebuild: each as `A7 ("ring Bea")`.
  *
- * A typed text, date or tick counts as kept if the new block holds it as often. A typed number too, but a number
+ * A refusal that a cell function shows was not typed. A typed text, date or tick counts as kept if the new block holds it as often. A typed number too, but a number
  * where the new block has a number beside the same label (second to fourth column) is a setting or a size, which the
  * sidebar has read and may have changed on purpose. A formula is the grower's if its column has none of its shape in
  * the new block or in `variants`, blocks that the same builder makes by other settings.
@@ -30,7 +31,7 @@ export function lostCells(
       const now = nextRow?.[c];
       const where = `${cellA1(old.info.row + r, old.info.column + c)} (${formula === '' ? shownCell(value) : formula})`;
       if (formula !== '') return isOursOrKept(formula, c, now, value, shapes) ? [] : [where];
-      if (value === '') return [];
+      if (value === '' || isRefusalSentence(value)) return [];
       const isSetting = typeof value === 'number' && isSettingAt(c, nextRow);
       const count = left.get(JSON.stringify(value)) ?? 0;
       left.set(JSON.stringify(value), count - 1);

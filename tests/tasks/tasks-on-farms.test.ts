@@ -10,6 +10,7 @@ import { findLists } from '../../shared/lists/find-lists';
 import type { FoundList, GroupList, PaddockList } from '../../shared/lists/model';
 import { readGroups } from '../../shared/lists/read-groups';
 import { readPaddocks } from '../../shared/lists/read-paddocks';
+import { isRefusalSentence } from '../../shared/refusals';
 import { LARCH_VALE } from '../../shared/samples/larch-vale';
 import { MARROW_CREEK } from '../../shared/samples/marrow-creek';
 import { readRotation } from '../../shared/table/read-rotation';
@@ -342,6 +343,33 @@ describe('the budget from a rotation table', () => {
     expect(beside(after, paddock, 8)).toBe('soil test due');
     expect(beside(after, paddock, 7)).toBe('over: N');
     expect(errorsIn(after)).toEqual([]);
+  });
+
+  test('is written anew after the moves it links to have become fewer', async () => {
+    const [start = 0, end = 0] = ['2026-05-02', '2026-08-01'].map(dayFromIso);
+    const book = await openWorkbook({ tabs: ODD, codeJs: await scriptText(), today: '2026-03-01' });
+    const rules = {
+      rest: { kind: 'fixed', days: 12 },
+      shortestStayDays: 4,
+      longestStayDays: 10,
+      moveWeekdays: Array<boolean>(7).fill(true),
+      noMoveDays: [],
+      seasonStart: start,
+      seasonEnd: end,
+    } as const;
+    const table = buildTable({ book, tabs: Object.keys(ODD), system: 'metric', rules });
+    const plan = rotationPlan(book, table.info);
+    const block = budgetBlock(plan, new Map(), { row: 1, column: 1 });
+    const info = writeInSheet(book, BUDGET_BLOCK, block, { at: 'new-tab', tab: 'Budget' });
+    // Settings stand where the last moves stood: weights and feed are refused there, in words.
+    const last = plan.stays.at(-1)?.rotationRow ?? 0;
+    for (const cell of ['A', 'B']) book.type('Rotation', `${cell}${last}`, 'Settings of this table');
+    for (const column of ['E', 'F', 'G', 'H', 'I', 'J', 'K']) book.type('Rotation', `${column}${last}`, '0');
+    const standing = readFromSheet(book, info);
+    expect(standing.values.flat().filter(isRefusalSentence).length).toBeGreaterThan(0);
+    const fewer = { ...plan, stays: plan.stays.slice(0, -1) };
+    const again = blockOver(standing, budgetBlock(fewer, new Map(), info), { mustKeep: budgetMustKeep });
+    expect(again.cells.length).toBe(block.cells.length - 1);
   });
 
   test('each cell function stands at most once a column', () => {
