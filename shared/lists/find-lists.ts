@@ -5,6 +5,7 @@ import type { ListUnit } from './list-units';
 import { type HeadingMatch, matchHeading } from './match-heading';
 import { missingFields } from './missing-fields';
 import type { FoundList, GrowerList, ListKind } from './model';
+import { otherTableBelow } from './other-table-below';
 import { isOwnHeadings, withoutBlocks } from './own-headings';
 import { passedOver } from './passed-over';
 import { isErrorWire } from './read-list-cell';
@@ -178,7 +179,10 @@ function foundList(candidate: Candidate, all: readonly Candidate[], own: readonl
   const below = all.filter(
     (other) => other.row > row && (overlap(other, candidate) || endsList(candidate, other)),
   );
+  const other = otherTableBelow(candidate) ?? Infinity;
+  const isOfAList = all.some((one) => one.row === other);
   const stops = [
+    ...(isOfAList ? [] : [other]),
     ...below.map((other) => other.row),
     ...own.filter((b) => b.row > row && b.column <= right && b.column + b.columns > left).map((b) => b.row),
   ];

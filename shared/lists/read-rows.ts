@@ -5,6 +5,7 @@ import { plainWords } from './match-heading';
 import { missingFields } from './missing-fields';
 import { FIELD_LABELS, type GroupField, type GrowerList, type ListProblem, type PaddockField } from './model';
 import { isWeightOfAll } from './other-meanings';
+import { otherTableNotes } from './other-table-below';
 import { nameKey, type RowReader } from './read-list-cell';
 import { unitDoubts } from './unit-doubts';
 
@@ -32,7 +33,8 @@ export function readRows<Item extends { name: string }>(
   const problems = missingColumns(tab, list);
   const leftOut: LeftOut[] = [];
   const nameColumn = list.columns.name;
-  const { notes, ...doubts } = unitDoubts(tab, list, system);
+  const { notes: unitNotes, ...doubts } = unitDoubts(tab, list, system);
+  const notes = [...unitNotes, ...otherTableNotes(tab, list)];
   const items: Item[] = [];
   const readers: RowReader[] = [];
   const read: RowsRead<Item> = { items, readers, problems, notes, leftOut };

@@ -11,10 +11,11 @@ type Cells = readonly (readonly BlockCell[])[];
 /**
  * Cells of a block that somebody typed and that would be gone after a rebuild: each as `A7 ("ring Bea")`.
  *
- * A refusal that a cell function shows was not typed. A typed text, date or tick counts as kept if the new block holds it as often. A typed number too, but a number
- * where the new block has a number beside the same label (second to fourth column) is a setting or a size, which the
- * sidebar has read and may have changed on purpose. A formula is the grower's if its column has none of its shape in
- * the new block or in `variants`, blocks that the same builder makes by other settings.
+ * A refusal that a cell function shows was not typed. A typed text, date or tick counts as kept if the new block holds
+ * it as often. A typed number too, but a number where the new block has a number beside the same label (second to
+ * fourth column) is a setting or a size, which the sidebar has read and may have changed on purpose. A formula is the
+ * grower's if its column has none of its shape in the new block or in `variants`, blocks that the same builder makes
+ * by other settings.
  */
 export function lostCells(
   old: BlockContent,

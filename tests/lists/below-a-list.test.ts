@@ -2,6 +2,8 @@
 import { describe, expect, it } from 'vitest';
 import type { TabContent, WireCell } from '../../shared/contract';
 import { findLists } from '../../shared/lists/find-lists';
+import type { PaddockList } from '../../shared/lists/model';
+import { readPaddocks } from '../../shared/lists/read-paddocks';
 
 function tab(values: WireCell[][]): TabContent {
   const width = Math.max(...values.map((row) => row.length));
@@ -50,6 +52,47 @@ describe('an error in an item', () => {
       ['Oak', { d: '2026-04-01' }, 9, 40],
     ]);
     expect(found).toEqual([{ kind: 'groups', headingRow: 1, lastRow: 3, items: 2 }]);
+  });
+});
+
+describe('the headings of another table further down', () => {
+  const LAND: WireCell[][] = [
+    ['Paddock', 'Width (ft)', 'Length (ft)', 'Area (ac)'],
+    ['East', 100, 210, 0.48],
+    ['West', 90, 205, 0.42],
+    ['Total', '', '', 0.9],
+  ];
+  const LEDGER: WireCell[][] = [
+    ['Date', 'Feed', 'lb', '$/lb', 'Cost'],
+    [{ d: '2026-04-12' }, 'grower', 500, 0.31, 155],
+    [{ d: '2026-05-02' }, 'finisher', 700, 0.29, 203],
+  ];
+  const notes = (values: WireCell[][]): readonly string[] => {
+    const farm = tab(values);
+    return readPaddocks(farm, findLists([farm])[0] as unknown as PaddockList, 'US', false).notes;
+  };
+
+  it.each([
+    ['a gap', [[]]],
+    ['a gap and a title', [[], ['Feed bills']]],
+  ])('end the list after %s, and the page says so', (_, between: WireCell[][]) => {
+    const values = [...LAND, ...between, ...LEDGER];
+    expect(shown(values)).toEqual([{ kind: 'paddocks', headingRow: 1, lastRow: 4, items: 2 }]);
+    const row = LAND.length + between.length + 1;
+    expect(notes(values)).toEqual([
+      `Not read as paddocks: what stands from Farm!A${row} (“Date”) on, as a table of its own.`,
+    ]);
+  });
+
+  it('are not taken for such where no gap is, or figures stand among the words', () => {
+    const paddocks = [
+      ...LAND.slice(0, 3),
+      ['Back lot', 'to measure', 'soon', 'not known'],
+      ['North', 80, 200, 0.37],
+    ];
+    expect(shown(paddocks)).toEqual([{ kind: 'paddocks', headingRow: 1, lastRow: 5, items: 4 }]);
+    const unknown = [...LAND.slice(0, 3), [], ['Back lot', 'tbd', 'tbd', 'tbd'], ['North', 80, 200, 0.37]];
+    expect(shown(unknown)).toEqual([{ kind: 'paddocks', headingRow: 1, lastRow: 6, items: 4 }]);
   });
 });
 
