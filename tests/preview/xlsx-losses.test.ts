@@ -186,6 +186,111 @@ test('a formula that the engine does not know is told, saved as it came and calc
   expect((await zipParts(saved)).get('xl/workbook.xml')).toContain('fullCalcOnLoad="1"');
 });
 
+test('text set higher, turned or indented stays so; other ways to place it are told by cells', async () => {
+  const file = new ExcelJS.Workbook();
+  const sheet = file.addWorksheet('A');
+  const kept: Partial<ExcelJS.Alignment>[] = [
+    { vertical: 'top' },
+    { vertical: 'middle', horizontal: 'center', wrapText: true },
+    { textRotation: 90 },
+    { textRotation: -45 },
+    { horizontal: 'left', indent: 2 },
+    { vertical: 'bottom' },
+  ];
+  kept.forEach((alignment, index) => {
+    sheet.getCell(index + 1, 1).value = 'x';
+    sheet.getCell(index + 1, 1).alignment = alignment;
+  });
+  const bytes = await bytesOf(file);
+  expect(await lossOf(bytes)).toBe('');
+  const saved = (await fileOf(await (await openXlsx(bytes)).toXlsx())).worksheets[0]!;
+  kept.forEach((alignment, index) => {
+    expect(saved.getCell(index + 1, 1).alignment).toEqual(alignment);
+  });
+  sheet.getCell('B1').alignment = { textRotation: 'vertical' };
+  sheet.getCell('B2').alignment = { horizontal: 'center', shrinkToFit: true };
+  sheet.getCell('B3').alignment = { vertical: 'justify' };
+  expect(await lossOf(await bytesOf(file))).toBe(
+    'Not carried over from this file: 3 cells with stacked, spread or shrunk text. ' +
+      'They will be missing if you save it from here.',
+  );
+});
+
+test('a check for whole numbers stays one, until another check stands there', async () => {
+  const file = new ExcelJS.Workbook();
+  const sheet = file.addWorksheet('A');
+  const whole = { type: 'whole', operator: 'between', formulae: [1, 9] } as const;
+  sheet.getCell('A1').value = 'Head';
+  sheet.getCell('B1').dataValidation = { ...whole, formulae: [...whole.formulae] };
+  sheet.getCell('B2').dataValidation = { type: 'decimal', operator: 'between', formulae: [1, 9] };
+  const bytes = await bytesOf(file);
+  const book = await openXlsx(bytes);
+  expect(await lossOf(bytes)).toBe('');
+  const saved = (await fileOf(await book.toXlsx())).worksheets[0]!;
+  expect(saved.getCell('B1').dataValidation).toMatchObject(whole);
+  expect(saved.getCell('B2').dataValidation).toMatchObject({ ...whole, type: 'decimal' });
+  const weaker = new ExcelJS.Workbook();
+  const other = weaker.addWorksheet('A');
+  other.getCell('B1').dataValidation = { type: 'decimal', operator: 'between', formulae: [1, 9] };
+  other.getCell('B2').dataValidation = { type: 'decimal', operator: 'between', formulae: [1, 9] };
+  expect((await notCarried(bytes, await bytesOf(weaker))).counts).toEqual({ validation: 1 });
+});
+
+test('heights of rows, page setup and well hidden tabs are told', async () => {
+  const file = new ExcelJS.Workbook();
+  const sheet = file.addWorksheet('A', { properties: { defaultRowHeight: 15.75 } });
+  for (const row of [1, 2, 3]) sheet.getCell(row, 1).value = 'x';
+  // As high as every row of the tab.
+  sheet.getRow(1).height = 15.75;
+  file.addWorksheet('Hidden', { state: 'hidden' });
+  expect(await lossOf(await bytesOf(file))).toBe('');
+  sheet.getRow(2).height = 40;
+  sheet.getRow(3).height = 41;
+  sheet.pageSetup.orientation = 'landscape';
+  file.addWorksheet('Codes', { state: 'veryHidden' });
+  expect(await lossOf(await bytesOf(file))).toBe(
+    'Not carried over from this file: 1 tab that programs do not offer to show (kept as a hidden one), ' +
+      '2 rows with heights of their own, 1 page setup of a tab. They will be missing if you save it from here.',
+  );
+});
+
+test.each<[string, Partial<ExcelJS.PageSetup>, number | undefined]>([
+  ['upright, 100 %', { orientation: 'portrait', scale: 100, paperSize: 9 }, undefined],
+  ['across', { orientation: 'landscape' }, 1],
+  ['smaller', { scale: 80 }, 1],
+  ['on one page', { fitToPage: true, fitToWidth: 1, fitToHeight: 1 }, 1],
+  ['an area to be printed', { printArea: 'A1:B2' }, 1],
+  ['rows on each page', { printTitlesRow: '1:1' }, 1],
+  // As LibreOffice writes them unasked, read from a file of its version 7.
+  [
+    'usual margins',
+    {
+      margins: {
+        left: 0.7875,
+        right: 0.7875,
+        top: 1.05277777777778,
+        bottom: 1.05277777777778,
+        header: 0.7875,
+        footer: 0.7875,
+      },
+    },
+    undefined,
+  ],
+  [
+    'narrow margins',
+    { margins: { left: 0.25, right: 0.25, top: 0.75, bottom: 0.75, header: 0.3, footer: 0.3 } },
+    1,
+  ],
+])('page setup: %s', async (_, setup, lost) => {
+  const file = new ExcelJS.Workbook();
+  const sheet = file.addWorksheet('Herd');
+  sheet.getCell('A1').value = 'x';
+  Object.assign(sheet.pageSetup, setup);
+  const bytes = await bytesOf(file);
+  const { counts } = await notCarried(bytes, await (await openXlsx(bytes)).toXlsx());
+  expect(counts).toEqual(lost === undefined ? {} : { pageSetup: lost });
+});
+
 test('parts that ExcelJS leaves out are seen in the file itself', () => {
   const relations = (...targets: [type: string, target: string][]) =>
     `<Relationships>${targets
@@ -232,6 +337,7 @@ test('parts that ExcelJS leaves out are seen in the file itself', () => {
       'list C1:C9',
       'macros xl/vbaProject.bin',
       'name HERD',
+      'pageSetup A1',
       'picture xl/drawings/drawing1.xml 0',
       'pivot xl/pivotTables/pivotTable1.xml',
       'printing A1',

@@ -1,7 +1,13 @@
 /** How the cell styles of an .xlsx file look, as far as the preview may lose it. */
+import { fileAlignment } from './file-alignment';
+import { formatCodeOf } from './format-codes';
 import { attribute, elements } from './xml-elements';
 
-export type Look = 'border' | 'fill' | 'font' | 'textColor';
+/** Where it is not enough that there is such a look, how it is. */
+export type Look = {
+  kind: 'numberFormat' | 'alignment' | 'border' | 'fill' | 'font' | 'textColor';
+  how?: string;
+};
 
 /** The looks of each cell style, in the order in which cells refer to them. Fonts are told apart from the first one. */
 export function fileLooks(styles: string): Look[][] {
@@ -9,13 +15,18 @@ export function fileLooks(styles: string): Look[][] {
   const borders = elements(inside('borders'), 'border').map(({ inner }) => /\sstyle="(?!none")/.test(inner));
   const fills = elements(inside('fills'), 'fill').map(isFilled);
   const fonts = elements(inside('fonts'), 'font').map(({ inner }) => inner);
-  return elements(inside('cellXfs'), 'xf').map(({ attributes }) => {
+  const codeOf = formatCodeOf(styles);
+  return elements(inside('cellXfs'), 'xf').map(({ attributes, inner }) => {
     const font = fonts[Number(attribute(attributes, 'fontId'))] ?? '';
+    const code = codeOf(attribute(attributes, 'numFmtId'));
+    const alignment = fileAlignment(inner);
     const looks: [Look, boolean | undefined][] = [
-      ['border', borders[Number(attribute(attributes, 'borderId'))]],
-      ['fill', fills[Number(attribute(attributes, 'fillId'))]],
-      ['font', isOtherFont(font, fonts[0] ?? '')],
-      ['textColor', isColored(font)],
+      [{ kind: 'numberFormat', how: code }, code !== ''],
+      [{ kind: 'alignment', how: alignment }, alignment !== ''],
+      [{ kind: 'border' }, borders[Number(attribute(attributes, 'borderId'))]],
+      [{ kind: 'fill' }, fills[Number(attribute(attributes, 'fillId'))]],
+      [{ kind: 'font' }, isOtherFont(font, fonts[0] ?? '')],
+      [{ kind: 'textColor' }, isColored(font)],
     ];
     return looks.flatMap(([look, isThere]) => (isThere ? [look] : []));
   });

@@ -29,12 +29,18 @@ function isOf(kind: Kind): (item: Item) => boolean {
 }
 
 function lostItems(before: Item[], after: Item[]): number {
-  const places = new Set(after.map(({ tab, place }) => `${tab} ${place}`));
-  const areas = after.flatMap(areasOf);
+  const keptOf = new Map<string | undefined, { places: Set<string>; areas: Area[] }>();
+  for (const item of after) {
+    const kept = keptOf.get(item.how) ?? { places: new Set(), areas: [] };
+    kept.places.add(`${item.tab} ${item.place}`);
+    kept.areas.push(...areasOf(item));
+    keptOf.set(item.how, kept);
+  }
   const isKept = (item: Item): boolean => {
-    if (places.has(`${item.tab} ${item.place}`)) return true;
+    const kept = keptOf.get(item.how);
+    if (!kept || kept.places.has(`${item.tab} ${item.place}`)) return kept !== undefined;
     const corners = areasOf(item).map((area) => ({ ...area, rows: 1, columns: 1 }));
-    return corners.length > 0 && corners.every((corner) => areas.some((area) => overlaps(area, corner)));
+    return corners.length > 0 && corners.every((corner) => kept.areas.some((area) => overlaps(area, corner)));
   };
   const missing = before.filter((item) => !isKept(item)).length;
   return Math.max(missing, before.length - after.length);

@@ -5,16 +5,19 @@
  */
 import type { Cell, Color, Row, Workbook, Worksheet } from 'exceljs';
 import { NEW_TAB_SIZE } from '../engine/book';
-import type { Engine, EngineStyle } from '../engine/engine';
+import type { Engine } from '../engine/engine';
+import type { FileStyle } from '../engine/file-style';
 import { parseErrorFormula, toEngineFormula } from '../engine/formula-text';
 import { localeOf } from '../engine/locale';
-import { engineFormat } from '../engine/number-format';
+import { sheetsFormat } from '../engine/number-format';
 import { literalText } from '../engine/typed-text';
 import { DAY_MS, UNIX_EPOCH_SERIAL } from '../engine/zone-time';
 import { areaOfA1, splitTabName } from '../service/area';
 import { pixelsOfWidth } from './column-width';
 import { engineTabName } from './engine-tab-name';
 import { linkContent } from './links';
+import { rotationOfDegrees } from './rotation';
+import { shownFormat } from './shown-format';
 import { readValidations } from './validation-rules';
 
 /** Collects equal formats or styles under one number each, as engine snapshots want them. */
@@ -33,7 +36,7 @@ class Numbered<Entry> {
 
 export function readXlsx(engine: Engine, file: Workbook, locale = 'en_US'): unknown {
   const formats = new Numbered<string>();
-  const styles = new Numbered<EngineStyle>();
+  const styles = new Numbered<FileStyle>();
   const workbook = engine.helpers.createEmptyWorkbookData();
   const sheets = file.worksheets.map((sheet, index) => readTab(engine, file, sheet, index, formats, styles));
   return {
@@ -63,7 +66,7 @@ function readTab(
   sheet: Worksheet,
   index: number,
   formats: Numbered<string>,
-  styles: Numbered<EngineStyle>,
+  styles: Numbered<FileStyle>,
 ): unknown {
   const tab = engine.helpers.createEmptySheet(`tab${index + 1}`, engineTabName(sheet.name));
   const cells: Record<string, string> = {};
@@ -74,10 +77,15 @@ function readTab(
     if (row.hidden) rows[row.number - 1] = { isHidden: true };
     // Empty cells too: they may have a format for what spills or is typed there.
     row.eachCell({ includeEmpty: true }, (cell) => {
-      const style = styleOf(cell);
-      if (style) cellStyles[cell.address] = styles.idOf(style);
-      const format = formatOf(engine, cell);
+      const pattern = patternOf(cell);
+      const format = formatOf(engine, cell, pattern);
       if (format) cellFormats[cell.address] = formats.idOf(format);
+      const isKept = pattern === '' || pattern === sheetsFormat(format);
+      const style: FileStyle = {
+        ...styleOf(cell),
+        ...(isKept ? {} : { filePattern: pattern, shownAs: format }),
+      };
+      if (Object.keys(style).length > 0) cellStyles[cell.address] = styles.idOf(style);
       const content = cell.isMerged && cell.master !== cell ? '' : contentOf(engine, cell);
       if (content) cells[cell.address] = content;
     });
@@ -153,11 +161,17 @@ function formulaContent(engine: Engine, formula: string): string {
   return toEngineFormula(`=${text}`, false) ?? parseErrorFormula(`=${text}`);
 }
 
-function formatOf(engine: Engine, cell: Cell): string {
+/** The file library has the hour of format 22 as a text. */
+const LIBRARY_FORMAT_22 = 'm/d/yy "h":mm';
+
+function patternOf(cell: Cell): string {
   const pattern = (cell.numFmt as string | undefined) ?? '';
-  const format = engineFormat(engine, pattern);
-  if (format) return format;
-  return cell.value instanceof Date ? 'yyyy-mm-dd' : '';
+  if (pattern === LIBRARY_FORMAT_22) return 'm/d/yy h:mm';
+  return pattern === 'General' ? '' : pattern;
+}
+
+function formatOf(engine: Engine, cell: Cell, pattern: string): string {
+  return shownFormat(engine, pattern) || (cell.value instanceof Date ? 'yyyy-mm-dd' : '');
 }
 
 function colorOf(color: Partial<Color> | undefined): string | undefined {
@@ -166,8 +180,10 @@ function colorOf(color: Partial<Color> | undefined): string | undefined {
     : undefined;
 }
 
-function styleOf(cell: Cell): EngineStyle | undefined {
-  const style: EngineStyle = {};
+const VERTICAL = ['top', 'middle', 'bottom'] as const;
+
+function styleOf(cell: Cell): FileStyle {
+  const style: FileStyle = {};
   const { font, fill, alignment } = cell;
   if (font?.bold) style.bold = true;
   if (font?.italic) style.italic = true;
@@ -178,7 +194,12 @@ function styleOf(cell: Cell): EngineStyle | undefined {
   if (alignment?.wrapText) style.wrapping = 'wrap';
   const align = alignment?.horizontal;
   if (align === 'left' || align === 'center' || align === 'right') style.align = align;
-  return Object.keys(style).length > 0 ? style : undefined;
+  const verticalAlign = VERTICAL.find((place) => place === alignment?.vertical);
+  if (verticalAlign) style.verticalAlign = verticalAlign;
+  const turned = alignment?.textRotation;
+  if (typeof turned === 'number' && turned !== 0) style.rotation = rotationOfDegrees(turned);
+  if (alignment?.indent) style.indent = alignment.indent;
+  return style;
 }
 
 type Rule = { type: string; formulae?: string[]; style?: { fill?: { bgColor?: Partial<Color> } } };

@@ -7,7 +7,14 @@ import { a1Of, areaOf, areaOfA1, splitTabName } from '../service/area';
 import { engineTabName } from './engine-tab-name';
 import { zonesOfCells } from './zones-of-cells';
 
-type Criterion = { type: string; values: string[]; displayStyle?: string; dateValue?: string };
+/** isWhole: the engine knows no rule for whole numbers, and keeps what it does not know for the saved file. */
+type Criterion = {
+  type: string;
+  values: string[];
+  displayStyle?: string;
+  dateValue?: string;
+  isWhole?: boolean;
+};
 
 const NUMBER_TYPES: Readonly<Record<string, string>> = {
   between: 'isBetween',
@@ -64,8 +71,10 @@ function engineCriterion(file: Workbook, rule: DataValidation): Criterion | unde
     case 'list':
       return listCriterion(file, String(formulae[0] ?? ''));
     case 'whole':
-    case 'decimal':
-      return criterionOf(NUMBER_TYPES[operator], formulae.map(numberText));
+    case 'decimal': {
+      const criterion = criterionOf(NUMBER_TYPES[operator], formulae.map(numberText));
+      return criterion && rule.type === 'whole' ? { ...criterion, isWhole: true } : criterion;
+    }
     case 'date':
       return criterionOf(DATE_TYPES[operator], formulae.map(dayText), 'exactDate');
     case 'custom': {
@@ -129,9 +138,12 @@ export function writeValidations(book: Book, sheetId: string, sheet: Worksheet):
 
 type FileRule = Pick<DataValidation, 'type' | 'formulae' | 'operator'>;
 
-function fileRule(book: Book, sheetId: string, { type, values, dateValue }: Criterion): FileRule | undefined {
+function fileRule(book: Book, sheetId: string, criterion: Criterion): FileRule | undefined {
+  const { type, values, dateValue, isWhole } = criterion;
   const numberOperator = operatorOf(NUMBER_TYPES, type);
-  if (numberOperator) return { type: 'decimal', operator: numberOperator, formulae: values.map(Number) };
+  if (numberOperator) {
+    return { type: isWhole ? 'whole' : 'decimal', operator: numberOperator, formulae: values.map(Number) };
+  }
   const dateOperator = operatorOf(DATE_TYPES, type);
   if (dateOperator && (dateValue ?? 'exactDate') === 'exactDate') {
     return { type: 'date', operator: dateOperator, formulae: values.map(dayOfText) };

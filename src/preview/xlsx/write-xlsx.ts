@@ -6,8 +6,9 @@
 
 import type { CellErrorValue, CellValue, Style, Workbook, Worksheet } from 'exceljs';
 import type { Book } from '../engine/book';
-import type { EngineCell, EngineStyle } from '../engine/engine';
+import type { EngineCell } from '../engine/engine';
 import { sheetsErrorName } from '../engine/error-names';
+import type { FileStyle } from '../engine/file-style';
 import { toSheetsFormula } from '../engine/formula-text';
 import { sheetsFormat } from '../engine/number-format';
 import { DAY_MS, UNIX_EPOCH_SERIAL } from '../engine/zone-time';
@@ -15,6 +16,7 @@ import { a1Of, areaOf } from '../service/area';
 import { widthOfPixels } from './column-width';
 import { linkOf } from './links';
 import { filePrefixed } from './newer-functions';
+import { degreesOfRotation } from './rotation';
 import { writeValidations } from './validation-rules';
 
 const EXCEL_ERRORS: readonly string[] = ['#N/A', '#REF!', '#NAME?', '#DIV/0!', '#NULL!', '#VALUE!', '#NUM!'];
@@ -54,9 +56,11 @@ function writeCells(book: Book, sheetId: string, sheet: Worksheet): void {
     const isEmpty = !stored.isFormula && stored.content === '';
     const link = stored.isFormula ? undefined : linkOf(stored.content);
     cell.value = isEmpty ? null : link ? link : cellValue(book, book.formula(sheetId, row, col), evaluated);
-    const format = stored.format || evaluated.format;
-    if (format) cell.numFmt = sheetsFormat(format);
-    Object.assign(cell, styleOf(book.style(sheetId, row, col)));
+    const style: FileStyle = book.style(sheetId, row, col);
+    const isAsOpened = style.filePattern !== undefined && (stored.format ?? '') === style.shownAs;
+    const pattern = isAsOpened ? style.filePattern : sheetsFormat(stored.format || evaluated.format || '');
+    if (pattern) cell.numFmt = pattern;
+    Object.assign(cell, styleOf(style));
   }
 }
 
@@ -84,7 +88,7 @@ function argb(color: string): { argb: string } {
   return { argb: `FF${color.replace('#', '').toUpperCase()}` };
 }
 
-function styleOf(style: EngineStyle): Partial<Style> {
+function styleOf(style: FileStyle): Partial<Style> {
   const font = {
     ...(style.bold ? { bold: true } : {}),
     ...(style.italic ? { italic: true } : {}),
@@ -93,6 +97,9 @@ function styleOf(style: EngineStyle): Partial<Style> {
   const alignment = {
     ...(style.wrapping === 'wrap' ? { wrapText: true } : {}),
     ...(style.align ? { horizontal: style.align } : {}),
+    ...(style.verticalAlign ? { vertical: style.verticalAlign } : {}),
+    ...(style.rotation ? { textRotation: degreesOfRotation(style.rotation) } : {}),
+    ...(style.indent ? { indent: style.indent } : {}),
   };
   return {
     ...(Object.keys(font).length > 0 ? { font } : {}),
