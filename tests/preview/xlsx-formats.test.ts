@@ -143,6 +143,19 @@ test('a format that the engine cannot show moves with its cell, and gives way to
   ]);
 });
 
+test('cells covered by a merge keep formats of their own', async () => {
+  const file = fileWith(['0.00']);
+  const sheet = file.worksheets[0]!;
+  sheet.mergeCells('F1:G1');
+  sheet.getCell('F1').style = { numFmt: '0.00' };
+  sheet.getCell('G1').style = { numFmt: '0.000' };
+  const bytes = await bytesOf(file);
+  expect(await lossOf(bytes)).toBe('');
+  const saved = await firstTab(await (await openXlsx(bytes)).toXlsx());
+  expect(['F1', 'G1'].map((cell) => saved.getCell(cell).numFmt)).toEqual(['0.00', '0.000']);
+  expect(saved.getCell('G1').master.address).toBe('F1');
+});
+
 test('hours in all and half days that a script sets are saved as other programs read them', async () => {
   const book = await openWorkbook({ codeJs, tabs: { Tab: [[1.5, 0.75]] } });
   book.range('Tab', 'A1').setNumberFormat('[h]:mm');

@@ -34,7 +34,8 @@ export function writeXlsx(book: Book, file: Workbook): void {
     writeCells(book, sheetId, sheet);
     writeSizes(book, sheetId, sheet);
     for (const merge of getters.getMerges(sheetId)) {
-      sheet.mergeCells(merge.top + 1, merge.left + 1, merge.bottom + 1, merge.right + 1);
+      // Covered cells keep looks of their own, for when the cells are taken apart again.
+      sheet.mergeCellsWithoutStyle(merge.top + 1, merge.left + 1, merge.bottom + 1, merge.right + 1);
     }
     writeRules(book, sheetId, sheet);
     writeValidations(book, sheetId, sheet);
