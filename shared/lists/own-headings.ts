@@ -13,7 +13,12 @@ const STAYS = STAY_HEADINGS.filter((heading) => heading === 'Stay in' || heading
  * would read like a list of paddocks, one for each move.
  */
 export function isOwnHeadings(row: readonly WireCell[]): boolean {
-  return hasAll(row, MOVES) || hasAll(row, STAYS);
+  return hasAll(row, MOVES) || hasAll(row, STAYS) || row.some(isWhereAListStands);
+}
+
+/** A setting of a table of moves: "headings in row 1, list in rows 2 to 9", with headings of the list beside it. */
+function isWhereAListStands(cell: WireCell): boolean {
+  return typeof cell === 'string' && /^headings in row \d+, list in rows \d/.test(cell);
 }
 
 function hasAll(row: readonly WireCell[], wanted: readonly string[]): boolean {
@@ -34,12 +39,24 @@ export function withoutBlocks(
   return here.length === 0 ? row : row.map((cell, c) => (isIn(c + 1) ? '' : cell));
 }
 
-/** A sentence for each table of moves that stands in the file without its name, as a copied tab does. */
-export function copiedMovesNotes(tabs: readonly TabContent[], blocks: readonly BlockInfo[]): string[] {
+/**
+ * A sentence for each table of moves that stands in the file without its name, as a copied tab does; with the table
+ * itself in the file, a copy of it or last season's.
+ */
+export function copiedMovesNotes(
+  tabs: readonly TabContent[],
+  blocks: readonly BlockInfo[],
+  isTableThere = false,
+): string[] {
   return tabs.flatMap(({ name, values }) => {
     const own = blocks.filter((block) => block.tab === name);
     const row = values.findIndex((cells, r) => hasAll(withoutBlocks(cells, r + 1, own), MOVES));
     if (row < 0) return [];
+    if (isTableThere) {
+      return [
+        `“${name}” holds another table of moves, a copy or an earlier one (headings in row ${row + 1}). What is typed there does not count.`,
+      ];
+    }
     return [
       `“${name}” holds a table of moves without its name, as a copied tab does (headings in row ${row + 1}). It is not read as a list and cannot be built anew: bring the tab that it was copied from back, or write a new table.`,
     ];

@@ -1,13 +1,14 @@
 import { type Day, isoFromDay, weekday } from '../core/calendar/day';
 import { feedNeeded } from '../core/herd/feed-needed';
 import { waterNeeded } from '../core/herd/water-needed';
+import { groupSpan } from '../plan/group-span';
 import { groupWeightOn } from '../plan/group-weights';
 import type { PlanGroup } from '../plan/model';
 import { Refusal } from '../refusals';
 import { fromInside, type Quantity, symbolOf } from '../units/units';
 import type { RotationBlockInput, RotationSettings } from './model';
 import { WEEKDAYS } from './settings-rows';
-import { tableRows } from './table-rows';
+import { type TableRow, tableRows } from './table-rows';
 
 export interface BarnDoorInput extends Pick<RotationBlockInput, 'problem' | 'plan' | 'settings' | 'past'> {
   /** Moves from this day on. */
@@ -22,7 +23,8 @@ export interface BarnDoorMove {
   readonly group: string;
   /** Paddock left, or where a group comes from that was not in the rotation. */
   readonly from: string;
-  readonly to: string;
+  /** Undefined on the day on which the group leaves the pasture. */
+  readonly to: string | undefined;
   /** Nights in the new paddock. */
   readonly days: number;
   readonly carry: readonly string[];
@@ -64,7 +66,20 @@ export function barnDoorList(input: BarnDoorInput): BarnDoorList {
       },
     ];
   });
-  return { title: `Moves from ${isoFromDay(input.from)}`, moves, reminders: REMINDERS };
+  const all = [...moves, ...leavings(input, rows)].sort((a, b) =>
+    a.date < b.date ? -1 : a.date > b.date ? 1 : 0,
+  );
+  return { title: `Moves from ${isoFromDay(input.from)}`, moves: all, reminders: REMINDERS };
+}
+
+/** The day on which each group leaves for good, where its last stay reaches to the end of its time. */
+function leavings({ problem, from }: BarnDoorInput, rows: readonly TableRow[]): BarnDoorMove[] {
+  return rows.flatMap((row): BarnDoorMove[] => {
+    const group = row.next === undefined ? problem.groups[row.groupIndex ?? -1] : undefined;
+    if (!group || row.outDay < from || row.outDay !== groupSpan(group, problem.rules).end) return [];
+    const day = { date: isoFromDay(row.outDay), weekday: WEEKDAYS[weekday(row.outDay)]! };
+    return [{ ...day, group: row.group, from: row.paddock, to: undefined, days: 0, carry: [] }];
+  });
 }
 
 function carryFor(

@@ -11,10 +11,10 @@ import { tableRows } from './table-rows';
 
 export type PictureInput = Pick<RotationBlockInput, 'problem' | 'plan' | 'settings' | 'corner' | 'past'>;
 
-const RESTING = '·';
+const NO_PIGS = '·';
 const CLOSED = '×';
 export const TITLE_BEGINS = 'Paddocks by week, ';
-export const LEGEND_ENDS = `; ${RESTING} resting, ${CLOSED} closed all week`;
+export const LEGEND_ENDS = `; ${NO_PIGS} no pigs, ${CLOSED} closed all week`;
 /** Paper-light backgrounds that black letters are read on; they repeat after the eighth group. */
 const COLOURS = ['#cfe2f3', '#fce5cd', '#d9ead3', '#ead1dc', '#fff2cc', '#d0e0e3', '#e6b8af', '#d9d2e9'];
 const DAYS_A_WEEK = 7;
@@ -43,7 +43,7 @@ export function pictureBlock(input: PictureInput): Block {
     );
     const marks = [...new Set(here.map((row) => letters.get(nameKey(row.group)) ?? '?'))];
     if (marks.length > 0) return text(marks.join(' '));
-    return text(isClosed(paddock, monday) ? CLOSED : RESTING);
+    return text(isClosed(paddock, monday) ? CLOSED : NO_PIGS);
   };
   const title = `${TITLE_BEGINS}${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
   const legend = [...letters].map(([key, letter]) => `${letter} ${nameOf(key, input, rows)}`).join(', ');

@@ -6,6 +6,7 @@ import type { ComposedBlock } from './composed-block';
 import { keepFormulas } from './keep-formulas';
 import { keepLooks } from './keep-looks';
 import { lostCells } from './lost-cells';
+import { refuseOtherHeadings } from './refuse-other-headings';
 import { refuseTypedOver, typedOverCells } from './typed-over-cells';
 
 export interface OverOptions {
@@ -23,6 +24,7 @@ export interface OverOptions {
  */
 export function blockOver(old: BlockContent, block: ComposedBlock, options: OverOptions = {}): ComposedBlock {
   const { mustKeep = (content) => content, variants = [], asRead } = options;
+  refuseOtherHeadings(old, block);
   refuseTypedOver(old, [...typedOverCells(old, block.cells), ...blockedSpills(old, block.cells)]);
   const cells = keepFormulas(old, block.cells);
   if (asRead) refuseChanged(changedMeanwhile(asRead, old, cells));

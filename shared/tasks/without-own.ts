@@ -72,14 +72,3 @@ export function ownTable(
     namedRowsOnly: true,
   };
 }
-
-/** The values under a heading of the table that has all of `headings`, to the end of the block. */
-export function valuesUnder(
-  old: BlockContent,
-  headings: readonly string[],
-  heading: string,
-): readonly WireCell[] {
-  const at = headingRow(old.values, headings);
-  const column = old.values[at]?.indexOf(heading) ?? -1;
-  return at < 0 ? [] : old.values.slice(at + 1).map((row) => row[column] ?? '');
-}

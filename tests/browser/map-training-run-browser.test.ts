@@ -71,7 +71,7 @@ describe.each(SAMPLES)('$sample', ({ sample, panels }) => {
 
       await sidebar.getByRole('button', { name: 'All tasks' }).click();
       await sidebar.getByRole('button', { name: 'Give a copy away' }).click();
-      await sidebar.getByText('“Pig or batch” in the training log: 1 cell').waitFor();
+      await sidebar.getByText('“Pig or batch” in the training log, tab “Training log”: 1 cell').waitFor();
       await sidebar.getByRole('button', { name: 'Write the mark' }).click();
       await sidebar.getByText('It is marked:').waitFor();
       expect(await sidebar.getByRole('button', { name: /^Clear/ }).count()).toBe(0);

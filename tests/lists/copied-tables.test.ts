@@ -38,6 +38,26 @@ describe('a copied tab', () => {
     ]);
   });
 
+  it('is told to count for nothing where the table itself is in the file', () => {
+    const itself = { name: 'SOUNDER_ROTATION', tab: 'Rotation', row: 1, column: 1, rows: 5, columns: 9 };
+    expect(copiedMovesNotes([moves, land], [itself], true)).toEqual([
+      '“Copy of Rotation” holds another table of moves, a copy or an earlier one (headings in row 3). What is typed there does not count.',
+    ]);
+  });
+
+  it('offers no list where it says where its lists stand', () => {
+    const words = [
+      'Paddock list',
+      'Land',
+      'headings in row 1, list in rows 2 to 9',
+      'name = A: Paddock',
+      'area = B: Area',
+    ];
+    expect(findLists([tabOf('Copy of Rotation', [...moves.values, words, ['x', 'y', 'z', 1, 2]])])).toEqual(
+      [],
+    );
+  });
+
   it('is told from the table itself, and lists beside that are found', () => {
     const block = { name: 'SOUNDER_ROTATION', tab: 'Copy of Rotation', row: 1, column: 1, rows: 5 };
     const own = [{ ...block, columns: headings.length }];

@@ -68,7 +68,7 @@ describe('pictureBlock', () => {
       ['South', '·', 'R', 'U', 'U'],
       ['Hay', '×', '×', 'R', 'R'],
     ]);
-    expect(block.cells[1]![0]).toEqual({ k: 't', v: 'R Reds, U Rusty; · resting, × closed all week' });
+    expect(block.cells[1]![0]).toEqual({ k: 't', v: 'R Reds, U Rusty; · no pigs, × closed all week' });
   });
 
   it('colours by the letters, over the weeks only', () => {
@@ -102,6 +102,9 @@ describe('barnDoorList', () => {
       ['2026-04-13', 'Mon', 'Rusty', 'training pen or barn', 'North', 7],
       ['2026-04-20', 'Mon', 'Reds', 'South', 'Hay', 8],
       ['2026-04-20', 'Mon', 'Rusty', 'North', 'South', 8],
+      // The season ends on the 28th: both leave.
+      ['2026-04-28', 'Tue', 'Reds', 'Hay', undefined, 0],
+      ['2026-04-28', 'Tue', 'Rusty', 'South', undefined, 0],
     ]);
   });
 

@@ -7,7 +7,7 @@ describe('what was typed into a picture', () => {
   const info = { name: 'SOUNDER_SEASON', tab: 'Season', row: 1, column: 1, rows: 5, columns: 3 };
   const values: WireCell[][] = [
     ['Paddocks by week, 2026-04-06 to 2026-04-19', '', ''],
-    ['A Reds, B Blacks; · resting, × closed all week', '', ''],
+    ['A Reds, B Blacks; · no pigs, × closed all week', '', ''],
     ['Week from', { d: '2026-04-06' }, { d: '2026-04-13' }],
     ['North', 'A', '·'],
     ['South', 'B 27', '×'],

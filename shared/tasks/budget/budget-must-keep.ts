@@ -1,7 +1,7 @@
 import type { BlockContent } from '../../block/read-block';
 import type { WireCell } from '../../contract';
 import { refuseTypedOver } from '../typed-over-cells';
-import { type OwnPart, ownTable, rowOfLabel, valuesUnder, withoutOwn } from '../without-own';
+import { type OwnPart, ownTable, rowOfLabel, withoutOwn } from '../without-own';
 import { LOAD_HEADINGS, MONTH_HEADINGS, SEASON_TITLE } from './budget-block';
 import { isOriginOrWarning } from './origin-words';
 import { STAY_HEADINGS, type StayHeading } from './stay-columns';
@@ -31,8 +31,6 @@ function withoutAnchor(part: OwnPart): OwnPart {
 export function budgetMustKeep(old: BlockContent): BlockContent {
   const { surely, perhaps } = typedOver(old);
   refuseTypedOver(old, surely);
-  // A paddock is added up by its name: a name of no stay was typed.
-  const stayedIn = new Set(valuesUnder(old, STAY_HEADINGS, 'Stay in'));
   const less = withoutOwn(old, [
     {
       firstRow: 0,
@@ -42,7 +40,7 @@ export function budgetMustKeep(old: BlockContent): BlockContent {
     },
     ownTable(old, MONTH_HEADINGS, MONTH_HEADINGS, 'On the ground'),
     ownTable(old, LOAD_HEADINGS, LOAD_HEADINGS.slice(1, -1), 'Settings'),
-    { ...ownTable(old, LOAD_HEADINGS, ['Paddock'], 'Settings'), isOurs: (value) => stayedIn.has(value) },
+    namesOfLoads(old),
     ...KINDS.map(({ of, isOurs }) => ({ ...withoutAnchor(ownTable(old, STAY_HEADINGS, of)), isOurs })),
   ]);
   const doubtful = new Set(perhaps.map(String));
@@ -50,4 +48,13 @@ export function budgetMustKeep(old: BlockContent): BlockContent {
     row.map((value, c) => (doubtful.has(String([r, c])) ? (old.values[r]?.[c] ?? '') : value)),
   );
   return { ...less, values };
+}
+
+/** A paddock that was renamed has another name among the stays by now: names that go are told once it is written. */
+function namesOfLoads(old: BlockContent): OwnPart {
+  const part = ownTable(old, LOAD_HEADINGS, ['Paddock'], 'Settings');
+  // Every paddock has its sums beside it.
+  const count = old.formulas.slice(part.firstRow).findIndex((row) => !row[1]);
+  const endRow = count < 0 ? part.endRow : Math.min(part.endRow, part.firstRow + count);
+  return { ...part, endRow, isOurs: (value) => typeof value === 'string' };
 }

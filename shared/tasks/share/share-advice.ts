@@ -16,4 +16,4 @@ export const COPIER_STEPS: readonly string[] = [
 ];
 
 export const NOT_LOOKED_AT =
-  'Only the tables of this tool are looked at. Your own tabs, comments, notes on cells, hidden tabs and columns you added are not: look through them yourself. Names stay, too: of groups, paddocks, fence lines and items that you added.';
+  'Only the tables of this tool are looked at. Your own tabs, copies of our tabs, comments, notes on cells, hidden tabs and what stands beside a table are not: look through them yourself. Names stay, too: of groups, paddocks, fence lines and items that you added.';

@@ -46,10 +46,10 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
     const all = foundLists(book);
     return { paddocks: ofKind(all, 'paddocks'), groups: ofKind(all, 'groups') };
   }, [book]);
-  // With the table itself in the file, a copy of it is last year's; without it, it is missed.
   const copies = useMemo(() => {
     const { blocks } = book.overview;
-    return blocks.some(({ name }) => name === ROTATION_NAME) ? [] : copiedMovesNotes(book.tabs, blocks);
+    const isTableThere = blocks.some(({ name }) => name === ROTATION_NAME);
+    return copiedMovesNotes(book.tabs, blocks, isTableThere);
   }, [book]);
   const chosen = {
     paddocks: chosenOf(book, found.paddocks, own.paddocks, remembered.paddocks),

@@ -22,12 +22,16 @@ export function movesCalendar({ moves, reminders }: BarnDoorList, stamp: Date): 
 }
 
 function moveEvent(move: BarnDoorMove, reminders: readonly string[], stamp: Date): IcsEvent {
-  const summary = `Move ${move.group} to ${move.to}`;
-  const description = [
-    `From ${move.from}, for ${move.days} ${move.days === 1 ? 'day' : 'days'}.`,
-    `Carry: ${move.carry.join('; ')}.`,
-    ...reminders,
-  ].join('\n');
+  const summary =
+    move.to === undefined ? `${move.group} leave the pasture` : `Move ${move.group} to ${move.to}`;
+  const what =
+    move.to === undefined
+      ? [`From ${move.from}.`]
+      : [
+          `From ${move.from}, for ${move.days} ${move.days === 1 ? 'day' : 'days'}.`,
+          `Carry: ${move.carry.join('; ')}.`,
+        ];
+  const description = [...what, ...reminders].join('\n');
   return {
     uid: `${move.date}-${slug(move.group)}@sounder-sheet.invalid`,
     stamp: { date: stamp },

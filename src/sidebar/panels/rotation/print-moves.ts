@@ -10,6 +10,7 @@ const STYLE = `
   @media print { button { display: none; } body { margin: 0; } }
 `;
 
+const LEAVES = 'off the pasture';
 const HEADS = ['Done', 'Day', 'Group', 'From', 'To', 'Days', 'Carry'];
 
 /** Fills a window that is open and empty. */
@@ -33,7 +34,8 @@ export function printMoves(opened: Window, list: BarnDoorList): void {
   for (const move of list.moves) {
     const row = add(body, 'tr');
     const day = `${move.weekday} ${move.date}`;
-    const cells = ['☐', day, move.group, move.from, move.to, String(move.days), move.carry.join('; ')];
+    const where = move.to === undefined ? [LEAVES, ''] : [move.to, String(move.days)];
+    const cells = ['☐', day, move.group, move.from, ...where, move.carry.join('; ')];
     for (const text of cells) add(row, 'td', text);
   }
   const reminders = add(page.body, 'ul');

@@ -155,6 +155,11 @@ function IntoTheSheet({ fenceMeters, today, known, ...write }: IntoProps) {
       <WriteStep {...write} />
       <WriteOutcome writer={write.writer} />
       <h2>5. More from the plan</h2>
+      {write.old && !write.writer.done && (
+        <p class="hint">
+          This comes from the plan above. Build the table anew first, so that the sheet says the same.
+        </p>
+      )}
       <PictureStep input={input} readNow={readNow} />
       <TakeAlong input={{ ...input, fenceMeters }} readNow={readNow} today={today} />
     </>

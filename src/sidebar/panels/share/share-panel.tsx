@@ -1,5 +1,6 @@
 /** "Give a copy away": mark the original, see what is private, clear it in the copy. */
 
+import { firstFew } from '../../../../shared/block/first-few';
 import { MARK_BLOCK, readMark } from '../../../../shared/tasks/share/original-mark';
 import { COPIER_STEPS, COPY_STEPS, NOT_LOOKED_AT } from '../../../../shared/tasks/share/share-advice';
 import { Notice } from '../../parts/notice';
@@ -37,7 +38,9 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
         {mark === undefined ? 'not marked yet' : isOriginal ? 'the original' : 'a copy'}.
       </p>
       <h2>What is private here</h2>
-      <Notice kind="note">{NOT_LOOKED_AT}</Notice>
+      <Notice kind="note">
+        {NOT_LOOKED_AT} {otherTabs(shared)}
+      </Notice>
       {mark !== undefined && !isOriginal ? (
         <ClearSection shared={shared} onReread={onReread} />
       ) : (
@@ -46,6 +49,15 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
     </>
   );
 }
+
+/** A copied tab holds no table of this tool, whatever it looks like. */
+function otherTabs({ file, contents }: SharedFile): string {
+  const looked = new Set(contents.map(({ info }) => info.tab));
+  const others = file.tabs.filter(({ name }) => !looked.has(name)).map(({ name }) => `“${name}”`);
+  return others.length === 0 ? '' : `Tabs not looked at: ${firstFew(others, MOST_TABS)}.`;
+}
+
+const MOST_TABS = 30;
 
 function Steps({ steps }: { steps: readonly string[] }) {
   return (
