@@ -11,6 +11,8 @@ export interface NotedSeason {
   readonly end: Day;
   readonly today: Day;
   readonly system: UnitSystem;
+  /** Moves have happened: groups are weighed again in the season. */
+  readonly isUnderWay?: boolean;
 }
 
 /** Further back or ahead, a weighing tells little about the weight in the rotation. Judgement. */
@@ -23,7 +25,7 @@ const MOST_GAIN_KG = 1.4;
 /** Sentences about a group whose weights in the season can hardly be right, each with its cell. */
 export function weighingNotes(group: ReadGroup, tab: string, season: NotedSeason): string[] {
   const { name, weighedOn, weightKg, dailyGainKg, cells } = group;
-  const { start, end, today, system } = season;
+  const { start, end, today, system, isUnderWay } = season;
   const words = (kg: number, quantity: 'mass' | 'massPerDay'): string =>
     `${plainNumber(fromInside(kg, quantity, system), 3)} ${symbolOf(quantity, system)}`;
   if (weightKg > HEAVIEST_KG) {
@@ -39,7 +41,8 @@ export function weighingNotes(group: ReadGroup, tab: string, season: NotedSeason
   }
   const from = Math.max(group.from ?? start, start);
   const weighed = `${cellBefore(tab, cells.weighedOn)}“${name}” was weighed on ${isoFromDay(weighedOn)}`;
-  const isAhead = weighedOn > from && (weighedOn > today || weighedOn >= end || weighedOn - from > FAR_DAYS);
+  const isFar = weighedOn > today || weighedOn >= end || weighedOn - from > FAR_DAYS;
+  const isAhead = weighedOn > from && (isFar || !isUnderWay);
   if (isAhead) {
     notes.push(
       `${weighed}, after it comes in (${isoFromDay(from)}). Check the date: weight, feed and water before the weighing are not known.`,

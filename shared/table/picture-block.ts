@@ -1,8 +1,8 @@
 import { cellA1 } from '../block/a1';
 import { date, text } from '../block/cells';
 import { type BlockRow, composeBlock } from '../block/compose-block';
-import type { BlockCell, BlockRule } from '../contract';
-import { type Day, isoFromDay, weekday } from '../core/calendar/day';
+import type { BlockCell, BlockRule, WireCell } from '../contract';
+import { type Day, dayFromIso, isoFromDay, weekday } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanPaddock } from '../plan/model';
 import type { RotationBlockInput } from './model';
@@ -68,6 +68,16 @@ export function pictureBlock(input: PictureInput): Block {
     widths: [NAME_WIDTH, ...weeks.map(() => WEEK_WIDTH)],
     freezeRows: corner.row + 2,
   };
+}
+
+/** Whether a picture shows a season that was over before the one that begins on `seasonStart`. */
+export function isEarlierPicture(
+  [[title = ''] = []]: readonly (readonly WireCell[])[],
+  seasonStart: Day,
+): boolean {
+  const end =
+    typeof title === 'string' && title.startsWith(TITLE_BEGINS) ? dayFromIso(title.slice(-10)) : undefined;
+  return end !== undefined && end <= seasonStart;
 }
 
 function mondayOf(day: Day): Day {

@@ -3,7 +3,7 @@ import { dayFromIso } from '../../shared/core/calendar/day';
 import type { PlanProblem } from '../../shared/plan/model';
 import { barnDoorList } from '../../shared/table/barn-door-list';
 import type { RotationSettings } from '../../shared/table/model';
-import { groupLetters, pictureBlock } from '../../shared/table/picture-block';
+import { groupLetters, isEarlierPicture, pictureBlock } from '../../shared/table/picture-block';
 
 const day = (iso: string): number => dayFromIso(iso)!;
 // 2026-04-06 is a Monday.
@@ -113,5 +113,17 @@ describe('barnDoorList', () => {
     expect(list.moves[2]!.carry[1]).toMatch(/^feed \d+ kg for the stay$/);
     expect(list.moves[1]!.carry.join()).not.toContain('feed');
     expect(list.reminders.join(' ')).toContain('energizer off');
+  });
+});
+
+describe('isEarlierPicture', () => {
+  const { cells } = pictureBlock({ problem, plan, settings, corner: { tab: 'Picture', row: 1, column: 1 } });
+  const values = cells.map((row) => row.map((cell) => ('v' in cell ? cell.v : '')));
+  it('tells a season that was over from one that goes on', () => {
+    // The season ends on 28 April 2026.
+    expect(isEarlierPicture(values, day('2027-04-01'))).toBe(true);
+    expect(isEarlierPicture(values, day('2026-04-28'))).toBe(true);
+    expect(isEarlierPicture(values, day('2026-04-27'))).toBe(false);
+    expect(isEarlierPicture([['my own title']], day('2027-04-01'))).toBe(false);
   });
 });

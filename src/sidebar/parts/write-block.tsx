@@ -46,6 +46,8 @@ interface Props {
   readonly variants?: (corner: BlockContent['info'], old: BlockContent) => readonly ComposedBlock[];
   /** Throws where lists or tables that the new block rests on were changed after the page had read them. */
   readonly refuseStale?: (now: Book) => void;
+  /** Why the block that stands is left as a record and the new one gets a place of its own. */
+  readonly record?: string | undefined;
   readonly onDone: (done: WriteDone) => void;
 }
 
@@ -58,7 +60,8 @@ export function WriteBlock(props: Props) {
   const [done, setDone] = useState<Written>();
   const work = useWork();
   const { say } = usePage();
-  const standing = file.blocks.find((block) => block.name === name);
+  const { record } = props;
+  const standing = record ? undefined : file.blocks.find((block) => block.name === name);
   const problem = standing ? undefined : place.problem;
   const write = (): void =>
     work.start(async () => {
@@ -73,6 +76,7 @@ export function WriteBlock(props: Props) {
     });
   return (
     <>
+      {record && <Notice kind="note">{record}</Notice>}
       {standing ? (
         <p>
           A table of this kind stands on “{standing.tab}”, {areaA1(standing)}. It is written anew there; what
@@ -146,6 +150,7 @@ function send(
     place,
     ...block,
     freezeRows: props.freezeRows ?? 0,
+    ...(props.record && { replaces: true }),
     ...(expects !== undefined && { expects }),
   });
 }

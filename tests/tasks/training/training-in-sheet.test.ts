@@ -11,6 +11,7 @@ import { LOG_HEADINGS } from '../../../shared/tasks/training/log-headings';
 import { composePenBlock, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
 import { logStates, readLog } from '../../../shared/tasks/training/read-log';
 import { readPen, withoutAnswers } from '../../../shared/tasks/training/read-pen';
+import { readyLookup } from '../../../shared/tasks/training/ready-lookup';
 import { openWorkbook, type Workbook } from '../../../src/preview/headless';
 import { readBack, readTab, writeNew, writeOver } from '../block-in-sheet';
 import { scriptText } from '../script-text';
@@ -159,6 +160,22 @@ describe('the training log', () => {
     expect(book.value('Training', 'A5')).toBe('Fewest days in the pen');
     expect(at(1, 'Status')).toBe('wait');
     expect(at(1, 'Ready from')).toEqual(new Date('2026-05-24'));
+  });
+
+  it('a group list finds the day of a group by its name, also when rows have changed places', async () => {
+    const late = { ...TRAINED, 'Pig or batch': 'Boar', Group: 'Summer', 'Passed check on': '2026-05-18' };
+    const { book, info, cell } = await log([TRAINED, late]);
+    book.type('Farm', 'A6', 'Spring');
+    book.type('Farm', 'B6', readyLookup(readBack(book, info), 'A6')!);
+    // 10 May + 3 days.
+    expect(book.value('Farm', 'B6')).toEqual(new Date('2026-05-13'));
+    for (const heading of Object.keys(TRAINED) as (keyof typeof TRAINED)[]) {
+      book.type('Training', cell(1, heading), late[heading]);
+      book.type('Training', cell(2, heading), TRAINED[heading]);
+    }
+    expect(book.value('Farm', 'B6')).toEqual(new Date('2026-05-13'));
+    book.type('Training', cell(2, 'Passed check on'), '');
+    expect(book.value('Farm', 'B6')).toBe('not ready');
   });
 
   it('says what is missing, one thing left out at a time', async () => {

@@ -7,6 +7,7 @@ import {
 } from '../../../../shared/tasks/budget/budget-block';
 import { budgetMustKeep } from '../../../../shared/tasks/budget/budget-must-keep';
 import { BUDGET_SETTINGS } from '../../../../shared/tasks/budget/budget-settings';
+import { earlierBudget } from '../../../../shared/tasks/budget/earlier-budget';
 import { readBudget } from '../../../../shared/tasks/budget/read-budget';
 import { workableStays } from '../../../../shared/tasks/budget/workable-stays';
 import { insideSettings, readUnits } from '../../../../shared/tasks/settings';
@@ -86,6 +87,7 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
           return budgetBlock(plan, now ? readBudget(now).notes : new Map(), corner);
         }}
         refuseStale={stays.refuseStale}
+        record={old && plan && earlierBudget(old, plan.stays)}
         onDone={onReread}
       />
     </>

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { blockFingerprint } from '../../../../shared/table/block-fingerprint';
-import { type PictureInput, pictureBlock } from '../../../../shared/table/picture-block';
+import { isEarlierPicture, type PictureInput, pictureBlock } from '../../../../shared/table/picture-block';
 import { namesGone, refuseTypedInPicture } from '../../../../shared/table/typed-in-picture';
 import { Button } from '../../parts/button';
 import { freeTabName } from '../../parts/free-tab-name';
@@ -32,7 +32,8 @@ export function PictureStep({ input, readNow }: Props) {
   return (
     <>
       <p class="hint">
-        It is drawn anew each time: letters of weeks that were changed in it by hand give way.
+        It is drawn anew each time, but an earlier season’s stays: letters of weeks that were changed in it by
+        hand give way.
       </p>
       <Button disabled={work.busy} onPress={write}>
         {work.busy ? 'Writing…' : 'Write the season as a picture in cells'}
@@ -45,7 +46,9 @@ export function PictureStep({ input, readNow }: Props) {
 
 /** Over the old picture where there is one, unless something was typed into it. Else on a new tab. */
 async function writePicture(input: Omit<PictureInput, 'corner'>, book: Book): Promise<Written> {
-  const old = standingBlock(book, PICTURE_NAME);
+  const before = standingBlock(book, PICTURE_NAME);
+  const isEarlier = before && isEarlierPicture(before.values, input.settings.rules.seasonStart);
+  const old = isEarlier ? undefined : before;
   const tab = freeTabName(
     TAB_NAME,
     book.overview.tabs.map(({ name }) => name),
@@ -61,7 +64,7 @@ async function writePicture(input: Omit<PictureInput, 'corner'>, book: Book): Pr
     ...picture,
     ...(old
       ? { place: { at: 'own' }, expects: blockFingerprint(old.values, old.formulas) }
-      : { place: { at: 'new-tab', tab } }),
+      : { place: { at: 'new-tab', tab }, ...(isEarlier && { replaces: true }) }),
   });
   return { ...done, ...(old && { replaced: namesGone(old, picture.cells) }) };
 }

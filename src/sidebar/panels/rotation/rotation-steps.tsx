@@ -62,6 +62,7 @@ export function RotationSteps({ book, onReread }: Props) {
     end: read.rules.seasonEnd,
     today,
     system: units,
+    isUnderWay: old?.rotation.rows.some(({ movedIn }) => movedIn !== undefined) ?? false,
   };
   const lastSeason = old && isNewSeason(old, read.rules) ? old : undefined;
   const planner = usePlan('problem' in season ? season.problem : undefined);

@@ -3,6 +3,7 @@ import { NEW_TABLE } from '../../../../shared/tasks/room-to-type';
 import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS } from '../../../../shared/tasks/training/log-block';
 import { NOT_READY } from '../../../../shared/tasks/training/log-headings';
 import { logStates, readLog } from '../../../../shared/tasks/training/read-log';
+import { readyLookup } from '../../../../shared/tasks/training/ready-lookup';
 import { WATCH_STEPS } from '../../../../shared/tasks/training/training-advice';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { standingAndBelow } from '../../parts/grown-block';
@@ -20,6 +21,7 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
   const on = { units: 'US', comma: decimalComma(book.overview.locale) } as const;
   const settings = useSettings(LOG_SETTINGS, standing?.settings.values ?? {}, on);
   const problems = standing?.settings.problems ?? [];
+  const lookup = old && readyLookup(old.content, 'A6');
   const ok = settings.read.ok && problems.length === 0;
   return (
     <>
@@ -33,11 +35,21 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
         </Notice>
       ))}
       <h2>Into the sheet</h2>
-      <p>
-        One row a pig or batch. The sheet says what is still missing; a seller’s word changes nothing. To let
-        the rotation wait: in your group list, under “In rotation from”, type = and click the group’s “Group
-        ready from” cell.
-      </p>
+      <p>One row a pig or batch. The sheet says what is still missing; a seller’s word changes nothing.</p>
+      {lookup ? (
+        <>
+          <p>
+            To let the rotation wait: in your group list, under “In rotation from”, type this, with the cell
+            of the group’s name in place of A6. It finds the group by its name, so the log may be sorted; a
+            plain link to a cell of the log would then mean another group.
+          </p>
+          <p>
+            <code class="wrap">{lookup}</code>
+          </p>
+        </>
+      ) : (
+        <p>Once the log stands, a formula is shown here that lets the rotation wait for it.</p>
+      )}
       <Notice kind="warning">
         Turn out only what a person has seen back off from a live wire. Keep a second fence between pigs and
         roads.
