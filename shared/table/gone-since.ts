@@ -25,10 +25,10 @@ export function goneSince(
   );
 }
 
-/** A past row that ends no later than the day its group left. */
+/** A past row that ends no later than the day its group left; a stay is one day at least. */
 export function untilGone(row: PastRow, gone: ReadonlyMap<string, Day>): PastRow {
   const left = gone.get(nameKey(row.group));
   if (left === undefined || row.outDay <= left) return row;
-  const outDay = Math.max(row.inDay, left);
-  return { ...row, outDay, ...(outDay > row.inDay && { days: outDay - row.inDay }) };
+  const outDay = Math.max(row.inDay + 1, left);
+  return { ...row, outDay, days: outDay - row.inDay };
 }

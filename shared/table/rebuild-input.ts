@@ -64,12 +64,19 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const gone = goneSince(now.groups, past, now.rules, planStart);
   const standing = now.groups.map((group) => {
     const key = nameKey(group.name);
-    return gone.has(key) ? undefined : standingOf(group, last.get(key), now.paddocks, notes);
+    return gone.has(key) ? undefined : standingOf(last.get(key), now.paddocks);
   });
+  const unplaced = now.groups.flatMap(({ name }, g) => {
+    const row = last.get(nameKey(name));
+    return row && !standing[g] && !gone.has(nameKey(name)) ? [row] : [];
+  });
+  notes.push(...unplaced.map((row) => unplacedNote(row, planStart)));
+  // Whoever comes in anew has left the paddock by then: no day counts twice.
+  const left = new Map([...gone, ...unplaced.map(({ group }) => [nameKey(group), planStart] as const)]);
   noteShared(now, standing, notes);
   noteWaiting(now, standing, planStart, notes);
   const stillStanding = new Set(standing.flatMap((one) => (one ? [one.row] : [])));
-  const happened = past.map((row) => untilGone(row, gone));
+  const happened = past.map((row) => untilGone(row, left));
   return {
     ...keep,
     past: happened,
@@ -143,19 +150,14 @@ interface Standing {
   readonly row: PastRow;
 }
 
-function standingOf(
-  group: PlanGroup,
-  row: PastRow | undefined,
-  paddocks: readonly PlanPaddock[],
-  notes: string[],
-): Standing | undefined {
+function standingOf(row: PastRow | undefined, paddocks: readonly PlanPaddock[]): Standing | undefined {
   if (!row) return undefined;
   const paddock = paddocks.findIndex(({ name }) => nameKey(name) === nameKey(row.paddock));
-  if (paddock >= 0) return { paddock, since: row.inDay, row };
-  notes.push(
-    `${group.name} stands in ${row.paddock} since ${isoFromDay(row.inDay)}, which is not in the paddock list any more: the new plan lets it come in anew.`,
-  );
-  return undefined;
+  return paddock >= 0 ? { paddock, since: row.inDay, row } : undefined;
+}
+
+function unplacedNote({ group, paddock, inDay }: PastRow, planStart: Day): string {
+  return `${group} stands in ${paddock} since ${isoFromDay(inDay)}, which is not in the paddock list any more: its stay there ends on ${isoFromDay(planStart)}, and the new plan lets it come in anew.`;
 }
 
 function withStanding(group: PlanGroup, standing: Standing | undefined): PlanGroup {

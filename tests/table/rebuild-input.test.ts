@@ -43,6 +43,19 @@ const OLD: OldRotation = {
 const lastUsed = (rebuilt: typeof problem) => rebuilt.paddocks.map((paddock) => paddock.lastUsed);
 
 describe('rebuildInput', () => {
+  it('a group in a paddock that left the list has no day there twice: the stay ends when it comes in anew', () => {
+    const today = start + 12;
+    const fewer = problem.paddocks.filter((_, p) => p !== 1);
+    const { past, problem: rest, notes } = rebuildInput(OLD, { ...problem, paddocks: fewer, today });
+    expect(rest.groups[0]!.standing).toBeUndefined();
+    // In on day 9, planned for 7 days, out on day 12.
+    expect(past.map(({ inDay, outDay, days }) => [inDay - start, outDay - start, days])).toEqual([
+      [0, 9, 9],
+      [9, 12, 3],
+    ]);
+    expect(notes.join()).toContain(`its stay there ends on ${isoFromDay(today)}`);
+  });
+
   it('stands where the last real move led, and knows when each paddock was left', () => {
     const { problem: rest } = rebuildInput(OLD, { ...problem, today: start + 12 });
     expect(rest.groups[0]!.standing).toEqual({ paddock: 1, since: start + 9 });
