@@ -21,7 +21,7 @@ const A_DAY = /^\d{4}-\d\d-\d\d(T\d\d:\d\d:\d\d)?$/;
 /** A cell on its way to the sheet. Only kind "f" becomes a formula; "t" stays text whatever it begins with. */
 export const BlockCell = v.variant('k', [
   /** `format` is for what is typed or spilled here later. */
-  v.object({ k: v.literal('blank'), format: v.optional(v.string()) }),
+  v.object({ k: v.literal('blank'), format: v.optional(v.string()), from }),
   v.object({ k: v.literal('t'), v: v.string(), from }),
   v.object({ k: v.literal('n'), v: v.pipe(v.number(), v.finite()), format: v.optional(v.string()), from }),
   v.object({ k: v.literal('b'), v: v.boolean(), from }),

@@ -43,7 +43,12 @@ export function rotationBlock(input: RotationBlockInput): Block {
     const ours = moveCells({ input, frame, rows, i, setting: below.address });
     const cellOf = (column: BlockColumn): BlockCell =>
       'key' in column ? ours[column.key] : shiftedExtra(row, rows, column.extra, frame.anchorRow + 1 + i);
-    return { cells: columns.map(cellOf), style: columns.map(styleOf) };
+    const old = row.past ?? row.kept;
+    const looks = old && { row: old.sheetRow - corner.row, columns: input.own?.columns.length ?? 0 };
+    return {
+      cells: columns.map((column, c) => withLook(cellOf(column), looks, c)),
+      style: columns.map(styleOf),
+    };
   });
   const blockRows = [...above, headings(input, columns), anchor(input, frame, columns, below), ...table];
   const all = [...blockRows, { cells: [] }, ...kept, ...below.rows];
@@ -53,6 +58,15 @@ export function rotationBlock(input: RotationBlockInput): Block {
     widths: columns.map((column) => widthOf(column)),
     freezeRows: headingRow,
   };
+}
+
+/** A cell with the look of the cell that stood there in the move's old row: a coloured row stays coloured. */
+function withLook(
+  cell: BlockCell,
+  old: { readonly row: number; readonly columns: number } | undefined,
+  column: number,
+): BlockCell {
+  return old && column < old.columns && !cell.from ? { ...cell, from: [old.row, column] } : cell;
 }
 
 /**

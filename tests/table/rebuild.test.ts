@@ -346,6 +346,25 @@ describe('rebuild', () => {
     expect(range(`${own}${rows[0]!.sheetRow + 1}`).getBackground()).not.toBe('#ffccdd');
   });
 
+  it('a row of a move that was coloured stays so, blank cells and formulas of ours too, wherever it goes', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const rows = readNow(farm).rows;
+    const across = (sheetRow: number) => farm.book.range('Rotation', `A${sheetRow}:P${sheetRow}`);
+    across(rows[0]!.sheetRow).setBackground('#ccddff');
+    across(rows[3]!.sheetRow).setBackground('#ffddcc');
+    farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), isoFromDay(rows[0]!.inDay!));
+    // A blank row among the moves is left out, and what was below it goes up.
+    farm.book.insertRows('Rotation', rows[0]!.sheetRow, 1);
+    rebuild(farm, rows[0]!.inDay! + 1);
+    const colours = readNow(farm).rows.map(({ sheetRow }) =>
+      [...new Set(across(sheetRow).getBackgrounds()[0])].join(),
+    );
+    expect(colours[0]).toBe('#ccddff');
+    expect(colours.filter((colour) => colour === '#ffddcc')).toHaveLength(1);
+    expect(colours.filter((colour) => colour.includes('#ccddff'))).toHaveLength(1);
+  });
+
   it('reads a table that was sorted, and keeps remarks between the rows', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);

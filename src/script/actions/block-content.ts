@@ -56,7 +56,7 @@ function dateSerial(iso: string): number {
 
 /** The cell of the old block whose look and format a cell keeps. */
 export function originOf(cell: BlockCell | undefined): readonly [number, number] | undefined {
-  return cell && cell.k !== 'blank' ? cell.from : undefined;
+  return cell?.from;
 }
 
 function numberFormat(cell: BlockCell, formats: readonly (readonly string[])[]): string {
