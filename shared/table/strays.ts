@@ -70,7 +70,7 @@ export function straysAround({ block, headingRow }: StrayPlace, endRow: number, 
 /** Title, hint and warnings stand in the first column; the title that was typed over stays the title. */
 function typedOver([first = '']: readonly WireCell[], row: number): WireCell[] {
   const words = cellWords(first);
-  const isOurs = row === 0 || (row === 1 ? first === HINT : words.startsWith(WARNING.trim()));
+  const isOurs = row === 0 || first === HINT || words.startsWith(WARNING.trim());
   return words === '' || isOurs ? [] : [first];
 }
 

@@ -6,7 +6,12 @@ export interface Grown {
   readonly info: BlockInfo;
   /** Empty rows below those, in the block's columns. */
   readonly below: number;
+  /** The filled row after those, where it is nothing else that is known: no part of the block, though near it. */
+  readonly apart?: number;
 }
+
+/** Further down, nobody takes a row for a part of the block. Judgement. */
+const NEAR_ROWS = 20;
 
 /**
  * A block with the rows that the grower filled right below it, as one does who has no free row left. A row that holds
@@ -30,8 +35,10 @@ export function grownBlock(tab: TabContent, info: BlockInfo, others: readonly Bl
   const used = tab.values.length;
   let empty = next;
   while (empty <= used && !isOther(empty) && !columns.some((column) => isUsed(empty, column))) empty++;
+  const isApart = empty <= used && !isOther(empty) && empty - next < NEAR_ROWS;
   return {
     info: { ...info, rows: next - info.row },
     below: empty > used ? Number.POSITIVE_INFINITY : empty - next,
+    ...(isApart && { apart: empty }),
   };
 }

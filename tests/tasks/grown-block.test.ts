@@ -17,11 +17,15 @@ describe('the rows right below a block', () => {
     expect(grownBlock(tab('.abc', '.abc', '.abc', '...c', '.a..', '.abc'), INFO, [])).toEqual({
       info: { ...INFO, rows: 4 },
       below: 0,
+      apart: 5,
     });
     expect(grownBlock(tab('.abc', '.abc', '....', 'a...', '.abc'), INFO, [])).toEqual({
       info: INFO,
       below: 2,
+      apart: 5,
     });
+    const far = [...Array<string>(21).fill('....'), '.abc'];
+    expect(grownBlock(tab('.abc', '.abc', ...far), INFO, [])).toEqual({ info: INFO, below: 21 });
     expect(grownBlock(tab('.abc', '.abc'), INFO, [])).toEqual({
       info: INFO,
       below: Number.POSITIVE_INFINITY,

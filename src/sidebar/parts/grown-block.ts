@@ -1,4 +1,7 @@
+import { isFilled } from '../../../shared/block/is-filled';
 import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
+import type { BlockInfo, TabContent } from '../../../shared/contract';
+import { cellOnTab } from '../../../shared/lists/cell-on-tab';
 import { grownBlock } from '../../../shared/tasks/grown-block';
 import { areasBeside } from './found-lists';
 import type { Book } from './use-book';
@@ -10,6 +13,8 @@ export interface GrownBlock {
   readonly adoptRows: number;
   /** Empty rows below them. */
   readonly below: number;
+  /** A filled cell further down that is no part of the block. */
+  readonly apart: string | undefined;
 }
 
 /** A table to type into as it stood when the file was read, with the rows right below it. */
@@ -18,6 +23,16 @@ export function standingAndBelow(book: Book, name: string): GrownBlock | undefin
   const named = overview.blocks.find((block) => block.name === name);
   const tab = tabs.find((one) => one.name === named?.tab);
   if (!named || !tab) return undefined;
-  const { info, below } = grownBlock(tab, named, areasBeside(book, name));
-  return { content: cutBlock(tab, info), adoptRows: info.rows - named.rows, below };
+  const { info, below, apart } = grownBlock(tab, named, areasBeside(book, name));
+  return {
+    content: cutBlock(tab, info),
+    adoptRows: info.rows - named.rows,
+    below,
+    apart: apart === undefined ? undefined : firstCell(tab, info, apart),
+  };
+}
+
+function firstCell(tab: TabContent, { column, columns }: BlockInfo, row: number): string {
+  const across = Array.from({ length: columns }, (_, c) => column + c);
+  return cellOnTab(tab.name, row, across.find((at) => isFilled(tab, row - 1, at - 1)) ?? column);
 }

@@ -16,6 +16,7 @@ import { Cautions } from '../../parts/cautions';
 import { dayWords } from '../../parts/day-words';
 import { InputField } from '../../parts/field';
 import { standingAndBelow } from '../../parts/grown-block';
+import { NotPart } from '../../parts/not-part';
 import { Notice } from '../../parts/notice';
 import { SettingsFields } from '../../parts/settings-fields';
 import { useSettings } from '../../parts/settings-state';
@@ -82,6 +83,7 @@ export function WalkSteps({ book, onReread }: { book: Book; onReread: () => void
       <p class="hint">
         Leave the volts empty to write the log without a new reading, and type into the sheet.
       </p>
+      <NotPart apart={old?.apart} />
       <WriteBlock
         asRead={old?.content}
         adoptRows={old?.adoptRows}

@@ -7,6 +7,7 @@ import { readyLookup } from '../../../../shared/tasks/training/ready-lookup';
 import { WATCH_STEPS } from '../../../../shared/tasks/training/training-advice';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { standingAndBelow } from '../../parts/grown-block';
+import { NotPart } from '../../parts/not-part';
 import { Notice } from '../../parts/notice';
 import { ScrollRegion } from '../../parts/scroll-region';
 import { SettingsFields } from '../../parts/settings-fields';
@@ -54,6 +55,7 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
         Turn out only what a person has seen back off from a live wire. Keep a second fence between pigs and
         roads.
       </Notice>
+      <NotPart apart={old?.apart} />
       <WriteBlock
         asRead={old?.content}
         adoptRows={old?.adoptRows}
