@@ -1,8 +1,9 @@
 import { cellA1 } from '../block/a1';
-import { date, text } from '../block/cells';
+import { number, text } from '../block/cells';
 import { type BlockRow, composeBlock } from '../block/compose-block';
 import type { BlockCell, BlockRule, WireCell } from '../contract';
 import { type Day, dayFromIso, isoFromDay, weekday } from '../core/calendar/day';
+import { serialFromDay } from '../core/calendar/serial';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanPaddock } from '../plan/model';
 import type { RotationBlockInput } from './model';
@@ -18,6 +19,8 @@ export const LEGEND_ENDS = `; ${NO_PIGS} no pigs, ${CLOSED} closed all week`;
 /** Paper-light backgrounds that black letters are read on; they repeat after the eighth group. */
 const COLOURS = ['#cfe2f3', '#fce5cd', '#d9ead3', '#ead1dc', '#fff2cc', '#d0e0e3', '#e6b8af', '#d9d2e9'];
 const DAYS_A_WEEK = 7;
+/** Short, so that a season fits on a screen; the title says the year. */
+const WEEK_FORMAT = 'd mmm';
 const NAME_WIDTH = 120;
 const WEEK_WIDTH = 44;
 
@@ -53,7 +56,7 @@ export function pictureBlock(input: PictureInput): Block {
     }),
   );
   const heading: BlockRow = {
-    cells: [text('Week from'), ...weeks.map((monday) => date(monday))],
+    cells: [text('Week from'), ...weeks.map((monday) => number(serialFromDay(monday), WEEK_FORMAT))],
     style: 'heading',
   };
   const lines: BlockRow[] = [

@@ -63,7 +63,8 @@ describe('pictureBlock', () => {
   it('shows a letter for each group in each week from Monday', () => {
     const shown = block.cells.slice(2).map((row) => row.map((cell) => ('v' in cell ? cell.v : '')));
     expect(shown).toEqual([
-      ['Week from', '2026-04-06', '2026-04-13', '2026-04-20', '2026-04-27'],
+      // Day numbers of spreadsheets: 46023 is 2026-01-01, and 6 April is 95 days later.
+      ['Week from', 46118, 46125, 46132, 46139],
       ['North', 'R', 'U', '·', '·'],
       ['South', '·', 'R', 'U', 'U'],
       ['Hay', '×', '×', 'R', 'R'],
