@@ -19,6 +19,7 @@ import { BUDGET_BLOCK, type BudgetPlan, budgetBlock } from '../../shared/tasks/b
 import { budgetMustKeep } from '../../shared/tasks/budget/budget-must-keep';
 import { BUDGET_SETTINGS } from '../../shared/tasks/budget/budget-settings';
 import { byPeriod } from '../../shared/tasks/budget/by-period';
+import { earlierBudget } from '../../shared/tasks/budget/earlier-budget';
 import { originOfLists, originOfRotation } from '../../shared/tasks/budget/origin-words';
 import { paddockLoads } from '../../shared/tasks/budget/paddock-loads';
 import { plainStays } from '../../shared/tasks/budget/plain-stays';
@@ -367,6 +368,10 @@ describe('the budget from a rotation table', () => {
     for (const column of ['E', 'F', 'G', 'H', 'I', 'J', 'K']) book.type('Rotation', `${column}${last}`, '0');
     const standing = readFromSheet(book, info);
     expect(standing.values.flat().filter(isRefusalSentence).length).toBeGreaterThan(0);
+    // Its season ends on 1 August: a budget from then on leaves it alone.
+    const later = plan.stays.map((stay) => ({ ...stay, inDay: end }));
+    expect(earlierBudget(standing, later)).toContain('up to 2026-0');
+    expect(earlierBudget(standing, plan.stays)).toBeUndefined();
     const fewer = { ...plan, stays: plan.stays.slice(0, -1) };
     const again = blockOver(standing, budgetBlock(fewer, new Map(), info), { mustKeep: budgetMustKeep });
     expect(again.cells.length).toBe(block.cells.length - 1);
