@@ -32,8 +32,8 @@ export function PictureStep({ input, readNow }: Props) {
   return (
     <>
       <p class="hint">
-        It is drawn anew each time, but an earlier season’s stays: letters of weeks that were changed in it by
-        hand give way.
+        Drawn anew each time: letters that were changed in it by hand give way. The picture of an earlier
+        season stays.
       </p>
       <Button disabled={work.busy} onPress={write}>
         {work.busy ? 'Writing…' : 'Write the season as a picture in cells'}
