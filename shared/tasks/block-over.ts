@@ -7,6 +7,7 @@ import { keepFormulas } from './keep-formulas';
 import { keepLooks } from './keep-looks';
 import { lostCells } from './lost-cells';
 import { refuseOtherHeadings } from './refuse-other-headings';
+import { refuseOtherUnits } from './refuse-other-units';
 import { refuseTypedOver, typedOverCells } from './typed-over-cells';
 
 export interface OverOptions {
@@ -34,6 +35,8 @@ export function blockOver(old: BlockContent, block: ComposedBlock, options: Over
     variants.map((variant) => variant.cells),
   );
   if (lost.length === 0) return { ...block, cells: keepLooks(old, { ...block, cells }) };
+  // With other units every unit and figure of the table would be another.
+  refuseOtherUnits(old, lost);
   throw new Error(
     `These cells of the table were typed by hand and would be lost: ${firstFew(lost)}. Move them outside the table first. Nothing was written.`,
   );

@@ -136,7 +136,7 @@ export function readSettings<Key extends string>(
   return { values, problems };
 }
 
-const UNITS_LABEL = 'Units of this table';
+export const UNITS_LABEL = 'Units of this table';
 
 /** A row that says which units the block is in, so that a rebuild stays in them. */
 export function addUnits(draft: Draft, units: UnitSystem): void {

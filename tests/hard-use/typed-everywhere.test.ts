@@ -3,6 +3,7 @@
  * the table written anew: what was typed is kept, or the page refuses and names it.
  */
 import { beforeAll, describe, expect, it, vi } from 'vitest';
+import { cellA1 } from '../../shared/block/a1';
 import { composeMarkBlock } from '../../shared/tasks/share/mark-block';
 import { MARK_BLOCK } from '../../shared/tasks/share/original-mark';
 import type { UnitSystem } from '../../shared/units/units';
@@ -125,6 +126,21 @@ it.each(TABLES.filter((table) => !table.startsWith('Rotation')))(
   (table) => {
     const task = tasks.get(`${table}, US`)!;
     expect(composed(task, task.content).told ?? []).toEqual([]);
+  },
+);
+
+it.each(['Materials', 'Bite', 'Training pen'])(
+  '%s: other units typed are refused as such, by their cell',
+  (table) => {
+    const { content, rebuild } = tasks.get(`${table}, US`)!;
+    const row = content.values.findIndex(([first]) => first === 'Units of this table');
+    const values = content.values.map((cells, r) =>
+      cells.map((cell, c) => (r === row && c === 1 ? 'metric' : cell)),
+    );
+    const rebuilt = rebuild({ ...content, values });
+    expect('refused' in rebuilt && rebuilt.refused.join()).toContain(
+      `${cellA1(content.info.row + row, content.info.column + 1)}: the units of a table that stands`,
+    );
   },
 );
 

@@ -3,6 +3,7 @@ import type { BlockContent } from '../../block/read-block';
 import type { ClearPrivate } from '../../contract';
 import { PRIVATE_COLUMNS, type PrivateColumns, type PrivateKind } from './private-columns';
 import { privateExtras } from './private-extras';
+import { withoutUnit } from './without-unit';
 
 type Area = ClearPrivate['areas'][number];
 
@@ -71,8 +72,4 @@ function besideLabels(block: BlockContent, { labels, table }: PrivateColumns): r
 
 function areaIn({ info }: BlockContent, row: number, column: number, rows: number): Area {
   return { tab: info.tab, row: info.row + row, column: info.column + column, rows, columns: 1 };
-}
-
-function withoutUnit(cell: unknown): unknown {
-  return typeof cell === 'string' ? cell.replace(/\s*\([^)]*\)\s*$/, '') : cell;
 }

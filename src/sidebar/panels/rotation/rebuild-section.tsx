@@ -6,6 +6,8 @@ import type { OldTable } from './old-table';
 
 interface Props {
   readonly old: OldTable;
+  /** What other units do to the table, in sentences. */
+  readonly units: readonly string[];
   /** What the new table changes, in sentences. */
   readonly changes: readonly string[];
   /** Cells elsewhere that will point at another move. */
@@ -15,7 +17,7 @@ interface Props {
 }
 
 /** A table stands already: what building it anew changes, and the button that does it. */
-export function RebuildSection({ old, changes, astray, busy, onWrite }: Props) {
+export function RebuildSection({ old, units, changes, astray, busy, onWrite }: Props) {
   return (
     <>
       <p>
@@ -38,6 +40,7 @@ export function RebuildSection({ old, changes, astray, busy, onWrite }: Props) {
           <li key={change}>{change}</li>
         ))}
       </ul>
+      {units.length > 0 && <Notice kind="warning">{units.join(' ')}</Notice>}
       {astray.length > 0 && (
         <Notice kind="warning">
           Moves or settings will stand in other rows. These cells of yours point at rows of the table and will

@@ -5,6 +5,7 @@ import type { RotationBlockInput } from '../../../../shared/table/model';
 import type { RebuildInput } from '../../../../shared/table/rebuild-input';
 import { rotationBlock } from '../../../../shared/table/rotation-block';
 import { tableRows } from '../../../../shared/table/table-rows';
+import { unitsChanged } from '../../../../shared/table/units-changed';
 import type { OldTable } from './old-table';
 import { RebuildSection } from './rebuild-section';
 import type { Writer } from './use-write';
@@ -37,6 +38,7 @@ export function WriteStep({ tabs, input, old, pointing, rebuild, replaces, write
   return (
     <RebuildSection
       old={old}
+      units={unitsChanged(old.rotation.settings?.unitSystem, input.settings.unitSystem)}
       changes={describeChanges(rebuild, input.plan)}
       astray={pointing.length === 0 ? [] : astrayIn(pointing, old, input)}
       busy={writer.busy}

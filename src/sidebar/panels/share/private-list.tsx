@@ -4,7 +4,7 @@ import { count } from '../../parts/day-words';
 
 /** What is private, by kind. */
 export function PrivateList({ found }: { found: readonly PrivateFound[] }) {
-  if (found.length === 0) return <p>Nothing private was found in the tables of this tool.</p>;
+  if (found.length === 0) return <p>Nothing private was found in the tables that are looked at.</p>;
   return (
     <ul>
       {PRIVATE_KINDS.map((kind) => {

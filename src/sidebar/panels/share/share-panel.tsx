@@ -41,6 +41,16 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
       <Notice kind="note">
         {NOT_LOOKED_AT} {otherTabs(shared)}
       </Notice>
+      {shared.unnamed.length > 0 && (
+        <Notice kind="warning">
+          {firstFew(
+            shared.unnamed.map((name) => `“${name}”`),
+            MOST_TABS,
+          )}
+          : tables of this tool from an earlier season, or copies. What is private there is not listed and not
+          cleared: clear it yourself, or delete these tabs in the copy.
+        </Notice>
+      )}
       {mark !== undefined && !isOriginal ? (
         <ClearSection shared={shared} onReread={onReread} />
       ) : (

@@ -1,6 +1,8 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type BlockContent, cutBlock } from '../../../../shared/block/read-block';
 import type { Overview } from '../../../../shared/contract';
+import { unnamedTables } from '../../../../shared/tasks/share/unnamed-tables';
+import { readBook } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
 
@@ -8,6 +10,8 @@ import { ask } from '../../server';
 export interface SharedFile {
   readonly file: Overview;
   readonly contents: readonly BlockContent[];
+  /** Tabs with tables of ours that are not looked at: of an earlier season, or copied. */
+  readonly unnamed: readonly string[];
   readonly mark: string;
 }
 
@@ -20,13 +24,12 @@ export function useSharedFile() {
 }
 
 async function readSharedFile(): Promise<SharedFile> {
-  const file = await ask('overview', {});
-  const names = [...new Set(file.blocks.map(({ tab }) => tab))];
-  const tabs = names.length > 0 ? await ask('readTabs', { tabs: names }) : [];
+  const { overview: file, tabs } = await readBook();
   const contents = file.blocks.flatMap((info) => {
     const tab = tabs.find(({ name }) => name === info.tab);
     return tab ? [cutBlock(tab, info)] : [];
   });
   const { mark } = await ask('fileMark', {});
-  return { file, contents, mark };
+  const unnamed = unnamedTables(tabs, new Set(file.blocks.map(({ tab }) => tab)));
+  return { file, contents, unnamed, mark };
 }
