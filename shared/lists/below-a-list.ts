@@ -1,6 +1,6 @@
 /** Tells the rows of a list from the headings of another one further down. */
 import type { TabContent, WireCell } from '../contract';
-import { isBlankCell, rowKind } from './list-rows';
+import { isBlankCell, rowKind, type UnderHeadings } from './list-rows';
 
 /** A row that reads like headings. */
 export interface HeadingRow {
@@ -33,7 +33,7 @@ export function isRowOfList(candidate: HeadingRow, above: HeadingRow): boolean {
 
 const FEWEST_UNSURE = 3;
 
-function isAfterGap(row: number, list: HeadingRow): boolean {
+export function isAfterGap(row: number, list: UnderHeadings): boolean {
   return rowKind(list, row - 1) !== 'item';
 }
 
@@ -55,6 +55,6 @@ export function endsList(list: HeadingRow, below: HeadingRow): boolean {
   });
 }
 
-function mayBeHeading(cell: WireCell | undefined): boolean {
+export function mayBeHeading(cell: WireCell | undefined): boolean {
   return isBlankCell(cell) || (typeof cell === 'string' && !/^\s*[+-]?[\d.,]/.test(cell));
 }

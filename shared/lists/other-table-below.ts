@@ -1,4 +1,5 @@
 import type { TabContent, WireCell } from '../contract';
+import { isAfterGap, mayBeHeading } from './below-a-list';
 import { cellOnTab } from './cell-on-tab';
 import { isBlankCell, rowKind, type UnderHeadings } from './list-rows';
 import type { GrowerList } from './model';
@@ -14,7 +15,8 @@ const FEWEST_HEADINGS = 3;
 export function otherTableBelow(list: UnderHeadings): number | undefined {
   const { tab, row: headingRow } = list;
   for (let row = headingRow + 2; row < tab.values.length; row++) {
-    if (isHeadings(list, row) && isAfterGap(list, row) && rowKind(list, row + 1) === 'item') return row;
+    if (isHeadings(list, row) && isAfterGapOrTitle(list, row) && rowKind(list, row + 1) === 'item')
+      return row;
   }
   return undefined;
 }
@@ -29,14 +31,14 @@ function isHeadings({ tab, columns }: UnderHeadings, row: number): boolean {
 }
 
 function isWord(cell: WireCell | undefined): boolean {
-  return typeof cell === 'string' && /\p{L}/u.test(cell) && !/^\s*[+-]?[\d.,]/.test(cell);
+  return mayBeHeading(cell) && /\p{L}/u.test(String(cell));
 }
 
 /** Below a blank row or a total; a title may stand between. */
-function isAfterGap(list: UnderHeadings, row: number): boolean {
+function isAfterGapOrTitle(list: UnderHeadings, row: number): boolean {
   const above = list.tab.values[row - 2] ?? [];
   const isTitle = above.filter((cell) => !isBlankCell(cell)).length === 1;
-  return rowKind(list, row - 1) !== 'item' || (isTitle && rowKind(list, row - 2) !== 'item');
+  return isAfterGap(row, list) || (isTitle && isAfterGap(row - 1, list));
 }
 
 /** Says where a list ends because another table begins. */

@@ -258,20 +258,26 @@ function expectBudget(
   }
 }
 
+/** A season of moves in the sheet. */
+async function farmWithMoves() {
+  const [start = 0, end = 0] = ['2026-05-02', '2026-08-01'].map(dayFromIso);
+  const book = await openWorkbook({ tabs: ODD, codeJs: await scriptText(), today: '2026-03-01' });
+  const rules = {
+    rest: { kind: 'fixed', days: 12 },
+    shortestStayDays: 4,
+    longestStayDays: 10,
+    moveWeekdays: Array<boolean>(7).fill(true),
+    noMoveDays: [],
+    seasonStart: start,
+    seasonEnd: end,
+  } as const;
+  const table = buildTable({ book, tabs: Object.keys(ODD), system: 'metric', rules });
+  return { book, table, end };
+}
+
 describe('the budget from a rotation table', () => {
   test('links to its cells: a late move and a typed stay reach the budget; notes and limits survive a rebuild', async () => {
-    const [start = 0, end = 0] = ['2026-05-02', '2026-08-01'].map(dayFromIso);
-    const book = await openWorkbook({ tabs: ODD, codeJs: await scriptText(), today: '2026-03-01' });
-    const rules = {
-      rest: { kind: 'fixed', days: 12 },
-      shortestStayDays: 4,
-      longestStayDays: 10,
-      moveWeekdays: Array<boolean>(7).fill(true),
-      noMoveDays: [],
-      seasonStart: start,
-      seasonEnd: end,
-    } as const;
-    const table = buildTable({ book, tabs: Object.keys(ODD), system: 'metric', rules });
+    const { book, table } = await farmWithMoves();
     const plan = rotationPlan(book, table.info);
     expect(plan.stays).toHaveLength(table.plan.stays.length);
     const settings = insideSettings(BUDGET_SETTINGS, plan.settings, 'metric');
@@ -347,18 +353,7 @@ describe('the budget from a rotation table', () => {
   });
 
   test('is written anew after the moves it links to have become fewer', async () => {
-    const [start = 0, end = 0] = ['2026-05-02', '2026-08-01'].map(dayFromIso);
-    const book = await openWorkbook({ tabs: ODD, codeJs: await scriptText(), today: '2026-03-01' });
-    const rules = {
-      rest: { kind: 'fixed', days: 12 },
-      shortestStayDays: 4,
-      longestStayDays: 10,
-      moveWeekdays: Array<boolean>(7).fill(true),
-      noMoveDays: [],
-      seasonStart: start,
-      seasonEnd: end,
-    } as const;
-    const table = buildTable({ book, tabs: Object.keys(ODD), system: 'metric', rules });
+    const { book, table, end } = await farmWithMoves();
     const plan = rotationPlan(book, table.info);
     const block = budgetBlock(plan, new Map(), { row: 1, column: 1 });
     const info = writeInSheet(book, BUDGET_BLOCK, block, { at: 'new-tab', tab: 'Budget' });

@@ -22,15 +22,7 @@ export function movesCalendar({ moves, reminders }: BarnDoorList, stamp: Date): 
 }
 
 function moveEvent(move: BarnDoorMove, reminders: readonly string[], stamp: Date): IcsEvent {
-  const summary =
-    move.to === undefined ? `${move.group} leave the pasture` : `Move ${move.group} to ${move.to}`;
-  const what =
-    move.to === undefined
-      ? [`From ${move.from}.`]
-      : [
-          `From ${move.from}, for ${move.days} ${move.days === 1 ? 'day' : 'days'}.`,
-          `Carry: ${move.carry.join('; ')}.`,
-        ];
+  const { summary, what } = wordsOf(move);
   const description = [...what, ...reminders].join('\n');
   return {
     uid: `${move.date}-${slug(move.group)}@sounder-sheet.invalid`,
@@ -48,6 +40,14 @@ function moveEvent(move: BarnDoorMove, reminders: readonly string[], stamp: Date
         trigger: { type: 'relative', value: { before: true, hours: REMINDER_HOURS } },
       },
     ],
+  };
+}
+
+function wordsOf({ group, from, to, days, carry }: BarnDoorMove): { summary: string; what: string[] } {
+  if (to === undefined) return { summary: `${group} leave the pasture`, what: [`From ${from}.`] };
+  return {
+    summary: `Move ${group} to ${to}`,
+    what: [`From ${from}, for ${days} ${days === 1 ? 'day' : 'days'}.`, `Carry: ${carry.join('; ')}.`],
   };
 }
 

@@ -43,12 +43,8 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
       </Notice>
       {shared.unnamed.length > 0 && (
         <Notice kind="warning">
-          {firstFew(
-            shared.unnamed.map((name) => `“${name}”`),
-            MOST_TABS,
-          )}
-          : tables of this tool from an earlier season, or copies. What is private there is not listed and not
-          cleared: clear it yourself, or delete these tabs in the copy.
+          {tabNames(shared.unnamed)}: tables of this tool from an earlier season, or copies. What is private
+          there is not listed and not cleared: clear it yourself, or delete these tabs in the copy.
         </Notice>
       )}
       {mark !== undefined && !isOriginal ? (
@@ -63,11 +59,18 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
 /** A copied tab holds no table of this tool, whatever it looks like. */
 function otherTabs({ file, contents }: SharedFile): string {
   const looked = new Set(contents.map(({ info }) => info.tab));
-  const others = file.tabs.filter(({ name }) => !looked.has(name)).map(({ name }) => `“${name}”`);
-  return others.length === 0 ? '' : `Tabs not looked at: ${firstFew(others, MOST_TABS)}.`;
+  const others = file.tabs.map(({ name }) => name).filter((name) => !looked.has(name));
+  return others.length === 0 ? '' : `Tabs not looked at: ${tabNames(others)}.`;
 }
 
 const MOST_TABS = 30;
+
+function tabNames(names: readonly string[]): string {
+  return firstFew(
+    names.map((name) => `“${name}”`),
+    MOST_TABS,
+  );
+}
 
 function Steps({ steps }: { steps: readonly string[] }) {
   return (
