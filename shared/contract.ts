@@ -20,8 +20,13 @@ const A_DAY = /^\d{4}-\d\d-\d\d(T\d\d:\d\d:\d\d)?$/;
 
 /** A cell on its way to the sheet. Only kind "f" becomes a formula; "t" stays text whatever it begins with. */
 export const BlockCell = v.variant('k', [
-  /** `format` is for what is typed or spilled here later. */
-  v.object({ k: v.literal('blank'), format: v.optional(v.string()), from }),
+  /** `format` is for what is typed or spilled here later; `answer`: a function of ours spills into it. */
+  v.object({
+    k: v.literal('blank'),
+    format: v.optional(v.string()),
+    answer: v.optional(v.literal(true)),
+    from,
+  }),
   v.object({ k: v.literal('t'), v: v.string(), from }),
   v.object({ k: v.literal('n'), v: v.pipe(v.number(), v.finite()), format: v.optional(v.string()), from }),
   v.object({ k: v.literal('b'), v: v.boolean(), from }),
@@ -37,7 +42,7 @@ export const BlockCell = v.variant('k', [
 export type BlockCell = v.InferOutput<typeof BlockCell>;
 
 /** How a cell looks. Colours are never the only sign of anything. */
-export const BlockStyle = v.picklist(['plain', 'title', 'heading', 'input', 'muted', 'warning']);
+export const BlockStyle = v.picklist(['plain', 'title', 'heading', 'input', 'muted', 'warning', 'memory']);
 export type BlockStyle = v.InferOutput<typeof BlockStyle>;
 
 /** One conditional colour: a rectangle of the block, by offsets from its corner, where `formula` is TRUE. */
@@ -135,6 +140,8 @@ export const WriteBlock = v.object({
    * says otherwise now, somebody typed meanwhile and nothing is written.
    */
   expects: v.optional(v.string()),
+  /** Stands in the last cell of the first row, and nowhere else: where it is found, the block is written. */
+  stamp: v.optional(v.string()),
 });
 export type WriteBlock = v.InferOutput<typeof WriteBlock>;
 

@@ -1,4 +1,4 @@
-import { BLANK, blank, date, formula, number, text } from '../block/cells';
+import { answer, BLANK, blank, date, formula, number, text } from '../block/cells';
 import { dateCall } from '../block/date-call';
 import type { BlockCell } from '../contract';
 import type { Day } from '../core/calendar/day';
@@ -61,13 +61,13 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     days: number(past?.days ?? row.outDay - row.inDay, WHOLE),
     out: formula(outFormula(frame, at, nextRow), DATE),
     ...(past ? pastAmounts(context, past, at) : liveAmounts(context, row, at)),
-    weightIn: blank(WHOLE),
+    weightIn: answer(WHOLE),
     density: formula(densityFormula(frame, at), THOUSANDS),
     restBefore: formula(restBeforeFormula(frame, at), WHOLE),
     restDue: restDueCell(context, row, at),
     check: formula(checkFormula(frame, at, checkSettings(setting))),
-    feed: blank(THOUSANDS),
-    water: blank(TENTHS),
+    feed: answer(THOUSANDS),
+    water: answer(TENTHS),
     cover: kept ? movedCell(kept.cover, at, PERCENT) : blank(PERCENT),
     note: kept ? movedCell(kept.note, at) : BLANK,
     inDay: formula(inDayFormula(frame, at), DATE),

@@ -25,6 +25,8 @@ const LOOKS: Readonly<Record<BlockStyle, Look>> = {
   heading: { background: '#dfe8d8', color: '#202124', weight: 'bold', slant: 'normal' },
   input: { background: '#fff8e1', color: '#202124', weight: 'normal', slant: 'normal' },
   muted: { background: '#ffffff', color: '#5f6368', weight: 'normal', slant: 'italic' },
+  /** The block's last column, for the tool alone: hidden on a tab of ours, hardly seen elsewhere. */
+  memory: { background: '#ffffff', color: '#e8eaed', weight: 'normal', slant: 'normal' },
   warning: { background: '#fdecea', color: '#7a1f14', weight: 'bold', slant: 'normal' },
 };
 interface Look {

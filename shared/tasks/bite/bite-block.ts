@@ -1,5 +1,5 @@
 /** "Will it bite" as a block of cells: the lines with their volts, the wires, the settings, the levels. */
-import { BLANK, blank, formula, number, text } from '../../block/cells';
+import { answer, BLANK, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
@@ -68,8 +68,8 @@ export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
   addLevels(below);
   addLines(top, plan, set, wires);
   top.add();
-  const { cells, styles } = composeBlock([...top.rows, ...below.rows]);
-  return { cells, styles, rules: top.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 100) ?? [] };
+  const { cells, styles, ids } = composeBlock([...top.rows, ...below.rows]);
+  return { cells, styles, ids, rules: top.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 100) ?? [] };
 }
 
 function addHead(draft: Draft): void {
@@ -114,7 +114,7 @@ function addLines(
       [
         ...(line ? lineCells(line, plan.units) : [BLANK, BLANK, BLANK, BLANK]),
         formula(ohmsFormula(draft, row, wires), OHMS),
-        ...columns.map(() => blank(VOLTS)),
+        ...columns.map(() => answer(VOLTS)),
         formula(judgeFormula(draft, row, set, plan.units)),
         formula(`=IF(${draft.at(row, 2)}="";"";${draft.at(row, 2)}/1000)`, '0.000'),
       ],

@@ -77,8 +77,8 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
   addSeason(top, columns, units);
   addMonths(top, columns, months, units);
   addLoads(top, columns, { paddocks, notes, set, units });
-  const { cells, styles } = composeBlock([...top.rows, ...below.rows]);
-  return { cells, styles, rules: top.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 100) ?? [] };
+  const { cells, styles, ids } = composeBlock([...top.rows, ...below.rows]);
+  return { cells, styles, ids, rules: top.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 100) ?? [] };
 }
 
 function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void {

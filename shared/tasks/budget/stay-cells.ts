@@ -1,6 +1,6 @@
 /** The cells of one stay: linked to the rotation table, looked up in the grower's lists, or plain values. */
 import { quotedTab } from '../../block/a1';
-import { BLANK, blank, date, formula, number, text } from '../../block/cells';
+import { answer, BLANK, date, formula, number, text } from '../../block/cells';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { listLookup } from '../../table/list-lookup';
 import { fromInside, type Quantity } from '../../units/units';
@@ -28,12 +28,13 @@ export function addStay(stay: BudgetStay, on: StaysOn): void {
       ...namesAndDates(stay, on),
       formula(`=${at('In')}+${at('Days')}`, 'yyyy-mm-dd'),
       ...amounts(stay, on, row),
-      blank(FORMATS['Weight in']),
-      blank(FORMATS['Weight out']),
+      answer(FORMATS['Weight in']),
+      answer(FORMATS['Weight out']),
       formula(`=IF(${at('Weight out')}="";"";(${at('Weight in')}+${at('Weight out')})/2)`, '0'),
-      ...SPILLED.map((heading) => blank(FORMATS[heading])),
+      ...SPILLED.map((heading) => answer(FORMATS[heading])),
     ],
     STYLES,
+    JSON.stringify([stay.group, stay.paddock, stay.inDay]),
   );
 }
 

@@ -1,6 +1,6 @@
 /** The figures between layout and list: the line to put up, wire, joules, ground rods. */
 
-import { formula, text } from '../../block/cells';
+import { answer, formula, text } from '../../block/cells';
 import type { BlockCell } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
@@ -82,6 +82,8 @@ export function addFigures(
   draft.add([
     text(HEIGHTS_LABEL),
     formula(`=STRAND_HEIGHTS(${set.pigWeight};${set.strands};${unitsText})`, '0'),
+    answer('0'),
+    answer('0'),
   ]);
   draft.add(
     [text(''), text(units === 'US' ? 'inches from the ground' : 'centimetres from the ground')],

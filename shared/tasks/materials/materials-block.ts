@@ -58,8 +58,8 @@ export function materialsBlock(plan: MaterialsPlan, typed: MaterialsTyped, origi
   below.add();
   const lengths = { portable: figure.line, fixed: figure.fixed, corners: fence.all.corners };
   addComparison({ draft: below, units: plan.units, lengths, items, typed }, plan.comparison);
-  const { cells, styles } = composeBlock([...list.rows, ...below.rows]);
-  return { cells, styles, rules: [], widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 110) ?? [] };
+  const { cells, styles, ids } = composeBlock([...list.rows, ...below.rows]);
+  return { cells, styles, ids, rules: [], widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 110) ?? [] };
 }
 
 function addHead(draft: Draft): void {

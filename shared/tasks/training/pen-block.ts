@@ -1,5 +1,5 @@
 /** The training pen as a live list: one TRAINING_PEN call, one STRAND_HEIGHTS call, plain formulas for the rest. */
-import { BLANK, blank, formula, text } from '../../block/cells';
+import { answer, BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
@@ -89,7 +89,6 @@ const LINE_FORMATS: Readonly<Record<(typeof LINES)[number], string>> = {
   highest: '0.0',
 };
 /** Rows that one TRAINING_PEN call fills. */
-export const PEN_LINES = LINES.length;
 const COUNTED: readonly string[] = ['panels', 'posts', 'clips'];
 
 const INPUT_ROW: readonly BlockStyle[] = ['plain', 'plain', 'muted', 'input', 'plain'];
@@ -137,7 +136,7 @@ function addPenLines(
     const counted = COUNTED.includes(line);
     const row = draft.next();
     // One call fills item, need and unit of all rows; those cells stay blank here.
-    const cells = [i === 0 ? formula(call) : BLANK, blank(LINE_FORMATS[line]), BLANK];
+    const cells = [i === 0 ? formula(call) : answer(), answer(LINE_FORMATS[line]), answer()];
     const typed = counted ? [onHand[i] ?? BLANK, toBuy(draft, row)] : [];
     draft.add([...cells, ...typed], counted ? INPUT_ROW : 'plain');
   });
@@ -177,7 +176,7 @@ function addHeights(
   );
   draft.add([text(`Wire heights in the pen (${unit})`), ...inPen, text(PEN_HEIGHTS_NOTE)], HEIGHTS_ROW);
   const later = formula(`=STRAND_HEIGHTS(${set.weight};${set.strands};"${units}")`, '0.0');
-  const rest = blank('0.0');
+  const rest = answer('0.0');
   draft.add([text(`${HEIGHTS_LABEL} (${unit})`), later, rest, rest, text(LATER_NOTE)], HEIGHTS_ROW);
 }
 

@@ -5,7 +5,6 @@ import {
   type BudgetPlan,
   budgetBlock,
 } from '../../../../shared/tasks/budget/budget-block';
-import { budgetMustKeep } from '../../../../shared/tasks/budget/budget-must-keep';
 import { BUDGET_SETTINGS } from '../../../../shared/tasks/budget/budget-settings';
 import { earlierBudget } from '../../../../shared/tasks/budget/earlier-budget';
 import { readBudget } from '../../../../shared/tasks/budget/read-budget';
@@ -75,12 +74,10 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
       <Cautions sentences={BUDGET_CAUTIONS} />
       <h2>4. Into the sheet</h2>
       <WriteBlock
-        asRead={old}
         name={BUDGET_BLOCK}
-        mustKeep={budgetMustKeep}
         what="the budget"
         tabName="Feed and water"
-        file={book.overview}
+        book={book}
         notYet={plan ? undefined : 'Something above is still missing or wrong.'}
         compose={(corner, now) => {
           if (!plan) throw new Error('Something is still missing above. Nothing was written.');

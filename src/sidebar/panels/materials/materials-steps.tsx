@@ -7,9 +7,7 @@ import {
   type MaterialsPlan,
   materialsBlock,
 } from '../../../../shared/tasks/materials/materials-block';
-import { materialsMustKeep } from '../../../../shared/tasks/materials/materials-must-keep';
 import { MATERIALS_SETTINGS } from '../../../../shared/tasks/materials/materials-settings';
-import { materialsVariants } from '../../../../shared/tasks/materials/materials-variants';
 import { NOTHING_TYPED, readMaterials } from '../../../../shared/tasks/materials/read-materials';
 import { strandsForWeight } from '../../../../shared/tasks/materials/strands-for-weight';
 import { readUnits, type SettingSpec } from '../../../../shared/tasks/settings';
@@ -127,13 +125,10 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
         with woven wire and panels.
       </p>
       <WriteBlock
-        asRead={old}
         name={MATERIALS_BLOCK}
-        mustKeep={materialsMustKeep}
-        variants={(corner) => (plan ? materialsVariants(plan, corner) : [])}
         what="the materials list"
         tabName="Fence materials"
-        file={book.overview}
+        book={book}
         notYet={plan ? undefined : 'Something above is still missing or wrong.'}
         compose={(corner, now) => {
           if (!plan) throw new Error('Something is still missing above. Nothing was written.');

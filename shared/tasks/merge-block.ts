@@ -1,0 +1,238 @@
+/**
+ * Writes a block anew over the one that stands, without losing what the grower typed: a merge of what was written
+ * (the memory's marks), what stands, and what is wanted now.
+ *
+ *   stands as marked               written anew
+ *   stands otherwise               the grower typed there: it is kept, and told
+ *   blank where something was      written anew: nothing is lost by that
+ *   no such row or column any more what was typed there moves, row by row, below the table
+ *   no memory (version 0.1.0)      nothing is guessed: what the new table does not hold moves below it
+ *
+ * In a cell that is there to be typed into, a value that the page was changed to counts; all others stay.
+ */
+import { cellA1 } from '../block/a1';
+import { BLANK, text } from '../block/cells';
+import {
+  ANSWER_MARK,
+  BLANK_MARK,
+  bareMark,
+  isYours,
+  markOfCell,
+  markOfStanding,
+  memoryColumn,
+} from '../block/memory';
+import type { BlockContent } from '../block/read-block';
+import { rowIds } from '../block/row-ids';
+import type { BlockCell, BlockStyle, WireCell } from '../contract';
+import { shiftFormula } from '../table/shift-formula';
+import { alignColumns } from './align-columns';
+import { shownCell } from './cell-value';
+import type { ComposedBlock } from './composed-block';
+import { keptCell } from './kept-cell';
+
+export const KEPT_BELOW = 'Kept from this table as it was before';
+/** Ids of the rows below the table; what stands in them is the grower's. */
+const KEPT_ID = '!';
+
+/** Something of the grower's that stays, named: `B7 (12)`. */
+export interface Kept {
+  readonly inPlace: readonly string[];
+  readonly below: readonly string[];
+}
+
+export interface MergedBlock extends ComposedBlock {
+  /** Differs from that of the block that stands; in the head of the last column. */
+  readonly stamp: string;
+  readonly kept: Kept;
+}
+
+interface Cell {
+  readonly row: number;
+  readonly column: number;
+  readonly value: WireCell;
+  readonly formula: string;
+}
+
+/** `name`: the block's named range. `old`: the block as it stands in the sheet; absent: there is none. */
+export function mergeBlock(name: string, want: ComposedBlock, old?: BlockContent): MergedBlock {
+  const ids = [...rowIds(want.cells, want.ids)];
+  const cells = want.cells.map((row) => [...row]);
+  const styles = want.styles.map((row) => [...row]);
+  const kept = old ? keepTyped(old, { ...want, cells, styles }, ids) : { inPlace: [], left: [] };
+  const below = old ? addBelow(old, kept.left, cells, styles, ids) : [];
+  const kind = name.replace(/^SOUNDER_/, '');
+  const { stamp, texts } = memoryColumn(kind, cells, styles, ids, old?.memory?.stamp ?? '');
+  return {
+    ...want,
+    cells: cells.map((row, r) => [...row, text(texts[r] ?? '')]),
+    styles: styles.map((row): BlockStyle[] => [...row, 'memory']),
+    widths: [
+      ...want.widths,
+      ...Array<number>(Math.max(0, (cells[0]?.length ?? 0) - want.widths.length + 1)).fill(0),
+    ],
+    stamp,
+    kept: { inPlace: kept.inPlace.map((cell) => named(old!, cell)), below },
+  };
+}
+
+/** Puts what was typed into its place in `want`; gives what has none, and what was kept where something of ours stood. */
+function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[]) {
+  const rowOf = new Map(ids.map((id, r) => [id, r]));
+  const columns = alignColumns(old, want.cells[0]?.length ?? 0);
+  const inPlace: Cell[] = [];
+  const loose: Cell[] = [];
+  const spill = roomOfBlockedSpills(old);
+  for (const [r, row] of old.values.entries()) {
+    const memory = old.memory?.rows[r];
+    const at = memory && rowOf.get(memory.id);
+    for (const [c, value] of row.entries()) {
+      const cell = { row: r, column: c, value, formula: old.formulas[r]?.[c] ?? '' };
+      const to = columns[c];
+      const mark = to === undefined ? undefined : memory?.marks[to];
+      if (isNothing(cell) || (mark === ANSWER_MARK && !spill(r, c))) continue;
+      const isTyped = mark === undefined || bareMark(mark) !== markOfStanding(value, cell.formula);
+      if (!isTyped && !isYours(mark)) continue;
+      const now = at === undefined || to === undefined ? undefined : want.cells[at]?.[to];
+      if (now === undefined || mark === undefined || mark === ANSWER_MARK) loose.push(cell);
+      else if (settle(want, [at!, to!], cell, mark, isTyped)) inPlace.push(cell);
+      else if (now.k === 'blank') loose.push(cell);
+    }
+  }
+  return { inPlace, left: withoutFound(loose, want.cells) };
+}
+
+function isNothing({ value, formula }: Cell): boolean {
+  // A formula that lost what it pointed to has nothing left to keep.
+  return (value === '' && formula === '') || formula.includes('#REF!');
+}
+
+/** Settles what stands in a cell that the new block has too; true where it stays in place of something of ours. */
+function settle(
+  { cells, styles }: ComposedBlock,
+  [row, column]: readonly [row: number, column: number],
+  cell: Cell,
+  mark: string,
+  isTyped: boolean,
+): boolean {
+  const now = cells[row]![column]!;
+  const stays = keptCell(cell.value, shiftFormula(cell.formula, row - cell.row));
+  const from = [cell.row, cell.column] as [number, number];
+  const put = (kept: BlockCell): void => {
+    cells[row]![column] = {
+      ...('format' in now && now.format && 'format' in kept ? { format: now.format } : {}),
+      ...kept,
+      from,
+    };
+  };
+  const standing = markOfStanding(cell.value, cell.formula);
+  const wanted = markOfCell(now);
+  if (wanted === standing) {
+    if (now.k !== 'f') put(now);
+    return false;
+  }
+  if (!isTyped) return false;
+  if (styles[row]?.[column] !== 'input') {
+    put(stays);
+    return true;
+  }
+  const isSameNumber = now.k === 'n' && cell.formula !== '' && now.v === cell.value;
+  const isUnaware = wanted === bareMark(mark) || wanted === BLANK_MARK;
+  if (isSameNumber || isUnaware) put(stays);
+  return false;
+}
+
+/** Where a formula of ours shows that it has no room: cells right of it and below it may have been typed into. */
+function roomOfBlockedSpills(old: BlockContent): (row: number, column: number) => boolean {
+  // In Google Sheets the first, in the preview the second.
+  const blocked = old.formulas.flatMap((row, r) =>
+    row.flatMap((formula, c) =>
+      formula !== '' &&
+      ['#REF!', '#SPILL!'].includes(String(old.values[r]?.[c])) &&
+      !formula.includes('#REF!')
+        ? [[r, c] as const]
+        : [],
+    ),
+  );
+  return (row, column) => blocked.some(([r, c]) => row >= r && column >= c);
+}
+
+/** Those of which the new block holds fewer than there are. */
+function withoutFound(loose: readonly Cell[], cells: readonly (readonly BlockCell[])[]): readonly Cell[] {
+  const left = new Map<string, number>();
+  for (const cell of cells.flat()) {
+    const mark = markOfCell(cell);
+    left.set(mark, (left.get(mark) ?? 0) + 1);
+  }
+  return loose.filter(({ value, formula }) => {
+    const mark = markOfStanding(value, formula);
+    const count = left.get(mark) ?? 0;
+    left.set(mark, count - 1);
+    return count <= 0;
+  });
+}
+
+/** Adds rows below the block for what has no other place, each cell in its column. */
+function addBelow(
+  old: BlockContent,
+  left: readonly Cell[],
+  cells: BlockCell[][],
+  styles: BlockStyle[][],
+  ids: string[],
+): readonly string[] {
+  const wasBelow = (row: number): boolean => old.memory?.rows[row]?.id.startsWith(KEPT_ID) ?? false;
+  const all = left.filter(({ value }) => value !== KEPT_BELOW);
+  if (all.length === 0) return [];
+  const width = Math.max(cells[0]?.length ?? 0, ...all.map(({ column }) => column + 1));
+  const add = (row: readonly BlockCell[], style: BlockStyle): void => {
+    cells.push([...row]);
+    styles.push(row.map(() => style));
+    ids.push(`${KEPT_ID}${cells.length}`);
+  };
+  add([BLANK], 'plain');
+  add([text(KEPT_BELOW)], 'heading');
+  for (const row of new Set(all.map((cell) => cell.row))) {
+    const at = cells.length;
+    const line = Array.from({ length: width }, (): BlockCell => BLANK);
+    for (const { column, value, formula } of all.filter((cell) => cell.row === row)) {
+      line[column] = { ...keptCell(value, shiftFormula(formula, at - row)), from: [row, column] };
+    }
+    add(line, 'input');
+  }
+  for (const [r, row] of cells.entries()) {
+    while (row.length < width) row.push(BLANK);
+    while (styles[r]!.length < width) styles[r]!.push('plain');
+  }
+  return all.filter(({ row }) => !wasBelow(row)).map((cell) => named(old, cell));
+}
+
+function named({ info }: BlockContent, { row, column, value, formula }: Cell): string {
+  return `${cellA1(info.row + row, info.column + column)} (${formula === '' ? shownCell(value) : formula})`;
+}
+
+/**
+ * The block as its readers want it: with our own words where the grower typed over them, and without the rows that
+ * were kept below it or left over by a write that did not end.
+ */
+export function asWritten(block: BlockContent, words: readonly string[]): BlockContent {
+  const { memory } = block;
+  if (!memory) return block;
+  const wordOf = new Map(words.map((word) => [markOfStanding(word, ''), word]));
+  const isOwn = (r: number): boolean => {
+    const row = memory.rows[r];
+    return !row || (!row.id.startsWith(KEPT_ID) && (memory.stamp === '' || row.stamp === memory.stamp));
+  };
+  const rows = block.values.map((_, r) => r).filter(isOwn);
+  const columns = alignColumns(block, memory.rows[0]?.marks.length ?? 0);
+  const wordAt = (r: number, c: number): string | undefined => {
+    const mark = memory.rows[r]?.marks[columns[c] ?? -1];
+    return mark === undefined || isYours(mark) ? undefined : wordOf.get(mark);
+  };
+  return {
+    info: { ...block.info, rows: rows.length },
+    values: rows.map((r) => block.values[r]!.map((value, c) => wordAt(r, c) ?? value)),
+    formulas: rows.map((r) =>
+      block.formulas[r]!.map((formula, c) => (wordAt(r, c) === undefined ? formula : '')),
+    ),
+    memory: { ...memory, rows: rows.map((r) => memory.rows[r]) },
+  };
+}
