@@ -8,7 +8,8 @@
  *   no such row or column any more what was typed there moves, row by row, below the table
  *   no memory (version 0.1.0)      nothing is guessed: what the new table does not hold moves below it
  *
- * In a cell that is there to be typed into, a value that the page was changed to counts; all others stay.
+ * In a cell that is there to be typed into, another value from the page takes the place of what stands, which then
+ * moves below the table if it was typed since the last write.
  */
 import { cellA1 } from '../block/a1';
 import { BLANK, text } from '../block/cells';
@@ -81,7 +82,9 @@ function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[
   const columns = alignColumns(old, want.cells[0]?.length ?? 0);
   const inPlace: Cell[] = [];
   const loose: Cell[] = [];
-  const spill = roomOfBlockedSpills(old);
+  const isAnswered = answersIn(old, columns);
+  // What the new block holds beside what stands in its place already.
+  const spare = countedMarks(want.cells);
   for (const [r, row] of old.values.entries()) {
     const memory = old.memory?.rows[r];
     const at = memory && rowOf.get(memory.id);
@@ -89,16 +92,21 @@ function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[
       const cell = { row: r, column: c, value, formula: old.formulas[r]?.[c] ?? '' };
       const to = columns[c];
       const mark = to === undefined ? undefined : memory?.marks[to];
-      if (isNothing(cell) || (mark === ANSWER_MARK && !spill(r, c))) continue;
+      const now = at === undefined || to === undefined ? undefined : want.cells[at]?.[to];
+      if (now && markOfCell(now) === markOfStanding(value, cell.formula)) take(spare, cell);
+      const isRoom = mark === ANSWER_MARK || (now?.k === 'blank' && now.answer === true);
+      if (isNothing(cell) || (isRoom && isAnswered(r, c))) continue;
       const isTyped = mark === undefined || bareMark(mark) !== markOfStanding(value, cell.formula);
       if (!isTyped && !isYours(mark)) continue;
-      const now = at === undefined || to === undefined ? undefined : want.cells[at]?.[to];
-      if (now === undefined || mark === undefined || mark === ANSWER_MARK) loose.push(cell);
-      else if (settle(want, [at!, to!], cell, mark, isTyped)) inPlace.push(cell);
-      else if (now.k === 'blank') loose.push(cell);
+      if (now === undefined || mark === undefined || isRoom) loose.push(cell);
+      else {
+        const end = settle(want, [at!, to!], cell, mark, isTyped);
+        if (end === 'in place of ours') inPlace.push(cell);
+        else if (end === 'gives way') loose.push(cell);
+      }
     }
   }
-  return { inPlace, left: withoutFound(loose, want.cells) };
+  return { inPlace, left: loose.filter((cell) => !take(spare, cell)) };
 }
 
 function isNothing({ value, formula }: Cell): boolean {
@@ -106,14 +114,14 @@ function isNothing({ value, formula }: Cell): boolean {
   return (value === '' && formula === '') || formula.includes('#REF!');
 }
 
-/** Settles what stands in a cell that the new block has too; true where it stays in place of something of ours. */
+/** Settles what stands in a cell that the new block has too. */
 function settle(
   { cells, styles }: ComposedBlock,
   [row, column]: readonly [row: number, column: number],
   cell: Cell,
   mark: string,
   isTyped: boolean,
-): boolean {
+): 'stays' | 'in place of ours' | 'gives way' {
   const now = cells[row]![column]!;
   const stays = keptCell(cell.value, shiftFormula(cell.formula, row - cell.row));
   const from = [cell.row, cell.column] as [number, number];
@@ -128,47 +136,57 @@ function settle(
   const wanted = markOfCell(now);
   if (wanted === standing) {
     if (now.k !== 'f') put(now);
-    return false;
+    return 'stays';
   }
-  if (!isTyped) return false;
+  if (!isTyped) return now.k === 'blank' ? 'gives way' : 'stays';
   if (styles[row]?.[column] !== 'input') {
     put(stays);
-    return true;
+    return 'in place of ours';
   }
   const isSameNumber = now.k === 'n' && cell.formula !== '' && now.v === cell.value;
   const isUnaware = wanted === bareMark(mark) || wanted === BLANK_MARK;
-  if (isSameNumber || isUnaware) put(stays);
-  return false;
+  if (!isSameNumber && !isUnaware) return 'gives way';
+  put(stays);
+  return 'stays';
 }
 
-/** Where a formula of ours shows that it has no room: cells right of it and below it may have been typed into. */
-function roomOfBlockedSpills(old: BlockContent): (row: number, column: number) => boolean {
-  // In Google Sheets the first, in the preview the second.
-  const blocked = old.formulas.flatMap((row, r) =>
-    row.flatMap((formula, c) =>
-      formula !== '' &&
-      ['#REF!', '#SPILL!'].includes(String(old.values[r]?.[c])) &&
-      !formula.includes('#REF!')
-        ? [[r, c] as const]
-        : [],
-    ),
-  );
-  return (row, column) => blocked.some(([r, c]) => row >= r && column >= c);
+/** A call of a cell function of ours, which spills. */
+const CALL = /^=[A-Z]+_[A-Z_]+\(/i;
+/** What it shows where it has no room for its answer: in Google Sheets the first, in the preview the second. */
+const NO_ROOM: readonly unknown[] = ['#REF!', '#SPILL!'];
+
+/**
+ * Whether what stands in the room for an answer is the answer: its function stands above it in its column, or left of
+ * the room's first row, and has room. Else somebody typed there.
+ */
+function answersIn(
+  { values, formulas, memory }: BlockContent,
+  columns: readonly (number | undefined)[],
+): (row: number, column: number) => boolean {
+  const isRoom = (r: number, c: number): boolean => memory?.rows[r]?.marks[columns[c] ?? -1] === ANSWER_MARK;
+  const answers = (r: number, c: number): boolean =>
+    CALL.test(formulas[r]?.[c] ?? '') && !NO_ROOM.includes(values[r]?.[c]);
+  return (row, column) => {
+    let top = row;
+    while (isRoom(top - 1, column)) top--;
+    let first = column;
+    while (isRoom(top, first - 1)) first--;
+    return answers(top - 1, column) || answers(top, first - 1);
+  };
 }
 
-/** Those of which the new block holds fewer than there are. */
-function withoutFound(loose: readonly Cell[], cells: readonly (readonly BlockCell[])[]): readonly Cell[] {
-  const left = new Map<string, number>();
-  for (const cell of cells.flat()) {
-    const mark = markOfCell(cell);
-    left.set(mark, (left.get(mark) ?? 0) + 1);
-  }
-  return loose.filter(({ value, formula }) => {
-    const mark = markOfStanding(value, formula);
-    const count = left.get(mark) ?? 0;
-    left.set(mark, count - 1);
-    return count <= 0;
-  });
+function countedMarks(cells: readonly (readonly BlockCell[])[]): Map<string, number> {
+  const counts = new Map<string, number>();
+  for (const cell of cells.flat()) counts.set(markOfCell(cell), (counts.get(markOfCell(cell)) ?? 0) + 1);
+  return counts;
+}
+
+/** Takes one like the cell out of those that are counted; false where none is left. */
+function take(counts: Map<string, number>, { value, formula }: Cell): boolean {
+  const mark = markOfStanding(value, formula);
+  const count = counts.get(mark) ?? 0;
+  counts.set(mark, count - 1);
+  return count > 0;
 }
 
 /** Adds rows below the block for what has no other place, each cell in its column. */
@@ -210,8 +228,8 @@ function named({ info }: BlockContent, { row, column, value, formula }: Cell): s
 }
 
 /**
- * The block as its readers want it: with our own words where the grower typed over them, and without the rows that
- * were kept below it or left over by a write that did not end.
+ * The block as its readers want it: with our own words where the grower typed over them, without what was typed where
+ * we left a blank, and without the rows that were kept below it or left over by a write that did not end.
  */
 export function asWritten(block: BlockContent, words: readonly string[]): BlockContent {
   const { memory } = block;
@@ -225,6 +243,7 @@ export function asWritten(block: BlockContent, words: readonly string[]): BlockC
   const columns = alignColumns(block, memory.rows[0]?.marks.length ?? 0);
   const wordAt = (r: number, c: number): string | undefined => {
     const mark = memory.rows[r]?.marks[columns[c] ?? -1];
+    if (mark === BLANK_MARK) return '';
     return mark === undefined || isYours(mark) ? undefined : wordOf.get(mark);
   };
   return {

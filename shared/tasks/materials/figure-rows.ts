@@ -28,9 +28,9 @@ export type FigureKey =
 export function addFigures(
   fence: FenceFormulas,
   atATime: AtATime,
-  on: { draft: Draft; units: UnitSystem; set: Readonly<Record<MaterialsKey, string>> },
+  on: { draft: Draft; units: UnitSystem; set: Readonly<Record<MaterialsKey, string>>; strands: number },
 ): Readonly<Record<FigureKey, string>> {
-  const { draft, units, set } = on;
+  const { draft, units, set, strands } = on;
   const unit = symbolOf('length', units);
   draft.add([text(FIGURES_TITLE)], 'heading');
   const row = (label: string, body: string, unitText: string, note = '', format = '0'): string =>
@@ -82,8 +82,7 @@ export function addFigures(
   draft.add([
     text(HEIGHTS_LABEL),
     formula(`=STRAND_HEIGHTS(${set.pigWeight};${set.strands};${unitsText})`, '0'),
-    answer('0'),
-    answer('0'),
+    ...Array<BlockCell>(Math.max(0, strands - 1)).fill(answer('0')),
   ]);
   draft.add(
     [text(''), text(units === 'US' ? 'inches from the ground' : 'centimetres from the ground')],

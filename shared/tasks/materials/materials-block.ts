@@ -52,7 +52,12 @@ export function materialsBlock(plan: MaterialsPlan, typed: MaterialsTyped, origi
     column: origin.column,
   });
   const { set, fence } = addGround(below, plan);
-  const figure = addFigures(fence, plan.atATime, { draft: below, units: plan.units, set });
+  const figure = addFigures(fence, plan.atATime, {
+    draft: below,
+    units: plan.units,
+    set,
+    strands: plan.settings.strands ?? 1,
+  });
   const items = addItems({ draft: list, units: plan.units, set, figure }, typed.items, typed.own);
   list.add();
   below.add();

@@ -114,7 +114,7 @@ export function composePenBlock(
   const first = addPenLines(draft, set, onHand, units);
   addWires(draft, set, onHand, first);
   draft.add();
-  addHeights(draft, set, first, units);
+  addHeights(draft, set, first, { units, strands: settings.strands ?? 1 });
   return {
     name: PEN_BLOCK,
     ...composeBlock(draft.rows),
@@ -167,7 +167,7 @@ function addHeights(
   draft: Draft,
   set: Readonly<Record<PenKey, string>>,
   first: number,
-  units: UnitSystem,
+  { units, strands }: { readonly units: UnitSystem; readonly strands: number },
 ): void {
   const unit = symbolOf('height', units);
   const highest = draft.at(first + LINES.indexOf('highest'), 1);
@@ -176,8 +176,8 @@ function addHeights(
   );
   draft.add([text(`Wire heights in the pen (${unit})`), ...inPen, text(PEN_HEIGHTS_NOTE)], HEIGHTS_ROW);
   const later = formula(`=STRAND_HEIGHTS(${set.weight};${set.strands};"${units}")`, '0.0');
-  const rest = answer('0.0');
-  draft.add([text(`${HEIGHTS_LABEL} (${unit})`), later, rest, rest, text(LATER_NOTE)], HEIGHTS_ROW);
+  const rest = [2, 3].map((i) => (i <= strands ? answer('0.0') : BLANK));
+  draft.add([text(`${HEIGHTS_LABEL} (${unit})`), later, ...rest, text(LATER_NOTE)], HEIGHTS_ROW);
 }
 
 function toBuy(draft: Draft, row: number): BlockCell {
