@@ -109,14 +109,22 @@ export const Selection = v.object({
 });
 export type Selection = v.InferOutput<typeof Selection>;
 
+const Rectangle = {
+  tab: v.string(),
+  row: v.number(),
+  column: v.number(),
+  rows: v.number(),
+  columns: v.number(),
+};
+
 /** Where a block goes: over our own block of that name, on a new tab, or into an empty area. */
 export const BlockPlace = v.variant('at', [
   v.object({
     at: v.literal('own'),
-    /** Columns right of the block that the page has read as part of it: they are written over with it. */
-    adopt: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0))),
-    /** Rows right below the block, in the same way. */
-    adoptRows: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0))),
+    /** The block as the page has read it, rows and columns that it takes in among them; absent: as its name says. */
+    area: v.optional(v.object(Rectangle)),
+    /** Column of its memory, where it has one: hidden on a tab of ours. */
+    memoryColumn: v.optional(v.number()),
   }),
   v.object({ at: v.literal('new-tab'), tab: v.string() }),
   v.object({ at: v.literal('area'), tab: v.string(), row: v.number(), column: v.number() }),
@@ -155,15 +163,7 @@ export type WriteDone = v.InferOutput<typeof WriteDone>;
 
 /** Cells of our own blocks to empty in a copy, with what the page last read of those blocks. */
 export const ClearPrivate = v.object({
-  areas: v.array(
-    v.object({
-      tab: v.string(),
-      row: v.number(),
-      column: v.number(),
-      rows: v.number(),
-      columns: v.number(),
-    }),
-  ),
+  areas: v.array(v.object(Rectangle)),
   blocks: v.array(v.object({ name: v.string(), expects: v.string() })),
 });
 export type ClearPrivate = v.InferOutput<typeof ClearPrivate>;

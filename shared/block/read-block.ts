@@ -16,8 +16,8 @@ export interface BlockContent {
 
 /**
  * The block's own rectangle out of its tab; cells past the used part of the tab are blank. Where the block has a
- * memory, that says how far it reaches: the name may lag behind a write that was cut short. `rowsBelow`: rows right
- * below it that are read with it.
+ * memory, that says how far it reaches: the name may lag behind a write that was cut short. Where the name reaches
+ * further down, rows of the block before may be left. `rowsBelow`: rows right below it that are read with it.
  */
 export function cutBlock(tab: TabContent, named: BlockInfo, rowsBelow = 0): BlockContent {
   const column = memoryColumnOf(tab, named);
@@ -25,7 +25,8 @@ export function cutBlock(tab: TabContent, named: BlockInfo, rowsBelow = 0): Bloc
   const texts = tab.values.map((row) => row[column - 1] ?? '').slice(named.row - 1);
   const next = texts.findIndex((text, r) => r > 0 && isHead(text));
   const own = next < 0 ? texts : texts.slice(0, next);
-  const rows = own.map(isMemory).lastIndexOf(true) + 1 + rowsBelow;
+  const reached = Math.max(own.map(isMemory).lastIndexOf(true) + 1, named.rows);
+  const rows = Math.min(reached, next < 0 ? reached : next) + rowsBelow;
   const memory = readMemory(Array.from({ length: rows }, (_, r) => own[r] ?? ''));
   const content = cut(tab, { ...named, rows, columns: column - named.column });
   if (!memory) return content;

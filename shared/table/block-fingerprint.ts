@@ -5,13 +5,13 @@
  * with a formula counts by its formula, not by its value: values of formulas move by themselves (a list was
  * corrected, a function is still calculating) and nothing typed is lost by writing over them.
  *
- * Answers that a cell function spills do not count either: the block's memory, its last column, says which they are.
+ * Answers that a cell function spills do not count either: the block's memory says which they are.
  *
  * Not cryptographic: two 32-bit FNV-1a hashes (the second basis is the first with its bits turned over) over the
  * UTF-16 units of the JSON text.
  */
 import { BASIS, hashText } from '../block/hash-text';
-import { ANSWER_MARK, readMemory } from '../block/memory';
+import { ANSWER_MARK, isMemory, readMemory } from '../block/memory';
 import type { WireCell } from '../contract';
 
 /** Fingerprint of a block's values and formulas (same shape; formula '' where the cell holds none). */
@@ -19,7 +19,8 @@ export function blockFingerprint(
   values: readonly (readonly WireCell[])[],
   formulas: readonly (readonly string[])[],
 ): string {
-  const memory = readMemory(values.map((row) => row[row.length - 1] ?? ''));
+  const at = values[0]?.findIndex((_, c) => values.some((row) => isMemory(row[c] ?? ''))) ?? -1;
+  const memory = readMemory(values.map((row) => row[at] ?? ''));
   const isAnswer = (r: number, c: number): boolean => memory?.rows[r]?.marks[c] === ANSWER_MARK;
   const cells = values.map((row, r) =>
     row.map((value, c) => formulas[r]?.[c] || (isAnswer(r, c) ? [] : [value])),

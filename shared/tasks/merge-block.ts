@@ -61,18 +61,24 @@ export function mergeBlock(name: string, want: ComposedBlock, old?: BlockContent
   const styles = want.styles.map((row) => [...row]);
   const kept = old ? keepTyped(old, { ...want, cells, styles }, ids) : { inPlace: [], left: [] };
   const below = old ? addBelow(old, kept.left, cells, styles, ids) : [];
-  const kind = name.replace(/^SOUNDER_/, '');
-  const { stamp, texts } = memoryColumn(kind, cells, styles, ids, old?.memory?.stamp ?? '');
   return {
-    ...want,
+    ...withMemory(name, { ...want, cells, styles, ids }, old?.memory?.stamp),
+    kept: { inPlace: kept.inPlace.map((cell) => named(old!, cell)), below },
+  };
+}
+
+/** A block with its memory as its last column. `before`: the stamp that stands now, which the new one differs from. */
+export function withMemory<Block extends ComposedBlock>(name: string, block: Block, before = '') {
+  const { cells, styles, widths } = block;
+  const ids = rowIds(cells, block.ids);
+  const { stamp, texts } = memoryColumn(name.replace(/^SOUNDER_/, ''), cells, styles, ids, before);
+  const across = cells[0]?.map((_, c) => widths[c] ?? 0) ?? [];
+  return {
+    ...block,
     cells: cells.map((row, r) => [...row, text(texts[r] ?? '')]),
     styles: styles.map((row): BlockStyle[] => [...row, 'memory']),
-    widths: [
-      ...want.widths,
-      ...Array<number>(Math.max(0, (cells[0]?.length ?? 0) - want.widths.length + 1)).fill(0),
-    ],
+    widths: [...across, 0],
     stamp,
-    kept: { inPlace: kept.inPlace.map((cell) => named(old!, cell)), below },
   };
 }
 

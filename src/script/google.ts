@@ -103,7 +103,16 @@ export function boundSpreadsheet(): SheetPort {
       rangeOf(area).setNumberFormats(formats);
     },
     write: (area, content) => writeRange(rangeOf(area), content),
-    style: (area, styles, from) => styleRange(rangeOf(area), styles, from),
+    style: (area, old, styles, from) => styleRange(rangeOf(area), rangeOf(old), styles, from),
+    clearAll: (area) => {
+      rangeOf(area).clearContent().clearFormat();
+    },
+    mergedAreas: (area) =>
+      rangeOf(area)
+        .getMergedRanges()
+        .map((range) => areaA1(areaOf(range))),
+    hideColumn: (tab, column) => sheetOf(tab).hideColumns(column),
+    showColumn: (tab, column) => sheetOf(tab).showColumns(column),
     clear: (areas) => {
       for (const area of areas) rangeOf(area).clearContent();
     },
@@ -201,10 +210,11 @@ function makeRoom(sheet: Sheet, area: Area): void {
 function writeRange(range: Range, { values, formats }: AreaWrite): void {
   range.setNumberFormats(formats);
   range.setValues(values);
+  SpreadsheetApp.flush();
 }
 
 /** Cells with an origin keep the look that the cell there had; it is read only where there are any. */
-function styleRange(range: Range, styles: BlockStyle[][], from: Origins): void {
+function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: Origins): void {
   const keepsAny = from.some((row) => row.some((origin) => origin !== undefined));
   const look = <Key extends keyof Look>(property: Key, read: () => string[][]): Look[Key][][] => {
     const old = keepsAny ? read() : [];
@@ -216,10 +226,10 @@ function styleRange(range: Range, styles: BlockStyle[][], from: Origins): void {
       }),
     );
   };
-  range.setBackgrounds(look('background', () => range.getBackgrounds()));
-  range.setFontColors(look('color', () => range.getFontColors()));
-  range.setFontWeights(look('weight', () => range.getFontWeights()));
-  range.setFontStyles(look('slant', () => range.getFontStyles()));
+  range.setBackgrounds(look('background', () => before.getBackgrounds()));
+  range.setFontColors(look('color', () => before.getFontColors()));
+  range.setFontWeights(look('weight', () => before.getFontWeights()));
+  range.setFontStyles(look('slant', () => before.getFontStyles()));
   // Headings are longer than their columns are wide; long sentences may run over their empty neighbours.
   range.setWraps(styles.map((row) => row.map((style) => style === 'heading')));
 }

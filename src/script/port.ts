@@ -46,12 +46,18 @@ export interface SheetPort {
   removeTab(name: string): void;
   readFormats(area: Area): string[][];
   setFormats(area: Area, formats: string[][]): void;
-  /** Formats, then all values as one batch. */
+  /** Formats, then all values as one batch, sent off at once, so that a refusal comes here. */
   write(area: Area, content: AreaWrite): void;
-  /** Looks by style, but cells with an origin look as that cell did. */
-  style(area: Area, styles: BlockStyle[][], from: Origins): void;
+  /** Looks by style, but cells with an origin look as that cell of `old` (with the same corner) did. */
+  style(area: Area, old: Area, styles: BlockStyle[][], from: Origins): void;
   /** Empties cells; formats and notes stay. */
   clear(areas: readonly Area[]): void;
+  /** Empties cells and takes their formats; notes stay. */
+  clearAll(area: Area): void;
+  /** Merged ranges that reach into the area, as "B2:C4". */
+  mergedAreas(area: Area): string[];
+  hideColumn(tab: string, column: number): void;
+  showColumn(tab: string, column: number): void;
   nameArea(name: string, area: Area): void;
   forgetName(name: string): void;
   /** Cells with a note attached, by row and column from 0 within the area. */

@@ -85,7 +85,7 @@ function rebuild(farm: FarmSheet, today: Day) {
     warnings: again.notes,
   });
   const expects = expectsOf(farm, info);
-  writeBlock(farm.book, { ...block, expects }, { at: 'own', adopt: info.columns - named.columns });
+  writeBlock(farm.book, { ...block, expects }, { at: 'own', area: info });
   return { old, again, plan, changes };
 }
 

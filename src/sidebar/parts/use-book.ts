@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks';
+import { allBlocks } from '../../../shared/block/stamped-blocks';
 import type { Overview, TabContent } from '../../../shared/contract';
 import { ask } from '../server';
 import { useWork, type Work } from './use-work';
@@ -17,7 +18,8 @@ export interface BookReader extends Work {
 export async function readBook(): Promise<Book> {
   const overview = await ask('overview', {});
   const names = overview.tabs.filter(({ rows }) => rows > 0).map(({ name }) => name);
-  return { overview, tabs: names.length > 0 ? await ask('readTabs', { tabs: names }) : [] };
+  const tabs = names.length > 0 ? await ask('readTabs', { tabs: names }) : [];
+  return { overview: { ...overview, blocks: allBlocks(overview.blocks, tabs) }, tabs };
 }
 
 /** Reads the file on arrival and whenever it is asked to. */

@@ -156,7 +156,8 @@ async function rebuild(props: Props): Promise<Written> {
   const asRead = findBlock(props.book, name, adoptRows)?.block;
   const block = rebuildBlock(name, old, props.compose, asRead);
   const area = wholeOf(old);
-  const place = { at: 'own', ...(adoptRows ? { adoptRows } : {}) } as const;
+  const memoryColumn = old.memory && area.column + area.columns - 1;
+  const place = { at: 'own', area, ...(memoryColumn && { memoryColumn }) } as const;
   const done = await send(props, place, block, areaFingerprint(now, area));
   const pointing = pointingCells(now.tabs, old.info, now.overview.blocks);
   return { ...done, beside, kept: block.kept, astray: astrayCells(pointing, old, block.cells) };

@@ -61,7 +61,7 @@ async function writePicture(input: Omit<PictureInput, 'corner'>, book: Book): Pr
     ...block,
     freezeRows: picture.freezeRows,
     ...(old
-      ? { place: { at: 'own' }, expects: areaFingerprint(book, wholeOf(old)) }
+      ? { place: { at: 'own', area: wholeOf(old) }, expects: areaFingerprint(book, wholeOf(old)) }
       : { place: { at: 'new-tab', tab }, ...(isEarlier && { replaces: true }) }),
   });
   return { ...done, kept };
