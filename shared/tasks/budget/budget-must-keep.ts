@@ -4,15 +4,15 @@ import { refuseTypedOver } from '../typed-over-cells';
 import { type OwnPart, ownTable, rowOfLabel, withoutOwn } from '../without-own';
 import { LOAD_HEADINGS, MONTH_HEADINGS, SEASON_TITLE } from './budget-block';
 import { isOriginOrWarning } from './origin-words';
-import { STAY_HEADINGS, type StayHeading } from './stay-columns';
+import { COUNTED_HEADINGS, STAY_HEADINGS } from './stay-columns';
 import { typedOver } from './typed-over';
 
 /** What the builder writes into the stays where it writes values. */
-const KINDS: readonly { of: readonly StayHeading[]; isOurs: (value: WireCell) => boolean }[] = [
+const KINDS: readonly { of: readonly string[]; isOurs: (value: WireCell) => boolean }[] = [
   { of: STAY_HEADINGS.slice(0, 2), isOurs: (value) => typeof value === 'string' },
   { of: ['In'], isOurs: (value) => typeof value === 'object' },
   {
-    of: STAY_HEADINGS.slice(3),
+    of: [...STAY_HEADINGS.slice(3), ...COUNTED_HEADINGS],
     isOurs: (value) => typeof value === 'number' || value === '' || String(value).startsWith('#'),
   },
 ];

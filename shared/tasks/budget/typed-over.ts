@@ -7,7 +7,7 @@ import type { BlockContent } from '../../block/read-block';
 import type { Place } from '../typed-over-cells';
 import { rowOfLabel } from '../without-own';
 import { MONTH_HEADINGS } from './budget-block';
-import { STAY_HEADINGS, type StayHeading } from './stay-columns';
+import { COUNTED_HEADINGS, STAY_HEADINGS, type StayHeading } from './stay-columns';
 
 interface TypedOver {
   readonly surely: readonly Place[];
@@ -23,7 +23,7 @@ export function typedOver(old: BlockContent): TypedOver {
   const linked = linkedCells(old, stays);
   const surely = [
     ...valuesUnder(old, tableOf(old, MONTH_HEADINGS, 'On the ground'), MONTH_HEADINGS),
-    ...valuesUnder(old, stays, ['Out', 'Mean weight']),
+    ...valuesUnder(old, stays, ['Out', 'Mean weight', ...COUNTED_HEADINGS]),
     ...linked.surely,
   ];
   return { surely, perhaps: linked.perhaps };

@@ -19,10 +19,14 @@ import { type Book, readBook } from './use-book';
 import { useWork } from './use-work';
 import { type Written, WrittenNotices } from './written-notices';
 
-/** Composes the block for that corner; `old` is what stands there now, to keep what was typed. */
+/**
+ * Composes the block for that corner; `old` is what stands there now, to keep what was typed, `now` the file as it is
+ * when the button is pressed. Throws where lists or tables that the block rests on say something else by now.
+ */
 export type Compose = (
   corner: { readonly row: number; readonly column: number },
   old: BlockContent | undefined,
+  now: Book,
 ) => ComposedBlock;
 
 interface Props {
@@ -44,8 +48,6 @@ interface Props {
   readonly mustKeep?: (old: BlockContent) => BlockContent;
   /** What the same builder makes by other choices, so that formulas of theirs are known as ours. */
   readonly variants?: (corner: BlockContent['info'], old: BlockContent) => readonly ComposedBlock[];
-  /** Throws where lists or tables that the new block rests on were changed after the page had read them. */
-  readonly refuseStale?: (now: Book) => void;
   /** Why the block that stands is left as a record and the new one gets a place of its own. */
   readonly record?: string | undefined;
   readonly onDone: (done: WriteDone) => void;
@@ -107,23 +109,22 @@ function rowsTaken(rows: number): string {
 }
 
 async function writeFirst(props: Props, tab: string | undefined): Promise<Written> {
-  if (props.refuseStale) props.refuseStale(await readBook());
+  const now = await readBook();
   if (tab !== undefined)
-    return send(props, { at: 'new-tab', tab }, props.compose({ row: 1, column: 1 }, undefined));
+    return send(props, { at: 'new-tab', tab }, props.compose({ row: 1, column: 1 }, undefined, now));
   const selected = await ask('readSelection', {});
   const corner = { row: selected.row, column: selected.column };
-  return send(props, { at: 'area', tab: selected.tab, ...corner }, props.compose(corner, undefined));
+  return send(props, { at: 'area', tab: selected.tab, ...corner }, props.compose(corner, undefined, now));
 }
 
 async function rebuild(props: Props): Promise<Written> {
   const { adoptRows } = props;
   const now = await readBook();
-  props.refuseStale?.(now);
   const standing = findBlock(now, props.name, adoptRows);
   if (!standing) throw new Error('The table is gone from the file. Read the file again.');
   const { block: old, beside } = standing;
   const variants = props.variants?.(old.info, old);
-  const block = blockOver(old, props.compose(old.info, old), {
+  const block = blockOver(old, props.compose(old.info, old, now), {
     mustKeep: props.mustKeep,
     variants,
     asRead: props.asRead,

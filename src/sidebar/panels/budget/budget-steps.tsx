@@ -82,11 +82,11 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
         tabName="Feed and water"
         file={book.overview}
         notYet={plan ? undefined : 'Something above is still missing or wrong.'}
-        compose={(corner, now) => {
+        compose={(corner, standing, now) => {
           if (!plan) throw new Error('Something is still missing above. Nothing was written.');
-          return budgetBlock(plan, now ? readBudget(now).notes : new Map(), corner);
+          const bound = { ...plan, source: stays.bind(now) };
+          return budgetBlock(bound, standing ? readBudget(standing).notes : new Map(), corner);
         }}
-        refuseStale={stays.refuseStale}
         record={old && plan && earlierBudget(old, plan.stays)}
         onDone={onReread}
       />
