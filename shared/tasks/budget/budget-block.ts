@@ -3,6 +3,7 @@ import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import { dateCall } from '../../block/date-call';
 import type { BlockCell } from '../../contract';
+import { memoryRow } from '../../lists/list-memory';
 import { type Quantity, symbolOf, type UnitSystem } from '../../units/units';
 import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
@@ -72,6 +73,8 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
   below.add([text('Settings')], 'heading');
   addUnits(below, units);
   const set = addSettings(below, BUDGET_SETTINGS, plan.settings, units);
+  for (const list of [plan.source.paddocks?.list, plan.source.groups?.list])
+    if (list) below.add(memoryRow(list), ['plain', 'muted', 'muted']);
   below.add();
   const columns = addStays(stays, { draft: below, units, source: plan.source, set });
   addSeason(top, columns, units);

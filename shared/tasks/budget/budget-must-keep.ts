@@ -1,5 +1,6 @@
 import type { BlockContent } from '../../block/read-block';
 import type { WireCell } from '../../contract';
+import { isMemory, MEMORY_LABELS } from '../../lists/list-memory';
 import { refuseTypedOver } from '../typed-over-cells';
 import { type OwnPart, ownTable, rowOfLabel, withoutOwn } from '../without-own';
 import { LOAD_HEADINGS, MONTH_HEADINGS, SEASON_TITLE } from './budget-block';
@@ -41,6 +42,7 @@ export function budgetMustKeep(old: BlockContent): BlockContent {
     ownTable(old, MONTH_HEADINGS, MONTH_HEADINGS, 'On the ground'),
     ownTable(old, LOAD_HEADINGS, LOAD_HEADINGS.slice(1, -1), 'Settings'),
     namesOfLoads(old),
+    ...Object.values(MEMORY_LABELS).map((label) => memoryOf(old, label)),
     ...KINDS.map(({ of, isOurs }) => ({ ...withoutAnchor(ownTable(old, STAY_HEADINGS, of)), isOurs })),
   ]);
   const doubtful = new Set(perhaps.map(String));
@@ -48,6 +50,12 @@ export function budgetMustKeep(old: BlockContent): BlockContent {
     row.map((value, c) => (doubtful.has(String([r, c])) ? (old.values[r]?.[c] ?? '') : value)),
   );
   return { ...less, values };
+}
+
+/** The words that say which list it was made from. */
+function memoryOf(old: BlockContent, label: string): OwnPart {
+  const firstRow = rowOfLabel(old, label);
+  return { firstRow, endRow: firstRow + 1, columns: (column) => column > 0, isOurs: isMemory };
 }
 
 /** A paddock that was renamed has another name among the stays by now: names that go are told once it is written. */

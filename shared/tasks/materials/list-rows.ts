@@ -1,6 +1,7 @@
 /** A paddock list in the block: every paddock's fence, the sides it shares, and the set that begins with it. */
 import { BLANK, formula, number, text } from '../../block/cells';
 import type { BlockCell } from '../../contract';
+import { memoryRow } from '../../lists/list-memory';
 import { ifFilled, listLookup } from '../../table/list-lookup';
 import { fromInside, symbolOf } from '../../units/units';
 import type { Draft } from '../draft-block';
@@ -34,6 +35,7 @@ export function addList(list: ListLayout, on: LayoutOn): FenceFormulas {
   const sides = sharedSides(list);
   draft.add([text(LAYOUT_TITLE)], 'heading');
   draft.add([text(TOUCHING_LABEL), text(TOUCHING_WORDS[list.touching])]);
+  if (on.list) draft.add(memoryRow(on.list.list), ['plain', 'muted', 'muted']);
   const unit = symbolOf('length', units);
   draft.add(
     [BLANK, ...Array(3).fill(text(unit)), text('posts'), text(unit), text('posts'), text(unit)],

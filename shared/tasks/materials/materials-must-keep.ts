@@ -1,6 +1,7 @@
 import { headingRow } from '../../block/heading-row';
 import type { BlockContent } from '../../block/read-block';
 import type { WireCell } from '../../contract';
+import { isMemory } from '../../lists/list-memory';
 import { readSettings } from '../settings';
 import { rowOfLabel, withoutOwn } from '../without-own';
 import { FIGURES_TITLE, HEIGHTS_LABEL } from './figure-rows';
@@ -37,7 +38,7 @@ export function materialsMustKeep(old: BlockContent): BlockContent {
   return withoutOwn(old, [
     { firstRow: atATime, endRow: atATime + 1, columns: LABELLED, isOurs },
     { firstRow: atATime, endRow: atATime + 1, columns: IN_VALUES, isOurs: isNumber },
-    { ...layout, columns: LABELLED, isOurs },
+    { ...layout, columns: LABELLED, isOurs: (value) => isOurs(value) || isMemory(value) },
     ...GRID_SETTINGS.map(({ label }) => ({ ...rowOf(old, label), columns: IN_VALUES, isOurs: isNumber })),
     { ...rowOf(old, GRID_FENCE_LABEL), columns: (column) => column === 2 || column === 3, isOurs: isNumber },
     {

@@ -1,3 +1,4 @@
+import { MEMORY_LABELS } from '../../lists/list-memory';
 import type { ComposedBlock } from '../composed-block';
 import type { Origin } from '../draft-block';
 import { startSettings } from '../settings';
@@ -49,7 +50,12 @@ function wordsOfAll(): ReadonlySet<string> {
   });
   const cells = blocks.flatMap((block) => block.cells.flat());
   const touching = Object.values(TOUCHING_WORDS);
-  return new Set(['', ...touching, ...cells.flatMap((cell) => (cell.k === 't' ? [cell.v] : []))]);
+  return new Set([
+    '',
+    MEMORY_LABELS.paddocks,
+    ...touching,
+    ...cells.flatMap((cell) => (cell.k === 't' ? [cell.v] : [])),
+  ]);
 }
 
 /** Blocks of other layouts and of other sets: where the grower has changed over, their formulas stand in the old one. */

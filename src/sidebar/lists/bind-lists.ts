@@ -1,9 +1,10 @@
 import { firstFew } from '../../../shared/block/first-few';
 import { cellOnTab } from '../../../shared/lists/cell-on-tab';
-import type { GroupList, GrowerList, PaddockList } from '../../../shared/lists/model';
+import type { FoundList, GroupList, GrowerList, PaddockList } from '../../../shared/lists/model';
 import type { ListSource } from '../../../shared/table/model';
 import type { Book } from '../parts/use-book';
 import { listAgain } from './list-again';
+import { headingTexts } from './recalled-list';
 
 /** The lists that something was worked out from, with their tabs. */
 export interface ListSources {
@@ -47,7 +48,7 @@ function boundList<List extends GrowerList>(before: ListSource<List>, now: Book)
     const first = Math.min(...fields.map((field) => Number(list.columns[field])));
     return { changed: [cellOnTab(list.tab, list.headingRow, first)] };
   }
-  const source = { tab, list: again };
+  const source = { tab, list: { ...again, texts: headingTexts(again as unknown as FoundList) } };
   const [was, is] = [items(before, fields), items(source, fields)];
   const changed = Array.from({ length: Math.max(was.length, is.length) }, (_, i) => i).flatMap((i) => {
     const row = is[i]?.row ?? again.headingRow + 1 + i;

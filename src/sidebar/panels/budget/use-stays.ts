@@ -14,6 +14,7 @@ import { readRotation } from '../../../../shared/table/read-rotation';
 import type { BudgetStay } from '../../../../shared/tasks/budget/budget-model';
 import { originOfLists, originOfRotation } from '../../../../shared/tasks/budget/origin-words';
 import { plainStays } from '../../../../shared/tasks/budget/plain-stays';
+import type { BudgetRead } from '../../../../shared/tasks/budget/read-budget';
 import { rotationLinks } from '../../../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../../../shared/tasks/budget/rotation-stays';
 import type { StaySource } from '../../../../shared/tasks/budget/stay-columns';
@@ -63,10 +64,15 @@ export function rotationOf(book: Book) {
 }
 
 /** Stays to budget for: those of the rotation table, or a plain walk through the lists. */
-export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysState {
+export function useStays(
+  book: Book,
+  units: UnitSystem,
+  comma: boolean,
+  standing: BudgetRead | undefined,
+): StaysState {
   const rotation = rotationOf(book);
   const [from, setFrom] = useState<StaysFrom>(rotation ? 'rotation' : 'lists');
-  const lists = useLists(book, units);
+  const lists = useLists(book, units, standing?.lists);
   const [typed, setSeason] = useState<SeasonForm>();
   const season = typed ?? startSeason(lists, book.overview.today);
   const base = { rotationTab: rotation?.block.info.tab, from, setFrom, lists, season, setSeason };
