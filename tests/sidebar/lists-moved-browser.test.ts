@@ -100,7 +100,9 @@ describe.each(Object.keys(TASKS) as TaskName[])(
 describe.each(['materials', 'budget'] as const)('%s, a map drawn later', { timeout: 120_000 }, (name) => {
   test('the table written anew is still made from the list that it was made from', async ({ skip }) => {
     if (!browser) skip();
-    const book = await workbook();
+    // Names and areas only: the map's list, which says more, is found before it.
+    const plain = FARM.map((row) => [...row.slice(0, 2), '', ...row.slice(5)]);
+    const book = await workbook(plain);
     const first = await ready(name, book);
     await press(first, name);
     const { tab } = blockOf(book, name)!;
@@ -113,7 +115,7 @@ describe.each(['materials', 'budget'] as const)('%s, a map drawn later', { timeo
   });
 });
 
-/** Writes the sample map through the script, on a tab before all others, as a list of paddocks that is found first. */
+/** Writes the sample map through the script: its paddocks are a list too. */
 function drawMap(book: Workbook): void {
   const shapes = mapFromGeojson(SAMPLE_MAP).shapes.map((shape) => ({ ...shape, role: guessRole(shape) }));
   const map = measureMap(shapes, 8, 3);
@@ -125,8 +127,6 @@ function drawMap(book: Workbook): void {
   });
   const reply = book.ask('writeBlock', { ...block, name: MAP_BLOCK, place: { at: 'new-tab', tab: 'Map' } });
   expect(reply.ok).toBe(true);
-  const inFront = book.spreadsheet.getSheetByName('Map')!;
-  book.spreadsheet.setActiveSheet(inFront);
 }
 
 async function press({ page }: Opened, name: TaskName): Promise<void> {
@@ -164,8 +164,8 @@ async function ready(name: TaskName, book: Workbook): Promise<Opened> {
   return opened;
 }
 
-async function workbook(): Promise<Workbook> {
-  return openWorkbook({ tabs: { [TAB]: FARM }, codeJs: await scriptText(), today: '2026-04-01' });
+async function workbook(farm = FARM): Promise<Workbook> {
+  return openWorkbook({ tabs: { [TAB]: farm }, codeJs: await scriptText(), today: '2026-04-01' });
 }
 
 function blockOf(book: Workbook, name: TaskName) {
