@@ -8,7 +8,7 @@ import { fromInside, type Quantity } from '../units/units';
 import { checkFormula } from './check-formula';
 import type { ColumnKey } from './columns';
 import { holdsValue } from './holds-value';
-import { listLookup } from './list-lookup';
+import { ifFilled, listLookup } from './list-lookup';
 import type { KeptCell, PastRow, RotationBlockInput } from './model';
 import {
   cellIn,
@@ -152,20 +152,21 @@ function liveAmounts(context: MoveContext, row: TableRow, at: number): Amounts {
   const ofPaddock = (field: PaddockField, mayBeBlank: boolean): string | undefined =>
     listLookup(sources?.paddocks, field, row.paddock, cellIn(frame, 'paddock', at), system, mayBeBlank);
   const cell = (lookup: string | undefined, value: number | undefined, quantity?: Quantity): BlockCell => {
-    if (lookup) return formula(`=${lookup}`);
+    if (lookup) return formula(ifFilled(lookup));
     if (value === undefined) return BLANK;
     return number(quantity ? fromInside(value, quantity, system) : value);
   };
   const day = (field: PaddockField, value: Day | undefined): BlockCell => {
     const lookup = ofPaddock(field, true);
-    if (lookup) return formula(`=${lookup}`, DATE_OR_NONE);
+    if (lookup) return formula(ifFilled(lookup), DATE_OR_NONE);
     return value === undefined ? BLANK : date(value);
   };
+  const weighedOn = ofGroup('weighedOn');
   return {
     head: cell(ofGroup('head'), group.head),
     startWeight: cell(ofGroup('weight'), group.weightKg, 'mass'),
     growthDays: formula(
-      growthDaysFormula(frame, at, ofGroup('weighedOn') ?? dateCall(group.weighedOn)),
+      growthDaysFormula(frame, at, weighedOn ?? dateCall(group.weighedOn), weighedOn !== undefined),
       WHOLE,
     ),
     dailyGain: cell(ofGroup('dailyGain'), group.dailyGainKg, 'massPerDay'),

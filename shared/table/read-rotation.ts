@@ -2,7 +2,7 @@ import { type BlockContent, cutBlock } from '../block/read-block';
 import type { BlockInfo, TabContent, WireCell } from '../contract';
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { cellOnTab } from '../lists/cell-on-tab';
-import { dayIn, describeWire, nameKey } from '../lists/read-list-cell';
+import { describeWire, nameKey } from '../lists/read-list-cell';
 import { type Quantity, toInside, type UnitSystem } from '../units/units';
 import { COLUMNS, type ColumnKey, columnOfHeading } from './columns';
 import { TITLE } from './head-rows';
@@ -11,6 +11,7 @@ import { cellWords } from './kept-lines';
 import { lookupsOf } from './lookups-of';
 import type { ExtraColumn, OldRotation, OldRow, OwnParts, TableProblem } from './model';
 import { type MovedInSeason, movedInFault } from './moved-in-fault';
+import { ownDay, ownNumber } from './own-cell';
 import { ownFormulas } from './own-formulas';
 import { readSettings, settingCells, settingsTitleRow } from './read-settings';
 import { tellRenamedHeadings } from './renamed-headings';
@@ -124,11 +125,15 @@ function valueAt({ block, columns }: Reading, r: number, key: ColumnKey): WireCe
   return column === undefined ? '' : (block.values[r]?.[column] ?? '');
 }
 
-/** A move has a group and a paddock; a row with only one of them is told when it holds anything typed. */
+/**
+ * A move has a group, a paddock and anything that says when; a row with only one name is told when a day moved in is
+ * typed there.
+ */
 function isMove(reading: Reading, r: number): boolean {
   const group = cellWords(valueAt(reading, r, 'group'));
   const paddock = cellWords(valueAt(reading, r, 'paddock'));
-  if (group !== '' && paddock !== '') return true;
+  const when: readonly ColumnKey[] = ['plannedIn', 'movedIn', 'days'];
+  if (group !== '' && paddock !== '') return when.some((key) => valueAt(reading, r, key) !== '');
   if ((group !== '' || paddock !== '') && valueAt(reading, r, 'movedIn') !== '') {
     const key = group === '' ? 'group' : 'paddock';
     const cell = cellName(reading, r, key);
@@ -152,15 +157,12 @@ interface AsTyped {
 
 function readRow(reading: Reading, r: number, asTyped: AsTyped): OldRow {
   const { block, columns, system } = reading;
-  const plain = (key: ColumnKey): number | undefined => {
-    const value = valueAt(reading, r, key);
-    return typeof value === 'number' ? value : undefined;
-  };
+  const plain = (key: ColumnKey): number | undefined => ownNumber(valueAt(reading, r, key));
   const inside = (key: ColumnKey, quantity: Quantity): number | undefined => {
     const value = plain(key);
     return value === undefined ? undefined : toInside(value, quantity, system);
   };
-  const day = (key: ColumnKey): Day | undefined => realDay(dayIn(valueAt(reading, r, key)));
+  const day = (key: ColumnKey): Day | undefined => realDay(ownDay(valueAt(reading, r, key)));
   const plannedIn = day('plannedIn');
   const movedIn = typedDay(reading, r);
   const row = {
@@ -199,7 +201,7 @@ function cellText(value: WireCell): string {
 }
 
 /** Day 0 of spreadsheets stands for "none". */
-const NO_DAY = dayIn({ d: '1899-12-30' });
+const NO_DAY = ownDay({ d: '1899-12-30' });
 
 function realDay(day: Day | undefined): Day | undefined {
   return day === NO_DAY ? undefined : day;
@@ -214,7 +216,7 @@ function given<T extends object>(values: T): Given<T> {
 function typedDay(reading: Reading, r: number): Day | undefined {
   const value = valueAt(reading, r, 'movedIn');
   if (cellWords(value) === '') return undefined;
-  const day = dayIn(value);
+  const day = ownDay(value);
   if (day !== undefined) return day;
   const cell = cellName(reading, r, 'movedIn');
   reading.problems.push({ cell, sentence: `${cell}: moved in must be a date, got ${describeWire(value)}` });
@@ -240,16 +242,15 @@ function tellMovedInFaults(reading: Reading, rows: readonly OldRow[], season: Mo
 }
 
 function typedDays(reading: Reading, r: number): number | undefined {
-  const value = valueAt(reading, r, 'days');
+  const typed = valueAt(reading, r, 'days');
+  const value = ownNumber(typed) ?? typed;
   if (typeof value === 'number' && Number.isInteger(value) && value >= 1) return value;
+  // A move that nobody planned: how long it lasts shows in the group's next one.
+  if (value === '' && valueAt(reading, r, 'movedIn') !== '') return undefined;
   const cell = cellName(reading, r, 'days');
-  const hint =
-    value === ''
-      ? '. A row with a group and a paddock is a move; a note belongs under Note or outside the table'
-      : '';
   reading.problems.push({
     cell,
-    sentence: `${cell}: days must be a whole number from 1 up, got ${describeWire(value)}${hint}`,
+    sentence: `${cell}: days must be a whole number from 1 up, got ${describeWire(value)}`,
   });
   return undefined;
 }

@@ -2,12 +2,13 @@
 
 import type { WireCell } from '../contract';
 import { cellOnTab } from '../lists/cell-on-tab';
-import { dayIn, describeWire } from '../lists/read-list-cell';
+import { describeWire } from '../lists/read-list-cell';
 import type { PlanRules } from '../plan/model';
 import { COLUMNS, type ColumnKey } from './columns';
 import { foreignIn } from './foreign-in';
 import { cellWords } from './kept-lines';
 import type { TypedOver } from './model';
+import { ownDay, ownNumber } from './own-cell';
 import type { Reading } from './read-rotation';
 import { rowsUnderHeadings } from './rows-under-headings';
 
@@ -108,7 +109,7 @@ export function tellBadFigures(reading: Reading, rows: readonly number[]): void 
 /** Whether a value is a date where the column has dates, a number where it has numbers. */
 function isOfKind({ block, columns }: Reading, r: number, key: ColumnKey): boolean {
   const value = block.values[r]![columns.get(key)!]!;
-  return DATES.includes(key) ? dayIn(value) !== undefined : typeof value === 'number';
+  return (DATES.includes(key) ? ownDay(value) : ownNumber(value)) !== undefined;
 }
 
 /** A row that was past when the table was built: its day and figures stand as values. */

@@ -180,7 +180,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     const fuller = [next[0]!, 11, ...next.slice(2)];
     sheet.tabs = sheet.tabs.map((one) => (one.name === 'Pigs' ? tab('Pigs', [heads, fuller]) : one));
     await page.getByRole('button', { name: 'Write the table' }).click();
-    await page.getByRole('alert').filter({ hasText: 'after the page had read it: Pigs!B2.' }).waitFor();
+    await page.getByRole('alert').filter({ hasText: 'Your lists have changed: Pigs!B2.' }).waitFor();
     expect(sheet.written).toHaveLength(1);
     await page.getByText('1 group read, 11 pigs in all.').waitFor();
     await page.getByRole('button', { name: 'Work out the plan' }).click();
@@ -230,7 +230,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
       one.name === 'Pigs' ? tab('Pigs', [heads, ['Early', 14, ...first.slice(2)]]) : one,
     );
     await page.getByRole('button', { name: 'Write the table' }).click();
-    await page.getByRole('alert').filter({ hasText: 'after the page had read it: Pigs!B2.' }).waitFor();
+    await page.getByRole('alert').filter({ hasText: 'Your lists have changed: Pigs!B2.' }).waitFor();
     expect(sheet.written).toHaveLength(0);
     // The page has read the file again: the plan has to be worked out once more, and can be.
     await page.getByText('1 group read, 14 pigs in all.').waitFor();

@@ -6,6 +6,8 @@ import type { BudgetStay } from './budget-model';
 import { addStay } from './stay-cells';
 import {
   AT,
+  COUNTED_AT,
+  COUNTED_HEADINGS,
   FORMATS,
   STAY_HEADINGS,
   type StayColumns,
@@ -25,15 +27,16 @@ export function addStays(stays: readonly BudgetStay[], on: StaysOn): StayColumns
     STAY_HEADINGS.map((heading) => text(unitOf(heading, units))),
     'muted',
   );
-  draft.add(STAY_HEADINGS.map(text), 'heading');
+  draft.add([...STAY_HEADINGS, ...COUNTED_HEADINGS].map(text), 'heading');
   const anchor = draft.next();
   const last = anchor + stays.length;
   const functions = functionBodies((heading) => draft.down(anchor, last, AT[heading]), on);
   draft.add(STAY_HEADINGS.map((heading) => functions[heading] ?? BLANK));
   for (const stay of stays) addStay(stay, on);
+  // From the blank row of the cell functions on: a single stay would be a range of one cell.
   return Object.fromEntries(
-    STAY_HEADINGS.map((heading) => [heading, draft.down(anchor + 1, last, AT[heading])]),
-  ) as Record<StayHeading, string>;
+    Object.entries({ ...AT, ...COUNTED_AT }).map(([heading, at]) => [heading, draft.down(anchor, last, at)]),
+  ) as StayColumns;
 }
 
 function unitOf(heading: StayHeading, units: UnitSystem): string {

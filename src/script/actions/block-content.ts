@@ -46,7 +46,7 @@ function numberFormat(cell: BlockCell, formats: readonly (readonly string[])[]):
   const [row, column] = originOf(cell) ?? [];
   const kept = row === undefined || column === undefined ? undefined : formats[row]?.[column];
   // Text keeps its own format: with any other, "1/2" would become a date.
-  if (kept !== undefined && cell.k !== 't' && kept !== TEXT_FORMAT) return kept;
+  if (kept !== undefined && cell.k !== 't' && kept !== TEXT_FORMAT && fits(kept, cell)) return kept;
   switch (cell.k) {
     case 't':
       return TEXT_FORMAT;
@@ -59,4 +59,18 @@ function numberFormat(cell: BlockCell, formats: readonly (readonly string[])[]):
     default:
       return GENERAL_FORMAT;
   }
+}
+
+/** What automatic cells say of themselves. */
+const AUTOMATIC = [GENERAL_FORMAT, '', '0.###############'];
+
+/** A format that says nothing gives way to the cell's own, and so does one of days over a number, or the reverse. */
+function fits(format: string, cell: BlockCell): boolean {
+  const own = cell.k === 'd' ? DATE_FORMAT : 'format' in cell ? cell.format : undefined;
+  if (own === undefined) return true;
+  return !AUTOMATIC.includes(format) && isOfDays(format) === isOfDays(own);
+}
+
+function isOfDays(format: string): boolean {
+  return /[dmy]/i.test(format);
 }

@@ -20,10 +20,14 @@ import { type Book, readBook } from './use-book';
 import { useWork } from './use-work';
 import { type Written, WrittenNotices } from './written-notices';
 
-/** Composes the block for that corner; `old` is what stands there now, to keep what was typed. */
+/**
+ * Composes the block for that corner; `old` is what stands there now, to keep what was typed, `now` the file as it is
+ * when the button is pressed. Throws where lists or tables that the block rests on say something else by now.
+ */
 export type Compose = (
   corner: { readonly row: number; readonly column: number },
   old: BlockContent | undefined,
+  now: Book,
 ) => ComposedBlock;
 
 interface Props {
@@ -39,8 +43,6 @@ interface Props {
   /** Why nothing can be written yet. */
   readonly notYet?: string | undefined;
   readonly freezeRows?: number;
-  /** Throws where lists or tables that the new block rests on were changed after the page had read them. */
-  readonly refuseStale?: (now: Book) => void;
   /** Why the block that stands is left as a record and the new one gets a place of its own. */
   readonly record?: string | undefined;
   readonly onDone: (done: WriteDone) => void;
@@ -107,7 +109,9 @@ function rowsTaken(rows: number): string {
 function keptNow({ book, name, adoptRows, compose }: Props): MergedBlock['kept'] {
   const old = findBlock(book, name, adoptRows)?.block;
   try {
-    return old ? rebuildBlock(name, old, compose).kept : NOTHING_KEPT;
+    return old
+      ? rebuildBlock(name, old, (corner, reading) => compose(corner, reading, book)).kept
+      : NOTHING_KEPT;
   } catch {
     // The button says what is wrong.
     return NOTHING_KEPT;
@@ -135,26 +139,25 @@ function KeptNotice({ inPlace, below }: MergedBlock['kept']) {
 }
 
 async function writeFirst(props: Props, tab: string | undefined): Promise<Written> {
-  if (props.refuseStale) props.refuseStale(await readBook());
-  if (tab !== undefined) return send(props, { at: 'new-tab', tab }, first(props, { row: 1, column: 1 }));
+  const now = await readBook();
+  if (tab !== undefined) return send(props, { at: 'new-tab', tab }, first(props, { row: 1, column: 1 }, now));
   const selected = await ask('readSelection', {});
   const corner = { row: selected.row, column: selected.column };
-  return send(props, { at: 'area', tab: selected.tab, ...corner }, first(props, corner));
+  return send(props, { at: 'area', tab: selected.tab, ...corner }, first(props, corner, now));
 }
 
-function first({ name, compose }: Props, corner: Parameters<Compose>[0]): MergedBlock {
-  return mergeBlock(name, compose(corner, undefined));
+function first({ name, compose }: Props, corner: Parameters<Compose>[0], now: Book): MergedBlock {
+  return mergeBlock(name, compose(corner, undefined, now));
 }
 
 async function rebuild(props: Props): Promise<Written> {
   const { adoptRows, name } = props;
   const now = await readBook();
-  props.refuseStale?.(now);
   const standing = findBlock(now, name, adoptRows);
   if (!standing) throw new Error('The table is gone from the file. Read the file again.');
   const { block: old, beside } = standing;
   const asRead = findBlock(props.book, name, adoptRows)?.block;
-  const block = rebuildBlock(name, old, props.compose, asRead);
+  const block = rebuildBlock(name, old, (corner, reading) => props.compose(corner, reading, now), asRead);
   const area = wholeOf(old);
   const memoryColumn = old.memory && area.column + area.columns - 1;
   const place = { at: 'own', area, ...(memoryColumn && { memoryColumn }) } as const;

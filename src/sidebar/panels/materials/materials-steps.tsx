@@ -12,7 +12,7 @@ import { NOTHING_TYPED, readMaterials } from '../../../../shared/tasks/materials
 import { strandsForWeight } from '../../../../shared/tasks/materials/strands-for-weight';
 import { readUnits, type SettingSpec } from '../../../../shared/tasks/settings';
 import { toInside, type UnitSystem } from '../../../../shared/units/units';
-import { refuseChangedLists } from '../../lists/refuse-changed-lists';
+import { bindLists } from '../../lists/bind-lists';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { Cautions } from '../../parts/cautions';
 import { Choices } from '../../parts/choices';
@@ -130,11 +130,12 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
         tabName="Fence materials"
         book={book}
         notYet={plan ? undefined : 'Something above is still missing or wrong.'}
-        compose={(corner, now) => {
+        compose={(corner, standing, now) => {
           if (!plan) throw new Error('Something is still missing above. Nothing was written.');
-          return materialsBlock(plan, now ? readMaterials(now).typed : NOTHING_TYPED, corner);
+          const { paddocks } = bindLists(plan.list ? { paddocks: plan.list } : {}, now);
+          const bound = paddocks ? { ...plan, list: paddocks } : plan;
+          return materialsBlock(bound, standing ? readMaterials(standing).typed : NOTHING_TYPED, corner);
         }}
-        refuseStale={(now) => refuseChangedLists([plan?.list], now)}
         onDone={onReread}
       />
     </>

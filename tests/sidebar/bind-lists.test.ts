@@ -2,9 +2,9 @@
 import { describe, expect, test } from 'vitest';
 import type { Overview, TabContent, WireCell } from '../../shared/contract';
 import { findLists } from '../../shared/lists/find-lists';
-import type { GrowerList } from '../../shared/lists/model';
+import type { PaddockList } from '../../shared/lists/model';
 import type { ListSource } from '../../shared/table/model';
-import { refuseChangedLists } from '../../src/sidebar/lists/refuse-changed-lists';
+import { bindLists } from '../../src/sidebar/lists/bind-lists';
 import { tab } from './fake-sheet';
 
 const ROWS: WireCell[][] = [
@@ -18,18 +18,18 @@ function bookOf(...tabs: TabContent[]) {
   return { overview, tabs };
 }
 
-function sourceOf(rows: readonly (readonly WireCell[])[]): ListSource<GrowerList> {
+function sourceOf(rows: readonly (readonly WireCell[])[]): ListSource<PaddockList> {
   const content = tab('Fields', rows);
   const [list] = findLists([content]).filter(({ kind }) => kind === 'paddocks');
   if (!list) throw new Error('No list found in the test’s own rows.');
-  return { tab: content, list };
+  return { tab: content, list: list as unknown as PaddockList };
 }
 
 describe('a list as the page read it', () => {
   const source = sourceOf(ROWS);
   const refusal = (rows: readonly (readonly WireCell[])[]): string => {
     try {
-      refuseChangedLists([undefined, source], bookOf(tab('Fields', rows)));
+      bindLists({ paddocks: source }, bookOf(tab('Fields', rows)));
       return '';
     } catch (error) {
       return (error as Error).message;
@@ -47,13 +47,13 @@ describe('a list as the page read it', () => {
   });
 
   test('names the cells that changed', () => {
-    expect(refusal([...ROWS.slice(0, 2), ['Two', 0.8, 2]])).toContain('read it: Fields!B3.');
-    expect(refusal([...ROWS, ['Three', 0.7, 2]])).toContain('read it: Fields!A4, Fields!B4.');
-    expect(refusal(ROWS.slice(0, 2))).toContain('read it: Fields!A3, Fields!B3.');
+    expect(refusal([...ROWS.slice(0, 2), ['Two', 0.8, 2]])).toContain('Your lists have changed: Fields!B3.');
+    expect(refusal([...ROWS, ['Three', 0.7, 2]])).toContain('Your lists have changed: Fields!A4, Fields!B4.');
+    expect(refusal(ROWS.slice(0, 2))).toContain('Your lists have changed: Fields!A3, Fields!B3.');
   });
 
   test('that is gone, or has lost a heading, is told by its heading', () => {
-    expect(refusal([['Strip'], ['One']])).toContain('read it: Fields!A1.');
-    expect(() => refuseChangedLists([source], bookOf())).toThrow('read it: Fields!A1.');
+    expect(refusal([['Strip'], ['One']])).toContain('Your lists have changed: Fields!A1.');
+    expect(() => bindLists({ paddocks: source }, bookOf())).toThrow('Your lists have changed: Fields!A1.');
   });
 });
