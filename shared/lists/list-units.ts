@@ -26,7 +26,12 @@ const SQUARE_METERS_PER_DUNAM = 1000;
 const DAYS_PER_WEEK = 7;
 const { area, floorArea, length, mass } = QUANTITIES;
 
-const POUND = { factor: mass.US.factor, words: ['lb', 'lbs', 'pound', 'pounds'], system: 'US' } as const;
+const POUND = {
+  factor: mass.US.factor,
+  words: ['lb', 'lbs', 'pound', 'pounds'],
+  markedWords: ['#'],
+  system: 'US',
+} as const;
 const OUNCE = {
   factor: mass.US.factor / OUNCES_PER_POUND,
   words: ['oz', 'ounce', 'ounces'],
@@ -106,7 +111,13 @@ export const LIST_UNITS = {
     words: ['dunam', 'dunams', 'dunum', 'dunums', 'daa', 'decare', 'decares', 'stremma', 'stremmata'],
     system: 'metric',
   },
-  ft: { quantity: 'length', factor: length.US.factor, words: ['ft', 'feet', 'foot'], system: 'US' },
+  ft: {
+    quantity: 'length',
+    factor: length.US.factor,
+    words: ['ft', 'feet', 'foot'],
+    markedWords: ["'", '’', '′'],
+    system: 'US',
+  },
   yd: {
     quantity: 'length',
     factor: length.US.factor * FEET_PER_YARD,

@@ -31,7 +31,7 @@ function isHeadings({ tab, columns }: UnderHeadings, row: number): boolean {
 }
 
 function isWord(cell: WireCell | undefined): boolean {
-  return mayBeHeading(cell) && /\p{L}/u.test(String(cell));
+  return mayBeHeading(cell) && /[\p{L}\p{Sc}#%]/u.test(String(cell));
 }
 
 /** Below a blank row or a total; a title may stand between. */

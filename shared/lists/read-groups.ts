@@ -4,9 +4,10 @@ import type { UnitSystem } from '../units/units';
 import { GROUP_FIELDS, type GroupList, type ListProblem, type ReadGroup } from './model';
 import {
   cellOf,
-  dayIn,
+  type DateHabits,
   hasCell,
   isAmount,
+  isDay,
   placeOf,
   type RowReader,
   readAmount,
@@ -33,8 +34,9 @@ export function readGroups(
   system: UnitSystem,
   /** Whether the spreadsheet's locale writes a decimal comma. */
   comma: boolean,
+  dates: DateHabits = {},
 ): GroupsRead {
-  const { items, readers, ...told } = readRows(tab, list, { system, comma }, readGroup);
+  const { items, readers, ...told } = readRows(tab, list, { system, comma, dates }, readGroup);
   const heads = items.map(({ head }) => head);
   return { groups: items, ...told, notes: [...told.notes, ...typedTotalNotes(items, heads, readers)] };
 }
@@ -47,6 +49,7 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
   const dailyGainKg = hasCell(reader, 'dailyGain') ? readAmount(reader, 'dailyGain', { min: 0 }) : undefined;
   const from = hasCell(reader, 'from') ? readDay(reader, 'from') : undefined;
   const { until, untilWeightKg } = readEnd(reader);
+  const standsIn = readStanding(reader);
   if (from !== undefined && until !== undefined && until <= from) {
     refuse(reader, 'until', 'be after the day the group comes into the rotation');
   }
@@ -62,21 +65,29 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
     ...(from !== undefined && { from }),
     ...(until !== undefined && { until }),
     ...(untilWeightKg !== undefined && { untilWeightKg }),
+    ...(standsIn && { standsIn }),
     cells: Object.fromEntries(
       GROUP_FIELDS.flatMap((f) => (placeOf(reader, f) ? [[f, placeOf(reader, f)]] : [])),
     ),
   };
 }
 
+/** Where the group stands now; a day without a place says nothing. */
+function readStanding(reader: RowReader): ReadGroup['standsIn'] {
+  if (!hasCell(reader, 'paddock')) return undefined;
+  const paddock = String(cellOf(reader, 'paddock')).trim();
+  const since = hasCell(reader, 'since') ? readDay(reader, 'since') : reader.dates.today;
+  return since === undefined ? { paddock } : { paddock, since };
+}
+
 /** "Until" holds a date or a weight; a column of its own may hold the weight. */
 function readEnd(reader: RowReader): { until: Day | undefined; untilWeightKg: number | undefined } {
-  const cell = cellOf(reader, 'until');
   const given = hasCell(reader, 'until');
-  const until = given ? dayIn(cell) : undefined;
+  const until = given && isDay(reader, 'until') ? readDay(reader, 'until') : undefined;
   const ownWeight = hasCell(reader, 'untilWeight')
     ? readAmount(reader, 'untilWeight', { above: 0 })
     : undefined;
-  if (!given || until !== undefined) return { until, untilWeightKg: ownWeight };
+  if (!given || until !== undefined || isDay(reader, 'until')) return { until, untilWeightKg: ownWeight };
   if (!isAmount(reader, 'until')) {
     refuse(reader, 'until', 'be a date or a weight');
     return { until, untilWeightKg: ownWeight };

@@ -1,30 +1,61 @@
-import { type ListUnit, unitOfText } from './list-units';
-
 export type TextNumber =
-  | { readonly value: number; readonly unit: ListUnit | undefined }
+  | {
+      readonly value: number;
+      /** What stands behind the number, as a unit does. */
+      readonly behind: string;
+      /** The locale decided that a comma parts thousands: "3,322" where people write a decimal point. */
+      readonly byLocale?: true;
+    }
   /** Two numbers that the text may mean, as the grower writes them. */
   | { readonly either: readonly [string, string] };
 
-const POINT = /^([+-]?(?:\d+\.?\d*|\.\d+)(?:e[+-]?\d+)?)\s*(\D.*)?$/i;
-const COMMA = /^([+-]?(?:\d+,\d*|,\d+)(?:e[+-]?\d+)?)\s*(\D.*)?$/i;
+const NUMBER =
+  /^(?:[~≈]|(?:ca|approx|about)\b\.?)?\s*([+-]?)([\d.,][\d.,'’\u00a0\u202f ]*)(e[+-]?\d+)?\s*(\D.*)?$/i;
+const FEET_AND_INCHES = /^(\d+)\s*(?:'|′|ft\.?|feet)\s*(\d+(?:\.\d+)?)\s*(?:"|″|''|in\.?)$/i;
+const INCHES_PER_FOOT = 12;
+/** Thousands parted by blanks or apostrophes, which nobody writes for a decimal sign. */
+const PARTED = /^\d{1,3}([ '’\u00a0\u202f]\d{3})+(?=[.,]\d*$|$)/;
+/** "1,234.5", "1.234,5", "1.234.567": the signs leave one reading. */
+const PLAIN_BY_SIGNS = /^\d{1,3}(?:(?:,\d{3})+\.\d*|(?:\.\d{3})+,\d*|(?:,\d{3}){2,}|(?:\.\d{3}){2,})$/;
+const ONE_SIGN = /^\d*[.,]?\d*$/;
 /** "1.234": a thousand, or a little more than one. "0.125" can only be a fraction. */
-const GROUP_OF_THREE = /^([+-]?[1-9]\d{0,2})([.,])(\d{3})$/;
+const GROUP_OF_THREE = /^([1-9]\d{0,2})([.,])(\d{3})$/;
 
 /**
- * The number in a text, perhaps with a unit behind it; undefined where it is none.
+ * The number in a text and what stands behind it; undefined where it is none.
  *
  * The locale's own decimal sign is read as such: "1,500" is 1.5 where people write a decimal comma, as when it is
- * typed into the sheet. The other sign before exactly three digits may part thousands and is never guessed. A point
- * before another count of digits is a decimal point everywhere; a comma is none where people write a point.
+ * typed into the sheet. A comma before exactly three digits parts thousands where people write a point; a point
+ * there, where people write a comma, may be either and is never guessed. Any other single sign is a decimal one.
  */
 export function textNumber(text: string, comma: boolean): TextNumber | undefined {
-  const parts = COMMA.exec(text.trim()) ?? POINT.exec(text.trim());
-  const [, digits = '', behind] = parts ?? [];
-  const unit = behind === undefined ? undefined : unitOfText(behind, true);
-  if (!parts || (behind !== undefined && !unit)) return undefined;
+  const [, feet, inches] = FEET_AND_INCHES.exec(text.trim()) ?? [];
+  if (feet !== undefined) return { value: Number(feet) + Number(inches) / INCHES_PER_FOOT, behind: 'ft' };
+  const [, minus = '', run = '', power = '', behind = ''] = NUMBER.exec(text.trim()) ?? [];
+  // An apostrophe behind the digits is a foot mark.
+  const [, typed = '', mark = ''] = /^(.*?)(['’]?)\s*$/.exec(run) ?? [];
+  const joined = typed.replace(PARTED, (thousands) => thousands.replace(/\D/g, ''));
+  const read = numberOf(joined, comma, joined !== typed);
+  if (read === undefined) return undefined;
+  if ('either' in read) return { either: [`${minus}${read.either[0]}`, `${minus}${read.either[1]}`] };
+  return { ...read, value: Number(`${minus}${read.value}${power}`), behind: `${mark}${behind}`.trim() };
+}
+
+type Digits = { value: string; byLocale?: true } | { either: readonly [string, string] };
+
+function numberOf(digits: string, comma: boolean, isParted: boolean): Digits | undefined {
+  if (!/\d/.test(digits)) return undefined;
+  if (PLAIN_BY_SIGNS.test(digits)) {
+    const last = Math.max(digits.lastIndexOf(','), digits.lastIndexOf('.'));
+    const isDecimal = digits.split(digits[last]!).length === 2;
+    const whole = (isDecimal ? digits.slice(0, last) : digits).replace(/\D/g, '');
+    return { value: isDecimal ? `${whole}.${digits.slice(last + 1)}` : whole };
+  }
+  if (!ONE_SIGN.test(digits)) return undefined;
   const [, whole, sign, three] = GROUP_OF_THREE.exec(digits) ?? [];
-  const own = comma ? ',' : '.';
-  if (sign !== undefined && sign !== own) return { either: [`${whole}${three}`, `${whole}${own}${three}`] };
-  if (digits.includes(',') && !comma) return undefined;
-  return { value: Number(digits.replace(',', '.')), unit };
+  if (sign === undefined || sign === (comma ? ',' : '.') || isParted)
+    return { value: digits.replace(',', '.') };
+  return comma
+    ? { either: [`${whole}${three}`, `${whole},${three}`] }
+    : { value: `${whole}${three}`, byLocale: true };
 }

@@ -81,7 +81,7 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
     ...keep,
     past: happened,
     problem: {
-      groups: now.groups.map((group, g) => withStanding(group, standing[g])),
+      groups: now.groups.map((group, g) => withStanding(group, standing[g], last.has(nameKey(group.name)))),
       paddocks: now.paddocks.map((paddock) => withLastUsed(paddock, happened, stillStanding)),
       rules: { ...now.rules, seasonStart: planStart },
     },
@@ -160,8 +160,10 @@ function unplacedNote({ group, paddock, inDay }: PastRow, planStart: Day): strin
   return `${group} stands in ${paddock} since ${isoFromDay(inDay)}, which is not in the paddock list any more: its stay there ends on ${isoFromDay(planStart)}, and the new plan lets it come in anew.`;
 }
 
-function withStanding(group: PlanGroup, standing: Standing | undefined): PlanGroup {
-  if (!standing) return group;
+/** Where the table has a real move of the group, it counts, and not the place in the list. */
+function withStanding(group: PlanGroup, standing: Standing | undefined, isInTable: boolean): PlanGroup {
+  const { standing: _, ...elsewhere } = group;
+  if (!standing) return isInTable ? elsewhere : group;
   return { ...group, standing: { paddock: standing.paddock, since: standing.since } };
 }
 

@@ -97,6 +97,7 @@ export function readLists(book: Book, units: UnitSystem): Lists {
     paddocks: paddocks.paddocks,
     groups: groups.groups,
     problems: [...paddocks.problems, ...groups.problems],
+    remarks: [],
     notes: { paddocks: paddocks.notes, groups: groups.notes },
   };
 }

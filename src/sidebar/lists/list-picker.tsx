@@ -77,6 +77,7 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
           {note}
         </p>
       ))}
+      {kind === 'paddocks' && list && <RemarkOffers list={list} lists={lists} />}
       <details>
         <summary>The list is somewhere else</summary>
         <p class="hint">Select any cell of its row of headings in the sheet, then press the button.</p>
@@ -89,6 +90,16 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
       </details>
     </section>
   );
+}
+
+/** Remarks with a day in them may be what keeps the pigs out: one press takes their column for “open from”. */
+function RemarkOffers({ list, lists }: { list: FoundList; lists: Lists }) {
+  const columns = [...new Set(lists.remarks.map(({ column }) => column))];
+  return columns.map((column) => (
+    <Button key={column} onPress={() => lists.choose(withColumn(list, 'openFrom', column))}>
+      Use the days in “{headingText(list, column)}” as “open from”
+    </Button>
+  ));
 }
 
 const NEEDS: Readonly<Record<ListKind, string>> = {
