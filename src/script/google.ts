@@ -96,7 +96,10 @@ export function boundSpreadsheet(): SheetPort {
       file.insertSheet(name);
     },
     removeTab: (name) => file.deleteSheet(sheetOf(name)),
-    readFormats: (area) => rangeOf(area).getNumberFormats(),
+    readFormats: (area) =>
+      rangeOf(area)
+        .getNumberFormats()
+        .map((row) => row.map(knownFormat)),
     setFormats: (area, formats) => {
       rangeOf(area).setNumberFormats(formats);
     },
@@ -181,6 +184,13 @@ function readRange(range: Range, file: Spreadsheet): AreaContent {
     values: range.getValues().map((row) => row.map(wire)),
     formulas: range.getFormulas(),
   };
+}
+
+/** What a cell without a format reads back as; set as it stands, a date typed there later shows as a number. */
+const AUTOMATIC_FORMAT = '0.###############';
+
+function knownFormat(format: string): string {
+  return format === AUTOMATIC_FORMAT ? 'General' : format;
 }
 
 /** Columns left free beside a block that is wider than its tab, for what the grower wants to add. Judgement. */

@@ -67,7 +67,13 @@ async function openBuilt(built: Built, title: string, file: ArrayBuffer | undefi
       toast: showToast,
     },
   });
-  acceptSheetsTyping(host.state.book, () => clock().getUTCFullYear());
+  const { book } = host.state;
+  const thisYear = () => clock().getUTCFullYear();
+  acceptSheetsTyping(book, thisYear, ({ sheetId, row, col }, typed, oldValue) => {
+    const area = { sheetId, row, column: col, rows: 1, columns: 1 };
+    // The editor has to be done with the cell before the script changes anything.
+    queueMicrotask(() => host.edited(area, typed, oldValue));
+  });
   element('title').textContent = title;
   await mountGrid(built.templates);
   if (file) tellFileLoss(await lossOf(file));

@@ -38,7 +38,7 @@ export class SpreadsheetApp {
     if (this[GATE].isInCellFunction) throw new Error('Cannot call SpreadsheetApp.getUi() from this context.');
     return new Ui(this.#state);
   }
-  /** Writes show at once here, so there is nothing to flush. */
+  /** Waits until all that is queued is written; the gate throws what was refused. */
   flush(): void {}
   newConditionalFormatRule(): ConditionalFormatRuleBuilder {
     return new ConditionalFormatRuleBuilder(this.#state);
