@@ -2,7 +2,7 @@
  * The rotation task from the tabs to the written table, by the very functions that the sidebar's panel calls and in
  * the same order: read the file, find and read the lists, read the rules from the form, plan, write.
  */
-import type { BlockInfo, Overview, TabContent, WriteDone } from '../../shared/contract';
+import type { BlockInfo, WriteDone } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import { findLists } from '../../shared/lists/find-lists';
 import type { FoundList, GroupList, ListKind, PaddockList } from '../../shared/lists/model';
@@ -65,10 +65,7 @@ export function asked<Reply>(book: Workbook, call: string, request: unknown = {}
 }
 
 export function readBook(workbook: Workbook): Book {
-  const overview = asked<Overview>(workbook, 'overview');
-  const names = overview.tabs.filter(({ rows }) => rows > 0).map(({ name }) => name);
-  const tabs = names.length > 0 ? asked<TabContent[]>(workbook, 'readTabs', { tabs: names }) : [];
-  return { overview, tabs };
+  return asked<Book>(workbook, 'readFile');
 }
 
 /** The lists as the page proposes them, nothing corrected by hand. */

@@ -17,9 +17,12 @@ export type FailurePlan = {
   forGood?: boolean;
 };
 
-/** Calls that need no answer from Google though they read: judgement, no figures are published. */
+/**
+ * Calls that need no answer from Google though they read; a tab's name and type come along with the list of tabs.
+ * Judgement, no figures are published.
+ */
 const LOCAL =
-  /^(Utilities|Session|Html\w+|Menu|BooleanCondition|ConditionalFormat\w+|DataValidation\w*)\.|\.(getUi|createMenu|new[A-Z]\w*|releaseLock|getDocumentLock|activate|alert|protect|merge)$|^SpreadsheetApp\.getActive|^(Spreadsheet|Sheet)\.getRange$|^Range\.(getRow|getColumn|getNumRows|getNumColumns|getA1Notation|getLastRow|getLastColumn|getSheet|getCell)$/;
+  /^(Utilities|Session|Html\w+|Menu|BooleanCondition|ConditionalFormat\w+|DataValidation\w*)\.|\.(getUi|createMenu|new[A-Z]\w*|releaseLock|getDocumentLock|activate|alert|protect|merge)$|^SpreadsheetApp\.getActive|^(Spreadsheet|Sheet)\.getRange$|^Sheet\.get(Name|Type)$|^Range\.(getRow|getColumn|getNumRows|getNumColumns|getA1Notation|getLastRow|getLastColumn|getSheet|getCell)$/;
 /** Writes that give back something new from Google. */
 const ANSWERED_WRITES = new Set(['Spreadsheet.insertSheet']);
 

@@ -13,6 +13,7 @@ export class SpreadsheetApp {
   readonly [GATE]: CallGate;
   readonly WrapStrategy = { WRAP: 'WRAP', OVERFLOW: 'OVERFLOW', CLIP: 'CLIP' } as const;
   readonly ProtectionType = { RANGE: 'RANGE', SHEET: 'SHEET' } as const;
+  readonly SheetType = { GRID: 'GRID', OBJECT: 'OBJECT' } as const;
   readonly #state: HostState;
 
   constructor(state: HostState) {
@@ -28,7 +29,7 @@ export class SpreadsheetApp {
   getActiveSheet(): Sheet {
     return new Spreadsheet(this.#state).getActiveSheet();
   }
-  getActiveRange(): Range {
+  getActiveRange(): Range | null {
     return new Spreadsheet(this.#state).getActiveRange();
   }
   getCurrentCell(): Range {

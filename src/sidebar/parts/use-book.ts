@@ -1,23 +1,18 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Overview, TabContent } from '../../../shared/contract';
+import type { WholeFile } from '../../../shared/contract';
 import { ask } from '../server';
 import { useWork, type Work } from './use-work';
 
 /** Everything the page knows of the file: what it is and what stands on its tabs. */
-export interface Book {
-  readonly overview: Overview;
-  readonly tabs: readonly TabContent[];
-}
+export type Book = Readonly<WholeFile>;
 
 export interface BookReader extends Work {
   readonly book: Book | undefined;
   readonly read: () => void;
 }
 
-export async function readBook(): Promise<Book> {
-  const overview = await ask('overview', {});
-  const names = overview.tabs.filter(({ rows }) => rows > 0).map(({ name }) => name);
-  return { overview, tabs: names.length > 0 ? await ask('readTabs', { tabs: names }) : [] };
+export function readBook(): Promise<Book> {
+  return ask('readFile', {});
 }
 
 /** Reads the file on arrival and whenever it is asked to. */
