@@ -86,7 +86,10 @@ export const Overview = v.object({
   tabs: v.array(TabInfo),
   blocks: v.array(BlockInfo),
   activeTab: v.string(),
+  /** '' where the tab on show has no cells. */
   activeCell: v.string(),
+  /** Names of tabs without cells, such as charts: they are passed over. */
+  passedOver: v.array(v.string()),
 });
 export type Overview = v.InferOutput<typeof Overview>;
 
@@ -168,9 +171,14 @@ export const ClearPrivate = v.object({
 });
 export type ClearPrivate = v.InferOutput<typeof ClearPrivate>;
 
+/** The whole file in one call: what it is, and what stands on each tab that holds anything. */
+export const WholeFile = v.object({ overview: Overview, tabs: v.array(TabContent) });
+export type WholeFile = v.InferOutput<typeof WholeFile>;
+
 /** Every call: its name, what goes in and what comes out. */
 export const CALLS = {
   overview: { request: v.object({}), reply: Overview },
+  readFile: { request: v.object({}), reply: WholeFile },
   readTabs: { request: v.object({ tabs: v.array(v.string()) }), reply: v.array(TabContent) },
   readSelection: { request: v.object({}), reply: Selection },
   writeBlock: { request: WriteBlock, reply: WriteDone },

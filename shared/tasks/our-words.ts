@@ -2,6 +2,7 @@
  * Headings, labels and titles that the readers of our blocks look for. Where the grower typed over one of them, the
  * block's memory still says which it was.
  */
+import { MEMORY_LABELS } from '../lists/list-memory';
 import { COLUMNS, headingOf } from '../table/columns';
 import { LEVELS_TITLE, LINE_HEADINGS } from './bite/bite-block';
 import { BITE_SETTINGS } from './bite/bite-settings';
@@ -47,6 +48,7 @@ export const OUR_WORDS: readonly string[] = [
   ...SYSTEMS.flatMap((system) => Object.values(listHeadings(system))),
   CORNERS_TITLE,
   ...Object.values(ITEM_NAMES),
+  ...Object.values(MEMORY_LABELS),
   ...[LEVELS_TITLE, SEASON_TITLE, FIGURES_TITLE, HEIGHTS_LABEL, LAYOUT_TITLE, GRID_FENCE_LABEL, TOTAL_LABEL],
   ...[TOUCHING_LABEL, AT_A_TIME_LABEL, UNITS_LABEL, 'Settings', 'On the ground', 'Compared with fixed fence'],
 ];

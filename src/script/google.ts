@@ -1,7 +1,7 @@
 /** The one file that touches Apps Script's services: SpreadsheetApp, HtmlService, LockService, Utilities. */
 
 import { areaA1 } from '../../shared/block/a1';
-import type { BlockRule, BlockStyle, WireCell } from '../../shared/contract';
+import type { BlockRule, BlockStyle, TabContent, WireCell } from '../../shared/contract';
 import { type Day, dayFromIso } from '../../shared/core/calendar/day';
 import type { Edge } from '../../shared/door/edge';
 import { isWithin } from './is-within';
@@ -15,7 +15,8 @@ type Range = GoogleAppsScript.Spreadsheet.Range;
 
 const ISO_DATE = 'yyyy-MM-dd';
 const ISO_TIME = "yyyy-MM-dd'T'HH:mm:ss";
-const MIDNIGHT = 'T00:00:00';
+const MIDNIGHT = '00:00:00';
+const AFTER_THE_JUMP = '01:00:00';
 const LOCK_WAIT_MILLISECONDS = 5000;
 
 /** Looks of the cells. Colours come with a weight or a slant, so that none speaks by colour alone. */
@@ -76,29 +77,44 @@ export function boundSpreadsheet(): SheetPort {
     if (!sheet) throw new Told(`There is no tab named "${name}" any more. Nothing was written.`);
     return sheet;
   };
+  let knownZone: string | undefined;
+  const zone = (): string => {
+    knownZone ??= file.getSpreadsheetTimeZone();
+    return knownZone;
+  };
   const rangeOf = (area: Area): Range =>
     sheetOf(area.tab).getRange(area.row, area.column, area.rows, area.columns);
   return {
     title: () => file.getName(),
     fileId: () => file.getId(),
     locale: () => file.getSpreadsheetLocale(),
-    timeZone: () => file.getSpreadsheetTimeZone(),
-    today: () => Utilities.formatDate(new Date(), file.getSpreadsheetTimeZone(), ISO_DATE),
+    timeZone: zone,
+    today: () => Utilities.formatDate(new Date(), zone(), ISO_DATE),
     tabs: () =>
-      file.getSheets().map((sheet) => ({
+      grids(file).map((sheet) => ({
         name: sheet.getName(),
         rows: sheet.getLastRow(),
         columns: sheet.getLastColumn(),
       })),
+    passedOver: () => namesPassedOver(file.getSheets()),
+    readAll: () => {
+      const sheets = file.getSheets();
+      const tabs = sheets.filter(isGrid).map((sheet) => readWhole(sheet, zone()));
+      return { tabs, passedOver: namesPassedOver(sheets) };
+    },
+    activeTab: () => file.getActiveSheet().getName(),
     active: () => activeArea(file),
     namedAreas: () => namedAreas(file),
-    read: (area) => readRange(rangeOf(area), file),
+    read: (area) => readRange(rangeOf(area), zone()),
     makeRoom: (area) => makeRoom(sheetOf(area.tab), area),
     addTab: (name) => {
       file.insertSheet(name);
     },
     removeTab: (name) => file.deleteSheet(sheetOf(name)),
-    readFormats: (area) => rangeOf(area).getNumberFormats(),
+    readFormats: (area) =>
+      rangeOf(area)
+        .getNumberFormats()
+        .map((row) => row.map(knownFormat)),
     setFormats: (area, formats) => {
       rangeOf(area).setNumberFormats(formats);
     },
@@ -134,9 +150,29 @@ export function boundSpreadsheet(): SheetPort {
   };
 }
 
-function activeArea(file: Spreadsheet): Area & { a1: string } {
-  const range = file.getActiveRange();
-  if (!range) throw new Told('Click a cell in the sheet first.');
+/** Charts on a tab of their own have no cells: whatever reads cells there throws. */
+function isGrid(sheet: Sheet): boolean {
+  return sheet.getType() === SpreadsheetApp.SheetType.GRID;
+}
+
+function grids(file: Spreadsheet): Sheet[] {
+  return file.getSheets().filter(isGrid);
+}
+
+function namesPassedOver(sheets: readonly Sheet[]): string[] {
+  return sheets.filter((sheet) => !isGrid(sheet)).map((sheet) => sheet.getName());
+}
+
+function readWhole(sheet: Sheet, zone: string): TabContent {
+  const { values, formulas } = readRange(sheet.getDataRange(), zone);
+  // A blank tab gives its first cell.
+  const isBlank = values.length === 1 && values[0]?.join('') === '' && formulas[0]?.join('') === '';
+  return { name: sheet.getName(), values: isBlank ? [] : values, formulas: isBlank ? [] : formulas };
+}
+
+function activeArea(file: Spreadsheet): (Area & { a1: string }) | undefined {
+  const range = isGrid(file.getActiveSheet()) ? file.getActiveRange() : undefined;
+  if (!range) return undefined;
   const area = areaOf(range);
   return { ...area, a1: areaA1(area) };
 }
@@ -172,8 +208,7 @@ function rangeOrNothing(named: GoogleAppsScript.Spreadsheet.NamedRange): Range |
   }
 }
 
-function readRange(range: Range, file: Spreadsheet): AreaContent {
-  const zone = file.getSpreadsheetTimeZone();
+function readRange(range: Range, zone: string): AreaContent {
   // Many cells hold the same few dates: each is turned into text once.
   const isoOf = new Map<number, string>();
   const wire = (value: unknown): WireCell => {
@@ -183,7 +218,7 @@ function readRange(range: Range, file: Spreadsheet): AreaContent {
     const time = date.getTime();
     let iso = isoOf.get(time);
     if (iso === undefined) {
-      iso = Number.isFinite(time) ? Utilities.formatDate(date, zone, ISO_TIME).replace(MIDNIGHT, '') : '';
+      iso = Number.isFinite(time) ? isoText(date, zone) : '';
       isoOf.set(time, iso);
     }
     return { d: iso };
@@ -192,6 +227,25 @@ function readRange(range: Range, file: Spreadsheet): AreaContent {
     values: range.getValues().map((row) => row.map(wire)),
     formulas: range.getFormulas(),
   };
+}
+
+/** What a cell without a format reads back as; set as it stands, a date typed there later shows as a number. */
+const AUTOMATIC_FORMAT = '0.###############';
+
+function knownFormat(format: string): string {
+  return format === AUTOMATIC_FORMAT ? 'General' : format;
+}
+
+/**
+ * A day, with its time of day where it has one. In zones whose clocks go forward at midnight (Santiago, Cairo, Beirut)
+ * that day begins at 1:00: no time of day either.
+ */
+function isoText(date: Date, zone: string): string {
+  const [day = '', time] = Utilities.formatDate(date, zone, ISO_TIME).split('T');
+  if (time === MIDNIGHT) return day;
+  const isFirstMoment = (): boolean =>
+    Utilities.formatDate(new Date(date.getTime() - 1), zone, ISO_DATE) !== day;
+  return time === AFTER_THE_JUMP && isFirstMoment() ? day : `${day}T${time}`;
 }
 
 /** Columns left free beside a block that is wider than its tab, for what the grower wants to add. Judgement. */

@@ -4,7 +4,7 @@
  * Rows and columns count from 1, as in the sheet. A failing service throws; actions let it pass and the door
  * to the sidebar turns it into a sentence.
  */
-import type { BlockRule, BlockStyle, TabInfo, WireCell } from '../../shared/contract';
+import type { BlockRule, BlockStyle, TabContent, TabInfo, WireCell } from '../../shared/contract';
 
 export interface Area {
   readonly tab: string;
@@ -35,8 +35,15 @@ export interface SheetPort {
   locale(): string;
   timeZone(): string;
   today(): string;
+  /** Tabs with cells. */
   tabs(): TabInfo[];
-  active(): Area & { readonly a1: string };
+  /** Names of tabs without cells, such as charts. */
+  passedOver(): string[];
+  /** What stands on every tab with cells, from A1; nothing for a blank tab. */
+  readAll(): { readonly tabs: TabContent[]; readonly passedOver: string[] };
+  activeTab(): string;
+  /** The selection; undefined where the tab on show has no cells. */
+  active(): (Area & { readonly a1: string }) | undefined;
   /** Our named ranges that still point somewhere. */
   namedAreas(): (Area & { readonly name: string })[];
   read(area: Area): AreaContent;

@@ -3,7 +3,7 @@
  * the same order: read the file, find and read the lists, read the rules from the form, plan, write.
  */
 import { allBlocks } from '../../shared/block/stamped-blocks';
-import type { BlockInfo, Overview, TabContent, WriteDone } from '../../shared/contract';
+import type { BlockInfo, WriteDone } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import { findLists } from '../../shared/lists/find-lists';
 import type { FoundList, GroupList, ListKind, PaddockList } from '../../shared/lists/model';
@@ -67,9 +67,7 @@ export function asked<Reply>(book: Workbook, call: string, request: unknown = {}
 }
 
 export function readBook(workbook: Workbook): Book {
-  const overview = asked<Overview>(workbook, 'overview');
-  const names = overview.tabs.filter(({ rows }) => rows > 0).map(({ name }) => name);
-  const tabs = names.length > 0 ? asked<TabContent[]>(workbook, 'readTabs', { tabs: names }) : [];
+  const { overview, tabs } = asked<Book>(workbook, 'readFile');
   return { overview: { ...overview, blocks: allBlocks(overview.blocks, tabs) }, tabs };
 }
 

@@ -1,10 +1,11 @@
 /** How a range looks: number formats, colours, fonts, alignment, wrapping. */
 import type { EngineStyle } from '../engine/engine';
-import { AUTOMATIC_FORMAT, engineFormat, sheetsFormat } from '../engine/number-format';
-import { zoneOf, zonesByEntry } from './area';
+import { engineFormat, sheetsFormat } from '../engine/number-format';
+import { overlaps, zoneOf, zonesByEntry } from './area';
 import { guardService } from './call-gate';
 import { cssColor } from './colors';
 import { filled, fittingMatrix, RangePlace, refuseProtected } from './range-place';
+import { typedColumn } from './refusals';
 
 const state = RangePlace.state;
 const area = RangePlace.area;
@@ -77,6 +78,7 @@ export class RangeLook extends RangePlace {
     const place = area(this);
     const matrix = fittingMatrix<string>('setNumberFormats', place, formats);
     refuseProtected(state(this), place);
+    if (state(this).typedColumns.some((typed) => overlaps(typed, place))) throw typedColumn();
     const commands = [...zonesByEntry(place, matrix)].map(([pattern, target]) => {
       const format = engineFormat(book.engine, String(pattern ?? ''));
       if (format === undefined) throw new Error(`The preview cannot show the number format "${pattern}"`);
@@ -89,7 +91,7 @@ export class RangeLook extends RangePlace {
     return this.setNumberFormats(filled(area(this), format));
   }
   getNumberFormats(): string[][] {
-    const { book } = state(this);
+    const { book, modes } = state(this);
     const { sheetId, row, column, rows, columns } = area(this);
     return Array.from({ length: rows }, (_, r) =>
       Array.from(
@@ -97,7 +99,7 @@ export class RangeLook extends RangePlace {
         (__, c) =>
           sheetsFormat(book.cell(sheetId, row + r, column + c).format ?? '') ||
           book.ownFormat(sheetId, row + r, column + c) ||
-          AUTOMATIC_FORMAT,
+          modes.automaticFormat,
       ),
     );
   }

@@ -63,6 +63,7 @@ function write(
     }),
   );
   book.batch(commands);
+  host.loading.written(place.sheetId, commands);
 }
 
 export function readCells<Result>(
@@ -77,9 +78,13 @@ export function readCells<Result>(
 
 export class RangeValues extends RangeLook {
   getValues(): unknown[][] {
-    const { book, timeZone } = state(this);
-    return readCells(this, (sheetId, row, column) =>
-      scriptValue(book.engine, book.cell(sheetId, row, column), timeZone),
+    const { book, timeZone, loading } = state(this);
+    const insteadOf = loading.reading();
+    return readCells(
+      this,
+      (sheetId, row, column) =>
+        insteadOf(sheetId, row, column) ??
+        scriptValue(book.engine, book.cell(sheetId, row, column), timeZone),
     );
   }
   getValue(): unknown {

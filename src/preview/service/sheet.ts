@@ -8,7 +8,7 @@ import {
 } from './conditional-format';
 import { type Protection, protect, protectionsOf } from './protection';
 import { Range } from './range';
-import { wrongSignature } from './refusals';
+import { chartTab, wrongSignature } from './refusals';
 import { refuseClosed, SheetGrid, whole } from './sheet-grid';
 import { Spreadsheet } from './spreadsheet';
 
@@ -62,18 +62,25 @@ export class Sheet extends SheetGrid {
     return this;
   }
 
+  getType(): 'GRID' | 'OBJECT' {
+    return isChart(this) && state(this).modes.chartTabsTell ? 'OBJECT' : 'GRID';
+  }
   getLastRow(): number {
+    refuseChart(this, 'getLastRow');
     return state(this).book.usedSize(tabId(this)).rows;
   }
   getLastColumn(): number {
+    refuseChart(this, 'getLastColumn');
     return state(this).book.usedSize(tabId(this)).columns;
   }
   getDataRange(): Range {
+    refuseChart(this, 'getDataRange');
     const { rows, columns } = state(this).book.usedSize(tabId(this));
     const size = { rows: Math.max(rows, 1), columns: Math.max(columns, 1) };
     return new Range(state(this), { sheetId: tabId(this), row: 0, column: 0, ...size });
   }
   getRange(rowOrA1: number | string, column?: number, rows?: number, columns?: number): Range {
+    refuseChart(this, 'getRange');
     if (typeof rowOrA1 === 'string' && column === undefined) return this.#rangeOfA1(rowOrA1);
     const sizes = [rowOrA1, column, rows ?? 1, columns ?? 1];
     if (!sizes.every((size) => typeof size === 'number' && Number.isInteger(size))) {
@@ -122,6 +129,14 @@ export class Sheet extends SheetGrid {
     new Range(state(this), whole(this)).clearContent();
     return this;
   }
+}
+
+function isChart(sheet: Sheet): boolean {
+  return state(sheet).chartTabs.has(tabId(sheet));
+}
+
+function refuseChart(sheet: Sheet, method: string): void {
+  if (isChart(sheet)) throw chartTab(method);
 }
 
 guardService(Sheet, 'Sheet', ['activate', 'hideSheet', 'protect']);

@@ -13,6 +13,7 @@ export class SpreadsheetApp {
   readonly [GATE]: CallGate;
   readonly WrapStrategy = { WRAP: 'WRAP', OVERFLOW: 'OVERFLOW', CLIP: 'CLIP' } as const;
   readonly ProtectionType = { RANGE: 'RANGE', SHEET: 'SHEET' } as const;
+  readonly SheetType = { GRID: 'GRID', OBJECT: 'OBJECT' } as const;
   readonly #state: HostState;
 
   constructor(state: HostState) {
@@ -28,7 +29,7 @@ export class SpreadsheetApp {
   getActiveSheet(): Sheet {
     return new Spreadsheet(this.#state).getActiveSheet();
   }
-  getActiveRange(): Range {
+  getActiveRange(): Range | null {
     return new Spreadsheet(this.#state).getActiveRange();
   }
   getCurrentCell(): Range {
@@ -38,7 +39,7 @@ export class SpreadsheetApp {
     if (this[GATE].isInCellFunction) throw new Error('Cannot call SpreadsheetApp.getUi() from this context.');
     return new Ui(this.#state);
   }
-  /** Writes show at once here, so there is nothing to flush. */
+  /** Waits until all that is queued is written; the gate throws what was refused. */
   flush(): void {}
   newConditionalFormatRule(): ConditionalFormatRuleBuilder {
     return new ConditionalFormatRuleBuilder(this.#state);

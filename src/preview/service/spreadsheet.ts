@@ -78,7 +78,8 @@ export class Spreadsheet {
   getActiveSheet(): Sheet {
     return new Sheet(this.#state, this.#state.book.activeSheetId());
   }
-  getActiveRange(): Range {
+  getActiveRange(): Range | null {
+    if (this.#state.chartTabs.has(this.#state.book.activeSheetId())) return null;
     return selectedRange(this.#state);
   }
   setActiveRange(range: Range): Range {
