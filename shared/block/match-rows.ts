@@ -1,19 +1,19 @@
 import type { WireCell } from '../contract';
-import { BLANK_MARK, bareMark, isYours, markOfStanding, type RowMemory } from './memory';
-
-type Rows = readonly (RowMemory | undefined)[];
+import { BLANK_MARK, bareMark, isYours, type Memory, markOfStanding, type RowMemory } from './memory';
 
 /**
  * What is remembered of each row that stands. A sort that left the memory behind shows in the first cells: a row whose
  * first cell is that of another row is that row. A first cell that is new is a new row where the grower types the
- * first cell, else a label that was typed over. A row that stands twice is remembered once.
+ * first cell, else a label that was typed over. A row that stands twice is remembered once. Rows with another stamp are
+ * left as they are: a write that was cut short has left them.
  */
 export function matchRows(
   values: readonly (readonly WireCell[])[],
   formulas: readonly (readonly string[])[],
-  rows: Rows,
-): Rows {
-  const byId = new Map(rows.flatMap((row) => (row ? [[row.id, row] as const] : [])));
+  { rows, stamp }: Memory,
+): Memory['rows'] {
+  const isLeft = (row: RowMemory): boolean => stamp !== '' && row.stamp !== stamp;
+  const byId = new Map(rows.flatMap((row) => (row && !isLeft(row) ? [[row.id, row] as const] : [])));
   const counts = new Map<string, number>();
   const taken = new Set<string>();
   const once = (row: RowMemory | undefined): RowMemory | undefined => {
@@ -25,6 +25,7 @@ export function matchRows(
     const first = markOfStanding(values[r]?.[0] ?? '', formulas[r]?.[0] ?? '');
     const count = (counts.get(first) ?? 0) + 1;
     counts.set(first, count);
+    if (row && isLeft(row)) return row;
     const written = row?.marks[0] ?? BLANK_MARK;
     if (!row || bareMark(written) === first) return once(row);
     const same = first === BLANK_MARK ? undefined : byId.get(count === 1 ? first : `${first}.${count}`);

@@ -12,6 +12,8 @@ export interface BlockContent {
   readonly formulas: readonly (readonly string[])[];
   /** Absent in a block that version 0.1.0 wrote, or whose memory was deleted. */
   readonly memory?: Memory;
+  /** Columns that its name still reaches over, where a write that was cut short has left more than it takes. */
+  readonly reach?: number;
 }
 
 /**
@@ -27,12 +29,19 @@ export function cutBlock(tab: TabContent, named: BlockInfo, rowsBelow = 0): Bloc
   const own = next < 0 ? texts : texts.slice(0, next);
   const reached = Math.max(own.map(isMemory).lastIndexOf(true) + 1, named.rows);
   const rows = Math.min(reached, next < 0 ? reached : next) + rowsBelow;
-  const memory = readMemory(Array.from({ length: rows }, (_, r) => own[r] ?? ''));
-  const content = cut(tab, { ...named, rows, columns: column - named.column });
+  const written = own.map(isMemory).lastIndexOf(true) + 1;
+  // Rows that a write which was cut short has left below the new ones: their memory stands in the column it had then.
+  const left = (r: number): WireCell =>
+    r < written
+      ? ''
+      : (tab.values[named.row - 1 + r]?.find((text, c) => c >= named.column && isMemory(text)) ?? '');
+  const memory = readMemory(Array.from({ length: rows }, (_, r) => own[r] || left(r)));
+  const columns = column - named.column;
+  const content = { ...cut(tab, { ...named, rows, columns }), reach: Math.max(named.columns, columns + 1) };
   if (!memory) return content;
   return {
     ...content,
-    memory: { ...memory, rows: matchRows(content.values, content.formulas, memory.rows) },
+    memory: { ...memory, rows: matchRows(content.values, content.formulas, memory) },
   };
 }
 
@@ -58,8 +67,8 @@ export function cut(tab: TabContent, info: BlockInfo): BlockContent {
 }
 
 /** The rectangle that a block takes with its memory: what is written over. */
-export function wholeOf({ info, memory }: BlockContent): BlockInfo {
-  return memory ? { ...info, columns: info.columns + 1 } : info;
+export function wholeOf({ info, reach = info.columns }: BlockContent): BlockInfo {
+  return { ...info, columns: reach };
 }
 
 /** One row of a table inside a block, by its headings. */

@@ -17,10 +17,12 @@ import {
   ANSWER_MARK,
   BLANK_MARK,
   bareMark,
+  isMemory,
   isYours,
   markOfCell,
   markOfStanding,
   memoryColumn,
+  type RowMemory,
 } from '../block/memory';
 import type { BlockContent } from '../block/read-block';
 import { rowIds } from '../block/row-ids';
@@ -93,7 +95,8 @@ function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[
   const spare = countedMarks(want.cells);
   for (const [r, row] of old.values.entries()) {
     const memory = old.memory?.rows[r];
-    const at = memory && rowOf.get(memory.id);
+    const isOwn = memory !== undefined && !isLeftOver(old, memory);
+    const at = isOwn ? rowOf.get(memory.id) : undefined;
     for (const [c, value] of row.entries()) {
       const cell = { row: r, column: c, value, formula: old.formulas[r]?.[c] ?? '' };
       const to = columns[c];
@@ -115,9 +118,14 @@ function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[
   return { inPlace, left: loose.filter((cell) => !take(spare, cell)) };
 }
 
+/** Whether a write that was cut short has left that row of the block before. */
+function isLeftOver({ memory }: BlockContent, { stamp }: RowMemory): boolean {
+  return memory !== undefined && memory.stamp !== '' && memory.stamp !== stamp;
+}
+
 function isNothing({ value, formula }: Cell): boolean {
   // A formula that lost what it pointed to has nothing left to keep.
-  return (value === '' && formula === '') || formula.includes('#REF!');
+  return (value === '' && formula === '') || formula.includes('#REF!') || isMemory(value);
 }
 
 /** Settles what stands in a cell that the new block has too. */
@@ -243,7 +251,7 @@ export function asWritten(block: BlockContent, words: readonly string[]): BlockC
   const wordOf = new Map(words.map((word) => [markOfStanding(word, ''), word]));
   const isOwn = (r: number): boolean => {
     const row = memory.rows[r];
-    return !row || (!row.id.startsWith(KEPT_ID) && (memory.stamp === '' || row.stamp === memory.stamp));
+    return !row || (!row.id.startsWith(KEPT_ID) && !isLeftOver(block, row));
   };
   const rows = block.values.map((_, r) => r).filter(isOwn);
   const columns = alignColumns(block, memory.rows[0]?.marks.length ?? 0);

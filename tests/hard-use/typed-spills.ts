@@ -37,7 +37,7 @@ export function withTyped(content: BlockContent, written: Cells, typed: readonly
     formulas[row]![column] = formula;
   }
   const { memory } = content;
-  const rows = memory && matchRows(values, formulas, memory.rows);
+  const rows = memory && matchRows(values, formulas, memory);
   return { ...content, values, formulas, ...(memory && rows && { memory: { ...memory, rows } }) };
 }
 

@@ -56,7 +56,7 @@ function tabOf(name: string, rows: Rows): TabContent {
 }
 
 /** The blocks that are made from the lists: rotation, materials, budget. */
-function blocksOf(tabs: readonly TabContent[], units: 'US' | 'metric'): Cells[] {
+function blocksOf(tabs: TabContent[], units: 'US' | 'metric'): Cells[] {
   const overview = { blocks: [], tabs: [], locale: 'en_US', today: '2026-04-20' } as unknown as Overview;
   const book = { overview, tabs };
   const lists = readLists(book, units);

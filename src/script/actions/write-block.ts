@@ -23,9 +23,9 @@ export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
     const old = request.place.at === 'own' ? standing : undefined;
     writeCells(port, request, area, old);
     // The name goes last: until then it says how far the old block reached, so that the next write can clear the rest.
+    const left = old ? clearLeftovers(port, area, old) : '';
     const notes = [
-      old ? clearLeftovers(port, area, old) : '',
-      nameIt(port, request, area),
+      left || nameIt(port, request, area),
       finish(port, request, area, old),
       old ? noteOfNotes(port, old) : '',
     ];

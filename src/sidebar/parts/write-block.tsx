@@ -159,7 +159,7 @@ async function rebuild(props: Props): Promise<Written> {
   const asRead = findBlock(props.book, name, adoptRows)?.block;
   const block = rebuildBlock(name, old, (corner, reading) => props.compose(corner, reading, now), asRead);
   const area = wholeOf(old);
-  const memoryColumn = old.memory && area.column + area.columns - 1;
+  const memoryColumn = old.memory && old.info.column + old.info.columns;
   const place = { at: 'own', area, ...(memoryColumn && { memoryColumn }) } as const;
   const done = await send(props, place, block, areaFingerprint(now, area));
   const pointing = pointingCells(now.tabs, old.info, now.overview.blocks);
