@@ -1,7 +1,7 @@
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { Plan } from '../plan/model';
-import { countedAsDone, daysSet, goesAlong } from './describe-typed';
+import { countedAsDone, daysSet, goesAlong, staysTyped } from './describe-typed';
 import { keptLinesOf } from './kept-lines';
 import { missingColumns } from './missing-columns';
 import type { OldRow, OwnParts } from './model';
@@ -42,6 +42,7 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
   }
   sentences.push(
     ...goesAlong(rows),
+    ...staysTyped(rows),
     ...daysSet(past),
     ...countedAsDone(past),
     ...(own ? columnsBack(own.columns) : []),
