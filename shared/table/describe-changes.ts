@@ -42,13 +42,13 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
   }
   sentences.push(
     ...goesAlong(rows),
-    ...staysTyped(rows),
     ...daysSet(past),
     ...countedAsDone(past),
     ...(own ? columnsBack(own.columns) : []),
     ...newLines.map((line) => `Kept in a line below the table: ${line}.`),
   );
-  return sentences.length > 0 ? sentences : ['The rest of the plan stays as it is.'];
+  const said = sentences.length > 0 ? sentences : ['The rest of the plan stays as it is.'];
+  return [...said, ...staysTyped(rows)];
 }
 
 /** What has happened since the last build is kept from now on; until then it followed the lists. */

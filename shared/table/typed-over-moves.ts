@@ -111,8 +111,8 @@ function typedLookups(reading: Reading, rows: readonly number[], key: ColumnKey)
 }
 
 /**
- * Days that are none, or that are not those that were planned: the formula of the group's next move says which day it
- * was to begin on.
+ * Days that are none, or that reach beyond the day on which the group's next move was planned, which its formula says.
+ * Fewer days cannot be told from a move in between that was deleted.
  */
 function typedDays(reading: Reading, rows: readonly number[]): TypedInRow {
   const { block, columns } = reading;
@@ -124,18 +124,18 @@ function typedDays(reading: Reading, rows: readonly number[]): TypedInRow {
     if (cellWords(value) === '') return [];
     const days = wholeDays(value);
     if (days === undefined) return [overCell(reading, r, column, 'days', false)];
-    const next = rows.find((one) => one > r && nameOf(one) === nameOf(r));
-    const [from, to] = [planned.get(r), next === undefined ? undefined : planned.get(next)];
-    const isOther = from !== undefined && to?.follows === true && to.day - from.day !== days;
-    return isOther ? [overCell(reading, r, column, 'days', false)] : [];
+    const from = planned.get(r);
+    if (from === undefined) return [];
+    const later = rows.flatMap((one) => (nameOf(one) === nameOf(r) ? (planned.get(one) ?? []) : []));
+    const next = Math.min(...later.filter((day) => day > from));
+    return from + days > next ? [overCell(reading, r, column, 'days', false)] : [];
   };
 }
 
-/** The day that a formula of ours under Planned in was written with; `follows`: it is the end of the move before. */
-function firstPlanned(formula: string): { readonly day: Day; readonly follows: boolean } | undefined {
+/** The day that a formula of ours under Planned in was written with. */
+function firstPlanned(formula: string): Day | undefined {
   const [, year, month, day] = /DATE\((\d+)[;,](\d+)[;,](\d+)\)/.exec(formula.replace(/ /g, '')) ?? [];
-  if (day === undefined) return undefined;
-  return { day: dayFromCivil(Number(year), Number(month), Number(day)), follows: /MAXIFS/i.test(formula) };
+  return day === undefined ? undefined : dayFromCivil(Number(year), Number(month), Number(day));
 }
 
 const OF_PADDOCK: readonly ColumnKey[] = ['area', 'openFrom', 'openUntil', 'lastUsed'];
