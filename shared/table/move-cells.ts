@@ -9,7 +9,7 @@ import { checkFormula } from './check-formula';
 import type { ColumnKey } from './columns';
 import { holdsValue } from './holds-value';
 import { ifFilled, listLookup } from './list-lookup';
-import type { KeptCell, PastRow, RotationBlockInput } from './model';
+import type { KeptCell, OldRow, PastRow, RotationBlockInput } from './model';
 import {
   cellIn,
   densityFormula,
@@ -77,7 +77,19 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     groupKey: formula(keyFormula(cellIn(frame, 'group', at))),
     paddockKey: formula(keyFormula(cellIn(frame, 'paddock', at))),
   };
-  return past ? { ...cells, ...ownFormulas(past, cells, at) } : cells;
+  const own = past ? { ...cells, ...ownFormulas(past, cells, at) } : cells;
+  return { ...own, ...typedOver(kept, own, at) };
+}
+
+/** What the grower typed over cells of ours that may stay there. */
+function typedOver(kept: OldRow | undefined, cells: Record<ColumnKey, BlockCell>, at: number) {
+  const staying = kept?.typedOver.filter(({ stays }) => stays) ?? [];
+  return Object.fromEntries(
+    staying.map(({ key, cell }) => {
+      const now = cells[key];
+      return [key, movedCell(cell, at, 'format' in now ? now.format : undefined)];
+    }),
+  );
 }
 
 /** Formulas of the grower's in a past move, where the value that is to be written is theirs. */

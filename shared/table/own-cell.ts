@@ -22,3 +22,9 @@ export function ownNumber(cell: WireCell): number | undefined {
   const serial = day === undefined ? undefined : serialFromDay(day);
   return serial === undefined || serial >= FIRST ? undefined : serial;
 }
+
+/** Days of a stay: a whole number from 1 up. */
+export function wholeDays(cell: WireCell): number | undefined {
+  const days = ownNumber(cell);
+  return days !== undefined && Number.isInteger(days) && days >= 1 ? days : undefined;
+}

@@ -11,15 +11,15 @@ import { cellWords } from './kept-lines';
 import { lookupsOf } from './lookups-of';
 import type { ExtraColumn, OldRotation, OldRow, OwnParts, TableProblem } from './model';
 import { type MovedInSeason, movedInFault } from './moved-in-fault';
-import { ownDay, ownNumber } from './own-cell';
+import { ownDay, ownNumber, wholeDays } from './own-cell';
 import { ownFormulas } from './own-formulas';
 import { readSettings, settingCells, settingsTitleRow } from './read-settings';
 import { tellRenamedHeadings } from './renamed-headings';
 import { KEPT_TITLE } from './rotation-block';
 import { standingColumns } from './standing-columns';
-import { tellStrayFormulas } from './stray-formulas';
+import { strayFormulas } from './stray-formulas';
 import { headCells, keptAlready, strayCells, straysAround } from './strays';
-import { tellBadFigures, tellTypedOver, typedOverLookups } from './typed-over-moves';
+import { tellBadFigures, tellDeadColumns, typedOver } from './typed-over-moves';
 
 /** The block with what is needed to find things in it. */
 export interface Reading {
@@ -42,22 +42,21 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
   const block = cutBlock(tab, info);
   const { settings, problems: settingProblems } = readSettings(tab, info);
   const problems = [...settingProblems];
-  const headingRow = block.values.findIndex((row) =>
-    REQUIRED.every((key) => row.some((cell) => means(cell, key))),
-  );
-  if (headingRow < 0) {
+  const headingRow = findHeadings(block);
+  const found = standingColumns(block, headingRow, endOfMoves(block, headingRow, settingsTitleRow(block)));
+  if (headingRow < 0 || REQUIRED.some((key) => !found.columns.has(key))) {
     problems.push(missingHeadings(block));
     return { settings, rows: [], keptLines: [], strays: [], problems };
   }
   const titleRow = settingsTitleRow(block);
   const endRow = endOfMoves(block, headingRow, titleRow);
-  const { columns, extras, order } = standingColumns(block, headingRow, endRow);
+  const { columns, extras, order, ownHeadings } = found;
   const system = settings?.unitSystem ?? 'US';
   const reading: Reading = { block, system, headingRow, endRow, columns, extras, problems };
   const rows: OldRow[] = [];
   const strays: string[] = [];
   const asTyped = {
-    over: typedOverLookups(reading),
+    over: typedOver(reading, settings?.rules.rest),
     formulas: ownFormulas(reading),
     lookups: lookupsOf(reading),
   };
@@ -67,15 +66,16 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
   }
   const moves = rows.map(({ sheetRow }) => sheetRow - info.row);
   if (settings) tellMovedInFaults(reading, rows, settings.rules);
-  tellTypedOver(reading, moves, settings?.rules.rest);
+  tellDeadColumns(reading, moves);
   tellBadFigures(reading, moves);
   // Under another heading our own formulas would look like strays.
-  if (!tellRenamedHeadings(reading)) tellStrayFormulas(reading, moves, titleRow);
+  if (!tellRenamedHeadings(reading)) strays.push(...strayFormulas(reading, moves, titleRow));
   const title = ownTitle(block);
   const own: OwnParts = {
     extraColumns: extras.map(({ extra }) => extra),
     columns: order,
     ...(title !== undefined && { title }),
+    ...(ownHeadings.size > 0 && { headings: ownHeadings }),
     headRows: headingRow,
     headCells: headCells(block, headingRow),
     settingCells: settingCells(block),
@@ -92,6 +92,15 @@ function ownTitle({ values }: BlockContent): string | undefined {
 }
 
 const REQUIRED: readonly ColumnKey[] = ['group', 'paddock', 'plannedIn', 'movedIn', 'days'];
+
+/** The row with the most headings of ours; −1 where none has enough of them. One or two may have been typed over. */
+function findHeadings({ values }: BlockContent): number {
+  const counts = values.map(
+    (row) => COLUMNS.filter(({ key }) => row.some((cell) => means(cell, key))).length,
+  );
+  const most = Math.max(0, ...counts);
+  return most < REQUIRED.length ? -1 : counts.indexOf(most);
+}
 
 /** Names the first cell that is no heading of ours in the row that has most of them. */
 function missingHeadings({ info, values }: BlockContent): TableProblem {
@@ -168,7 +177,7 @@ function readRow(reading: Reading, r: number, asTyped: AsTyped): OldRow {
   const row = {
     plannedIn,
     movedIn,
-    days: typedDays(reading, r),
+    days: wholeDays(valueAt(reading, r, 'days')),
     inDay: movedIn ?? plannedIn,
     out: day('out'),
     head: plain('head'),
@@ -239,18 +248,4 @@ function tellMovedInFaults(reading: Reading, rows: readonly OldRow[], season: Mo
     const got = isoFromDay(row.movedIn!);
     reading.problems.push({ cell, sentence: `${cell}: moved in must be ${mustBe}, got ${got}` });
   }
-}
-
-function typedDays(reading: Reading, r: number): number | undefined {
-  const typed = valueAt(reading, r, 'days');
-  const value = ownNumber(typed) ?? typed;
-  if (typeof value === 'number' && Number.isInteger(value) && value >= 1) return value;
-  // A move that nobody planned: how long it lasts shows in the group's next one.
-  if (value === '' && valueAt(reading, r, 'movedIn') !== '') return undefined;
-  const cell = cellName(reading, r, 'days');
-  reading.problems.push({
-    cell,
-    sentence: `${cell}: days must be a whole number from 1 up, got ${describeWire(value)}`,
-  });
-  return undefined;
 }

@@ -47,7 +47,11 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const split = [...groups.values()].map((rows) => splitGroup(rows, now));
   const past = split.flatMap((part) => part.past).sort((a, b) => a.inDay - b.inDay);
   const future = split.flatMap((part) => part.future);
-  const newLines = [...old.strays, ...future.flatMap((row) => typedOverLine(row, old.rows, now))];
+  const newLines = [
+    ...old.strays,
+    ...past.flatMap((row) => typedOverLine(row, old.rows, now, true)),
+    ...future.flatMap((row) => typedOverLine(row, old.rows, now)),
+  ];
   const keep = { past, future, own: old.own, keptLines: [...old.keptLines, ...newLines], newLines };
   if (past.length === 0) {
     return { ...keep, problem: { paddocks: now.paddocks, groups: now.groups, rules: now.rules }, notes: [] };
