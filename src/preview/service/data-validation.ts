@@ -106,6 +106,26 @@ function clearValidation(state: HostState, sheetId: string, zones: EngineZone[])
   book.must({ type: 'REMOVE_DATA_VALIDATION_RULE', sheetId, id: temporary });
 }
 
+/** A value that a blocking rule turns down: scripts may not write it either. */
+export function breaksValidation(
+  { book }: HostState,
+  { sheetId, row, column }: Area,
+  matrix: readonly (readonly unknown[])[],
+): boolean {
+  const { getters } = book.model;
+  return matrix.some((line, r) =>
+    line.some((value, c) => {
+      if (value === '' || (typeof value === 'string' && value.startsWith('='))) return false;
+      const found = getters.getValidationResultForCellValue(value as number, {
+        sheetId,
+        row: row + r,
+        col: column + c,
+      });
+      return !found.isValid && found.rule.isBlocking === true;
+    }),
+  );
+}
+
 export function validationAt(state: HostState, cell: Area): DataValidation | null {
   const position = { sheetId: cell.sheetId, row: cell.row, col: cell.column };
   const rule = state.book.model.getters.getValidationRuleForCell(position);

@@ -6,10 +6,11 @@ import { type Entry, formulaEntry, literalText, PLAIN_TEXT_FORMAT, typedEntry } 
 import { serialOfDate } from '../engine/zone-time';
 import { zoneOf } from './area';
 import { guardService } from './call-gate';
+import { breaksValidation } from './data-validation';
 import type { HostState } from './host-state';
 import { RangeLook } from './range-look';
 import { filled, fittingMatrix, mergesIn, RangePlace, refuseProtected } from './range-place';
-import { wrongSignature } from './refusals';
+import { invalidData, wrongSignature } from './refusals';
 import { isRichTextValue } from './rich-text';
 
 const state = RangePlace.state;
@@ -43,6 +44,7 @@ function write(
   const { book } = host;
   const place = area(range);
   refuseProtected(host, place);
+  if (breaksValidation(host, place, matrix)) throw invalidData(place);
   const hidden = mergesIn(host, place);
   const isHidden = (row: number, column: number): boolean =>
     hidden.some(

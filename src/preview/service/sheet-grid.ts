@@ -133,6 +133,19 @@ export class SheetGrid {
     });
     return this;
   }
+  hideColumns(column: number, count = 1): this {
+    const elements = Array.from({ length: count }, (_, index) => column - 1 + index);
+    state(this).book.must({
+      type: 'HIDE_COLUMNS_ROWS',
+      sheetId: tabId(this),
+      dimension: 'COL',
+      elements,
+    });
+    return this;
+  }
+  isColumnHiddenByUser(column: number): boolean {
+    return state(this).book.model.getters.isColHiddenByUser(tabId(this), column - 1);
+  }
   isRowHiddenByUser(row: number): boolean {
     return state(this).book.model.getters.isRowHiddenByUser(tabId(this), row - 1);
   }
@@ -156,4 +169,4 @@ export function refuseClosed(sheet: SheetGrid): void {
   refuseProtected(state(sheet), whole(sheet));
 }
 
-guardService(SheetGrid, 'Sheet', ['hideRows']);
+guardService(SheetGrid, 'Sheet', ['hideRows', 'hideColumns']);
