@@ -18,15 +18,6 @@ export class DataValidation {
   static rule(validation: DataValidation): Rule {
     return validation.#rule;
   }
-  getAllowInvalid(): boolean {
-    return this.#rule.allowInvalid;
-  }
-  getHelpText(): string {
-    return this.#rule.helpText;
-  }
-  getCriteriaType(): string {
-    return this.#rule.criterion.type;
-  }
   getCriteriaValues(): unknown[] {
     return [...this.#rule.criterion.values];
   }
@@ -39,37 +30,12 @@ export class DataValidationBuilder {
   constructor(gate: CallGate) {
     this[GATE] = gate;
   }
-  requireValueInList(values: unknown[], showDropdown = true): this {
-    const displayStyle = showDropdown ? 'arrow' : 'plainText';
-    this.#rule.criterion = { type: 'isValueInList', values: values.map(String), displayStyle };
-    return this;
-  }
   requireNumberBetween(low: number, high: number): this {
     this.#rule.criterion = { type: 'isBetween', values: [String(low), String(high)] };
     return this;
   }
-  requireNumberGreaterThan(limit: number): this {
-    this.#rule.criterion = { type: 'isGreaterThan', values: [String(limit)] };
-    return this;
-  }
-  requireNumberGreaterThanOrEqualTo(limit: number): this {
-    this.#rule.criterion = { type: 'isGreaterOrEqualTo', values: [String(limit)] };
-    return this;
-  }
-  requireDate(): this {
-    this.#rule.criterion = { type: 'dateIsValid', values: [] };
-    return this;
-  }
-  requireCheckbox(): this {
-    this.#rule.criterion = { type: 'isBoolean', values: [] };
-    return this;
-  }
   setAllowInvalid(allowInvalid: boolean): this {
     this.#rule.allowInvalid = allowInvalid;
-    return this;
-  }
-  setHelpText(helpText: string): this {
-    this.#rule.helpText = String(helpText);
     return this;
   }
   build(): DataValidation {

@@ -11,7 +11,6 @@ import type { HostState } from './host-state';
 import { RangeLook } from './range-look';
 import { filled, fittingMatrix, mergesIn, RangePlace, refuseProtected } from './range-place';
 import { invalidData, wrongSignature } from './refusals';
-import { isRichTextValue } from './rich-text';
 
 const state = RangePlace.state;
 const area = RangePlace.area;
@@ -113,14 +112,6 @@ export class RangeValues extends RangeLook {
   getFormula(): string {
     return this.getFormulas()[0]![0]!;
   }
-  isBlank(): boolean {
-    return readCells(
-      this,
-      (sheetId, row, column) => state(this).book.cell(sheetId, row, column).type === 'empty',
-    )
-      .flat()
-      .every(Boolean);
-  }
 
   setValues(values: unknown): this {
     const matrix = fittingMatrix('setValues', area(this), values);
@@ -143,17 +134,6 @@ export class RangeValues extends RangeLook {
   }
   setFormula(formula: string): this {
     return this.setFormulas(filled(area(this), formula));
-  }
-  setRichTextValues(values: unknown): this {
-    const matrix = fittingMatrix('setRichTextValues', area(this), values);
-    write(this, matrix, (value) => {
-      if (!isRichTextValue(value)) throw wrongSignature('Range.setRichTextValues', [value]);
-      return literalText(value.getText());
-    });
-    return this;
-  }
-  setRichTextValue(value: unknown): this {
-    return this.setRichTextValues(filled(area(this), value));
   }
   clearContent(): this {
     const place = area(this);
