@@ -58,7 +58,11 @@ const ROOMS: readonly Room[] = [
     rooms: ['src/preview', 'shared/contract', 'shared/core/calendar'],
     packages: ['node:', '@odoo/o-spreadsheet', '@odoo/owl', 'exceljs', 'esbuild'],
   },
-  { folder: 'src/generate', rooms: ['src/generate', 'shared'], packages: ['node:', 'esbuild', 'exceljs'] },
+  {
+    folder: 'src/generate',
+    rooms: ['src/generate', 'shared'],
+    packages: ['node:', 'esbuild', 'exceljs', 'rolldown'],
+  },
 ];
 
 interface Import {

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import type { BuildOptions } from 'esbuild';
 import { CATALOGUE } from '../../shared/catalogue/index';
 import { printStubs } from './stubs';
+import { withoutWords } from './without-words';
 
 /** What Apps Script parses: no private or static class fields, so everything newer is lowered. */
 const TARGET = 'es2019';
@@ -16,6 +17,7 @@ export const SCRIPT_BUNDLE = {
   format: 'iife',
   globalName: 'Lib_',
   define: { VERSION: JSON.stringify(version) },
+  plugins: [withoutWords],
   target: TARGET,
   charset: 'utf8',
   // esbuild drops JSDoc and hides functions in the bundle: Google Sheets needs plain top-level ones.
