@@ -1,9 +1,13 @@
-/** The one file that touches Apps Script's services: SpreadsheetApp, HtmlService, LockService, Utilities. */
+/**
+ * Touches Apps Script's services (SpreadsheetApp, HtmlService, LockService, Utilities), as nothing else does but
+ * google-scratch.ts.
+ */
 
 import { areaA1 } from '../../shared/block/a1';
 import type { BlockRule, BlockStyle, TabContent, WireCell } from '../../shared/contract';
 import { type Day, dayFromIso } from '../../shared/core/calendar/day';
 import type { Edge } from '../../shared/door/edge';
+import { onScratchTab } from './google-scratch';
 import { isWithin } from './is-within';
 import type { Area, AreaContent, AreaWrite, Origins, SheetPort } from './port';
 import { Told } from './port';
@@ -18,6 +22,7 @@ const ISO_TIME = "yyyy-MM-dd'T'HH:mm:ss";
 const MIDNIGHT = '00:00:00';
 const AFTER_THE_JUMP = '01:00:00';
 const LOCK_WAIT_MILLISECONDS = 5000;
+const COPY_PIXELS = { width: 640, height: 480 };
 
 /** Looks of the cells. Colours come with a weight or a slant, so that none speaks by colour alone. */
 const LOOKS: Readonly<Record<BlockStyle, Look>> = {
@@ -62,6 +67,15 @@ export function addMenu(title: string, items: readonly { label: string; function
 
 export function showSidebarPage(title: string): void {
   SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile('sidebar').setTitle(title));
+}
+
+/** A message that can be marked and copied. */
+export function showTextToCopy(title: string, text: string): void {
+  const escaped = text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
+  const style = 'box-sizing:border-box;width:100%;height:95vh;font:13px/1.5 sans-serif';
+  const page = `<textarea readonly aria-label="${title}" style="${style}">${escaped}</textarea>`;
+  const output = HtmlService.createHtmlOutput(page).setWidth(COPY_PIXELS.width).setHeight(COPY_PIXELS.height);
+  SpreadsheetApp.getUi().showModalDialog(output, title);
 }
 
 export function showText(title: string, text: string): void {
@@ -146,6 +160,7 @@ export function boundSpreadsheet(): SheetPort {
     showTab: (tab) => {
       file.setActiveSheet(sheetOf(tab));
     },
+    onScratchTab: (work) => onScratchTab(file, (range) => readRange(range, zone()).values, work),
     locked: (work) => withLock(work),
   };
 }

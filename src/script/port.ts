@@ -28,6 +28,24 @@ export interface AreaWrite {
 /** For each cell of an area the offsets of the cell whose look it takes over. */
 export type Origins = readonly (readonly (readonly [row: number, column: number] | undefined)[])[];
 
+/** The tab of the self-check. Everything is at its top left corner. */
+export interface ScratchTab {
+  empty(): void;
+  write(values: readonly (readonly (string | number)[])[], format?: string): void;
+  /** Values of the first of so many rows. */
+  read(rows?: number, columns?: number): unknown[];
+  formula(): string;
+  format(): string;
+  sleep(milliseconds: number): void;
+  merge(rows: number, columns: number): void;
+  ruleAsReadBack(formula: string): string;
+  nameTwice(): string;
+  refusedWrite(): string;
+  tabTypes(): string;
+  frozenAndHidden(): string;
+  hasId(): string;
+}
+
 export interface SheetPort {
   title(): string;
   /** Never leaves the script. */
@@ -76,6 +94,7 @@ export interface SheetPort {
   moveFrozenRows(tab: string, rows: number): void;
   putFormula(area: Area, formula: string): void;
   showTab(tab: string): void;
+  onScratchTab<T>(work: (tab: ScratchTab) => T): T;
   /** Runs with the document's lock, or throws where somebody else holds it. */
   locked<T>(work: () => T): T;
 }

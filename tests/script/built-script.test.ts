@@ -15,8 +15,8 @@ function load(): vm.Context {
 }
 
 describe('dist/Code.js', () => {
-  it('stays under 200 KB', () => {
-    expect(statSync('dist/Code.js').size).toBeLessThanOrEqual(200 * KILOBYTE);
+  it('stays under 116 KB', () => {
+    expect(statSync('dist/Code.js').size).toBeLessThanOrEqual(116 * KILOBYTE);
   });
 
   it('loads with nothing but the language and leaves only its own names', () => {

@@ -26,8 +26,8 @@ export type Modes = {
 export const PLAIN_MODES: Modes = {
   lateRefusals: 'no',
   loadingReads: 0,
-  blankStaysBlank: false,
-  sumproductPassesErrors: false,
+  blankStaysBlank: true,
+  sumproductPassesErrors: true,
   automaticFormat: '0.###############',
   chartTabsTell: true,
 };
@@ -60,10 +60,12 @@ export class LoadingCells {
   reading(): (sheetId: string, row: number, col: number) => string | undefined {
     if (this.#reads <= 0) return () => undefined;
     this.#reads -= 1;
-    const { getters } = this.state.book.model;
+    const { book } = this.state;
+    const { getters } = book.model;
     return (sheetId, row, col) => {
       const from = getters.getArrayFormulaSpreadingOn({ sheetId, row, col }) ?? { sheetId, row, col };
-      return this.#cells.has(`${from.sheetId} ${from.row} ${from.col}`) ? LOADING : undefined;
+      const isLoading = this.#cells.has(`${from.sheetId} ${from.row} ${from.col}`);
+      return isLoading && book.formula(from.sheetId, from.row, from.col) !== '' ? LOADING : undefined;
     };
   }
 

@@ -59,16 +59,16 @@ const fontWeight = (weight: Nullable): StylePatch => ({
 const fontStyle = (style: Nullable): StylePatch => ({
   italic: oneOf('setFontStyle', style ?? 'normal', ['italic', 'normal']) === 'italic',
 });
-const fontSize = (size: number): StylePatch => ({ fontSize: size });
+const _fontSize = (size: number): StylePatch => ({ fontSize: size });
 const wrapping = (wrap: boolean): StylePatch => ({ wrapping: wrap ? 'wrap' : 'overflow' });
-const wrapStrategy = (strategy: unknown): StylePatch => ({
+const _wrapStrategy = (strategy: unknown): StylePatch => ({
   wrapping: oneOf('setWrapStrategy', String(strategy).toLowerCase(), ['wrap', 'overflow', 'clip']),
 });
-const horizontal = (where: Nullable): StylePatch => {
+const _horizontal = (where: Nullable): StylePatch => {
   const choice = oneOf('setHorizontalAlignment', where ?? 'normal', ['left', 'center', 'right', 'normal']);
   return { align: choice === 'normal' ? undefined : choice };
 };
-const vertical = (where: Nullable): StylePatch => ({
+const _vertical = (where: Nullable): StylePatch => ({
   verticalAlign: oneOf('setVerticalAlignment', where ?? 'bottom', ['top', 'middle', 'bottom']),
 });
 
@@ -124,9 +124,6 @@ export class RangeLook extends RangePlace {
     setStyles(this, 'setFontColors', colors, fontColor);
     return this;
   }
-  setFontColor(color: Nullable): this {
-    return this.setFontColors(filled(area(this), color));
-  }
   getFontColors(): string[][] {
     return getStyles(this, (style) => style.textColor ?? '#000000');
   }
@@ -150,43 +147,9 @@ export class RangeLook extends RangePlace {
   getFontStyles(): string[][] {
     return getStyles(this, (style) => (style.italic ? 'italic' : 'normal'));
   }
-  setFontSizes(sizes: unknown): this {
-    setStyles(this, 'setFontSizes', sizes, fontSize);
-    return this;
-  }
-  setFontSize(size: number): this {
-    return this.setFontSizes(filled(area(this), size));
-  }
-  setHorizontalAlignments(alignments: unknown): this {
-    setStyles(this, 'setHorizontalAlignments', alignments, horizontal);
-    return this;
-  }
-  setHorizontalAlignment(alignment: Nullable): this {
-    return this.setHorizontalAlignments(filled(area(this), alignment));
-  }
-  setVerticalAlignments(alignments: unknown): this {
-    setStyles(this, 'setVerticalAlignments', alignments, vertical);
-    return this;
-  }
-  setVerticalAlignment(alignment: Nullable): this {
-    return this.setVerticalAlignments(filled(area(this), alignment));
-  }
   setWraps(wraps: unknown): this {
     setStyles(this, 'setWraps', wraps, wrapping);
     return this;
-  }
-  setWrap(wrap: boolean): this {
-    return this.setWraps(filled(area(this), wrap));
-  }
-  getWraps(): boolean[][] {
-    return getStyles(this, (style) => style.wrapping === 'wrap');
-  }
-  setWrapStrategies(strategies: unknown): this {
-    setStyles(this, 'setWrapStrategies', strategies, wrapStrategy);
-    return this;
-  }
-  setWrapStrategy(strategy: unknown): this {
-    return this.setWrapStrategies(filled(area(this), strategy));
   }
   clearFormat(): this {
     const place = area(this);

@@ -41,20 +41,11 @@ export class RangePlace {
   getNumColumns(): number {
     return this.#area.columns;
   }
-  getHeight(): number {
-    return this.#area.rows;
-  }
-  getWidth(): number {
-    return this.#area.columns;
-  }
   getLastRow(): number {
     return this.#area.row + this.#area.rows;
   }
   getLastColumn(): number {
     return this.#area.column + this.#area.columns;
-  }
-  getRowIndex(): number {
-    return this.#area.row + 1;
   }
   isPartOfMerge(): boolean {
     return mergesIn(this.#state, this.#area).length > 0;

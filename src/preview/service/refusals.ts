@@ -1,4 +1,5 @@
 /** What the real services say, as far as known; the wording is from memory. */
+import { type Area, a1Of } from './area';
 import { WriteRefusal } from './modes';
 
 export function wrongSignature(method: string, values: readonly unknown[]): Error {
@@ -26,6 +27,11 @@ export const closedToEditing = (): Error =>
 /** The words stand in three public questions about tables with typed columns. */
 export const typedColumn = (): Error =>
   new WriteRefusal("You can't set the number format of cells in a typed column.");
+
+export const invalidData = (area: Area): Error =>
+  new WriteRefusal(
+    `The data you entered in cell ${a1Of(area)} violates the data validation rules set on this cell.`,
+  );
 
 /** After a public question: "not supported for OBJECT sheet". */
 export const chartTab = (method: string): Error => new Error(`${method} is not supported for OBJECT sheet.`);

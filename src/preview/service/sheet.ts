@@ -6,11 +6,10 @@ import {
   conditionalFormatRules,
   setConditionalFormatRules,
 } from './conditional-format';
-import { type Protection, protect, protectionsOf } from './protection';
+import { type Protection, protect } from './protection';
 import { Range } from './range';
 import { chartTab, wrongSignature } from './refusals';
 import { refuseClosed, SheetGrid, whole } from './sheet-grid';
-import { Spreadsheet } from './spreadsheet';
 
 const state = SheetGrid.state;
 const tabId = SheetGrid.id;
@@ -36,29 +35,8 @@ export class Sheet extends SheetGrid {
     });
     return this;
   }
-  /** A number, as in Sheets; the same for as long as the tab lives. */
-  getSheetId(): number {
-    return [...tabId(this)].reduce((hash, letter) => (hash * 31 + letter.charCodeAt(0)) % 2_147_483_647, 7);
-  }
-  getIndex(): number {
-    return state(this).book.sheetIds().indexOf(tabId(this)) + 1;
-  }
-  getParent(): Spreadsheet {
-    return new Spreadsheet(state(this));
-  }
   activate(): this {
     state(this).book.activate(tabId(this));
-    return this;
-  }
-  isSheetHidden(): boolean {
-    return !state(this).book.model.getters.isSheetVisible(tabId(this));
-  }
-  hideSheet(): this {
-    state(this).book.must({ type: 'HIDE_SHEET', sheetId: tabId(this) });
-    return this;
-  }
-  showSheet(): this {
-    state(this).book.must({ type: 'SHOW_SHEET', sheetId: tabId(this) });
     return this;
   }
 
@@ -115,18 +93,11 @@ export class Sheet extends SheetGrid {
     refuseClosed(this);
     setConditionalFormatRules(state(this), tabId(this), rules);
   }
-  getProtections(type: string): Protection[] {
-    return protectionsOf(state(this), tabId(this), type === 'SHEET');
-  }
   protect(): Protection {
     return protect(state(this), whole(this), true);
   }
   clear(): this {
     new Range(state(this), whole(this)).clear();
-    return this;
-  }
-  clearContents(): this {
-    new Range(state(this), whole(this)).clearContent();
     return this;
   }
 }

@@ -4,7 +4,6 @@ import { ConditionalFormatRuleBuilder } from './conditional-format';
 import { DataValidationBuilder } from './data-validation';
 import type { HostState } from './host-state';
 import type { Range } from './range';
-import { RichTextValueBuilder } from './rich-text';
 import type { Sheet } from './sheet';
 import { Spreadsheet } from './spreadsheet';
 import { Ui } from './ui';
@@ -21,9 +20,6 @@ export class SpreadsheetApp {
     this.#state = state;
   }
   getActiveSpreadsheet(): Spreadsheet {
-    return new Spreadsheet(this.#state);
-  }
-  getActive(): Spreadsheet {
     return new Spreadsheet(this.#state);
   }
   getActiveSheet(): Sheet {
@@ -46,9 +42,6 @@ export class SpreadsheetApp {
   }
   newDataValidation(): DataValidationBuilder {
     return new DataValidationBuilder(this[GATE]);
-  }
-  newRichTextValue(): RichTextValueBuilder {
-    return new RichTextValueBuilder(this[GATE]);
   }
 }
 

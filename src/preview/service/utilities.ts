@@ -36,9 +36,6 @@ export class Session {
   getScriptTimeZone(): string {
     return this.#state.scriptTimeZone;
   }
-  getActiveUserLocale(): string {
-    return this.#state.book.locale.code.slice(0, 2);
-  }
 }
 
 guardService(Utilities, 'Utilities');
