@@ -2,11 +2,12 @@ import { stridePoints } from './group-bound';
 import { isDominated } from './is-dominated';
 import { NEVER } from './never';
 import type { PlanTables } from './plan-tables';
-import { DAY_POINTS, MOVE_POINTS } from './points';
+import { DAY_POINTS } from './points';
 import { restAhead } from './rest-ahead';
 import { afterMove, type SearchState } from './search-state';
 import { type KeptStay, leastToCome, type SearchTask } from './search-task';
 import { stateMark } from './state-mark';
+import { stayPoints } from './stay-points';
 
 /** Points closer together than this are the same. */
 const SAME = 1e-9;
@@ -83,7 +84,7 @@ export function beamSearch(
     if (standing && at === paddockCount) {
       if (state.left[standing.paddock]! > groups[g]!.entry) return;
       for (const [i, out] of standing.outs.entries()) {
-        const cost = state.cost + MOVE_POINTS + DAY_POINTS * standing.over[i]!;
+        const cost = state.cost + standing.points[i]!;
         const bound = othersBound + leastToCome(tables, task, g, out, standing.paddock);
         offer(state, g, standing.paddock, out, cost, bound, others);
       }
@@ -108,17 +109,16 @@ export function beamSearch(
 
   /** All stays that the group may begin now. */
   function spread(state: SearchState, g: number, day: number, othersBound: number, others: number): void {
-    const { outs, firstOut, afterOut, withinLimit } = groups[g]!;
+    const { outs, firstOut, afterOut } = groups[g]!;
     const { left, from } = task.bounds[g]!;
     for (const p of distinctPaddocks(state, state.at[g]!, day)) {
       const until = Math.min(task.goal[g]!, task.nextKept(p, day));
-      const entry = entryCost(state, g, p, day) + MOVE_POINTS;
+      const entry = entryCost(state, g, p, day);
       const stay = p * (days + 1) + day;
-      const within = day + withinLimit[stay]!;
       for (let i = firstOut[stay]!; i < afterOut[stay]!; i++) {
         const out = outs[i]!;
         if (out > until) break;
-        const cost = entry + DAY_POINTS * Math.max(0, out - within);
+        const cost = entry + stayPoints(tables, g, p, day, out);
         offer(state, g, p, out, cost, othersBound + left[(out - from) * (paddockCount + 1) + p]!, others);
       }
     }

@@ -1,6 +1,6 @@
-import type { GroupTable } from './group-table';
 import type { PlanTables } from './plan-tables';
-import { DAY_POINTS, MOVE_POINTS, STRIDE_POINTS } from './points';
+import { STRIDE_POINTS } from './points';
+import { stayPoints } from './stay-points';
 
 /** For one group: the least points still to come, others and rest left aside. */
 export interface GroupBound {
@@ -41,13 +41,7 @@ export function groupBound(
   for (let day = goal - 1; day >= from; day--) {
     for (let p = 0; p < tables.paddockCount; p++) {
       const until = Math.min(goal, free(p, day));
-      entering[p] = leastFromStay(
-        tables.groups[g]!,
-        p * (tables.days + 1) + day,
-        day,
-        until,
-        (out) => left[(out - from) * width + p]!,
-      );
+      entering[p] = leastFromStay(tables, g, p, day, until, (out) => left[(out - from) * width + p]!);
     }
     leastFromEach(tables, entering, left.subarray((day - from) * width, (day - from + 1) * width));
   }
@@ -56,18 +50,20 @@ export function groupBound(
 
 /** The least of one stay and what follows it. */
 function leastFromStay(
-  { outs, firstOut, afterOut, withinLimit }: GroupTable,
-  stay: number,
+  tables: PlanTables,
+  g: number,
+  p: number,
   day: number,
   until: number,
   after: (out: number) => number,
 ): number {
+  const { outs, firstOut, afterOut } = tables.groups[g]!;
+  const stay = p * (tables.days + 1) + day;
   let least = Infinity;
   for (let i = firstOut[stay]!; i < afterOut[stay]!; i++) {
     const out = outs[i]!;
     if (out > until) break;
-    const points = MOVE_POINTS + DAY_POINTS * Math.max(0, out - day - withinLimit[stay]!);
-    least = Math.min(least, points + after(out));
+    least = Math.min(least, stayPoints(tables, g, p, day, out) + after(out));
   }
   return least;
 }

@@ -2,6 +2,7 @@ import { groupSpan } from './group-span';
 import { groupLoadOn } from './group-weights';
 import type { PlanProblem } from './model';
 import { NEVER } from './never';
+import { DAY_POINTS, MOVE_POINTS } from './points';
 
 const ROUNDING = 1e-9;
 
@@ -23,16 +24,25 @@ export interface GroupTable {
   readonly afterOut: Int32Array;
   /** Whole days within the ground limit, for the same. */
   readonly withinLimit: Int32Array;
-  /** Where it stands: paddock, since when, and the days on which it may leave, each with days over the limit. */
+  /** loads[day − loadsFrom]: liveweight-days of the group from day loadsFrom to before `day`. */
+  readonly loads: Float64Array;
+  readonly loadsFrom: number;
+  /** Where it stands: paddock, since when, and the days on which it may leave, each with the points of the stay. */
   readonly standing?: {
     readonly paddock: number;
     readonly outs: readonly number[];
-    readonly over: readonly number[];
+    readonly points: readonly number[];
   };
 }
 
 /** The choices of one group; `moveDays` in rising order, days after the season start. */
-export function groupTable(problem: PlanProblem, g: number, days: number, moveDays: Int32Array): GroupTable {
+export function groupTable(
+  problem: PlanProblem,
+  g: number,
+  days: number,
+  moveDays: Int32Array,
+  unevenPoints: Float64Array,
+): GroupTable {
   const { paddocks, rules } = problem;
   const group = problem.groups[g]!;
   const start = rules.seasonStart;
@@ -60,12 +70,17 @@ export function groupTable(problem: PlanProblem, g: number, days: number, moveDa
   const { firstOut, afterOut, withinLimit } = stayRanges(problem, days, entry, outs, within);
   const longStay = longStayDays(problem, moveDays);
   const usualStay = usualStayDays(problem, longStay, withinLimit);
-  const base = { entry, end, usualStay, longStay, outs, firstOut, afterOut, withinLimit };
+  const loadsFrom = first - start;
+  const base = { entry, end, usualStay, longStay, outs, firstOut, afterOut, withinLimit, loads, loadsFrom };
   if (!group.standing || entry >= end) return base;
   const p = group.standing.paddock;
   const leaves = standingOuts(problem, p, entry, end, within(p, entry), moveDays);
-  const over = leaves.map((out) => Math.max(0, out - entry - within(p, entry)));
-  return { ...base, standing: { paddock: p, outs: leaves, over } };
+  const points = leaves.map((out) => {
+    const over = Math.max(0, out - entry - within(p, entry));
+    const load = loads[out - loadsFrom]! - loads[entry - loadsFrom]!;
+    return MOVE_POINTS + DAY_POINTS * over + unevenPoints[p]! * load * load;
+  });
+  return { ...base, standing: { paddock: p, outs: leaves, points } };
 }
 
 function stayRanges(

@@ -51,6 +51,8 @@ export interface PlanRules {
   readonly longestStayDays: number;
   /** Liveweight-days per area that the ground bears in one stay, kg·day/m². Absent: no limit. */
   readonly groundLimit?: number;
+  /** Weight of even use of the ground in the score (see planRotation); absent: 0. */
+  readonly evenness?: number;
   /** Seven flags, Sunday first: on which weekdays pigs may be moved. */
   readonly moveWeekdays: readonly boolean[];
   /** Days on which nobody can move pigs. */
@@ -65,6 +67,8 @@ export interface PlanProblem {
   readonly paddocks: readonly PlanPaddock[];
   readonly groups: readonly PlanGroup[];
   readonly rules: PlanRules;
+  /** Even share of the whole season, kg·day/m², where only the rest of it is planned; absent: see evenShare. */
+  readonly evenShare?: number;
 }
 
 /** One stay: a group in a paddock from the day it comes in to the day it leaves (that night is elsewhere). */
@@ -81,7 +85,7 @@ export interface Plan {
   readonly score: PlanScore;
 }
 
-/** Lower is better. total = 10·restShortDays + 10·overLimitDays + moves + 0.5·strides. */
+/** Lower is better. total = 10·restShortDays + 10·overLimitDays + moves + 0.5·strides + unevenPoints. */
 export interface PlanScore {
   readonly total: number;
   readonly restShortDays: number;
@@ -89,6 +93,8 @@ export interface PlanScore {
   readonly moves: number;
   /** Moves to a paddock that does not adjoin the one left. */
   readonly strides: number;
+  /** evenness × (load ÷ even share)², summed over the stays; absent without evenness. */
+  readonly unevenPoints?: number;
 }
 
 /** Why no plan exists, and the smallest change found that lets one exist. */

@@ -34,6 +34,8 @@ import { whyNoPlan } from './why-no-plan';
  *   k days with the weight at mid-day, is more than the limit × area.
  * - 1 for each stay, and 0.5 for each move to a paddock that does not adjoin the one left, where for either of
  *   the two the adjoining paddocks are given.
+ * - evenness × (load ÷ even share)² for each stay, its load being liveweight-days per area; see evenShare. It adds
+ *   up stay by stay, so that twice the load of one paddock is not made good by half the load of another.
  *
  * Same problem, same plan: there is no clock and no chance in the search.
  */

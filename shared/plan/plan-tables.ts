@@ -1,7 +1,8 @@
 import { weekday } from '../core/calendar/day';
+import { evenShare } from './even-share';
 import { type GroupTable, groupTable } from './group-table';
 import { isStride } from './is-stride';
-import type { PlanProblem } from './model';
+import type { PlanPaddock, PlanProblem } from './model';
 import { NEVER } from './never';
 import { restDue } from './rest-due';
 
@@ -27,6 +28,8 @@ export interface PlanTables {
   readonly readyAtStart: Int32Array;
   /** Kind of paddock: equal kinds differ only by name, so the search tries one of them. */
   readonly kind: Int32Array;
+  /** Points of a stay for each (kg·day)² that the paddock bears in it: evenness ÷ (even share × area)². */
+  readonly unevenPoints: Float64Array;
   /** Whether any move can be a stride, and strides[left · paddockCount + entered]. */
   readonly anyStride: boolean;
   readonly strides: Uint8Array;
@@ -56,12 +59,13 @@ export function planTables(problem: PlanProblem): PlanTables {
       if (isStride(paddocks, a, b)) strides[a * paddocks.length + b] = 1;
     }
   }
+  const unevenPoints = Float64Array.from(paddocks, unevenPointsOf(problem));
   return {
     problem,
     days,
     groupCount: groups.length,
     paddockCount: paddocks.length,
-    groups: groups.map((_, g) => groupTable(problem, g, days, moveDays)),
+    groups: groups.map((_, g) => groupTable(problem, g, days, moveDays, unevenPoints)),
     openFrom: Int32Array.from(paddocks, (p) => (p.openFrom ?? -NEVER) - start),
     closes: Int32Array.from(paddocks, (p) => (p.openUntil === undefined ? NEVER : p.openUntil + 1 - start)),
     ready,
@@ -69,12 +73,19 @@ export function planTables(problem: PlanProblem): PlanTables {
       p.lastUsed === undefined ? -NEVER : p.lastUsed + restDue(p, rules.rest, p.lastUsed) - start,
     ),
     kind: paddockKinds(problem),
+    unevenPoints,
     anyStride: strides.includes(1),
     strides,
     noStride: paddocks.map((_, a) =>
       paddocks.flatMap((_, b) => (a !== b && !strides[a * paddocks.length + b] ? [b] : [])),
     ),
   };
+}
+
+function unevenPointsOf(problem: PlanProblem): (paddock: PlanPaddock) => number {
+  const weight = problem.rules.evenness ?? 0;
+  const share = weight > 0 ? (problem.evenShare ?? evenShare(problem)) : 0;
+  return ({ areaSquareMeters }) => (share > 0 ? weight / (share * areaSquareMeters) ** 2 : 0);
 }
 
 function listMoveDays({ rules }: PlanProblem, days: number): Int32Array {
@@ -92,7 +103,7 @@ function paddockKinds({ paddocks, rules }: PlanProblem): Int32Array {
   const kinds = new Map<string, number>();
   const anyAdjoins = paddocks.some((paddock) => paddock.adjoins !== undefined);
   return Int32Array.from(paddocks, (paddock, p) => {
-    const area = rules.groundLimit === undefined ? 0 : paddock.areaSquareMeters;
+    const area = rules.groundLimit === undefined && !rules.evenness ? 0 : paddock.areaSquareMeters;
     const { openFrom, openUntil, restDays } = paddock;
     const key = anyAdjoins ? String(p) : [area, openFrom, openUntil, restDays].join();
     if (!kinds.has(key)) kinds.set(key, kinds.size);

@@ -1,7 +1,8 @@
 import { stridePoints } from './group-bound';
 import type { PlanTables } from './plan-tables';
-import { DAY_POINTS, MOVE_POINTS } from './points';
+import { DAY_POINTS } from './points';
 import { emptyState, type Move, type SearchState } from './search-state';
+import { stayPoints } from './stay-points';
 
 /** The state after some moves, in the order of their in days, with their points. */
 export function replay(tables: PlanTables, moves: readonly Move[]): SearchState {
@@ -9,7 +10,7 @@ export function replay(tables: PlanTables, moves: readonly Move[]): SearchState 
   let cost = 0;
   for (const move of moves) {
     const { g, p, inDay, out } = move;
-    cost += MOVE_POINTS + DAY_POINTS * overDays(tables, move) + stridePoints(tables, state.at[g]!, p);
+    cost += stayPoints(tables, g, p, inDay, out) + stridePoints(tables, state.at[g]!, p);
     if (!isStanding(tables, move)) cost += DAY_POINTS * Math.max(0, state.ready[p]! - inDay);
     state.next[g] = out;
     state.at[g] = p;
@@ -17,13 +18,6 @@ export function replay(tables: PlanTables, moves: readonly Move[]): SearchState 
     state.ready[p] = tables.ready[p * (tables.days + 1) + out]!;
   }
   return { ...state, cost };
-}
-
-/** Days of a stay over the ground limit. */
-export function overDays(tables: PlanTables, move: Move): number {
-  const { standing, withinLimit } = tables.groups[move.g]!;
-  if (standing && isStanding(tables, move)) return standing.over[standing.outs.indexOf(move.out)]!;
-  return Math.max(0, move.out - move.inDay - withinLimit[move.p * (tables.days + 1) + move.inDay]!);
 }
 
 /** Whether this is the stay in which the group already stands when the season begins. */

@@ -1,9 +1,11 @@
 import type { Day } from '../core/calendar/day';
+import { evenShare } from './even-share';
 import { groupLoadOn } from './group-weights';
 import { isStride } from './is-stride';
 import type { PlanProblem, PlanScore, Stay } from './model';
 import { DAY_POINTS, MOVE_POINTS, STRIDE_POINTS } from './points';
 import { restDue } from './rest-due';
+import { stayLoad } from './stay-loads';
 
 const ROUNDING = 1e-9;
 
@@ -27,12 +29,21 @@ export function scorePlan(problem: PlanProblem, stays: readonly Stay[]): PlanSco
   const restShortDays = sum(rows.map((row) => row.restShortDays));
   const overLimitDays = sum(rows.map((row) => row.overLimitDays));
   const strides = rows.filter((row) => row.stride).length;
+  const unevenPoints = unevenPointsOf(problem, stays);
   const total =
     DAY_POINTS * restShortDays +
     DAY_POINTS * overLimitDays +
     MOVE_POINTS * rows.length +
-    STRIDE_POINTS * strides;
-  return { total, restShortDays, overLimitDays, moves: rows.length, strides };
+    STRIDE_POINTS * strides +
+    unevenPoints;
+  return {
+    total,
+    restShortDays,
+    overLimitDays,
+    moves: rows.length,
+    strides,
+    ...(unevenPoints > 0 && { unevenPoints }),
+  };
 }
 
 /** The score of each stay, in the order the stays are given. */
@@ -76,6 +87,13 @@ function overLimitDays(problem: PlanProblem, stay: Stay): number {
     if (load > borne * (1 + ROUNDING)) over += 1;
   }
   return over;
+}
+
+function unevenPointsOf(problem: PlanProblem, stays: readonly Stay[]): number {
+  const weight = problem.rules.evenness ?? 0;
+  const share = weight > 0 ? (problem.evenShare ?? evenShare(problem)) : 0;
+  if (share <= 0) return 0;
+  return sum(stays.map((stay) => weight * (stayLoad(problem, stay) / share) ** 2));
 }
 
 function sum(values: readonly number[]): number {

@@ -1,9 +1,9 @@
 import { type GroupBound, groupBound, stridePoints } from './group-bound';
 import { NEVER } from './never';
 import type { PlanTables } from './plan-tables';
-import { DAY_POINTS, MOVE_POINTS, STRIDE_POINTS } from './points';
-import { overDays } from './replay';
+import { STRIDE_POINTS } from './points';
 import { emptyState, type Move, type SearchState } from './search-state';
+import { stayPoints } from './stay-points';
 
 /**
  * What one search is to decide: the stays of some groups between two days, everything else kept. The whole
@@ -28,7 +28,7 @@ export interface SearchTask {
 
 export interface KeptStay {
   readonly move: Move;
-  /** Points of this stay for moving and days over the limit. */
+  /** Points of this stay by itself. */
   readonly points: number;
   /** The same for this and all later kept stays before the finish, strides between them included. */
   readonly pointsOn: number;
@@ -108,8 +108,7 @@ export function leastToCome(
   if (day >= end) return 0;
   if (standing && left === tables.paddockCount) {
     return standing.outs.reduce((least, out, i) => {
-      const points = MOVE_POINTS + DAY_POINTS * standing.over[i]!;
-      return Math.min(least, points + leastToCome(tables, task, g, out, standing.paddock));
+      return Math.min(least, standing.points[i]! + leastToCome(tables, task, g, out, standing.paddock));
     }, Infinity);
   }
   if (day < task.goal[g]!) {
@@ -143,7 +142,7 @@ function keptChain(tables: PlanTables, moves: readonly Move[], finish: number): 
   const chain = new Map<number, KeptStay>();
   let later: KeptStay | undefined;
   for (const move of [...moves].sort((a, b) => b.inDay - a.inDay)) {
-    const points = MOVE_POINTS + DAY_POINTS * overDays(tables, move);
+    const points = stayPoints(tables, move.g, move.p, move.inDay, move.out);
     const stride = later && tables.strides[move.p * tables.paddockCount + later.move.p] ? STRIDE_POINTS : 0;
     const pointsOn = move.inDay >= finish ? 0 : points + stride + (later?.pointsOn ?? 0);
     later = { move, points, pointsOn };

@@ -1,5 +1,5 @@
 import type { PlanGroup, PlanProblem, PlanScore, Stay } from '../../shared/plan/model';
-import { dueAfter, isFarMove, overDaysOf, spanOf, stayFaults } from './stay-rules';
+import { dueAfter, isFarMove, overDaysOf, spanOf, stayFaults, unevenPoints } from './stay-rules';
 
 /**
  * An independent judge of plans: reads the rules from a day × group table and keeps the score by walking through
@@ -66,6 +66,8 @@ function keepScore(problem: PlanProblem, stays: readonly Stay[]): PlanScore {
   let overLimitDays = 0;
   let moves = 0;
   let strides = 0;
+  let uneven = 0;
+  const unevenOf = unevenPoints(problem);
   const first = Math.min(...stays.map((stay) => stay.inDay));
   const last = Math.max(...stays.map((stay) => stay.outDay));
   for (let day = first; day <= last; day++) {
@@ -75,6 +77,7 @@ function keepScore(problem: PlanProblem, stays: readonly Stay[]): PlanScore {
       const group = problem.groups[stay.group]!;
       const paddock = problem.paddocks[stay.paddock]!;
       moves += 1;
+      uneven += unevenOf(stay);
       overLimitDays += overDaysOf(problem, group, paddock, day, stay.outDay - day);
       const lastLeft = left[stay.paddock];
       const stoodThere = group.standing !== undefined && place[stay.group] === -1;
@@ -86,6 +89,6 @@ function keepScore(problem: PlanProblem, stays: readonly Stay[]): PlanScore {
       place[stay.group] = stay.paddock;
     }
   }
-  const total = 10 * restShortDays + 10 * overLimitDays + moves + 0.5 * strides;
-  return { total, restShortDays, overLimitDays, moves, strides };
+  const total = 10 * restShortDays + 10 * overLimitDays + moves + 0.5 * strides + uneven;
+  return { total, restShortDays, overLimitDays, moves, strides, ...(uneven > 0 && { unevenPoints: uneven }) };
 }

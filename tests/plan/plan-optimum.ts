@@ -1,7 +1,7 @@
 import highsLoader from 'highs';
 import type { PlanProblem, Stay } from '../../shared/plan/model';
 import { checkPlan } from './check-plan';
-import { dueAfter, isFarMove, overDaysOf, spanOf, stayFaults } from './stay-rules';
+import { dueAfter, isFarMove, overDaysOf, spanOf, stayFaults, unevenPoints } from './stay-rules';
 
 /**
  * The exact optimum of the planning model, from HiGHS (MILP solver, dev dependency), written independently of
@@ -53,6 +53,7 @@ export async function planOptimum(
 
 function lawfulStays(problem: PlanProblem): Column[] {
   const columns: Column[] = [];
+  const uneven = unevenPoints(problem);
   problem.groups.forEach((group, g) => {
     const [entry, end] = spanOf(problem, problem.groups[g]!);
     const longest = problem.rules.longestStayDays;
@@ -64,7 +65,9 @@ function lawfulStays(problem: PlanProblem): Column[] {
           const stay = { group: g, paddock, inDay, outDay };
           if (stayFaults(problem, stay).length > 0) return;
           const points =
-            1 + 10 * overDaysOf(problem, group, problem.paddocks[paddock]!, inDay, outDay - inDay);
+            1 +
+            10 * overDaysOf(problem, group, problem.paddocks[paddock]!, inDay, outDay - inDay) +
+            uneven(stay);
           columns.push({ ...stay, points, name: `x${columns.length}` });
         });
       }

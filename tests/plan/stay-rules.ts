@@ -87,6 +87,44 @@ export function overDaysOf(
   return over;
 }
 
+/** Liveweight-days per area of a stay, summed day by day. */
+function loadOf(problem: PlanProblem, stay: Stay): number {
+  const group = problem.groups[stay.group]!;
+  let sum = 0;
+  for (let day = stay.inDay; day < stay.outDay; day++) sum += group.head * weightOn(group, day + 0.5);
+  return sum / problem.paddocks[stay.paddock]!.areaSquareMeters;
+}
+
+/** The even share, walked through day by day from its definition in the model. */
+function shareOf(problem: PlanProblem): number {
+  const { seasonStart, seasonEnd } = problem.rules;
+  let kilograms = 0;
+  let groups = 0;
+  let rest = 0;
+  for (let day = seasonStart; day < seasonEnd; day++) {
+    for (const group of problem.groups) {
+      const [entry, end] = spanOf(problem, group);
+      if (day < entry || day >= end) continue;
+      groups += 1;
+      kilograms += group.head * weightOn(group, day + 0.5);
+    }
+    for (const paddock of problem.paddocks) rest += dueAfter(problem, paddock, day) / problem.paddocks.length;
+  }
+  const days = seasonEnd - seasonStart;
+  const n = problem.paddocks.length;
+  const round = (Math.max(1, rest / days) * n) / Math.max(1, n - groups / days);
+  const area = problem.paddocks.reduce((sum, paddock) => sum + paddock.areaSquareMeters, 0);
+  return ((kilograms / days) * round) / area;
+}
+
+/** Points of each stay for uneven use; the share is worked out once. */
+export function unevenPoints(problem: PlanProblem): (stay: Stay) => number {
+  const { evenness } = problem.rules;
+  if (!evenness) return () => 0;
+  const share = problem.evenShare ?? shareOf(problem);
+  return (stay) => evenness * (loadOf(problem, stay) / share) ** 2;
+}
+
 /** A group that stands somewhere may always leave on the first day on which it can be moved at all. */
 function leavesAtOnce(problem: PlanProblem, stay: Stay, end: number): boolean {
   for (let day = Math.max(stay.inDay + 1, problem.rules.seasonStart); day < stay.outDay; day++) {
