@@ -1,14 +1,16 @@
 import type { BlockInfo, TabContent, WireCell } from '../contract';
 import { endsList, type HeadingRow, isRowOfList, overlap, spanOf } from './below-a-list';
-import { listRows } from './list-rows';
+import { looksLike } from './column-content';
+import { headingsAt, type Heading as PlainHeading } from './headings-at';
+import { isBlankCell, listRows } from './list-rows';
 import type { ListUnit } from './list-units';
-import { type HeadingMatch, matchHeading } from './match-heading';
+import { type HeadingMatch, matchHeading, plainWords } from './match-heading';
 import { missingFields } from './missing-fields';
 import type { FoundList, GrowerList, ListKind } from './model';
+import { meansOther } from './other-meanings';
 import { otherTableBelow } from './other-table-below';
 import { isOwnHeadings, withoutBlocks } from './own-headings';
 import { passedOver } from './passed-over';
-import { isErrorWire } from './read-list-cell';
 
 /** A stretch of one row that reads like the headings of a list. */
 interface Candidate extends HeadingRow {
@@ -18,9 +20,7 @@ interface Candidate extends HeadingRow {
   readonly value: number;
 }
 
-interface Heading {
-  readonly column: number;
-  readonly text: string;
+interface Heading extends PlainHeading {
   readonly matches: readonly HeadingMatch[];
 }
 
@@ -35,7 +35,9 @@ interface Heading {
 export function findLists(tabs: readonly TabContent[], blocks: readonly BlockInfo[] = []): FoundList[] {
   const found = tabs.flatMap((tab) => {
     const own = blocks.filter((block) => block.tab === tab.name).map((block) => passedOver(tab, block));
-    const candidates = withoutItems(tab.values.flatMap((row, r) => headingsInRow(tab, row, r + 1, own)));
+    const values = tab.values.map((row, r) => withoutBlocks(row, r + 1, own));
+    const outside = { ...tab, values: values.map((row) => (isOwnHeadings(row) ? [] : [...row])) };
+    const candidates = withoutItems(values.flatMap((_, r) => headingsInRow(tab, outside, r + 1)));
     return candidates.map((candidate) => foundList(candidate, candidates, own));
   });
   return found
@@ -56,22 +58,12 @@ function rank(list: FoundList): number {
   return Object.keys(list.columns).length - 100 * list.missing.length;
 }
 
-function headingsInRow(
-  tab: TabContent,
-  row: readonly WireCell[],
-  rowNumber: number,
-  own: readonly BlockInfo[],
-): Candidate[] {
-  const outside = withoutBlocks(row, rowNumber, own);
-  if (isOwnHeadings(outside)) return [];
-  const headings = outside.flatMap((cell, c): Heading[] => {
-    if (typeof cell !== 'string' || cell.trim() === '') return [];
-    // "#NAME?" is no name.
-    if (isErrorWire(cell)) return [];
-    return [{ column: c + 1, text: cell, matches: matchHeading(cell) }];
-  });
+function headingsInRow(tab: TabContent, outside: TabContent, row: number): Candidate[] {
+  if ((outside.values[row - 1] ?? []).filter((cell) => !isBlankCell(cell)).length < FEWEST_HEADINGS)
+    return [];
+  const headings = headingsAt(outside, row).map((one) => ({ ...one, matches: matchHeading(one.text) }));
   if (headings.filter((heading) => heading.matches.length > 0).length < FEWEST_HEADINGS) return [];
-  return bestSplit(headings, (stretch) => candidateIn(tab, rowNumber, stretch));
+  return bestSplit(headings, (stretch) => candidateIn(tab, row, stretch));
 }
 
 /** One known word alone in a row is a title or a remark. */
@@ -126,6 +118,7 @@ function candidateOf(
     const before = taken.get(match.field);
     if (!before || match.strength > before.match.strength) taken.set(match.field, { column, match });
   }
+  takeByContent(kind, tab, row, stretch, taken);
   const ends = [stretch[0]!.column, stretch[stretch.length - 1]!.column] as const;
   const columns = [...taken.values()].map((one) => one.column);
   if (!taken.has('name') || !ends.every((column) => columns.includes(column))) return undefined;
@@ -133,7 +126,7 @@ function candidateOf(
   const missing = missingFields(kind, (field) => taken.has(field));
   if (taken.size < FEWEST_HEADINGS) return undefined;
   const fields = [...taken.values()].reduce(
-    (sum, { match }) => sum + (match.strength === 2 ? 1 : CONTAINED),
+    (sum, { match }) => sum + (match.strength === 2 ? 1 : Math.min(match.strength, CONTAINED)),
     0,
   );
   const gaps = Math.max(0, ends[1] - ends[0] + 1 - stretch.length);
@@ -153,6 +146,54 @@ function candidateOf(
   };
 }
 
+/** Fields that what stands in a column may tell, and what the words must have told before. */
+const BY_CONTENT = {
+  paddocks: [
+    { field: 'name', after: [['area'], ['width', 'length']] },
+    { field: 'area', after: [['name']] },
+  ],
+  groups: [
+    {
+      field: 'name',
+      after: [
+        ['head', 'weight'],
+        ['weight', 'weighedOn'],
+        ['head', 'weighedOn'],
+      ],
+    },
+    { field: 'weight', after: [['name', 'head']] },
+    { field: 'head', after: [['name', 'weight']] },
+    { field: 'weighedOn', after: [['name', 'weight']] },
+  ],
+} as const;
+/** A column known by what stands in it hardly counts, so that one known by its heading is never given up for it. */
+const GUESSED = 0.1;
+
+/** Adds the first column of unknown heading that looks like a field which the words did not tell. */
+function takeByContent(
+  kind: ListKind,
+  tab: TabContent,
+  row: number,
+  stretch: readonly Heading[],
+  taken: Map<string, { column: number; match: HeadingMatch }>,
+): void {
+  for (const { field, after } of BY_CONTENT[kind]) {
+    const isKnown = after.some((fields) => fields.every((one) => taken.has(one)));
+    if (!isKnown || taken.has(field) || (field === 'area' && taken.has('width') && taken.has('length')))
+      continue;
+    const free = stretch.filter(
+      ({ matches, text }) => matches.length === 0 && !meansOther(field, plainWords(text)),
+    );
+    const used = new Set([...taken.values()].map((one) => one.column));
+    // Names without a heading that says so stand before what is known of them.
+    const isPlace = (column: number): boolean => field !== 'name' || column < Math.min(...used);
+    const found = free.find(
+      ({ column }) => !used.has(column) && isPlace(column) && looksLike(field, tab, row, column),
+    );
+    if (found) taken.set(field, { column: found.column, match: { kind, field, strength: GUESSED } });
+  }
+}
+
 /** Whether anything in the stretch says which kind of list it is: "Name" and "From" do not. */
 function namesKind(
   kind: ListKind,
@@ -161,7 +202,7 @@ function namesKind(
 ): boolean {
   const used = new Set([...taken.values()].map((one) => one.column));
   return stretch.some(({ column, matches }) => {
-    if (!used.has(column)) return false;
+    if (!used.has(column) || matches.length === 0) return false;
     return (
       matches.length === 1 ||
       matches.find((one) => one.kind === kind)!.strength > otherStrength(kind, matches)
@@ -188,11 +229,5 @@ function foundList(candidate: Candidate, all: readonly Candidate[], own: readonl
   ];
   const rows = listRows(candidate, Math.min(...stops, Infinity));
   const list = { kind, tab: tab.name, headingRow: row, columns, units, ...rows } as unknown as GrowerList;
-  return { ...list, headings: headingsNear(tab, row), missing, items: rows.items };
-}
-
-function headingsNear(tab: TabContent, row: number): FoundList['headings'] {
-  return (tab.values[row - 1] ?? []).flatMap((cell, c) =>
-    typeof cell === 'string' && cell.trim() !== '' ? [{ column: c + 1, text: cell.trim() }] : [],
-  );
+  return { ...list, headings: headingsAt(tab, row), missing, items: rows.items };
 }

@@ -1,6 +1,7 @@
 import type { TabContent } from '../contract';
 import type { Day } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
+import { cellOnTab } from './cell-on-tab';
 import { GROUP_FIELDS, type GroupList, type ListProblem, type ReadGroup } from './model';
 import {
   cellOf,
@@ -45,7 +46,7 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
   const name = readName(reader);
   const head = readAmount(reader, 'head', { min: 1, whole: true });
   const weightKg = readAmount(reader, 'weight', { above: 0 });
-  const weighedOn = readDay(reader, 'weighedOn');
+  const weighedOn = readWeighedOn(reader);
   const dailyGainKg = hasCell(reader, 'dailyGain') ? readAmount(reader, 'dailyGain', { min: 0 }) : undefined;
   const from = hasCell(reader, 'from') ? readDay(reader, 'from') : undefined;
   const { until, untilWeightKg } = readEnd(reader);
@@ -70,6 +71,18 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
       GROUP_FIELDS.flatMap((f) => (placeOf(reader, f) ? [[f, placeOf(reader, f)]] : [])),
     ),
   };
+}
+
+/** The day weighed; today, and told, where the list says none. */
+function readWeighedOn(reader: RowReader): Day | undefined {
+  const { today } = reader.dates;
+  if (hasCell(reader, 'weighedOn') || today === undefined) return readDay(reader, 'weighedOn');
+  const { row, column } = placeOf(reader, 'name')!;
+  const cell = cellOnTab(reader.tab.name, row, column);
+  reader.readings.push(
+    `${cell} “${String(cellOf(reader, 'name')).trim()}” as weighed today, for no day is given`,
+  );
+  return today;
 }
 
 /** Where the group stands now; a day without a place says nothing. */
