@@ -56,7 +56,7 @@ function isHead(cell: WireCell): boolean {
   return typeof cell === 'number' && Number.isInteger(cell) && cell > 0 && cell <= LARGEST_HEAD;
 }
 
-function isDate(cell: WireCell): boolean {
+export function isDate(cell: WireCell): boolean {
   return typeof cell === 'object' || (typeof cell === 'string' && textDay(cell, 'dmy', 0) !== undefined);
 }
 

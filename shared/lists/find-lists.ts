@@ -1,4 +1,4 @@
-import type { BlockInfo, TabContent, WireCell } from '../contract';
+import type { BlockInfo, TabContent } from '../contract';
 import { endsList, type HeadingRow, isRowOfList, overlap, spanOf } from './below-a-list';
 import { looksLike } from './column-content';
 import { headingsAt, type Heading as PlainHeading } from './headings-at';
@@ -11,6 +11,7 @@ import { meansOther } from './other-meanings';
 import { otherTableBelow } from './other-table-below';
 import { isOwnHeadings, withoutBlocks } from './own-headings';
 import { passedOver } from './passed-over';
+import { isWeighingLog } from './weighings';
 
 /** A stretch of one row that reads like the headings of a list. */
 interface Candidate extends HeadingRow {
@@ -20,13 +21,20 @@ interface Candidate extends HeadingRow {
   readonly value: number;
 }
 
+interface Taken {
+  readonly column: number;
+  readonly text: string;
+  readonly match: HeadingMatch;
+}
+
 interface Heading extends PlainHeading {
   readonly matches: readonly HeadingMatch[];
 }
 
 /**
  * Every plausible paddock and group list on the tabs, best first: complete ones before those that lack a
- * required column, then those with more known columns, then in the order of tabs and rows.
+ * required column, then those with more known columns, then those of the latest year in their titles, then in the
+ * order of tabs and rows.
  *
  * Several lists may stand side by side or one under another, with titles above, blank rows and columns
  * within and totals below. Our own blocks are passed over, save the map's paddock list,
@@ -38,12 +46,16 @@ export function findLists(tabs: readonly TabContent[], blocks: readonly BlockInf
     const values = tab.values.map((row, r) => withoutBlocks(row, r + 1, own));
     const outside = { ...tab, values: values.map((row) => (isOwnHeadings(row) ? [] : [...row])) };
     const candidates = withoutItems(values.flatMap((_, r) => headingsInRow(tab, outside, r + 1)));
-    return candidates.map((candidate) => foundList(candidate, candidates, own));
+    return candidates.map((candidate) => ({
+      list: foundList(candidate, candidates, own),
+      year: yearOf(candidate),
+    }));
   });
+  const isWeighed = found.some(({ list }) => isWeighingLog(list));
   return found
-    .filter((list) => list.items > 0)
-    .map((list, order) => ({ list, order }))
-    .sort((a, b) => rank(b.list) - rank(a.list) || a.order - b.order)
+    .filter(({ list }) => list.items > 0)
+    .map(({ list, year }, order) => ({ list: isWeighed ? withLog(list) : list, year, order }))
+    .sort((a, b) => rank(b.list) - rank(a.list) || b.year - a.year || a.order - b.order)
     .map(({ list }) => list);
 }
 
@@ -52,6 +64,30 @@ function withoutItems(candidates: readonly Candidate[]): Candidate[] {
   const kept: Candidate[] = [];
   for (const one of candidates) if (!kept.some((above) => isRowOfList(one, above))) kept.push(one);
   return kept;
+}
+
+const YEAR = /\b20\d\d\b/g;
+const ROWS_OF_TITLES = 3;
+
+/** The latest year in the titles above a list and in the name of its tab; 0 where none stands there. */
+function yearOf(candidate: Candidate): number {
+  const { tab, row } = candidate;
+  const [left, right] = spanOf(candidate);
+  const above = tab.values.slice(Math.max(0, row - 1 - ROWS_OF_TITLES), row - 1);
+  const titles = above
+    .flatMap((cells) => cells.slice(left - 1, right))
+    .filter((cell) => typeof cell === 'string');
+  return Math.max(...[tab.name, ...titles].map(yearIn));
+}
+
+function yearIn(text: string): number {
+  return Math.max(0, ...(text.match(YEAR) ?? []).map(Number));
+}
+
+/** A list of groups whose weights stand in a log lacks none. */
+function withLog(list: FoundList): FoundList {
+  if (list.kind !== 'groups' || isWeighingLog(list)) return list;
+  return { ...list, missing: list.missing.filter((field) => field !== 'weight') };
 }
 
 function rank(list: FoundList): number {
@@ -111,12 +147,14 @@ function candidateOf(
   row: number,
   stretch: readonly Heading[],
 ): Candidate | undefined {
-  const taken = new Map<string, { column: number; match: HeadingMatch }>();
-  for (const { column, matches } of stretch) {
+  const taken = new Map<string, Taken>();
+  for (const { column, matches, text } of stretch) {
     const match = matches.find((one) => one.kind === kind);
     if (!match) continue;
     const before = taken.get(match.field);
-    if (!before || match.strength > before.match.strength) taken.set(match.field, { column, match });
+    const isBetter = match.strength > (before?.match.strength ?? 0);
+    const isLater = match.strength === before?.match.strength && yearIn(text) > yearIn(before.text);
+    if (isBetter || isLater) taken.set(match.field, { column, match, text });
   }
   takeByContent(kind, tab, row, stretch, taken);
   const ends = [stretch[0]!.column, stretch[stretch.length - 1]!.column] as const;
@@ -130,7 +168,8 @@ function candidateOf(
     0,
   );
   const gaps = Math.max(0, ends[1] - ends[0] + 1 - stretch.length);
-  const value = (missing.length === 0 ? fields + COMPLETE : fields * INCOMPLETE) - GAP * gaps;
+  const years = [...taken.values()].reduce((sum, { text }) => sum + yearIn(text), 0);
+  const value = LATER * years + (missing.length === 0 ? fields + COMPLETE : fields * INCOMPLETE) - GAP * gaps;
   const entries = [...taken];
   return {
     tab,
@@ -168,6 +207,8 @@ const BY_CONTENT = {
 } as const;
 /** A column known by what stands in it hardly counts, so that one known by its heading is never given up for it. */
 const GUESSED = 0.1;
+/** Of two columns that are alike, the one of the later year is taken, and decides nothing else. */
+const LATER = 1e-6;
 
 /** Adds the first column of unknown heading that looks like a field which the words did not tell. */
 function takeByContent(
@@ -175,7 +216,7 @@ function takeByContent(
   tab: TabContent,
   row: number,
   stretch: readonly Heading[],
-  taken: Map<string, { column: number; match: HeadingMatch }>,
+  taken: Map<string, Taken>,
 ): void {
   for (const { field, after } of BY_CONTENT[kind]) {
     const isKnown = after.some((fields) => fields.every((one) => taken.has(one)));
@@ -190,7 +231,8 @@ function takeByContent(
     const found = free.find(
       ({ column }) => !used.has(column) && isPlace(column) && looksLike(field, tab, row, column),
     );
-    if (found) taken.set(field, { column: found.column, match: { kind, field, strength: GUESSED } });
+    if (found)
+      taken.set(field, { column: found.column, text: found.text, match: { kind, field, strength: GUESSED } });
   }
 }
 

@@ -15,6 +15,7 @@ import { copiedMovesNotes } from '../../../shared/lists/own-headings';
 import { readGroups } from '../../../shared/lists/read-groups';
 import { type PaddocksRead, readPaddocks } from '../../../shared/lists/read-paddocks';
 import { standingProblems } from '../../../shared/lists/standing-place';
+import { isWeighingLog, lastWeighings } from '../../../shared/lists/weighings';
 import { fixedFiguresNotes } from '../../../shared/table/fixed-figures';
 import type { RotationSettings } from '../../../shared/table/model';
 import type { UnitSystem } from '../../../shared/units/units';
@@ -66,13 +67,17 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
   const { locale, today } = book.overview;
   const comma = decimalComma(locale);
   const dates = { order: dateOrder(locale), today: dayFromIso(today) };
+  const weighings = useMemo(
+    () => lastWeighings(book.tabs, foundLists(book).filter(isWeighingLog), units, comma, dates),
+    [book, units],
+  );
   const paddockTab = tabOf(chosen.paddocks);
   const groupTab = tabOf(chosen.groups);
   const paddocks = paddockTab
     ? readPaddocks(paddockTab, chosen.paddocks as unknown as PaddockList, units, comma, dates)
     : { paddocks: [], remarks: [], ...NOTHING };
   const groups = groupTab
-    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units, comma, dates)
+    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units, comma, { ...dates, weighings })
     : { groups: [], ...NOTHING };
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
     tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
