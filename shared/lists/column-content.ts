@@ -20,6 +20,7 @@ const LOOKS: Readonly<Partial<Record<PaddockField | GroupField, (cells: readonly
   weight: (cells) => most(cells, (cell) => hasUnitOf(cell, 'weight')),
   head: (cells) => most(cells, isHead),
   weighedOn: (cells) => most(cells, isDate),
+  untilWeight: (cells) => most(cells, isNumber),
 };
 
 /** Whether the cells below a heading look like those of a field: distinct names, amounts with its unit, heads, dates. */
@@ -50,6 +51,10 @@ function isName(cell: WireCell): boolean {
   return (
     typeof cell === 'string' && /\p{L}/u.test(cell) && textNumber(cell, true) === undefined && !isDate(cell)
   );
+}
+
+function isNumber(cell: WireCell): boolean {
+  return typeof cell === 'number' || (typeof cell === 'string' && textNumber(cell, true) !== undefined);
 }
 
 function isHead(cell: WireCell): boolean {

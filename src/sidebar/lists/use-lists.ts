@@ -29,6 +29,8 @@ import { lostHeadings } from './lost-headings';
 import { recalledList } from './recalled-list';
 
 export interface Lists {
+  /** The tab that a list stands on. */
+  readonly tabOf: (list: FoundList | undefined) => TabContent | undefined;
   readonly found: Readonly<Record<ListKind, readonly FoundList[]>>;
   readonly chosen: Readonly<Record<ListKind, FoundList | undefined>>;
   readonly choose: (list: FoundList) => void;
@@ -88,6 +90,7 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
   const listed = [...paddocks.problems, ...groups.problems];
   const standing = standingProblems(groups.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
   return {
+    tabOf,
     found,
     chosen,
     choose: (list) => setOwn((before) => ({ ...before, [list.kind]: list })),
