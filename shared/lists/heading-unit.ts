@@ -55,7 +55,11 @@ export function withoutBrackets(text: string): string {
 }
 
 /** A gain in "lb" or "kg" is meant a day, save under a heading such as "Weekly gain". */
-function fitting(unit: ListUnit | undefined, wanted: ListQuantity, heading: string): ListUnit | undefined {
+export function fitting(
+  unit: ListUnit | undefined,
+  wanted: ListQuantity,
+  heading: string,
+): ListUnit | undefined {
   if (!unit || LIST_UNITS[unit].quantity === wanted) return unit;
   const isMass = unit === 'lb' || unit === 'oz' || unit === 'kg' || unit === 'g';
   if (wanted !== 'massPerDay' || !isMass) return undefined;

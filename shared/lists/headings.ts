@@ -22,7 +22,7 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
     innhegning
   `),
   area: words(`
-    area, size, acres, acre, acreage, hectares, hectare, ha, ac, paddock area, paddock size,
+    area, size, acres, acre, acreage, hectares, hectare, hektar, hectareas, ettari, hectaren, ha, ac, paddock area, paddock size,
     surface, square metres, square meters, square feet, sq ft, m2, m², flache, grosse,
     superficie, taille, contenance, tamano, tamanho, oppervlakte,
     oppervlak, grootte, areal, yta, storlek, storrelse
@@ -53,7 +53,7 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
   `),
   lastUsed: words(`
     last used, last use, last used on, last grazed, last occupied, last pigs, last pigs left,
-    pigs left, last left, left, left on, vacated, empty since, used until, resting since, last out,
+    pigs left, last left, left, left on, vacated, empty since, used until, resting since, rested since, last out,
     hogs off, hogs off on, pigs off, pigs off on, off on, pigs out, zuletzt belegt, zuletzt genutzt,
     zuletzt beweidet, letzte nutzung, letzte belegung, leer seit, dernier passage,
     derniere utilisation, derniere occupation, dernier paturage, vide depuis, libere le, ultimo uso,
@@ -102,7 +102,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     medelvikt, vaegt, levende vaegt, vekt, levendevekt, snittvekt
   `),
   weighedOn: words(`
-    weighed on, weighed, weigh date, date weighed, weight date, date of weight, weighing date,
+    weighed on, date, datum, fecha, dato, weighed, weigh date, date weighed, weight date, date of weight, weighing date,
     weighing, last weighed, weighed at, gewogen am, gewogen, wiegedatum, wiegetag, pese le, pesee,
     date pesee, date de pesee, pesado el, pesaje, fecha pesaje, fecha de pesaje, fecha peso,
     pesato il, pesata, data pesata, data peso, pesado em, pesagem, data pesagem, data de pesagem,

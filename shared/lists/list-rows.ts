@@ -1,6 +1,7 @@
 import type { TabContent, WireCell } from '../contract';
 import { addsUpColumn } from './adds-up';
 import { TOTAL_OF_WORDS, TOTAL_WORDS } from './headings';
+import { isUnitRow } from './headings-at';
 import { fold } from './text-day';
 
 const TOTAL = new RegExp(`^(${TOTAL_WORDS.join('|')})([\\s-]+(${TOTAL_OF_WORDS.join('|')}))?[\\s:=.]*$`, 'i');
@@ -35,7 +36,7 @@ export function rowKind(list: UnderHeadings, row: number): RowKind {
   const name = cells[nameColumnOf(list) - 1] ?? '';
   if (isTotalWord(name)) return 'total';
   const used = columns.filter((column) => !isBlankCell(cells[column - 1]));
-  if (used.length === 0) return 'blank';
+  if (used.length === 0 || isHeadingAgain(list, row)) return 'blank';
   if (isLone(list, row)) return 'lone';
   const summed = SUMMED.flatMap((field) => list.columns[field] ?? []);
   if (summed.some((column) => addsUpColumn({ tab, row, column, headingRow: list.row }))) return 'total';
@@ -44,6 +45,14 @@ export function rowKind(list: UnderHeadings, row: number): RowKind {
   const labels = cells.slice(left - 1, Math.max(...columns));
   const sums = used.some((column) => ADDS_UP.test(tab.formulas[row - 1]?.[column - 1] ?? ''));
   return sums || labels.some(isTotalWord) ? 'total' : 'item';
+}
+
+/** Headings written again above another part of the list. */
+function isHeadingAgain(list: UnderHeadings, row: number): boolean {
+  const { values } = list.tab;
+  return columnsOf(list).every(
+    (column) => values[row - 1]?.[column - 1] === values[list.row - 1]?.[column - 1],
+  );
 }
 
 function columnsOf({ columns }: UnderHeadings): number[] {
@@ -71,7 +80,8 @@ export function listRows(
   list: UnderHeadings,
   stop: number,
 ): { firstRow: number; lastRow: number; items: number } {
-  const { tab, row: headingRow } = list;
+  const { tab } = list;
+  const headingRow = isUnitRow(tab, list.row + 1) ? list.row + 1 : list.row;
   const end = Math.min(stop - 1, tab.values.length);
   const kinds = new Map<number, RowKind>();
   for (let row = headingRow + 1; row <= end; row++) kinds.set(row, rowKind(list, row));

@@ -39,7 +39,7 @@ const OUNCE = {
 } as const;
 const KILO = {
   factor: mass.metric.factor,
-  words: ['kg', 'kgs', 'kilo', 'kilos', 'kilogram', 'kilograms'],
+  words: ['kg', 'kgs', 'kilo', 'kilos', 'kilogram', 'kilograms', 'kilogramm'],
   system: 'metric',
 } as const;
 const GRAM = {
@@ -48,7 +48,10 @@ const GRAM = {
   markedWords: ['g'],
   system: 'metric',
 } as const;
-const DAY = { factor: 1, words: ['d', 'day', 'days'] } as const;
+const DAY = {
+  factor: 1,
+  words: ['d', 'day', 'days', 'tage', 'jours', 'dias', 'giorni', 'dagen', 'dagar', 'dage', 'dager'],
+} as const;
 const WEEK = { factor: DAYS_PER_WEEK, words: ['wk', 'wks', 'week', 'weeks'] } as const;
 
 /** A mass in a time: "lb/day"; unitOfText brings "lb per pig a day" into this form. */
@@ -67,7 +70,7 @@ export const LIST_UNITS = {
   ha: {
     quantity: 'area',
     factor: area.metric.factor,
-    words: ['ha', 'has', 'hectare', 'hectares'],
+    words: ['ha', 'has', 'hectare', 'hectares', 'hektar', 'hectáreas', 'hectareas', 'ettari', 'hectaren'],
     system: 'metric',
   },
   'm²': {

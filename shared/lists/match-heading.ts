@@ -74,7 +74,8 @@ function bestField(kind: ListKind, words: string) {
       if (phrase === words) return { field: entry.field, strength: 2 };
       // "Area of paddock" is an area: what says only whose column it is comes last.
       const weight = phrase.length - (entry.field === 'name' ? LONGEST_HEADING : 0);
-      if (entry.field !== 'paddock' && contains(words, phrase) && (!best || weight > longest)) {
+      const isPart = entry.field !== 'paddock' && !ALONE.has(phrase) && contains(words, phrase);
+      if (isPart && (!best || weight > longest)) {
         best = { field: entry.field, strength: 1 };
         longest = weight;
       }
@@ -82,6 +83,9 @@ function bestField(kind: ListKind, words: string) {
   }
   return best && !meansOther(best.field, words) ? best : undefined;
 }
+
+/** Words that say something only when nothing stands beside them: "birth date" is no weighing. */
+const ALONE = new Set(['date', 'datum', 'fecha', 'dato']);
 
 /** Short words ("to", "in", "no") say something only when they stand alone. */
 const SHORTEST_PART = 4;

@@ -1,6 +1,7 @@
 import type { TabContent, WireCell } from '../contract';
 import { isAfterGap, mayBeHeading } from './below-a-list';
 import { cellOnTab } from './cell-on-tab';
+import { isDate } from './column-content';
 import { isBlankCell, rowKind, type UnderHeadings } from './list-rows';
 import type { GrowerList } from './model';
 
@@ -21,13 +22,16 @@ export function otherTableBelow(list: UnderHeadings): number | undefined {
   return undefined;
 }
 
-function isHeadings({ tab, columns }: UnderHeadings, row: number): boolean {
+function isHeadings(list: UnderHeadings, row: number): boolean {
+  const { tab, columns } = list;
   const cells = (tab.values[row - 1] ?? []).filter((cell) => !isBlankCell(cell));
   const figures = FIGURES.flatMap((field) => columns[field] ?? [])
     .map((column) => tab.values[row - 1]?.[column - 1])
     .filter((cell) => !isBlankCell(cell));
   const areWords = cells.every(isWord) && new Set(cells).size === cells.length;
-  return areWords && cells.length >= FEWEST_HEADINGS && figures.length > 0;
+  const first = tab.values[row]?.[(columns.name ?? 1) - 1] ?? '';
+  const isAmple = cells.length >= FEWEST_HEADINGS || (cells.length > 1 && isDate(first));
+  return areWords && isAmple && figures.length > 0 && rowKind(list, row) === 'item';
 }
 
 function isWord(cell: WireCell | undefined): boolean {

@@ -5,6 +5,7 @@ import { type Day, dayFromIso, isoFromDay } from '../core/calendar/day';
 import { describeCell, plainNumber } from '../refusals';
 import type { UnitSystem } from '../units/units';
 import { cellOnTab } from './cell-on-tab';
+import { fitting } from './heading-unit';
 import { FIELD_QUANTITIES, GROUP_WORDS } from './headings';
 import { isBlankCell } from './list-rows';
 import { farmUnit, LIST_UNITS, type ListQuantity, type ListUnit, unitOfText } from './list-units';
@@ -18,6 +19,7 @@ import {
 } from './model';
 import { type DateOrder, fold, textDay } from './text-day';
 import { textNumber } from './text-number';
+import type { Weighing } from './weighings';
 
 export type ListField = PaddockField | GroupField;
 
@@ -33,6 +35,8 @@ export interface RowReader {
   readonly problems: ListProblem[];
   /** Texts that were read as a date or number, with what they were read as: “Pigs!D6 “4/10/26” as 2026-04-10”. */
   readonly readings: string[];
+  /** Sentences about the row that stop nothing. */
+  readonly notes: string[];
 }
 
 /** What a sheet does not say of itself and dates kept as text need. */
@@ -40,6 +44,8 @@ export interface DateHabits {
   readonly order?: DateOrder;
   /** The day on which the sheet is read; gives dates without a year theirs. */
   readonly today?: Day | undefined;
+  /** Weighings of groups that stand in a log, for lists without a weight. */
+  readonly weighings?: ReadonlyMap<string, Weighing>;
 }
 
 export interface NumberLimits {
@@ -134,19 +140,17 @@ function numberIn(reader: RowReader, field: ListField): CellNumber | undefined {
   const cell = cellOf(reader, field);
   if (typeof cell === 'number') return { value: cell, unit: undefined };
   const typed = typeof cell === 'string' ? textNumber(cell, reader.comma) : undefined;
-  if (!typed || 'either' in typed) {
-    const behind = typed && cell ? unitBehind(String(cell).replace(/^[^\p{L}²'′#]*/u, ''), field) : undefined;
-    return behind === null ? undefined : typed;
-  }
-  const unit = unitBehind(typed.behind, field);
-  return unit === null ? undefined : { ...typed, unit };
+  const unit = typed && unitBehind(reader, typed.behind, field);
+  if (!typed || unit === null) return undefined;
+  return 'either' in typed ? typed : { ...typed, unit };
 }
 
 /** The unit behind a number; null where something else stands there. "12 pigs" is a head of 12. */
-function unitBehind(text: string, field: ListField): ListUnit | undefined | null {
+function unitBehind({ tab, list }: RowReader, text: string, field: ListField): ListUnit | undefined | null {
   if (text === '' || (field === 'head' && GROUP_WORDS.head.includes(fold(text)))) return undefined;
-  const unit = unitOfText(text, true);
-  return unit && LIST_UNITS[unit].quantity === FIELD_QUANTITIES[field] ? unit : null;
+  const wanted = FIELD_QUANTITIES[field];
+  const heading = String(tab.values[list.headingRow - 1]?.[(list.columns[field] ?? 0) - 1] ?? '');
+  return (wanted && fitting(unitOfText(text, true), wanted, heading)) ?? null;
 }
 
 /** Limits are 0 or counts, so they are the same number in every unit. */

@@ -31,7 +31,7 @@ export function readRows<Item extends { name: string }>(
   { system, ...locale }: Pick<RowReader, 'system' | 'comma' | 'dates'>,
   readItem: (reader: RowReader) => Item | undefined,
 ): RowsRead<Item> {
-  const problems = missingColumns(tab, list);
+  const problems = missingColumns(tab, list, (locale.dates.weighings?.size ?? 0) > 0);
   const leftOut: LeftOut[] = [];
   const nameColumn = list.columns.name;
   const { notes: unitNotes, ...doubts } = unitDoubts(tab, list, system);
@@ -51,7 +51,7 @@ export function readRows<Item extends { name: string }>(
     }
     if (kind === 'lone') notes.push(loneNote(tab, list, row));
     if (kind !== 'item') continue;
-    const reader: RowReader = { tab, list, row, system, ...writing, problems, readings };
+    const reader: RowReader = { tab, list, row, system, ...writing, problems, readings, notes };
     const item = readItem(reader);
     if (!item) continue;
     items.push(item);
@@ -72,15 +72,17 @@ function loneNote(tab: TabContent, list: GrowerList, row: number): string {
   return `${cellOnTab(tab.name, row, column)}: “${text}” has nothing beside it and is not read as a ${what}.`;
 }
 
-function missingColumns(tab: TabContent, list: GrowerList): ListProblem[] {
+function missingColumns(tab: TabContent, list: GrowerList, isWeighed: boolean): ListProblem[] {
   const columns: Partial<Record<PaddockField | GroupField, number>> = list.columns;
   const first = Math.min(...Object.values(columns), Infinity);
   const cell = cellOnTab(list.tab, list.headingRow, Number.isFinite(first) ? first : 1);
-  return missingFields(list.kind, (field) => field in columns).map((field) => {
-    const orSides = field === 'area' ? ' (or one for width and one for length)' : '';
-    const sentence = `${cell}: the ${list.kind === 'paddocks' ? 'paddock' : 'group'} list must have a column for ${FIELD_LABELS[field]}${orSides}; none was found${field === 'weight' ? weightOfAll(tab, list) : ''}`;
-    return { cell, sentence };
-  });
+  return missingFields(list.kind, (field) => field in columns || (field === 'weight' && isWeighed)).map(
+    (field) => {
+      const orSides = field === 'area' ? ' (or one for width and one for length)' : '';
+      const sentence = `${cell}: the ${list.kind === 'paddocks' ? 'paddock' : 'group'} list must have a column for ${FIELD_LABELS[field]}${orSides}; none was found${field === 'weight' ? weightOfAll(tab, list) : ''}`;
+      return { cell, sentence };
+    },
+  );
 }
 
 /** Says why "Total weight" was not taken, where it stands in the row of headings. */

@@ -7,7 +7,7 @@ export type TextNumber =
       readonly byLocale?: true;
     }
   /** Two numbers that the text may mean, as the grower writes them. */
-  | { readonly either: readonly [string, string] };
+  | { readonly either: readonly [string, string]; readonly behind: string };
 
 const NUMBER =
   /^(?:[~≈]|(?:ca|approx|about)\b\.?)?\s*([+-]?)([\d.,][\d.,'’\u00a0\u202f ]*)(e[+-]?\d+)?\s*(\D.*)?$/i;
@@ -37,8 +37,12 @@ export function textNumber(text: string, comma: boolean): TextNumber | undefined
   const joined = typed.replace(PARTED, (thousands) => thousands.replace(/\D/g, ''));
   const read = numberOf(joined, comma, joined !== typed);
   if (read === undefined) return undefined;
-  if ('either' in read) return { either: [`${minus}${read.either[0]}`, `${minus}${read.either[1]}`] };
-  return { ...read, value: Number(`${minus}${read.value}${power}`), behind: `${mark}${behind}`.trim() };
+  const unit = `${mark}${behind}`.trim();
+  if ('either' in read) {
+    const [many, few] = read.either;
+    return { either: [`${minus}${many}`, `${minus}${few}`], behind: unit };
+  }
+  return { ...read, value: Number(`${minus}${read.value}${power}`), behind: unit };
 }
 
 type Digits = { value: string; byLocale?: true } | { either: readonly [string, string] };

@@ -89,6 +89,7 @@ export function readLists(book: Book, units: UnitSystem): Lists {
     ? readGroups(groupTab, chosen.groups as unknown as GroupList, units, comma)
     : { groups: [], ...none };
   return {
+    tabOf,
     found,
     chosen,
     choose: () => undefined,

@@ -6,6 +6,7 @@ import type { GroupList, PaddockList } from '../../shared/lists/model';
 import { readGroups } from '../../shared/lists/read-groups';
 import { readPaddocks } from '../../shared/lists/read-paddocks';
 import { standingProblems } from '../../shared/lists/standing-place';
+import { isWeighingLog, lastWeighings } from '../../shared/lists/weighings';
 import type { PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { fromToday, planProblem } from '../../src/sidebar/panels/rotation/plan-problem';
@@ -13,6 +14,7 @@ import { startingRules } from '../../src/sidebar/panels/rotation/rules-form';
 import { type Book, tab } from './books/book';
 import { HOF } from './books/hof';
 import { HOGBOOK } from './books/hogbook';
+import { FERME, FINCA, GAARD, HOLDING, HOMESTEAD, PODERE } from './books/others';
 
 const ACRE = 4046.8564224;
 const POUND = 0.45359237;
@@ -23,7 +25,9 @@ function read(book: Book) {
   const found = findLists(book.tabs);
   const land = found.find(({ kind }) => kind === 'paddocks') as unknown as PaddockList;
   const pigs = found.find(({ kind }) => kind === 'groups') as unknown as GroupList;
-  const dates = { order: book.order, today: dayFromIso(book.today)! };
+  const day = { order: book.order, today: dayFromIso(book.today)! };
+  const weighings = lastWeighings(book.tabs, found.filter(isWeighingLog), book.system, book.comma, day);
+  const dates = { ...day, weighings };
   const tabOf = (name: string) => book.tabs.find((one) => one.name === name)!;
   const { paddocks, ...land_ } = readPaddocks(tabOf(land.tab), land, book.system, book.comma, dates);
   const { groups, ...pigs_ } = readGroups(tabOf(pigs.tab), pigs, book.system, book.comma, dates);
@@ -137,6 +141,131 @@ describe('Koppeln and decimal commas', () => {
       '2026-06-01',
       '2026-04-10',
     ]);
+  });
+});
+
+/** Foot 0.3048 m, acre, pound: definitions (1959). What a grower means by each book, worked out by hand. */
+const FOOT = 0.3048;
+const plain = ({ paddocks, groups }: ReturnType<typeof read>) => ({
+  land: paddocks.map(({ name, areaSquareMeters, lastUsed, openFrom }) => [
+    name,
+    Math.round(areaSquareMeters),
+    iso(lastUsed) ?? '',
+    iso(openFrom) ?? '',
+  ]),
+  pigs: groups.map(({ name, head, weightKg, weighedOn, standsIn }) => [
+    name,
+    head,
+    Math.round(weightKg * 10) / 10,
+    iso(weighedOn),
+    ...(standsIn ? [standsIn.paddock, iso(standsIn.since)] : []),
+  ]),
+});
+
+describe('six more books, each in the habits of its country', () => {
+  it.each<[Book, ReturnType<typeof plain>]>([
+    [
+      HOLDING,
+      {
+        land: [
+          ['1', Math.round(1.5 * ACRE), '2025-11-03', ''],
+          ['2', Math.round(1.25 * ACRE), '2025-11-19', ''],
+          ['3', Math.round(1.1 * ACRE), '', '2026-06-01'],
+          ['4', Math.round(0.9 * ACRE), '2025-09-30', ''],
+        ],
+        pigs: [
+          ['Feb weaners', 14, 31, '2026-04-04', '2', '2026-04-12'],
+          ['Nov lot', 9, 68.5, '2026-04-04', '4', '2026-04-08'],
+        ],
+      },
+    ],
+    [
+      FERME,
+      {
+        land: [
+          ['Le Clos', 1250, '2025-10-12', ''],
+          ['Grand Pré', 3400, '2025-11-02', ''],
+          ['La Noue', 2851, '', '2026-05-15'],
+          ['Les Pommiers', 2100, '2025-09-30', ''],
+        ],
+        pigs: [
+          ['Printemps', 11, 28.5, '2026-04-11', 'le clos', '2026-04-10'],
+          ['Hiver', 7, 71, '2026-04-11', 'Grand Pré', '2026-04-06'],
+        ],
+      },
+    ],
+    [
+      GAARD,
+      {
+        land: [
+          ['N1', 4000, '2025-10-03', ''],
+          ['N2', 5500, '2025-10-20', ''],
+          ['S1', 6000, '', ''],
+          ['S2', 3500, '2025-11-30', ''],
+        ],
+        pigs: [
+          ['Vårgrise', 13, 31, '2026-04-05', 'N1', '2026-04-09'],
+          ['Slagtesvin', 8, 84.5, '2026-04-05', 'S2', '2026-04-02'],
+        ],
+      },
+    ],
+    [
+      FINCA,
+      {
+        land: [
+          ['Encina', 4800, '2025-10-05', ''],
+          ['Arroyo', 4095, '', ''],
+          ['Loma', 4900, '2025-11-22', ''],
+          ['Olivar', 5500, '', ''],
+        ],
+        pigs: [
+          ['Primavera', 15, 26.5, '2026-04-10'],
+          ['Cebo', 10, 72, '2026-04-10'],
+        ],
+      },
+    ],
+    [
+      PODERE,
+      {
+        land: [
+          ['Quercia', 4500, '2025-10-03', ''],
+          ['Fosso', 6000, '2025-10-20', ''],
+          ['Colle', 3800, '', ''],
+        ],
+        pigs: [
+          ['Giovani', 12, 24.5, '2026-04-10'],
+          ['Pesanti', 6, 88, '2026-04-10'],
+        ],
+      },
+    ],
+    [
+      HOMESTEAD,
+      {
+        land: [
+          ['Front', Math.round(120 * 210 * FOOT ** 2), '2025-10-12', ''],
+          ['Creek', Math.round(32_500 * FOOT ** 2), '2025-11-02', ''],
+          ['Pines', Math.round(100 * 305 * FOOT ** 2), '', ''],
+        ],
+        pigs: [
+          ['Reds', 10, Math.round(55 * POUND * 10) / 10, '2026-04-11', 'Front', '2026-04-11'],
+          ['Blues', 8, Math.round(130 * POUND * 10) / 10, '2026-04-11', 'creek', '2026-04-09'],
+        ],
+      },
+    ],
+  ])('$name', (book, expected) => {
+    const was = read(book);
+    expect(was.problems).toEqual([]);
+    expect(plain(was)).toEqual(expected);
+  });
+
+  it('what is not read, or not in the list, is told', () => {
+    expect(read(GAARD).notes).toContain(
+      'Hold!A4: “Orne” is read as breeding stock: it has no weight and is left out; write a weight to have it planned.',
+    );
+    expect(read(GAARD).notes).toContain('The weight of “Slagtesvin” is read from Vejninger!C5.');
+    expect(read(HOMESTEAD).notes).toContain(
+      'Not read as groups: what stands from Everything!A10 (“Feed”) on, as a table of its own.',
+    );
   });
 });
 

@@ -78,7 +78,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     const pigs = PIG_ROWS.map((row, i) => (i === 1 ? ['Early', 0, ...row.slice(2)] : row));
     const opened = await openRotation(farmSheet(bad, pigs));
     const { page } = opened;
-    await page.getByText('Land!B5: ').waitFor();
+    await page.getByText('Land!A5: “North 2” has nothing beside it').waitFor();
     await page.getByText('Land!B6: ').waitFor();
     await page.getByText('Pigs!B2: ').waitFor();
     await checkAndShoot(opened, 'rotation-bad-lists');

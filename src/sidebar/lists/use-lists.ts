@@ -15,6 +15,7 @@ import { copiedMovesNotes } from '../../../shared/lists/own-headings';
 import { readGroups } from '../../../shared/lists/read-groups';
 import { type PaddocksRead, readPaddocks } from '../../../shared/lists/read-paddocks';
 import { standingProblems } from '../../../shared/lists/standing-place';
+import { isWeighingLog, lastWeighings } from '../../../shared/lists/weighings';
 import { fixedFiguresNotes } from '../../../shared/table/fixed-figures';
 import type { RotationSettings } from '../../../shared/table/model';
 import type { UnitSystem } from '../../../shared/units/units';
@@ -28,6 +29,8 @@ import { lostHeadings } from './lost-headings';
 import { recalledList } from './recalled-list';
 
 export interface Lists {
+  /** The tab that a list stands on. */
+  readonly tabOf: (list: FoundList | undefined) => TabContent | undefined;
   readonly found: Readonly<Record<ListKind, readonly FoundList[]>>;
   readonly chosen: Readonly<Record<ListKind, FoundList | undefined>>;
   readonly choose: (list: FoundList) => void;
@@ -66,13 +69,17 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
   const { locale, today } = book.overview;
   const comma = decimalComma(locale);
   const dates = { order: dateOrder(locale), today: dayFromIso(today) };
+  const weighings = useMemo(
+    () => lastWeighings(book.tabs, foundLists(book).filter(isWeighingLog), units, comma, dates),
+    [book, units],
+  );
   const paddockTab = tabOf(chosen.paddocks);
   const groupTab = tabOf(chosen.groups);
   const paddocks = paddockTab
     ? readPaddocks(paddockTab, chosen.paddocks as unknown as PaddockList, units, comma, dates)
     : { paddocks: [], remarks: [], ...NOTHING };
   const groups = groupTab
-    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units, comma, dates)
+    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units, comma, { ...dates, weighings })
     : { groups: [], ...NOTHING };
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
     tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
@@ -83,6 +90,7 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
   const listed = [...paddocks.problems, ...groups.problems];
   const standing = standingProblems(groups.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
   return {
+    tabOf,
     found,
     chosen,
     choose: (list) => setOwn((before) => ({ ...before, [list.kind]: list })),
