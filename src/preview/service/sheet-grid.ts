@@ -111,11 +111,6 @@ export class SheetGrid {
     });
     return this;
   }
-  hideColumns(column: number, count = 1): this {
-    const elements = Array.from({ length: count }, (_, index) => column - 1 + index);
-    state(this).book.must({ type: 'HIDE_COLUMNS_ROWS', sheetId: tabId(this), dimension: 'COL', elements });
-    return this;
-  }
   showColumns(column: number, count = 1): this {
     const elements = Array.from({ length: count }, (_, index) => column - 1 + index);
     state(this).book.must({ type: 'UNHIDE_COLUMNS_ROWS', sheetId: tabId(this), dimension: 'COL', elements });
