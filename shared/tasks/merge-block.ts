@@ -49,6 +49,9 @@ export interface MergedBlock extends ComposedBlock {
   readonly kept: Kept;
 }
 
+/** For each column that stands, the one it was written as. */
+type Columns = ReturnType<typeof alignColumns>;
+
 interface Cell {
   readonly row: number;
   readonly column: number;
@@ -97,6 +100,7 @@ function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[
     const memory = old.memory?.rows[r];
     const isOwn = memory !== undefined && !isLeftOver(old, memory);
     const at = isOwn ? rowOf.get(memory.id) : undefined;
+    if (isOwn && at === undefined && isTakenAway(old, r, columns)) continue;
     for (const [c, value] of row.entries()) {
       const cell = { row: r, column: c, value, formula: old.formulas[r]?.[c] ?? '' };
       const to = columns[c];
@@ -121,6 +125,20 @@ function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[
 /** Whether a write that was cut short has left that row of the block before. */
 function isLeftOver({ memory }: BlockContent, { stamp }: RowMemory): boolean {
   return memory !== undefined && memory.stamp !== '' && memory.stamp !== stamp;
+}
+
+/**
+ * A row that begins with a cell of the grower's, in which nothing was typed since it was written, and that the new
+ * block does not have: taken away on the page, and meant.
+ */
+function isTakenAway({ values, formulas, memory }: BlockContent, r: number, columns: Columns): boolean {
+  const marks = memory?.rows[r]?.marks ?? [];
+  const isAsWritten = (value: WireCell, c: number): boolean => {
+    const mark = marks[columns[c] ?? -1] ?? '';
+    return mark === ANSWER_MARK || bareMark(mark) === markOfStanding(value, formulas[r]?.[c] ?? '');
+  };
+  const isListed = !memory?.rows[r]?.id.startsWith(KEPT_ID);
+  return isListed && isYours(marks[0] ?? '') && (values[r] ?? []).every(isAsWritten);
 }
 
 function isNothing({ value, formula }: Cell): boolean {
@@ -175,7 +193,7 @@ const NO_ROOM: readonly unknown[] = ['#REF!', '#SPILL!'];
  */
 function answersIn(
   { values, formulas, memory }: BlockContent,
-  columns: readonly (number | undefined)[],
+  columns: Columns,
 ): (row: number, column: number) => boolean {
   const isRoom = (r: number, c: number): boolean => memory?.rows[r]?.marks[columns[c] ?? -1] === ANSWER_MARK;
   const answers = (r: number, c: number): boolean =>

@@ -1,27 +1,18 @@
 /** Short ways for tests that write a block through the real script and read it back. */
 import { type BlockContent, cutBlock } from '../../shared/block/read-block';
-import type { BlockInfo, TabContent, WriteBlock } from '../../shared/contract';
-import { blockFingerprint } from '../../shared/table/block-fingerprint';
+import type { BlockInfo, TabContent } from '../../shared/contract';
+import type { ComposedBlock } from '../../shared/tasks/composed-block';
 import type { Workbook } from '../../src/preview/headless';
+import { writeInSheet } from './sheet-block';
 
-type Block = Omit<WriteBlock, 'place' | 'expects'>;
+type Block = ComposedBlock & { readonly name: string; readonly freezeRows?: number };
 
 export function writeNew(book: Workbook, block: Block, tab: string): BlockInfo {
-  return written(book, { ...block, place: { at: 'new-tab', tab } });
+  return writeInSheet(book, block.name, block, { at: 'new-tab', tab });
 }
 
-export function writeOver(book: Workbook, block: Block, old: BlockContent, adoptRows = 0): BlockInfo {
-  return written(book, {
-    ...block,
-    place: { at: 'own', adoptRows },
-    expects: blockFingerprint(old.values, old.formulas),
-  });
-}
-
-function written(book: Workbook, request: WriteBlock): BlockInfo {
-  const reply = book.ask('writeBlock', request);
-  if (!reply.ok) throw new Error(reply.error);
-  return (reply.data as { block: BlockInfo }).block;
+export function writeOver(book: Workbook, block: Block, adoptRows = 0): BlockInfo {
+  return writeInSheet(book, block.name, block, { at: 'own', adoptRows });
 }
 
 export function readBack(book: Workbook, info: BlockInfo): BlockContent {

@@ -1,28 +1,55 @@
 /** Writes a composed block through the built script into the preview's engine, and looks cells up by labels. */
-import { type BlockContent, cutBlock } from '../../shared/block/read-block';
-import type { BlockInfo, TabContent, WriteBlock } from '../../shared/contract';
+import { type BlockContent, cut, cutBlock, wholeOf } from '../../shared/block/read-block';
+import type { BlockInfo, Overview, TabContent, WriteBlock } from '../../shared/contract';
 import { blockFingerprint } from '../../shared/table/block-fingerprint';
 import type { ComposedBlock } from '../../shared/tasks/composed-block';
+import { type MergedBlock, mergeBlock } from '../../shared/tasks/merge-block';
 import type { Workbook } from '../../src/preview/headless';
 
+/** As the page writes: with its memory, and merged with what stands where it goes over a table of ours. */
 export function writeInSheet(
   book: Workbook,
   name: string,
-  block: ComposedBlock,
-  place: WriteBlock['place'],
+  block: ComposedBlock | MergedBlock,
+  place: { readonly at: 'own'; readonly adoptRows?: number } | WriteBlock['place'],
   expects?: string,
 ): BlockInfo {
-  const request: WriteBlock = { ...block, name, place, freezeRows: 0, ...(expects && { expects }) };
+  const old =
+    place.at === 'own' ? standing(book, name, 'adoptRows' in place ? place.adoptRows : 0) : undefined;
+  const merged = 'stamp' in block ? block : mergeBlock(name, block, old);
+  const { cells, styles, rules, widths, stamp } = merged;
+  const request: WriteBlock = {
+    name,
+    cells,
+    styles,
+    rules,
+    widths,
+    stamp,
+    freezeRows: 0,
+    place: old ? { at: 'own', area: wholeOf(old) } : (place as WriteBlock['place']),
+    ...(old && { expects: expects ?? old.expects }),
+  };
   const reply = book.ask('writeBlock', request);
   if (!reply.ok) throw new Error(reply.error);
   return (reply.data as { block: BlockInfo }).block;
 }
 
-export function readFromSheet(book: Workbook, info: BlockInfo): BlockContent & { expects: string } {
+function standing(book: Workbook, name: string, adoptRows = 0): Standing {
+  const reply = book.ask('overview', {});
+  if (!reply.ok) throw new Error(reply.error);
+  const named = (reply.data as Overview).blocks.find((block) => block.name === name)!;
+  return readFromSheet(book, named, adoptRows);
+}
+
+type Standing = BlockContent & { readonly expects: string };
+
+export function readFromSheet(book: Workbook, info: BlockInfo, adoptRows = 0): Standing {
   const reply = book.ask('readTabs', { tabs: [info.tab] });
   if (!reply.ok) throw new Error(reply.error);
-  const content = cutBlock((reply.data as TabContent[])[0]!, info);
-  return { ...content, expects: blockFingerprint(content.values, content.formulas) };
+  const tab = (reply.data as TabContent[])[0]!;
+  const content = cutBlock(tab, info, adoptRows);
+  const whole = cut(tab, wholeOf(content));
+  return { ...content, expects: blockFingerprint(whole.values, whole.formulas) };
 }
 
 /** Value beside a label in the first column of a block, by columns to the right of it. */

@@ -4,7 +4,7 @@ import { guardService } from './call-gate';
 import { type DataValidation, setValidation } from './data-validation';
 import type { HostState } from './host-state';
 import { type Protection, protect } from './protection';
-import { filled, fittingMatrix, RangePlace, refuseProtected } from './range-place';
+import { filled, fittingMatrix, mergesIn, RangePlace, refuseProtected } from './range-place';
 import { RangeValues, readCells } from './range-values';
 import { Sheet } from './sheet';
 
@@ -73,6 +73,9 @@ export class Range extends RangeValues {
     const { sheetId } = area(this);
     state(this).book.must({ type: 'ADD_MERGE', sheetId, target: [zoneOf(area(this))], force: true });
     return this;
+  }
+  getMergedRanges(): Range[] {
+    return mergesIn(state(this), area(this)).map((merge) => new Range(state(this), merge));
   }
   protect(): Protection {
     return protect(state(this), area(this), false);

@@ -2,7 +2,6 @@
 import { describe, expect, test, vi } from 'vitest';
 import type { BlockInfo, TabContent } from '../../../shared/contract';
 import { BITE_BLOCK, type BitePlan, biteBlock } from '../../../shared/tasks/bite/bite-block';
-import { biteMustKeep } from '../../../shared/tasks/bite/bite-must-keep';
 import { BITE_SETTINGS, weedsOhmMeters } from '../../../shared/tasks/bite/bite-settings';
 import { lineVolts } from '../../../shared/tasks/bite/line-volts';
 import { readBite } from '../../../shared/tasks/bite/read-bite';
@@ -11,7 +10,7 @@ import { readingRow, WALK_BLOCK, WALK_SETTINGS, walkBlock } from '../../../share
 import { wireResistance } from '../../../shared/tasks/bite/wire-resistance';
 import { WIRES } from '../../../shared/tasks/bite/wires';
 import { grownBlock } from '../../../shared/tasks/grown-block';
-import { lostCells } from '../../../shared/tasks/lost-cells';
+import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
 import { startSettings } from '../../../shared/tasks/settings';
 import type { UnitSystem } from '../../../shared/units/units';
 import { openWorkbook, type Workbook } from '../../../src/preview/headless';
@@ -35,6 +34,8 @@ const planOf = (units: UnitSystem): BitePlan => ({
 });
 
 const farm = async () => openWorkbook({ tabs: { Notes: [['mine']] }, codeJs: await scriptText() });
+
+const NOTHING_KEPT = { inPlace: [], below: [] };
 
 describe('the "will it bite" block', () => {
   test.each(['US', 'metric'] as const)('%s: the sheet’s volts are the core’s', async (units) => {
@@ -107,13 +108,13 @@ describe('the "will it bite" block', () => {
     ]);
     const settings = { ...plan.settings, ...read.settings.values };
     const again = biteBlock({ ...plan, ...read, settings }, info);
-    expect(lostCells(biteMustKeep(content), again.cells)).toEqual([]);
+    expect(rebuildBlock(BITE_BLOCK, content, () => again).kept).toEqual(NOTHING_KEPT);
     // A line taken away on the page is meant; a remark beside the settings is not ours to lose.
     const fewer = biteBlock({ ...plan, ...read, settings, lines: read.lines.slice(1) }, info);
-    expect(lostCells(biteMustKeep(content), fewer.cells)).toEqual([]);
+    expect(rebuildBlock(BITE_BLOCK, content, () => fewer).kept).toEqual(NOTHING_KEPT);
     const remark = cellBeside(content, 'A pig that touches', 6);
     book.type('Bite', remark, 'ask Bea');
-    expect(lostCells(biteMustKeep(readFromSheet(book, info)), again.cells)).toEqual([
+    expect(rebuildBlock(BITE_BLOCK, readFromSheet(book, info), () => again).kept.inPlace).toEqual([
       `${remark} (“ask Bea”)`,
     ]);
     book.type('Bite', remark, '');
@@ -157,7 +158,7 @@ describe('the fence walk log', () => {
     expect(read.problems).toEqual([]);
     expect(read.readings.map(({ volts }) => volts)).toEqual([6100, 4700, 5200, 2900]);
     const again = walkBlock(read.rows, { ...start, ...read.settings.values }, info);
-    expect(lostCells(content, again.cells)).toEqual([]);
+    expect(rebuildBlock(WALK_BLOCK, content, () => again).kept).toEqual(NOTHING_KEPT);
     const after = readFromSheet(book, writeInSheet(book, WALK_BLOCK, again, { at: 'own' }, content.expects));
     expect(readWalk(after).readings).toEqual(read.readings);
     expect(beside(after, 'Change')).toBe(-1800);
@@ -234,11 +235,13 @@ describe('the fence walk log', () => {
     book.type('Walk', `A${end + 8}`, 'my own line');
     const anew = (named: typeof info) => {
       const reply = book.ask('readTabs', { tabs: ['Walk'] }) as unknown as { data: TabContent[] };
-      const { info: grown, below } = grownBlock(reply.data[0]!, named, []);
-      const content = readFromSheet(book, grown);
+      const alone = readFromSheet(book, named).info;
+      const { info: grown, below } = grownBlock(reply.data[0]!, alone, []);
+      const adoptRows = grown.rows - alone.rows;
+      const content = readFromSheet(book, named, adoptRows);
       const { rows: walked, lines } = readWalk(content);
       const block = walkBlock(walked, startSettings(WALK_SETTINGS, 'US'), named, { lines, below });
-      const place = { at: 'own', adoptRows: grown.rows - named.rows } as const;
+      const place = { at: 'own', adoptRows } as const;
       return writeInSheet(book, WALK_BLOCK, block, place, content.expects);
     };
     expect(anew(info)).toEqual(info);

@@ -1,7 +1,7 @@
 /** Private cells are cleared in a copy and nowhere else: through the real script, in the preview's workbook. */
 import { describe, expect, it } from 'vitest';
 import { number, text } from '../../../shared/block/cells';
-import { cutBlock } from '../../../shared/block/read-block';
+import { type BlockContent, cut, cutBlock, wholeOf } from '../../../shared/block/read-block';
 import type { Overview, TabContent, WireCell } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { ITEM_HEADINGS } from '../../../shared/tasks/materials/item-rows';
@@ -47,21 +47,22 @@ function privateIn(book: Workbook) {
   const { blocks } = data<Overview>(book.ask('overview'));
   const tabs = data<TabContent[]>(book.ask('readTabs', { tabs: [...new Set(blocks.map(({ tab }) => tab))] }));
   const contents = blocks.map((info) => cutBlock(tabs.find(({ name }) => name === info.tab)!, info));
-  return { contents, found: findPrivate(contents) };
+  const expectsOf = (content: BlockContent): string => {
+    const { values, formulas } = cut(tabs.find(({ name }) => name === content.info.tab)!, wholeOf(content));
+    return blockFingerprint(values, formulas);
+  };
+  return { contents, found: findPrivate(contents), expectsOf };
 }
 
 function clear(book: Workbook, pick: (found: PrivateFound) => boolean = () => true): Envelope {
-  const { contents, found } = privateIn(book);
+  const { contents, found, expectsOf } = privateIn(book);
   const picked = found.filter(pick);
   const names = new Set(picked.map(({ block }) => block));
   return book.ask('clearPrivate', {
     areas: picked.map(({ area }) => area),
     blocks: contents
       .filter(({ info }) => names.has(info.name))
-      .map(({ info, values, formulas }) => ({
-        name: info.name,
-        expects: blockFingerprint(values, formulas),
-      })),
+      .map((content) => ({ name: content.info.name, expects: expectsOf(content) })),
   });
 }
 
