@@ -1,6 +1,5 @@
 /** Which lists a table was built from, out of its settings rows. */
 import { columnNumber } from '../block/column-number';
-import { LIST_UNITS, type ListUnit } from '../lists/list-units';
 import {
   GROUP_FIELDS,
   type GroupList,
@@ -9,6 +8,7 @@ import {
   PADDOCK_FIELDS,
   type PaddockList,
 } from '../lists/model';
+import { LIST_UNITS, type ListUnit } from '../units/unit-words';
 import type { RotationSettings } from './model';
 import type { SettingLine } from './setting-values';
 import type { SettingKey } from './settings-rows';
