@@ -1,11 +1,11 @@
 /** What a column is by what stands in it, where the words of its heading do not tell. */
 import type { TabContent, WireCell } from '../contract';
+import { textNumber } from '../units/text-number';
+import { LIST_UNITS, unitOfText } from '../units/unit-words';
 import { FIELD_QUANTITIES } from './headings';
 import { isBlankCell } from './list-rows';
-import { LIST_UNITS, unitOfText } from './list-units';
 import type { GroupField, PaddockField } from './model';
 import { textDay } from './text-day';
-import { textNumber } from './text-number';
 
 /** Rows that are looked at, and the part of the cells that must agree. Judgement. */
 const ROWS = 30;

@@ -1,9 +1,9 @@
 import type { BlockInfo, TabContent } from '../contract';
+import type { ListUnit } from '../units/unit-words';
 import { endsList, type HeadingRow, isRowOfList, overlap, spanOf } from './below-a-list';
 import { looksLike } from './column-content';
 import { headingsAt, type Heading as PlainHeading } from './headings-at';
 import { isBlankCell, listRows } from './list-rows';
-import type { ListUnit } from './list-units';
 import { type HeadingMatch, matchHeading, plainWords } from './match-heading';
 import { missingFields } from './missing-fields';
 import type { FoundList, GrowerList, ListKind } from './model';

@@ -1,6 +1,7 @@
 /** The unit that a heading names for a field, and what in it looks like a unit but cannot be read. */
+
+import { LIST_UNITS, type ListQuantity, type ListUnit, unitOfText } from '../units/unit-words';
 import { FIELD_QUANTITIES } from './headings';
-import { LIST_UNITS, type ListQuantity, type ListUnit, unitOfText } from './list-units';
 import type { GroupField, PaddockField } from './model';
 import { UNREAD_UNITS } from './unread-units';
 

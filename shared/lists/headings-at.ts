@@ -1,8 +1,8 @@
 /** The headings of a row as they are meant: in two rows, with units in the row below, or none above the names. */
 import type { TabContent, WireCell } from '../contract';
+import { unitOfText } from '../units/unit-words';
 import { mayBeHeading } from './below-a-list';
 import { isBlankCell } from './list-rows';
-import { unitOfText } from './list-units';
 import { matchHeading } from './match-heading';
 import { isErrorWire } from './read-list-cell';
 

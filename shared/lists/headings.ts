@@ -5,7 +5,7 @@
  * `name` words of one kind must not stand in the other kind's list of names, save "name" and "id", which say nothing
  * about the kind. Collected by judgement.
  */
-import type { ListQuantity } from './list-units';
+import type { ListQuantity } from '../units/unit-words';
 import type { GroupField, PaddockField } from './model';
 
 function words(text: string): readonly string[] {

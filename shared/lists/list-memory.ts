@@ -7,7 +7,7 @@ import { text } from '../block/cells';
 import { columnNumber } from '../block/column-number';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell, WireCell } from '../contract';
-import { LIST_UNITS, type ListUnit } from './list-units';
+import { LIST_UNITS, type ListUnit } from '../units/unit-words';
 import { GROUP_FIELDS, type GrowerList, type ListKind, PADDOCK_FIELDS } from './model';
 
 export const MEMORY_LABELS: Readonly<Record<ListKind, string>> = {

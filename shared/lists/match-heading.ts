@@ -1,6 +1,6 @@
+import { type ListUnit, unitOfText } from '../units/unit-words';
 import { headingUnit, withoutBrackets } from './heading-unit';
 import { GROUP_WORDS, PADDOCK_WORDS } from './headings';
-import { type ListUnit, unitOfText } from './list-units';
 import type { GroupField, ListKind, PaddockField } from './model';
 import { meansOther } from './other-meanings';
 import { fold } from './text-day';

@@ -5,7 +5,7 @@
  * from 1, as in the spreadsheet.
  */
 import type { PlanGroup, PlanPaddock } from '../plan/model';
-import type { ListUnit } from './list-units';
+import type { ListUnit } from '../units/unit-words';
 
 export const PADDOCK_FIELDS = [
   'name',

@@ -1,10 +1,10 @@
 /** A list that the grower points at with one of its cells: its headings, extent and columns as far as they can be told. */
 import type { TabContent } from '../contract';
+import type { ListUnit } from '../units/unit-words';
 import { looksLike } from './column-content';
 import { headingUnit } from './heading-unit';
 import { type Heading, headingsAt } from './headings-at';
 import { isBlankCell, listRows } from './list-rows';
-import type { ListUnit } from './list-units';
 import { matchHeading } from './match-heading';
 import { missingFields } from './missing-fields';
 import type { CellPlace, FoundList, GroupField, ListKind, PaddockField } from './model';

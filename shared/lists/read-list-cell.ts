@@ -3,12 +3,13 @@ import { dateWords } from '../block/date-words';
 import type { TabContent, WireCell } from '../contract';
 import { type Day, dayFromIso, isoFromDay } from '../core/calendar/day';
 import { describeCell, plainNumber } from '../refusals';
+import { textNumber } from '../units/text-number';
+import { farmUnit, LIST_UNITS, type ListQuantity, type ListUnit, unitOfText } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
 import { cellOnTab } from './cell-on-tab';
 import { fitting } from './heading-unit';
 import { FIELD_QUANTITIES, GROUP_WORDS } from './headings';
 import { isBlankCell } from './list-rows';
-import { farmUnit, LIST_UNITS, type ListQuantity, type ListUnit, unitOfText } from './list-units';
 import {
   type CellPlace,
   FIELD_LABELS,
@@ -18,7 +19,6 @@ import {
   type PaddockField,
 } from './model';
 import { type DateOrder, fold, textDay } from './text-day';
-import { textNumber } from './text-number';
 import type { Weighing } from './weighings';
 
 export type ListField = PaddockField | GroupField;

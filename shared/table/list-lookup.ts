@@ -1,7 +1,7 @@
 import { fixedA1, quotedTab } from '../block/a1';
 import { FIELD_QUANTITIES } from '../lists/headings';
-import { farmUnit } from '../lists/list-units';
 import type { GroupField, GrowerList, PaddockField } from '../lists/model';
+import { farmUnit } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
 import type { ListSource } from './model';
 

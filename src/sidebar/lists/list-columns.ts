@@ -2,10 +2,10 @@
 import { dateWords } from '../../../shared/block/date-words';
 import type { Selection, TabContent } from '../../../shared/contract';
 import { headingUnit } from '../../../shared/lists/heading-unit';
-import type { ListUnit } from '../../../shared/lists/list-units';
 import { missingFields } from '../../../shared/lists/missing-fields';
 import type { FoundList, GroupField, ListKind, PaddockField } from '../../../shared/lists/model';
 import { pointedList } from '../../../shared/lists/pointed-list';
+import type { ListUnit } from '../../../shared/units/unit-words';
 
 type Field = PaddockField | GroupField;
 

@@ -1,5 +1,5 @@
 /** Units that growers write into headings or behind numbers, and what they come to inside. */
-import { MILE_METERS, QUANTITIES, type UnitSystem } from '../units/units';
+import { MILE_METERS, QUANTITIES, type UnitSystem } from './units';
 
 export type ListQuantity = 'area' | 'length' | 'mass' | 'massPerDay' | 'time';
 
