@@ -31,9 +31,13 @@ export const SOURCES = {
     citation:
       'USDA-NRCS Virginia, Conservation Practice Job Sheet 382(c), June 2009: at least 3 ft of ground rod per joule; rods 10 ft apart; one energizer per fence.',
   },
+  threeRods: {
+    citation:
+      'die grüne, 2023: three rods of 1 m, 3 m apart; F. Launay, Institut de l’Élevage, in La France Agricole: at least three rods of 1 m in parallel.',
+  },
   iecFenceAnnex: {
     citation:
-      'IEC 60335-2-76, installation annex for electric animal fences, as printed in makers’ leaflets: energizer earth at least 10 m (33 ft) from utility and telecom earth; one fence never fed by two energizers; barbed wire never energized.',
+      'IEC 60335-2-76, installation annex for electric animal fences, as printed in two makers’ leaflets: head, neck and torso clear; earth 10 m from supply and telecom earth; one fence never on two energizers or two circuits; fences of separate energizers 2.5 m apart; barbed wire never live; 3 m from power lines to 1 kV, 4 m to 33 kV, 8 m above.',
   },
   resistivityTables: {
     citation: 'Tables of electrical resistivity, The Engineering ToolBox and an encyclopedia table.',
@@ -63,9 +67,17 @@ export const SOURCES = {
     citation:
       'swine.extension.org, water needs by class: starter 13–45 lb, grower 45–130 lb, finisher 130–250 lb.',
   },
-  muHeat: {
+  little2023: {
     citation:
-      'University of Missouri Extension: pigs over 100 lb are heat-stressed above 80 °F (27 °C) when humidity is over 50 %.',
+      'Little and others, Journal of Swine Health and Production 31(1):20, 2023: growing pigs use 60 to 117 mL of water a kg of weight a day, drunk and spilled.',
+  },
+  saltPoisoning: {
+    citation:
+      'Journal of Swine Health and Production 31(6):295, 2023, and Iowa State University veterinary diagnostics: salt poisoning after more than 24 h without water; give it back slowly over hours.',
+  },
+  pigHeat: {
+    citation:
+      'R. Myer and R. Bucklin, University of Florida IFAS; Michigan State University Extension: finishers and sows begin to suffer near 68–70 °F (20–21 °C); over 80 °F for 2 to 4 days losses are substantial.',
   },
   petherickBaxter1981: {
     citation:
@@ -82,6 +94,10 @@ export const SOURCES = {
   awmfh: {
     citation:
       'USDA-NRCS, Agricultural Waste Management Field Handbook, chapter 4, Table 4-10, 2008, after ASAE D384.2, 2005: nutrients as excreted, grow-finish pigs.',
+  },
+  ukNitrates2008: {
+    citation:
+      'UK Statutory Instrument 2008/2349: nitrogen a pig a day 14.2 g at 13–31 kg, 24 g at 31–66 kg, 33 g from 66 kg.',
   },
   pennState: {
     citation:
@@ -103,7 +119,7 @@ export const SOURCES = {
   },
   katakam2016: {
     citation:
-      'K. K. Katakam and others, Parasites & Vectors 9:80, 2016: eggs of the pig roundworm stay alive in soil for at least 9 years.',
+      'K. K. Katakam and others, Parasites & Vectors 9:80, 2016: most roundworm eggs die quickly; quotes from others that some live in soil up to at least nine years.',
   },
   defraPigCode: {
     citation:

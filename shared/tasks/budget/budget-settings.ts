@@ -1,3 +1,4 @@
+import { OUTDOOR_FACTOR } from '../../tables/nrc-intake';
 import type { SettingSpec, SettingValues } from '../settings';
 
 export type BudgetKey = 'mild' | 'hot' | 'outdoor' | 'shelter' | 'limitN' | 'limitP' | 'limitK';
@@ -27,7 +28,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     key: 'outdoor',
     label: 'Outdoor factor',
     unit: 'times',
-    start: 1.15,
+    start: OUTDOOR_FACTOR,
     above: 0,
     note: 'Outdoor pigs need about 15 % more energy (Edwards 2003, published).',
   },
