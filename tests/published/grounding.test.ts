@@ -35,4 +35,9 @@ describe('3 ft of ground rod per joule', () => {
   it('the rule asks for less than the 4.8 ft per joule of one power cooperative, as the help warns', () => {
     expect(Number(cell('GROUND_RODS', 5, 8))).toBeLessThan(3);
   });
+
+  // die grüne, 2023, and F. Launay in La France Agricole (both read): three rods of 1 m whatever the energizer.
+  it('never less than three rods of 1 m', () => {
+    for (const joules of [0.1, 1, 2, 3]) expect(cell('GROUND_RODS', joules, 1, 'metric')).toBe(3);
+  });
 });
