@@ -51,10 +51,8 @@ export const SOURCES = {
     url: 'woolshed1.blogspot.com',
   },
   nrc2012: {
-    citation: 'National Research Council, Nutrient Requirements of Swine, 11th edition, 2012.',
-  },
-  nrc2012Table: {
-    citation: 'National Research Council, Nutrient Requirements of Swine, 11th edition, 2012, Table 16-1.',
+    citation:
+      'National Research Council, Nutrient Requirements of Swine, 11th edition, 2012, with Table 16-1.',
   },
   edwards2003: {
     citation:

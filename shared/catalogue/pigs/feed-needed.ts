@@ -27,8 +27,11 @@ export const FEED_NEEDED = define({
   ],
   result: { kind: 'value', label: 'feed', quantity: 'mass' },
   sources: [
-    { source: 'nrc2012', certainty: 'from memory', covers: 'energy intake, 3300 kcal/kg of feed, 5 % waste' },
-    { source: 'nrc2012Table', certainty: 'from memory', covers: 'daily gain where none is given' },
+    {
+      source: 'nrc2012',
+      certainty: 'from memory',
+      covers: 'energy intake, 3300 kcal/kg of feed, 5 % waste; daily gain where none is given',
+    },
     {
       source: 'edwards2003',
       certainty: 'published',

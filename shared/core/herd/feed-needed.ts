@@ -15,7 +15,7 @@ const INSTEAD = 'sows and boars go by their ration, sucklings by the sow’s';
  *
  * Holds for growing pigs on full feed; refuses a weight outside 5 to 160 kg anywhere in the stay, outside 5 to
  * 135 kg without dailyGainKg. Sows on a ration eat less.
- * Source: nrc2012 and nrc2012Table, from memory; edwards2003 for the outdoor factor.
+ * Source: nrc2012, from memory; edwards2003 for the outdoor factor.
  */
 export function feedNeeded(
   head: number,
