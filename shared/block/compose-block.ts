@@ -23,7 +23,7 @@ export function composeBlock(rows: readonly BlockRow[]): Grids {
   return {
     cells: rows.map((row) => across.map((c) => row.cells[c] ?? BLANK)),
     styles: rows.map((row) => across.map((c) => styleAt(row, c))),
-    ids: rows.map(({ id }) => id && `=${hashText(id).toString(36)}`),
+    ids: rows.map(({ id }) => id && idMark(id)),
   };
 }
 
@@ -31,3 +31,12 @@ function styleAt({ style }: BlockRow, column: number): BlockStyle {
   if (style === undefined) return 'plain';
   return typeof style === 'string' ? style : (style[column] ?? 'plain');
 }
+
+/** Rows of settings are known by their id: what stands there is on the page too. */
+export const SETTING_ROW = 'setting ';
+
+function idMark(id: string): string {
+  return `${id.startsWith(SETTING_ROW) ? SETTING_ID : '='}${hashText(id).toString(36)}`;
+}
+
+export const SETTING_ID = '$';

@@ -3,8 +3,8 @@ import { BLANK_MARK, bareMark, isYours, type Memory, markOfStanding, type RowMem
 
 /**
  * What is remembered of each row that stands. A sort that left the memory behind shows in the first cells: a row whose
- * first cell is that of another row is that row. A first cell that is new is a new row where the grower types the
- * first cell, else a label that was typed over. A row that stands twice is remembered once. Rows with another stamp are
+ * first cell is that of another row is that row. A first cell that is new is another name of the row where the grower
+ * types the first cell, else a label that was typed over. A row that stands twice is remembered once. Rows with another stamp are
  * left as they are: a write that was cut short has left them.
  */
 export function matchRows(
@@ -28,7 +28,15 @@ export function matchRows(
     if (row && isLeft(row)) return row;
     const written = row?.marks[0] ?? BLANK_MARK;
     if (!row || bareMark(written) === first) return once(row);
-    const same = first === BLANK_MARK ? undefined : byId.get(count === 1 ? first : `${first}.${count}`);
-    return once(same ?? (isYours(written) ? undefined : row));
+    const same = first === BLANK_MARK ? undefined : byId.get(idOf(first, count));
+    if (same) return once(same);
+    // A free row that was filled in, or a name that was changed: the row is the same, under another id.
+    const id = first === BLANK_MARK || !isYours(written) ? row.id : idOf(first, count);
+    return once({ ...row, id });
   });
+}
+
+/** As rowIds() gives it. */
+function idOf(first: string, count: number): string {
+  return count === 1 ? first : `${first}.${count}`;
 }

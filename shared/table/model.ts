@@ -23,8 +23,7 @@ export interface RotationSettings {
   readonly lists: { readonly paddocks?: PaddockList; readonly groups?: GroupList };
 }
 
-/** The default of FEED_NEEDED and WATER_NEEDED in the contract of the cell functions. */
-export const DEFAULT_OUTDOOR_FACTOR = 1.15;
+/** The default of WATER_NEEDED in the contract of the cell functions. */
 export const DEFAULT_TEMPERATURE_C = 20;
 
 /** Where the block's corner goes. */

@@ -13,6 +13,7 @@
  */
 import { cellA1 } from '../block/a1';
 import { BLANK, text } from '../block/cells';
+import { SETTING_ID } from '../block/compose-block';
 import {
   ANSWER_MARK,
   BLANK_MARK,
@@ -128,8 +129,8 @@ function isLeftOver({ memory }: BlockContent, { stamp }: RowMemory): boolean {
 }
 
 /**
- * A row that begins with a cell of the grower's, in which nothing was typed since it was written, and that the new
- * block does not have: taken away on the page, and meant.
+ * A row that begins with a cell of the grower's, or a setting, in which nothing was typed since it was written, and
+ * that the new block does not have: taken away on the page, and meant.
  */
 function isTakenAway({ values, formulas, memory }: BlockContent, r: number, columns: Columns): boolean {
   const marks = memory?.rows[r]?.marks ?? [];
@@ -137,8 +138,9 @@ function isTakenAway({ values, formulas, memory }: BlockContent, r: number, colu
     const mark = marks[columns[c] ?? -1] ?? '';
     return mark === ANSWER_MARK || bareMark(mark) === markOfStanding(value, formulas[r]?.[c] ?? '');
   };
-  const isListed = !memory?.rows[r]?.id.startsWith(KEPT_ID);
-  return isListed && isYours(marks[0] ?? '') && (values[r] ?? []).every(isAsWritten);
+  const id = memory?.rows[r]?.id ?? KEPT_ID;
+  const isOnPage = id.startsWith(SETTING_ID) || (isYours(marks[0] ?? '') && !id.startsWith(KEPT_ID));
+  return isOnPage && (values[r] ?? []).every(isAsWritten);
 }
 
 function isNothing({ value, formula }: Cell): boolean {

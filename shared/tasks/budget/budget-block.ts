@@ -18,7 +18,7 @@ import { addStays } from './stay-rows';
 export const BUDGET_BLOCK = 'SOUNDER_BUDGET';
 
 export const BUDGET_CAUTIONS: readonly string[] = [
-  'Look out: for growing pigs on full feed. In heat, shade, a wallow and water at all times come first; check drinkers twice a day.',
+  'Look out: for growing pigs on full feed. In heat, shade, a wallow and water come first. Check drinkers twice a day: a day without water can poison pigs with salt; give it back slowly, over hours, and call the vet.',
   'Nutrients are spread evenly here; pigs are not so even, near feeders and shelters it is many times more. Local nutrient and water rules decide.',
 ];
 

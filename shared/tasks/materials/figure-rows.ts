@@ -70,7 +70,7 @@ export function addFigures(
     'Ground rods for it',
     `GROUND_RODS(IF(${set.energizerJoules}="";${joules};${set.energizerJoules});${set.rodLength};${unitsText})`,
     'rods',
-    '3 ft of rod a joule (NRCS Virginia 382 and Gerrish, published); at least three rods is common advice.',
+    '3 ft of rod a joule (NRCS Virginia 382 and Gerrish, published); never less than 3 m (die grüne, Idele, published).',
   );
   const signCount = row('Warning signs', signs(set), 'signs');
   const fixed = row(

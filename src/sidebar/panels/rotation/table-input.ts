@@ -3,12 +3,12 @@ import type { FoundList, GroupList, PaddockList } from '../../../../shared/lists
 import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
 import {
-  DEFAULT_OUTDOOR_FACTOR,
   DEFAULT_TEMPERATURE_C,
   type ListSource,
   type RotationBlockInput,
 } from '../../../../shared/table/model';
 import type { RebuildInput } from '../../../../shared/table/rebuild-input';
+import { OUTDOOR_FACTOR } from '../../../../shared/tables/nrc-intake';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { bindLists, type ListSources } from '../../lists/bind-lists';
 import { headingTexts } from '../../lists/recalled-list';
@@ -41,7 +41,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
       unitSystem: given.unitSystem,
       rules: given.rules,
       temperatureC: before?.temperatureC ?? DEFAULT_TEMPERATURE_C,
-      outdoorFactor: before?.outdoorFactor ?? DEFAULT_OUTDOOR_FACTOR,
+      outdoorFactor: before?.outdoorFactor ?? OUTDOOR_FACTOR,
       lists: listsOf({ ...(paddocks && { paddocks }), ...(groups && { groups }) }),
     },
     warnings: warningsOf(made, rebuild),
