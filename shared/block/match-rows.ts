@@ -5,8 +5,9 @@ type Rows = readonly (RowMemory | undefined)[];
 
 /**
  * What is remembered of each row that stands. A sort that left the memory behind shows in the first cells: a row whose
- * first cell is that of another row is that row. A first cell that is new is a new row where the grower types the
- * first cell, else a label that was typed over. A row that stands twice is remembered once.
+ * first cell is that of another row is that row. A first cell that is new is a new row where the grower had typed
+ * another one, else a label that was typed over or a free row that was filled. A row that stands twice is remembered
+ * once.
  */
 export function matchRows(
   values: readonly (readonly WireCell[])[],
@@ -28,6 +29,7 @@ export function matchRows(
     const written = row?.marks[0] ?? BLANK_MARK;
     if (!row || bareMark(written) === first) return once(row);
     const same = first === BLANK_MARK ? undefined : byId.get(count === 1 ? first : `${first}.${count}`);
-    return once(same ?? (isYours(written) ? undefined : row));
+    const isOther = isYours(written) && bareMark(written) !== BLANK_MARK;
+    return once(same ?? (isOther ? undefined : row));
   });
 }
