@@ -39,7 +39,9 @@ describe('what was changed in the sheet after the page had read it', () => {
       widths: [],
     });
     // The new row is lost in no case: it is kept below the table.
-    expect(() => rebuildBlock('SOUNDER_X', typed, compose, READ)).toThrow('changed in the sheet after the page had read it: C4, C5.');
+    expect(() => rebuildBlock('SOUNDER_X', typed, compose, READ)).toThrow(
+      'changed in the sheet after the page had read it: C4, C5.',
+    );
   });
 
   test('rows may have moved, and a cell that a formula will fill is told elsewhere', () => {

@@ -133,7 +133,7 @@ describe('the "will it bite" block', () => {
       below: [],
     });
     const after = readFromSheet(book, writeAnew(book, BITE_BLOCK, info, again).info);
-    expect(book.value('Bite', remark)).toBe('ask Bea');
+    expect(beside(after, 'A pig that touches', 6)).toBe('ask Bea');
     expect(Number(beside(after, 'Wood edge', 7))).toBeCloseTo(1428.6, 1);
     expect(beside(after, 'Volts the pig should get, at least')).toBe(1000);
   });

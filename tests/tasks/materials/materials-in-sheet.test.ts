@@ -4,8 +4,8 @@ import type { BlockContent } from '../../../shared/block/read-block';
 import { COMPARISON_SETTINGS } from '../../../shared/tasks/materials/comparison-model';
 import { ITEM_NAMES } from '../../../shared/tasks/materials/item-rows';
 import type { Layout } from '../../../shared/tasks/materials/layout';
-import { LAYOUT_TITLE } from '../../../shared/tasks/materials/layout-formulas';
 import { layoutFence } from '../../../shared/tasks/materials/layout-fence';
+import { LAYOUT_TITLE } from '../../../shared/tasks/materials/layout-formulas';
 import { type AtATime, MATERIAL_ITEMS, materialNeeds } from '../../../shared/tasks/materials/material-needs';
 import {
   MATERIALS_BLOCK,
@@ -202,8 +202,8 @@ describe('the materials block in a sheet', () => {
     book.type('Notes', remark, 'by May');
     const { info: rebuilt, kept } = writeAnew(book, MATERIALS_BLOCK, info, again);
     expect(kept).toEqual({ inPlace: [`${remark} (“by May”)`], below: [] });
-    expect(book.value('Notes', remark)).toBe('by May');
     const after = readFromSheet(book, rebuilt);
+    expect(beside(after, 'To buy, together', 7)).toBe('by May');
     expect(beside(after, 'Rolls of wire', 3)).toBe(2);
     expect(beside(after, 'To buy, together', 6)).toBe(351.5);
     expect(beside(after, 'Sledge', 4)).toBe(1);

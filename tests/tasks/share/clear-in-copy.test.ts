@@ -1,7 +1,7 @@
 /** Private cells are cleared in a copy and nowhere else: through the real script, in the preview's workbook. */
 import { describe, expect, it } from 'vitest';
 import { number, text } from '../../../shared/block/cells';
-import { cutBlock } from '../../../shared/block/read-block';
+import { cut, cutBlock, wholeOf } from '../../../shared/block/read-block';
 import type { Overview, TabContent, WireCell } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { ITEM_HEADINGS } from '../../../shared/tasks/materials/item-rows';
@@ -13,7 +13,7 @@ import { composeLogBlock, LOG_BLOCK } from '../../../shared/tasks/training/log-b
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
 import { type Envelope, openWorkbook, type Workbook } from '../../../src/preview/headless';
 import { scriptText } from '../script-text';
-import { writeInSheet } from '../sheet-block';
+import { readTab, writeInSheet } from '../sheet-block';
 
 const ORIGIN = { row: 1, column: 1 };
 
@@ -60,10 +60,10 @@ function clear(book: Workbook, pick: (found: PrivateFound) => boolean = () => tr
     areas: picked.map(({ area }) => area),
     blocks: contents
       .filter(({ info }) => names.has(info.name))
-      .map(({ info, values, formulas }) => ({
-        name: info.name,
-        expects: blockFingerprint(values, formulas),
-      })),
+      .map((block) => {
+        const { values, formulas } = cut(readTab(book, block.info.tab), wholeOf(block));
+        return { name: block.info.name, expects: blockFingerprint(values, formulas) };
+      }),
   });
 }
 
