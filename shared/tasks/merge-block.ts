@@ -109,7 +109,7 @@ function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[
       const now = at === undefined || to === undefined ? undefined : want.cells[at]?.[to];
       if (now && markOfCell(now) === markOfStanding(value, cell.formula)) take(spare, cell);
       const isRoom = mark === ANSWER_MARK || (now?.k === 'blank' && now.answer === true);
-      if (isNothing(cell) || (isRoom && isAnswered(r, c))) continue;
+      if (isNothing(cell) || isAnswered(r, c)) continue;
       const isTyped = mark === undefined || bareMark(mark) !== markOfStanding(value, cell.formula);
       if (!isTyped && !isYours(mark)) continue;
       if (now === undefined || mark === undefined || isRoom) loose.push(cell);
@@ -197,10 +197,15 @@ function answersIn(
   { values, formulas, memory }: BlockContent,
   columns: Columns,
 ): (row: number, column: number) => boolean {
-  const isRoom = (r: number, c: number): boolean => memory?.rows[r]?.marks[columns[c] ?? -1] === ANSWER_MARK;
+  // A row that was put in is room where the row below it is.
+  const isRoom = (r: number, c: number): boolean => {
+    const row = memory?.rows.slice(Math.max(r, 0)).find((one) => one !== undefined);
+    return r >= 0 && row?.marks[columns[c] ?? -1] === ANSWER_MARK;
+  };
   const answers = (r: number, c: number): boolean =>
     CALL.test(formulas[r]?.[c] ?? '') && !NO_ROOM.includes(values[r]?.[c]);
   return (row, column) => {
+    if (!isRoom(row, column)) return false;
     let top = row;
     while (isRoom(top - 1, column)) top--;
     let first = column;

@@ -1,5 +1,5 @@
 /** The stays' part of the budget block: one row a stay under the cell functions. */
-import { BLANK, formula, text } from '../../block/cells';
+import { answer, BLANK, formula, text } from '../../block/cells';
 import type { BlockCell } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
 import type { BudgetStay } from './budget-model';
@@ -9,6 +9,7 @@ import {
   COUNTED_AT,
   COUNTED_HEADINGS,
   FORMATS,
+  SPILLED,
   STAY_HEADINGS,
   type StayColumns,
   type StayHeading,
@@ -31,7 +32,10 @@ export function addStays(stays: readonly BudgetStay[], on: StaysOn): StayColumns
   const anchor = draft.next();
   const last = anchor + stays.length;
   const functions = functionBodies((heading) => draft.down(anchor, last, AT[heading]), on);
-  draft.add(STAY_HEADINGS.map((heading) => functions[heading] ?? BLANK));
+  // The answer about nutrients is wider than its function: it fills the row of functions too.
+  const spilled: readonly StayHeading[] = SPILLED;
+  const beside = (heading: StayHeading): BlockCell => (spilled.includes(heading) ? answer() : BLANK);
+  draft.add(STAY_HEADINGS.map((heading) => functions[heading] ?? beside(heading)));
   for (const stay of stays) addStay(stay, on);
   // From the blank row of the cell functions on: a single stay would be a range of one cell.
   return Object.fromEntries(
