@@ -22,15 +22,10 @@ export function writeInSheet(
 }
 
 /** Writes the merge over the block that stands, `old`. */
-export function writeOver(
-  book: Workbook,
-  name: string,
-  old: BlockContent,
-  block: MergedBlock,
-  adoptRows = 0,
-): BlockInfo {
-  const { values, formulas } = cut(readTab(book, old.info.tab), wholeOf(old));
-  const place = { at: 'own', ...(adoptRows && { adoptRows }) } as const;
+export function writeOver(book: Workbook, name: string, old: BlockContent, block: MergedBlock): BlockInfo {
+  const area = wholeOf(old);
+  const { values, formulas } = cut(readTab(book, old.info.tab), area);
+  const place = { at: 'own', area } as const;
   return send(book, name, block, place, blockFingerprint(values, formulas));
 }
 

@@ -435,7 +435,7 @@ function expectTypedOverKept(book: Workbook, info: BlockInfo, paddock: string, n
   ];
   for (const cell of cells) {
     const before = book.range(info.tab, cell).getFormula();
-    book.type(info.tab, cell, '6');
+    book.type(info.tab, cell, '60');
     // By its cell alone: under a date's format the 6 shows as a day.
     expect(kept().map((one) => one.split(' ')[0])).toContain(cell);
     // What the typed value blots out is counted, so that the sums beside it do not pass for whole.

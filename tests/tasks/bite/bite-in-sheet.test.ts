@@ -259,7 +259,7 @@ describe('the fence walk log', () => {
         walkBlock(walked, startSettings(WALK_SETTINGS, 'US'), named, { lines, below }),
       );
       expect(block.kept).toEqual(NOTHING_KEPT);
-      return writeOver(book, WALK_BLOCK, old, block, adoptRows);
+      return writeOver(book, WALK_BLOCK, old, block);
     };
     expect(anew(info)).toEqual(info);
     // Full, and one reading too many: no further than the grower's own line.

@@ -123,7 +123,7 @@ function writeLogAnew(book: Workbook, named: BlockInfo): BlockInfo {
     old,
   );
   expect(block.kept).toEqual(NOTHING_KEPT);
-  return writeOver(book, LOG_BLOCK, old, block, adoptRows);
+  return writeOver(book, LOG_BLOCK, old, block);
 }
 
 describe('the training log', () => {
