@@ -67,17 +67,29 @@ export function mergeBlock(name: string, want: ComposedBlock, old?: BlockContent
   const styles = want.styles.map((row) => [...row]);
   const kept = old ? keepTyped(old, { ...want, cells, styles }, ids) : { inPlace: [], left: [] };
   const below = old ? addBelow(old, kept.left, cells, styles, ids) : [];
+  // What stays in place of something of ours is remembered as that, so that it stays the next time too.
+  const ours = cells.map((row, r) =>
+    row.map((cell, c) => (styles[r]?.[c] === 'input' ? cell : (want.cells[r]?.[c] ?? cell))),
+  );
   return {
-    ...withMemory(name, { ...want, cells, styles, ids }, old?.memory?.stamp),
+    ...withMemory(name, { ...want, cells, styles, ids }, old?.memory?.stamp, ours),
     kept: { inPlace: kept.inPlace.map((cell) => named(old!, cell)), below },
   };
 }
 
-/** A block with its memory as its last column. `before`: the stamp that stands now, which the new one differs from. */
-export function withMemory<Block extends ComposedBlock>(name: string, block: Block, before = '') {
+/**
+ * A block with its memory as its last column. `before`: the stamp that stands now, which the new one differs from.
+ * `remembered`: the cells as the memory is to know them, where that is not as they are written.
+ */
+export function withMemory<Block extends ComposedBlock>(
+  name: string,
+  block: Block,
+  before = '',
+  remembered: readonly (readonly BlockCell[])[] = block.cells,
+) {
   const { cells, styles, widths } = block;
   const ids = rowIds(cells, block.ids);
-  const { stamp, texts } = memoryColumn(name.replace(/^SOUNDER_/, ''), cells, styles, ids, before);
+  const { stamp, texts } = memoryColumn(name.replace(/^SOUNDER_/, ''), remembered, styles, ids, before);
   const across = cells[0]?.map((_, c) => widths[c] ?? 0) ?? [];
   return {
     ...block,
