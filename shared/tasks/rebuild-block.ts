@@ -19,9 +19,9 @@ export function rebuildBlock(
 ): MergedBlock {
   refuseOtherUnits(old);
   const reading = asWritten(old, OUR_WORDS);
-  const merged = mergeBlock(name, compose(old.info, reading), old);
-  if (asRead) refuseChanged(changedMeanwhile(asWritten(asRead, OUR_WORDS), reading, merged.cells));
-  return merged;
+  const want = compose(old.info, reading);
+  if (asRead) refuseChanged(changedMeanwhile(asWritten(asRead, OUR_WORDS), reading, want.cells));
+  return mergeBlock(name, want, old);
 }
 
 function refuseChanged(cells: readonly string[]): void {

@@ -112,7 +112,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByRole('button', { name: 'Build the table anew' }).click();
     await page.getByText('The table stands on “Rotation”').first().waitFor();
     const [, again] = sheet.written;
-    expect(again?.place).toEqual({ at: 'own', adopt: 0 });
+    expect(again?.place).toMatchObject({ at: 'own', area: { tab: 'Rotation', row: 1, column: 1 } });
     const kept = again?.cells.find((row) => row.some((cell) => cell.k === 'd' && cell.v === '2026-05-04'));
     expect(kept?.slice(0, 2)).toMatchObject(first.map((v) => ({ k: 't', v })));
 
@@ -191,7 +191,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     const lookups = ({ cells }: WriteBlock): number =>
       cells.flat().filter((cell) => cell.k === 'f' && cell.v.includes('MATCH(')).length;
     expect(lookups(before)).toBeGreaterThan(0);
-    expect(kept.place).toEqual({ at: 'own', adopt: 0 });
+    expect(kept.place).toMatchObject({ at: 'own', area: { tab: 'Rotation', row: 1, column: 1 } });
     expect(lookups(kept)).toBe(0);
     expect(kept.cells.length).toBe(before.cells.length);
     expect(fresh).toMatchObject({ place: { at: 'new-tab', tab: 'Rotation 2' }, replaces: true });
