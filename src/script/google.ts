@@ -137,10 +137,7 @@ export function boundSpreadsheet(): SheetPort {
     clearAll: (area) => {
       rangeOf(area).clearContent().clearFormat();
     },
-    mergedAreas: (area) =>
-      rangeOf(area)
-        .getMergedRanges()
-        .map((range) => areaA1(areaOf(range))),
+    mergedAreas: (area) => mergedAreas(sheetOf(area.tab), area),
     hideColumn: (tab, column) => sheetOf(tab).hideColumns(column),
     showColumn: (tab, column) => sheetOf(tab).showColumns(column),
     clear: (areas) => {
@@ -301,6 +298,15 @@ function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: O
   range.setFontStyles(look('slant', () => before.getFontStyles()));
   // Headings are longer than their columns are wide; long sentences may run over their empty neighbours.
   range.setWraps(styles.map((row) => row.map((style) => style === 'heading')));
+}
+
+/** An area may reach past the tab's edge, which grows before it is written. */
+function mergedAreas(sheet: Sheet, area: Area): string[] {
+  const rows = Math.min(area.rows, sheet.getMaxRows() - area.row + 1);
+  const columns = Math.min(area.columns, sheet.getMaxColumns() - area.column + 1);
+  if (rows <= 0 || columns <= 0) return [];
+  const merged = sheet.getRange(area.row, area.column, rows, columns).getMergedRanges();
+  return merged.map((range) => areaA1(areaOf(range)));
 }
 
 function notedCells(range: Range): [row: number, column: number][] {
