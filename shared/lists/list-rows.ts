@@ -96,10 +96,13 @@ export function listRows(
   return { firstRow: headingRow + 1, lastRow, items };
 }
 
-/** Whether a text stands alone in the row, the columns between those that are read included. */
+/** A figure as text, or an error: no words, but an item of which the rest is missing. */
+const FIGURE = /^\s*[-\d#]/;
+
+/** Whether words stand alone in the row, the columns between those that are read included. */
 function isLone(list: UnderHeadings, row: number): boolean {
   const columns = columnsOf(list);
   const cells = list.tab.values[row - 1]?.slice(Math.min(...columns) - 1, Math.max(...columns)) ?? [];
   const [text, ...others] = cells.filter((cell) => !isBlankCell(cell));
-  return columns.length > 1 && others.length === 0 && typeof text === 'string' && /\p{L}/u.test(text);
+  return columns.length > 1 && others.length === 0 && typeof text === 'string' && /\p{L}/u.test(text) && !FIGURE.test(text);
 }

@@ -1,5 +1,7 @@
 /** A move that nobody planned, typed into the first blank row under the moves, and days whose format was lost. */
+
 import { describe, expect, it, vi } from 'vitest';
+import { isMemory } from '../../shared/block/memory';
 import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
 import { shownMoves } from '../hard-use/check-table';
 import { buildRotation, type Outcome } from '../hard-use/rotation-task';
@@ -72,14 +74,19 @@ it('a table whose number formats were all lost says and writes the same as befor
   book.type(info.tab, `D${shownMoves(book, info)[0]!.row}`, '2026-04-01');
   book.state.now = () => new Date('2026-04-04T12:00:00Z');
   rebuilt(book);
-  const before = book.shownValues(info.tab);
+  const before = withoutMemory(book.shownValues(info.tab));
   const all = book.spreadsheet.getSheetByName(info.tab)!.getDataRange();
   all.setNumberFormat('General');
   expect(book.shownValues(info.tab).flat()).toContain('46113');
   rebuilt(book);
-  expect(book.shownValues(info.tab)).toEqual(before);
+  expect(withoutMemory(book.shownValues(info.tab))).toEqual(before);
   // Counts under the format of a day are counts.
   all.setNumberFormat('yyyy-mm-dd');
   rebuilt(book);
   expect(book.shownValues(info.tab).find(([label]) => label === 'Longest stay in days')?.[1]).toBe('7');
 });
+
+/** The memory's stamp differs at every write. */
+function withoutMemory(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
+  return rows.map((row) => row.filter((value) => !isMemory(value)));
+}
