@@ -104,5 +104,11 @@ function isLone(list: UnderHeadings, row: number): boolean {
   const columns = columnsOf(list);
   const cells = list.tab.values[row - 1]?.slice(Math.min(...columns) - 1, Math.max(...columns)) ?? [];
   const [text, ...others] = cells.filter((cell) => !isBlankCell(cell));
-  return columns.length > 1 && others.length === 0 && typeof text === 'string' && /\p{L}/u.test(text) && !FIGURE.test(text);
+  return (
+    columns.length > 1 &&
+    others.length === 0 &&
+    typeof text === 'string' &&
+    /\p{L}/u.test(text) &&
+    !FIGURE.test(text)
+  );
 }

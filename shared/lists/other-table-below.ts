@@ -4,6 +4,7 @@ import { cellOnTab } from './cell-on-tab';
 import { isDate } from './column-content';
 import { isBlankCell, rowKind, type UnderHeadings } from './list-rows';
 import type { GrowerList } from './model';
+import { ERRORS } from './read-list-cell';
 
 /** Fields of which every item holds a number or a date. */
 const FIGURES = ['area', 'width', 'length', 'head', 'weight', 'weighedOn', 'dailyGain'];
@@ -35,7 +36,7 @@ function isHeadings(list: UnderHeadings, row: number): boolean {
 }
 
 function isWord(cell: WireCell | undefined): boolean {
-  return mayBeHeading(cell) && /[\p{L}\p{Sc}#%]/u.test(String(cell));
+  return mayBeHeading(cell) && /[\p{L}\p{Sc}#%]/u.test(String(cell)) && !ERRORS.test(String(cell));
 }
 
 /** Below a blank row or a total; a title may stand between. */

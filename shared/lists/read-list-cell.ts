@@ -58,7 +58,7 @@ export interface NumberLimits {
  * Texts that spreadsheets show instead of a value or while calculating. A closed list, because a paddock may well be
  * called "#1!" or "#value".
  */
-const ERRORS = /^(#(N\/A|REF!|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|ERROR!|SPILL!)|Loading\.\.\.)$/;
+export const ERRORS = /^(#(N\/A|REF!|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|ERROR!|SPILL!)|Loading\.\.\.)$/;
 
 export function placeOf({ list, row }: RowReader, field: ListField): CellPlace | undefined {
   const column = list.columns[field];

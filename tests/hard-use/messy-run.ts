@@ -40,7 +40,7 @@ export async function messyRun(messy: MessyWorkbook, codeJs: string): Promise<Ki
       (sentence) =>
         sentence.startsWith(`${tab}!${a1}: `) || sentence.startsWith(`'${tab.replace(/'/g, "''")}'!${a1}: `),
     );
-    expect(named, `${tab}!${a1} is not named (${JSON.stringify(workbook.range(tab, a1).getFormula() || workbook.value(tab, a1))}, ${JSON.stringify(workbook.values(tab).slice(0, 8))}) in\n${said}`).toBe(true);
+    expect(named, `${tab}!${a1} is not named in\n${said}`).toBe(true);
   }
   if (wrong.length > 0) return 'refused, cell named';
   expect(inTheWay, said).toBeDefined();
