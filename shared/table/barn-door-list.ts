@@ -96,15 +96,20 @@ function carryFor(
   const fence =
     fenceMeters === undefined ? 'fence and posts' : `fence ${say(fenceMeters, 'length')} and posts`;
   const feed = orNothing(() => feedNeeded(group.head, weightKg, days, group.dailyGainKg, outdoorFactor));
+  const water = orNothing(() => waterNeeded(group.head, weightKg, temperatureC));
   return [
     fence,
     ...(feed === undefined ? [] : [`feed ${say(feed, 'mass')} for the stay`]),
-    `water ${say(waterNeeded(group.head, weightKg, temperatureC), 'volumePerDay')}`,
+    water === undefined ? NO_WATER_FIGURE : `water ${say(water, 'volumePerDay')}`,
     'shelter, trough and drinker',
   ];
 }
 
-/** The growth table ends at 135 kg; the feed of heavier pigs is left to the grower. */
+/** Water is carried all the same; how much such pigs need stands with WATER_NEEDED. */
+const NO_WATER_FIGURE =
+  'water, as much as they drink: no figure for this weight, sows and boars need far more than growing pigs';
+
+/** Feed and water are worked out for growing pigs only; how much heavier ones need is left to the grower. */
 function orNothing(work: () => number): number | undefined {
   try {
     return work();

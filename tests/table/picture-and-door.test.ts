@@ -113,6 +113,9 @@ describe('barnDoorList', () => {
     expect(list.moves[2]!.carry[0]).toBe('fence 200 m and posts');
     expect(list.moves[2]!.carry[1]).toMatch(/^feed \d+ kg for the stay$/);
     expect(list.moves[1]!.carry.join()).not.toContain('feed');
+    // Sows of 200 kg are past the figures for growing pigs: water is named, without an amount.
+    expect(list.moves[1]!.carry[1]).toMatch(/^water, as much as they drink: no figure/);
+    expect(list.moves[2]!.carry[2]).toMatch(/^water \d+ L$|^water \d+ L\/day$/);
     expect(list.reminders.join(' ')).toContain('energizer off');
   });
 });
