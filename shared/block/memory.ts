@@ -114,3 +114,19 @@ export function isHead(text: WireCell): boolean {
 export function isMemory(text: WireCell): boolean {
   return typeof text === 'string' && ROW.test(text);
 }
+
+/** Whether a write that was cut short has left that row of the block before. */
+export function isLeftOver({ stamp }: Memory, row: RowMemory): boolean {
+  return stamp !== '' && row.stamp !== stamp;
+}
+
+/** The texts of a memory column from its block's first row to where another block's memory begins. */
+export function ownTexts(column: readonly WireCell[]): readonly WireCell[] {
+  const next = column.findIndex((text, r) => r > 0 && isHead(text));
+  return next < 0 ? column : column.slice(0, next);
+}
+
+/** How many rows such texts remember, rows that were put in between among them. */
+export function rememberedRows(texts: readonly WireCell[]): number {
+  return texts.map(isMemory).lastIndexOf(true) + 1;
+}

@@ -3,7 +3,7 @@
 import type { BlockInfo, TabContent, WireCell } from '../contract';
 import { headingRow } from './heading-row';
 import { matchRows } from './match-rows';
-import { isHead, isMemory, type Memory, readMemory } from './memory';
+import { isHead, isMemory, type Memory, ownTexts, readMemory, rememberedRows } from './memory';
 
 export interface BlockContent {
   /** The block without its memory, which stands right of it. */
@@ -25,11 +25,10 @@ export function cutBlock(tab: TabContent, named: BlockInfo, rowsBelow = 0): Bloc
   const column = memoryColumnOf(tab, named);
   if (column === undefined) return cut(tab, { ...named, rows: named.rows + rowsBelow });
   const texts = tab.values.map((row) => row[column - 1] ?? '').slice(named.row - 1);
-  const next = texts.findIndex((text, r) => r > 0 && isHead(text));
-  const own = next < 0 ? texts : texts.slice(0, next);
-  const reached = Math.max(own.map(isMemory).lastIndexOf(true) + 1, named.rows);
-  const rows = Math.min(reached, next < 0 ? reached : next) + rowsBelow;
-  const written = own.map(isMemory).lastIndexOf(true) + 1;
+  const own = ownTexts(texts);
+  const written = rememberedRows(own);
+  const reached = Math.max(written, named.rows);
+  const rows = (own.length < texts.length ? Math.min(reached, own.length) : reached) + rowsBelow;
   // Rows that a write which was cut short has left below the new ones: their memory stands in the column it had then.
   const left = (r: number): WireCell =>
     r < written

@@ -17,8 +17,13 @@ export function rowIds(
     if (named === undefined) return `${last}+${++below}`;
     const count = (counts.get(named) ?? 0) + 1;
     counts.set(named, count);
-    last = count === 1 ? named : `${named}.${count}`;
+    last = numberedId(named, count);
     below = 0;
     return last;
   });
+}
+
+/** The first of a kind goes by its name alone. */
+export function numberedId(name: string, count: number): string {
+  return count === 1 ? name : `${name}.${count}`;
 }

@@ -1,5 +1,5 @@
 import type { BlockInfo, TabContent } from '../contract';
-import { isHead, readMemory } from './memory';
+import { isHead, ownTexts, readMemory, rememberedRows } from './memory';
 
 /**
  * Blocks found by the head of their memory: where a first write was cut short before the block got its name, or the
@@ -32,7 +32,5 @@ export function allBlocks(named: readonly BlockInfo[], tabs: readonly TabContent
 function rowsOf({ tab, row, column, columns }: BlockInfo, tabs: readonly TabContent[]): number {
   const values = tabs.find(({ name }) => name === tab)?.values ?? [];
   const texts = values.slice(row - 1).map((cells) => cells[column + columns - 2] ?? '');
-  const next = texts.findIndex((text, r) => r > 0 && isHead(text));
-  const own = next < 0 ? texts : texts.slice(0, next);
-  return own.map((text) => readMemory([text]) !== undefined).lastIndexOf(true) + 1;
+  return rememberedRows(ownTexts(texts));
 }

@@ -84,7 +84,7 @@ export function rememberedList<Kind extends ListKind>(
   { values }: BlockContent,
   kind: Kind,
 ): Extract<GrowerList, { kind: Kind }> | undefined {
-  const row = values.find(([label, place]) => label === MEMORY_LABELS[kind] && isMemory(place ?? ''));
+  const row = values.find(([label, place]) => label === MEMORY_LABELS[kind] && isListMemory(place ?? ''));
   const [, tab, rows] = PLACE.exec(String(row?.[1] ?? '')) ?? [];
   if (tab === undefined || rows === undefined) return undefined;
   const fields = String(row?.[2] ?? '').split(BETWEEN);
@@ -92,6 +92,6 @@ export function rememberedList<Kind extends ListKind>(
 }
 
 /** Whether a cell holds words of such a row, label aside. */
-export function isMemory(value: WireCell): boolean {
+export function isListMemory(value: WireCell): boolean {
   return typeof value === 'string' && (PLACE.test(value) || FIELD.test(value));
 }

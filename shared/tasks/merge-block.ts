@@ -18,12 +18,12 @@ import {
   ANSWER_MARK,
   BLANK_MARK,
   bareMark,
+  isLeftOver,
   isMemory,
   isYours,
   markOfCell,
   markOfStanding,
   memoryColumn,
-  type RowMemory,
 } from '../block/memory';
 import type { BlockContent } from '../block/read-block';
 import { rowIds } from '../block/row-ids';
@@ -34,7 +34,7 @@ import { shownCell } from './cell-value';
 import type { ComposedBlock } from './composed-block';
 import { keptCell } from './kept-cell';
 
-export const KEPT_BELOW = 'Kept from this table as it was before';
+const KEPT_BELOW = 'Kept from this table as it was before';
 /** Ids of the rows below the table; what stands in them is the grower's. */
 const KEPT_ID = '!';
 
@@ -111,7 +111,7 @@ function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[
   const spare = countedMarks(want.cells);
   for (const [r, row] of old.values.entries()) {
     const memory = old.memory?.rows[r];
-    const isOwn = memory !== undefined && !isLeftOver(old, memory);
+    const isOwn = old.memory && memory !== undefined && !isLeftOver(old.memory, memory);
     const at = isOwn ? rowOf.get(memory.id) : undefined;
     if (isOwn && at === undefined && isTakenAway(old, r, columns)) continue;
     for (const [c, value] of row.entries()) {
@@ -133,11 +133,6 @@ function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[
     }
   }
   return { inPlace, left: loose.filter((cell) => !take(spare, cell)) };
-}
-
-/** Whether a write that was cut short has left that row of the block before. */
-function isLeftOver({ memory }: BlockContent, { stamp }: RowMemory): boolean {
-  return memory !== undefined && memory.stamp !== '' && memory.stamp !== stamp;
 }
 
 /**
@@ -288,7 +283,7 @@ export function asWritten(block: BlockContent, words: readonly string[]): BlockC
   const wordOf = new Map(words.map((word) => [markOfStanding(word, ''), word]));
   const isOwn = (r: number): boolean => {
     const row = memory.rows[r];
-    return !row || (!row.id.startsWith(KEPT_ID) && !isLeftOver(block, row));
+    return !row || (!row.id.startsWith(KEPT_ID) && !isLeftOver(memory, row));
   };
   const rows = block.values.map((_, r) => r).filter(isOwn);
   const columns = alignColumns(block, memory.rows[0]?.marks.length ?? 0);

@@ -4,7 +4,6 @@
  */
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { isMemory } from '../../shared/block/memory';
 import type { Envelope, Overview } from '../../shared/contract';
 import { composeMapBlock } from '../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../shared/tasks/map/guess-role';
@@ -15,6 +14,7 @@ import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/h
 import { launchBrowser } from '../browser/launch';
 import { SAMPLE_MAP } from '../tasks/map/sample-map';
 import { scriptText } from '../tasks/script-text';
+import { withoutMemory } from '../without-memory';
 import { type Opened, openSidebar } from './open-sidebar';
 
 let browser: Browser | undefined;
@@ -150,11 +150,6 @@ async function written(name: TaskName, move: (book: Workbook) => void): Promise<
   // Where the list stands is said in words; everything else is the same.
   const isPlace = (row: readonly unknown[]): boolean => /^(Paddock|Group) list$/.test(String(row[0]));
   return withoutMemory(book.values(tab).filter((row) => !isPlace(row)));
-}
-
-/** The memory's stamp differs at every write. */
-function withoutMemory(rows: readonly (readonly unknown[])[]): readonly unknown[][] {
-  return rows.map((row) => row.filter((value) => !isMemory(String(value))));
 }
 
 async function ready(name: TaskName, book: Workbook): Promise<Opened> {

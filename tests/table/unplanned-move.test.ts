@@ -1,11 +1,11 @@
 /** A move that nobody planned, typed into the first blank row under the moves, and days whose format was lost. */
 
 import { describe, expect, it, vi } from 'vitest';
-import { isMemory } from '../../shared/block/memory';
 import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
 import { shownMoves } from '../hard-use/check-table';
 import { buildRotation, type Outcome } from '../hard-use/rotation-task';
 import { scriptText } from '../tasks/script-text';
+import { withoutMemory } from '../without-memory';
 
 vi.setConfig({ testTimeout: 120_000 });
 
@@ -85,8 +85,3 @@ it('a table whose number formats were all lost says and writes the same as befor
   rebuilt(book);
   expect(book.shownValues(info.tab).find(([label]) => label === 'Longest stay in days')?.[1]).toBe('7');
 });
-
-/** The memory's stamp differs at every write. */
-function withoutMemory(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
-  return rows.map((row) => row.filter((value) => !isMemory(value)));
-}
