@@ -128,6 +128,8 @@ export const BlockPlace = v.variant('at', [
     area: v.optional(v.object(Rectangle)),
     /** Column of its memory, where it has one: hidden on a tab of ours. */
     memoryColumn: v.optional(v.number()),
+    /** Rows through the headings that stand: where exactly these are frozen, `freezeRows` are from now on. */
+    frozenRows: v.optional(v.number()),
   }),
   v.object({ at: v.literal('new-tab'), tab: v.string() }),
   v.object({ at: v.literal('area'), tab: v.string(), row: v.number(), column: v.number() }),
@@ -144,7 +146,7 @@ export const WriteBlock = v.object({
   rules: v.array(BlockRule),
   /** Columns to widen, in pixels, one per column; 0 leaves the width alone. */
   widths: v.array(v.number()),
-  /** Rows at the top of a tab to freeze, on a new tab or where rows are frozen; 0 leaves it alone. */
+  /** Rows at the top of a new tab to freeze; 0 leaves it alone. In place, see `frozenRows`. */
   freezeRows: v.number(),
   /**
    * For place "own": what the page last read there, as blockFingerprint() of values and formulas. If the sheet

@@ -22,10 +22,20 @@ export function stampedBlocks(tabs: readonly TabContent[]): readonly BlockInfo[]
   return found.filter((block, i) => found.findIndex(({ name }) => name === block.name) === i);
 }
 
-/** Named blocks, and of other kinds those that are only stamped. */
+/** Named blocks in which anything stands, and of other kinds those that are only stamped. */
 export function allBlocks(named: readonly BlockInfo[], tabs: readonly TabContent[]): BlockInfo[] {
-  const others = stampedBlocks(tabs).filter(({ name }) => named.every((block) => block.name !== name));
-  return [...named, ...others.map((block) => ({ ...block, rows: rowsOf(block, tabs) }))];
+  const standing = named.filter((block) => stands(block, tabs));
+  const others = stampedBlocks(tabs).filter(({ name }) => standing.every((block) => block.name !== name));
+  return [...standing, ...others.map((block) => ({ ...block, rows: rowsOf(block, tabs) }))];
+}
+
+function stands({ tab, row, column, rows, columns }: BlockInfo, tabs: readonly TabContent[]): boolean {
+  const content = tabs.find(({ name }) => name === tab);
+  const isFilled = (line: readonly unknown[]): boolean =>
+    line.slice(column - 1, column - 1 + columns).some((cell) => cell !== '');
+  return [content?.values, content?.formulas].some((lines) =>
+    lines?.slice(row - 1, row - 1 + rows).some(isFilled),
+  );
 }
 
 /** Rows down to the last that the memory's column holds. */

@@ -5,7 +5,8 @@
  * with a formula counts by its formula, not by its value: values of formulas move by themselves (a list was
  * corrected, a function is still calculating) and nothing typed is lost by writing over them.
  *
- * Answers that a cell function spills do not count either: the block's memory says which they are.
+ * Answers that a cell function spills do not count either: the block's memory says which they are. What still
+ * calculates counts as blank anywhere.
  *
  * Not cryptographic: two 32-bit FNV-1a hashes (the second basis is the first with its bits turned over) over the
  * UTF-16 units of the JSON text.
@@ -13,6 +14,8 @@
 import { BASIS, hashText } from '../block/hash-text';
 import { ANSWER_MARK, isMemory, readMemory } from '../block/memory';
 import type { WireCell } from '../contract';
+
+const LOADING = 'Loading...';
 
 /** Fingerprint of a block's values and formulas (same shape; formula '' where the cell holds none). */
 export function blockFingerprint(
@@ -23,7 +26,7 @@ export function blockFingerprint(
   const memory = readMemory(values.map((row) => row[at] ?? ''));
   const isAnswer = (r: number, c: number): boolean => memory?.rows[r]?.marks[c] === ANSWER_MARK;
   const cells = values.map((row, r) =>
-    row.map((value, c) => formulas[r]?.[c] || (isAnswer(r, c) ? [] : [value])),
+    row.map((value, c) => formulas[r]?.[c] || (isAnswer(r, c) ? [] : [value === LOADING ? '' : value])),
   );
   const text = JSON.stringify(cells);
   return hex(hashText(text)) + hex(hashText(text, ~BASIS));

@@ -7,6 +7,9 @@ export function failureSentence(error: unknown): string {
   if (/protected/i.test(message)) {
     return 'That part of the sheet is protected against changes. Ask its owner to let you edit it, or write to a new tab.';
   }
+  if (/typed column/i.test(message)) {
+    return 'These cells belong to a table with typed columns, which takes no formats. Choose Table > Convert to unformatted data in its menu, or another place.';
+  }
   if (/permission|not authori[sz]ed|authori[sz]ation/i.test(message)) {
     return `Google did not allow it (${message}). Open the menu Sounder Sheet once and allow access; if you can only view this file, ask its owner for edit access or make a copy.`;
   }

@@ -9,7 +9,7 @@ import { type Day, dayFromIso } from '../../shared/core/calendar/day';
 import type { Edge } from '../../shared/door/edge';
 import { onScratchTab } from './google-scratch';
 import { isWithin } from './is-within';
-import type { Area, AreaContent, AreaWrite, Origins, SheetPort } from './port';
+import type { Area, AreaContent, AreaWrite, Ground, Origins, SheetPort } from './port';
 import { Told } from './port';
 import { ruleShape } from './rule-shape';
 
@@ -24,19 +24,22 @@ const AFTER_THE_JUMP = '01:00:00';
 const LOCK_WAIT_MILLISECONDS = 5000;
 const COPY_PIXELS = { width: 640, height: 480 };
 
+/** What a cell without a fill says of itself. Set as a fill, it would hide the lines of the grid. */
+const NO_FILL = '#ffffff';
+
 /** Looks of the cells. Colours come with a weight or a slant, so that none speaks by colour alone. */
 const LOOKS: Readonly<Record<BlockStyle, Look>> = {
-  plain: { background: '#ffffff', color: '#202124', weight: 'normal', slant: 'normal' },
-  title: { background: '#ffffff', color: '#202124', weight: 'bold', slant: 'normal' },
+  plain: { background: null, color: '#202124', weight: 'normal', slant: 'normal' },
+  title: { background: null, color: '#202124', weight: 'bold', slant: 'normal' },
   heading: { background: '#dfe8d8', color: '#202124', weight: 'bold', slant: 'normal' },
   input: { background: '#fff8e1', color: '#202124', weight: 'normal', slant: 'normal' },
-  muted: { background: '#ffffff', color: '#5f6368', weight: 'normal', slant: 'italic' },
+  muted: { background: null, color: '#5f6368', weight: 'normal', slant: 'italic' },
   /** The block's last column, for the tool alone: hidden on a tab of ours, hardly seen elsewhere. */
-  memory: { background: '#ffffff', color: '#e8eaed', weight: 'normal', slant: 'normal' },
+  memory: { background: null, color: '#e8eaed', weight: 'normal', slant: 'normal' },
   warning: { background: '#fdecea', color: '#7a1f14', weight: 'bold', slant: 'normal' },
 };
 interface Look {
-  readonly background: string;
+  readonly background: string | null;
   readonly color: string;
   readonly weight: Weight;
   readonly slant: Slant;
@@ -86,9 +89,12 @@ export function showText(title: string, text: string): void {
 /** The spreadsheet that the script is bound to. */
 export function boundSpreadsheet(): SheetPort {
   const file = SpreadsheetApp.getActiveSpreadsheet();
+  // Each look-up waits for Google.
+  const known = new Map<string, Sheet>();
   const sheetOf = (name: string): Sheet => {
-    const sheet = file.getSheetByName(name);
-    if (!sheet) throw new Told(`There is no tab named "${name}" any more. Nothing was written.`);
+    const sheet = known.get(name) ?? file.getSheetByName(name);
+    if (sheet) known.set(name, sheet);
+    else throw new Told(`There is no tab named "${name}" any more. Nothing was written.`);
     return sheet;
   };
   let knownZone: string | undefined;
@@ -110,6 +116,7 @@ export function boundSpreadsheet(): SheetPort {
         rows: sheet.getLastRow(),
         columns: sheet.getLastColumn(),
       })),
+    tabNames: () => file.getSheets().map((sheet) => sheet.getName()),
     passedOver: () => namesPassedOver(file.getSheets()),
     readAll: () => {
       const sheets = file.getSheets();
@@ -120,11 +127,15 @@ export function boundSpreadsheet(): SheetPort {
     active: () => activeArea(file),
     namedAreas: () => namedAreas(file),
     read: (area) => readRange(rangeOf(area), zone()),
+    ground: (area) => groundOf(sheetOf(area.tab), area, zone()),
     makeRoom: (area) => makeRoom(sheetOf(area.tab), area),
     addTab: (name) => {
-      file.insertSheet(name);
+      known.set(name, file.insertSheet(name));
     },
-    removeTab: (name) => file.deleteSheet(sheetOf(name)),
+    removeTab: (name) => {
+      file.deleteSheet(sheetOf(name));
+      known.delete(name);
+    },
     readFormats: (area) =>
       rangeOf(area)
         .getNumberFormats()
@@ -137,27 +148,35 @@ export function boundSpreadsheet(): SheetPort {
     clearAll: (area) => {
       rangeOf(area).clearContent().clearFormat();
     },
-    mergedAreas: (area) => mergedAreas(sheetOf(area.tab), area),
     hideColumn: (tab, column) => sheetOf(tab).hideColumns(column),
-    showColumn: (tab, column) => sheetOf(tab).showColumns(column),
+    moveHiddenColumn: (tab, from, to) => {
+      const sheet = sheetOf(tab);
+      if (!sheet.isColumnHiddenByUser(from)) return;
+      sheet.showColumns(from);
+      sheet.hideColumns(to);
+    },
     clear: (areas) => {
       for (const area of areas) rangeOf(area).clearContent();
+      SpreadsheetApp.flush();
     },
     nameArea: (name, area) => file.setNamedRange(name, rangeOf(area)),
-    forgetName: (name) => file.removeNamedRange(name),
     notedCells: (area) => notedCells(rangeOf(area)),
     setRules: (area, old, rules) => setRules(sheetOf(area.tab), area, old, rules),
-    moveFrozenRows: (tab, rows) => {
-      if (sheetOf(tab).getFrozenRows() > 0) sheetOf(tab).setFrozenRows(rows);
+    moveFrozenRows: (tab, from, to) => {
+      if (sheetOf(tab).getFrozenRows() === from) sheetOf(tab).setFrozenRows(to);
     },
     setLook: (tab, column, widths, freezeRows) => setLook(sheetOf(tab), column, widths, freezeRows),
     putFormula: (area, formula) => {
-      rangeOf(area).setFormula(formula);
+      const cell = rangeOf(area);
+      if (cell.getNumberFormat() === TEXT_FORMAT) cell.setNumberFormat('General');
+      cell.setFormula(formula);
+      SpreadsheetApp.flush();
     },
     showTab: (tab) => {
       file.setActiveSheet(sheetOf(tab));
     },
     onScratchTab: (work) => onScratchTab(file, (range) => readRange(range, zone()).values, work),
+    flush: () => SpreadsheetApp.flush(),
     locked: (work) => withLock(work),
   };
 }
@@ -241,6 +260,8 @@ function readRange(range: Range, zone: string): AreaContent {
   };
 }
 
+/** A formula in such a cell stays text. */
+const TEXT_FORMAT = '@';
 /** What a cell without a format reads back as; set as it stands, a date typed there later shows as a number. */
 const AUTOMATIC_FORMAT = '0.###############';
 
@@ -266,10 +287,12 @@ const SPARE_COLUMNS = 3;
 const SPARE_ROWS = 25;
 
 function makeRoom(sheet: Sheet, area: Area): void {
-  const rows = area.row + area.rows - 1 + SPARE_ROWS - sheet.getMaxRows();
-  if (rows > 0) sheet.insertRowsAfter(sheet.getMaxRows(), rows);
-  const columns = area.column + area.columns - 1 - sheet.getMaxColumns();
-  if (columns > 0) sheet.insertColumnsAfter(sheet.getMaxColumns(), columns + SPARE_COLUMNS);
+  const lastRow = sheet.getMaxRows();
+  const rows = area.row + area.rows - 1 + SPARE_ROWS - lastRow;
+  if (rows > 0) sheet.insertRowsAfter(lastRow, rows);
+  const lastColumn = sheet.getMaxColumns();
+  const columns = area.column + area.columns - 1 - lastColumn;
+  if (columns > 0) sheet.insertColumnsAfter(lastColumn, columns + SPARE_COLUMNS);
 }
 
 /** Formats go first: a cell with format "@" keeps text that begins with "=" as text. */
@@ -288,7 +311,8 @@ function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: O
       row.map((style, c) => {
         const [fromRow = -1, fromColumn = -1] = from[r]?.[c] ?? [];
         // The service answers with the words that it takes.
-        return (old[fromRow]?.[fromColumn] as Look[Key] | undefined) ?? LOOKS[style][property];
+        const kept = old[fromRow]?.[fromColumn] as Look[Key] | undefined;
+        return kept === undefined || kept === NO_FILL ? LOOKS[style][property] : kept;
       }),
     );
   };
@@ -301,12 +325,22 @@ function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: O
 }
 
 /** An area may reach past the tab's edge, which grows before it is written. */
-function mergedAreas(sheet: Sheet, area: Area): string[] {
+function groundOf(sheet: Sheet, area: Area, zone: string): Ground {
   const rows = Math.min(area.rows, sheet.getMaxRows() - area.row + 1);
   const columns = Math.min(area.columns, sheet.getMaxColumns() - area.column + 1);
-  if (rows <= 0 || columns <= 0) return [];
-  const merged = sheet.getRange(area.row, area.column, rows, columns).getMergedRanges();
-  return merged.map((range) => areaA1(areaOf(range)));
+  const { RANGE, SHEET } = SpreadsheetApp.ProtectionType;
+  // Of a tab closed but for some ranges the service itself says whether a cell may be written.
+  const isTabClosed = sheet
+    .getProtections(SHEET)
+    .some((one) => !one.canEdit() && one.getUnprotectedRanges().length === 0);
+  const closed = sheet
+    .getProtections(RANGE)
+    .filter((one) => !one.canEdit())
+    .map((one) => areaOf(one.getRange()));
+  if (rows <= 0 || columns <= 0) return { values: [], formulas: [], merged: [], closed, isTabClosed };
+  const range = sheet.getRange(area.row, area.column, rows, columns);
+  const merged = range.getMergedRanges().map(areaOf);
+  return { ...readRange(range, zone), merged, closed, isTabClosed };
 }
 
 function notedCells(range: Range): [row: number, column: number][] {
@@ -349,10 +383,12 @@ function withLock<T>(work: () => T): T {
     );
   }
   try {
-    const result = work();
-    SpreadsheetApp.flush();
-    return result;
+    return work();
   } finally {
-    lock.releaseLock();
+    try {
+      lock.releaseLock();
+    } catch {
+      // Google releases it at the end of the script; what was done is done.
+    }
   }
 }

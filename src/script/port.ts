@@ -19,6 +19,16 @@ export interface AreaContent {
   readonly formulas: string[][];
 }
 
+/** What stands in an area, as far as its tab reaches, and what may keep it from being written. */
+export interface Ground extends AreaContent {
+  /** Merged ranges that reach into it. */
+  readonly merged: Area[];
+  /** Ranges of the tab that the person at the keyboard may not edit. */
+  readonly closed: Area[];
+  /** They may edit nothing on the tab. */
+  readonly isTabClosed: boolean;
+}
+
 /** What goes into a rectangle in one batch: values ('=…' is a formula only where the format is not "@"). */
 export interface AreaWrite {
   readonly values: (string | number | boolean)[][];
@@ -55,6 +65,8 @@ export interface SheetPort {
   today(): string;
   /** Tabs with cells. */
   tabs(): TabInfo[];
+  /** Names of all tabs, those without cells among them. */
+  tabNames(): string[];
   /** Names of tabs without cells, such as charts. */
   passedOver(): string[];
   /** What stands on every tab with cells, from A1; nothing for a blank tab. */
@@ -65,6 +77,7 @@ export interface SheetPort {
   /** Our named ranges that still point somewhere. */
   namedAreas(): (Area & { readonly name: string })[];
   read(area: Area): AreaContent;
+  ground(area: Area): Ground;
   /** Grows the tab where the area reaches past its edge. */
   makeRoom(area: Area): void;
   addTab(name: string): void;
@@ -79,22 +92,23 @@ export interface SheetPort {
   clear(areas: readonly Area[]): void;
   /** Empties cells and takes their formats; notes stay. */
   clearAll(area: Area): void;
-  /** Merged ranges that reach into the area, as "B2:C4". */
-  mergedAreas(area: Area): string[];
   hideColumn(tab: string, column: number): void;
-  showColumn(tab: string, column: number): void;
+  /** Hides `to` in place of `from`, where that is hidden. */
+  moveHiddenColumn(tab: string, from: number, to: number): void;
   nameArea(name: string, area: Area): void;
-  forgetName(name: string): void;
   /** Cells with a note attached, by row and column from 0 within the area. */
   notedCells(area: Area): (readonly [row: number, column: number])[];
   /** Replaces the block's own conditional colours inside `old`, keeps all others. */
   setRules(area: Area, old: Area | undefined, rules: readonly BlockRule[]): void;
   setLook(tab: string, column: number, widths: readonly number[], freezeRows: number): void;
-  /** Freezes that many rows where any are frozen now. */
-  moveFrozenRows(tab: string, rows: number): void;
+  /** Freezes `to` rows where exactly `from` are frozen. */
+  moveFrozenRows(tab: string, from: number, to: number): void;
+  /** Puts it in as a formula, also where the cell was formatted as plain text. */
   putFormula(area: Area, formula: string): void;
   showTab(tab: string): void;
   onScratchTab<T>(work: (tab: ScratchTab) => T): T;
+  /** Sends off what is queued: a refusal comes here, or at any reading before. */
+  flush(): void;
   /** Runs with the document's lock, or throws where somebody else holds it. */
   locked<T>(work: () => T): T;
 }

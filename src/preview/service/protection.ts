@@ -17,6 +17,12 @@ export class Protection {
   getRange(): Range {
     return new Range(this.#state, this.#record.area);
   }
+  canEdit(): boolean {
+    return !this.#record.byOther || this.#record.warningOnly;
+  }
+  getUnprotectedRanges(): Range[] {
+    return [];
+  }
   remove(): void {
     if (this.#record.byOther) throw new Error('You do not have permission to remove this protection.');
     this.#state.protections = this.#state.protections.filter((one) => one !== this.#record);

@@ -6,7 +6,7 @@ import {
   conditionalFormatRules,
   setConditionalFormatRules,
 } from './conditional-format';
-import { type Protection, protect } from './protection';
+import { type Protection, protect, protectionsOf } from './protection';
 import { Range } from './range';
 import { chartTab, wrongSignature } from './refusals';
 import { refuseClosed, SheetGrid, whole } from './sheet-grid';
@@ -95,6 +95,9 @@ export class Sheet extends SheetGrid {
   }
   protect(): Protection {
     return protect(state(this), whole(this), true);
+  }
+  getProtections(type: 'RANGE' | 'SHEET'): Protection[] {
+    return protectionsOf(state(this), tabId(this), type === 'SHEET');
   }
   clear(): this {
     new Range(state(this), whole(this)).clear();

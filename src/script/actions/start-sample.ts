@@ -27,6 +27,7 @@ export function startSample(port: SheetPort, farm: SampleFarm): { tabs: string[]
       throw error;
     }
     if (farm.tabs[0]) port.showTab(farm.tabs[0].name);
+    port.flush();
     return { tabs: added };
   });
 }

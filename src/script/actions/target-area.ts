@@ -5,17 +5,23 @@ import { firstFew } from '../../../shared/block/first-few';
 import type { WriteBlock } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { isWithin } from '../is-within';
-import { type Area, type AreaContent, type SheetPort, Told } from '../port';
+import { type Area, type AreaContent, type Ground, type SheetPort, Told } from '../port';
 
 /** Far above any season's table; a guard against a runaway request. Judgement. */
 const MOST_CELLS = 200_000;
 const LONGEST_TAB_NAME = 100;
 
-/** The rectangle that the block will take; throws where it may not stand there. `old` is our block of that name. */
-export function targetArea(port: SheetPort, request: WriteBlock, old: Area | undefined): Area {
+/** The rectangle that the block will take, and whether its tab is yet to be made. */
+export interface Target {
+  readonly area: Area;
+  readonly needsTab: boolean;
+}
+
+/** Throws where the block may not stand there. `old` is our block of that name. */
+export function targetArea(port: SheetPort, request: WriteBlock, old: Area | undefined): Target {
   const { place } = request;
   const size = sizeOf(request);
-  if (place.at === 'own') return overOwn(port, request, size, old);
+  if (place.at === 'own') return { area: overOwn(port, request, size, old), needsTab: false };
   if (old && request.replaces !== true) {
     throw new Told(
       `A table of this kind already stands on "${old.tab}" at ${areaA1(old)}. Rebuild it there, or delete that tab first. Nothing was written.`,
@@ -23,35 +29,31 @@ export function targetArea(port: SheetPort, request: WriteBlock, old: Area | und
   }
   if (place.at === 'new-tab') return newTab(port, place.tab, size);
   const area: Area = { tab: place.tab, row: place.row, column: place.column, ...size };
-  refuseTaken(port, area, undefined);
-  return area;
+  refuseTaken(port.ground(area), area, undefined);
+  return { area, needsTab: false };
 }
 
-/** Whether nothing stands there: a table that was emptied, or a tab that a failed first write left. */
+/** Whether nothing stands in an area of ours: a table that was emptied, or what a failed first write left. */
 export function isEmptyArea(port: SheetPort, area: Area): boolean {
-  const used = usedPart(port, area);
-  if (!used) return true;
-  const { values, formulas } = port.read(used);
+  const { values, formulas } = port.ground(area);
   return values.flat().every((value) => value === '') && formulas.flat().every((formula) => formula === '');
 }
 
-/** The part of an area within the used part of its tab; undefined where there is none. */
-function usedPart(port: SheetPort, area: Area): Area | undefined {
-  const tab = port.tabs().find(({ name }) => name === area.tab);
-  const rows = Math.min(area.rows, (tab?.rows ?? 0) - area.row + 1);
-  const columns = Math.min(area.columns, (tab?.columns ?? 0) - area.column + 1);
-  return rows > 0 && columns > 0 ? { ...area, rows, columns } : undefined;
-}
-
-function newTab(port: SheetPort, name: string, size: { rows: number; columns: number }): Area {
+/** A blank tab of that name is used: a first write that was cut short has left it. */
+function newTab(port: SheetPort, name: string, size: { rows: number; columns: number }): Target {
   const tab = name.trim();
   if (tab === '' || tab.length > LONGEST_TAB_NAME) {
     throw new Told(`The new tab needs a name of 1 to ${LONGEST_TAB_NAME} letters. Nothing was written.`);
   }
-  const taken = port.tabs().find((info) => info.name.toLowerCase() === tab.toLowerCase());
-  if (taken && (taken.rows > 0 || taken.columns > 0))
+  const isThat = (other: string): boolean => other.toLowerCase() === tab.toLowerCase();
+  const area = { tab, row: 1, column: 1, ...size };
+  if (!port.tabNames().some(isThat)) return { area, needsTab: true };
+  const taken = port.tabs().find((info) => isThat(info.name));
+  if (!taken || taken.rows > 0 || taken.columns > 0)
     throw new Told(`There is already a tab named "${tab}". Choose another name. Nothing was written.`);
-  return { tab: taken?.name ?? tab, row: 1, column: 1, ...size };
+  const blank = { ...area, tab: taken.name };
+  refuseTaken(port.ground(blank), blank, undefined);
+  return { area: blank, needsTab: false };
 }
 
 function overOwn(
@@ -65,35 +67,64 @@ function overOwn(
       'The table to rebuild is no longer in this file. Build it on a new tab. Nothing was written.',
     );
   }
-  const now = port.read(old);
-  if (request.expects !== blockFingerprint(now.values, now.formulas)) {
+  const area: Area = { tab: old.tab, row: old.row, column: old.column, ...size };
+  const ground = port.ground(around(area, old));
+  const own = <Cell>(rows: Cell[][]): Cell[][] =>
+    rows.slice(0, old.rows).map((row) => row.slice(0, old.columns));
+  if (request.expects !== blockFingerprint(own(ground.values), own(ground.formulas))) {
     throw new Told(
       `Somebody changed the table on "${old.tab}" after it was read here. Read it again, look at the plan and write once more. Nothing was written.`,
     );
   }
-  const area: Area = { tab: old.tab, row: old.row, column: old.column, ...size };
-  refuseTaken(port, area, old);
+  refuseTaken(ground, area, old);
   return area;
 }
 
-/** Refuses where a cell of the area that is not our own already holds something, or where cells are merged. */
-function refuseTaken(port: SheetPort, area: Area, old: Area | undefined): void {
-  if (port.tabs().every(({ name }) => name !== area.tab)) {
-    throw new Told(`There is no tab named "${area.tab}" any more. Nothing was written.`);
-  }
-  const used = usedPart(port, area);
-  const taken = used ? takenCells(port.read(used), area, old) : [];
+/** The smallest rectangle over both: what is read of the sheet, never what is written. */
+export function around(area: Area, old: Area): Area {
+  return { ...area, rows: Math.max(area.rows, old.rows), columns: Math.max(area.columns, old.columns) };
+}
+
+/**
+ * Refuses where a cell of the area that is not our own already holds something, where cells are merged, and where
+ * cells of the area or of the old block may not be edited. `ground` begins at the area's corner.
+ */
+function refuseTaken(ground: Ground, area: Area, old: Area | undefined): void {
+  const needed = `The table needs ${areaA1(area)} on "${area.tab}", but`;
+  const taken = takenCells(ground, area, old);
   if (taken.length > 0) {
     throw new Told(
-      `The table needs ${areaA1(area)} on "${area.tab}", but something stands in ${firstFew(taken)}. Choose an empty area or a new tab, or move those cells. Nothing was written.`,
+      `${needed} something stands in ${firstFew(taken)}. Choose an empty area or a new tab, or move those cells. Nothing was written.`,
     );
   }
-  const merged = port.mergedAreas(area);
+  const merged = ground.merged.filter((one) => overlaps(one, area)).map(areaA1);
   if (merged.length > 0) {
     throw new Told(
-      `The table needs ${areaA1(area)} on "${area.tab}", but cells are merged in ${firstFew(merged)}. Undo that with Format > Merge cells > Unmerge, or choose another place. Nothing was written.`,
+      `${needed} cells are merged in ${firstFew(merged)}. Undo that with Format > Merge cells > Unmerge, or choose another place. Nothing was written.`,
     );
   }
+  if (ground.isTabClosed) {
+    throw new Told(
+      `The tab "${area.tab}" is protected against changes. Ask its owner to let you edit it, or write to a new tab. Nothing was written.`,
+    );
+  }
+  const closed = ground.closed
+    .filter((one) => overlaps(one, area) || (old && overlaps(one, old)))
+    .map(areaA1);
+  if (closed.length > 0) {
+    throw new Told(
+      `${needed} cells are protected in ${firstFew(closed)}. Ask the owner to let you edit them, or choose another place. Nothing was written.`,
+    );
+  }
+}
+
+function overlaps(one: Area, other: Area): boolean {
+  return (
+    one.row < other.row + other.rows &&
+    other.row < one.row + one.rows &&
+    one.column < other.column + other.columns &&
+    other.column < one.column + one.columns
+  );
 }
 
 function takenCells({ values, formulas }: AreaContent, area: Area, old: Area | undefined): string[] {
@@ -102,7 +133,7 @@ function takenCells({ values, formulas }: AreaContent, area: Area, old: Area | u
     row.forEach((value, c) => {
       const at = { row: area.row + r, column: area.column + c, rows: 1, columns: 1 };
       const empty = value === '' && (formulas[r]?.[c] ?? '') === '';
-      if (!empty && !(old && isWithin(at, old))) taken.push(cellA1(at.row, at.column));
+      if (!empty && isWithin(at, area) && !(old && isWithin(at, old))) taken.push(cellA1(at.row, at.column));
     });
   });
   return taken;

@@ -13,19 +13,16 @@ import type { WriteBlock, WriteDone } from '../../../shared/contract';
 import { failureSentence } from '../failure-sentence';
 import { type Area, type SheetPort, Told } from '../port';
 import { blockContent, grid, originOf } from './block-content';
-import { isEmptyArea, targetArea } from './target-area';
+import { around, isEmptyArea, targetArea } from './target-area';
 
 export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
   return port.locked(() => {
-    const named = port.namedAreas().find((area) => area.name === request.name);
-    const standing = standingArea(port, request, named);
-    const area = targetArea(port, request, standing);
+    const standing = standingArea(port, request);
+    const { area, needsTab } = targetArea(port, request, standing);
     const old = request.place.at === 'own' ? standing : undefined;
-    writeCells(port, request, area, old);
-    // The name goes last: until then it says how far the old block reached, so that the next write can clear the rest.
-    const left = old ? clearLeftovers(port, area, old) : '';
+    writeCells(port, request, area, old, needsTab);
     const notes = [
-      left || nameIt(port, request, area),
+      tidyUp(port, request, area, old),
       finish(port, request, area, old),
       old ? noteOfNotes(port, old) : '',
     ];
@@ -38,41 +35,54 @@ export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
  * The block that stands: as far as the page has read it, which its memory says; else as far as its name says. An area
  * of ours that is empty counts as none.
  */
-function standingArea(port: SheetPort, { place }: WriteBlock, named: Area | undefined): Area | undefined {
-  if (place.at === 'own') return place.area ?? named;
-  return named && !isEmptyArea(port, named) ? named : undefined;
+function standingArea(port: SheetPort, { place, name, replaces }: WriteBlock): Area | undefined {
+  if (place.at === 'own' && place.area) return place.area;
+  const named = port.namedAreas().find((area) => area.name === name);
+  if (place.at === 'own' || !named || replaces) return named;
+  return isEmptyArea(port, named) ? undefined : named;
 }
 
 /** All or nothing: where the cells cannot be written, the new tab and the formats are taken back. */
-function writeCells(port: SheetPort, request: WriteBlock, area: Area, old: Area | undefined): void {
+function writeCells(
+  port: SheetPort,
+  request: WriteBlock,
+  area: Area,
+  old: Area | undefined,
+  needsTab: boolean,
+): void {
   const undo: (() => void)[] = [];
+  let began = false;
   try {
-    const isNewTab =
-      request.place.at === 'new-tab' && port.tabs().every(({ name }) => !isSameName(name, area.tab));
-    if (isNewTab) {
+    if (needsTab) {
       port.addTab(area.tab);
       undo.push(() => port.removeTab(area.tab));
     }
     port.makeRoom(area);
     const formats = port.readFormats(old ? around(area, old) : area);
-    undo.push(() => port.setFormats(old ? around(area, old) : area, formats));
-    port.write(area, blockContent(request, area, formats));
-  } catch (error) {
-    if (isWritten(port, request, area)) return;
-    for (const step of undo.reverse()) attempt(step);
-    throw new Told(
-      `${failureSentence(error)} ${old ? 'The table was left as it was.' : 'No table was written.'}`,
+    undo.push(() =>
+      port.setFormats(
+        area,
+        grid(area, (r, c) => formats[r]?.[c] ?? ''),
+      ),
     );
+    const content = blockContent(request, area, formats);
+    began = true;
+    port.write(area, content);
+    if (request.stamp !== undefined && !isWritten(port, request, area)) {
+      throw new Error('the cells did not keep what was written');
+    }
+  } catch (error) {
+    const written = began && tried(() => isWritten(port, request, area));
+    if (written === true) return;
+    const why = failureSentence(error);
+    if (written === undefined) {
+      throw new Told(
+        `${why} Whether the table was written could not be seen. Look at "${area.tab}", read the file again, and write once more if it is not there.`,
+      );
+    }
+    for (const step of [() => port.flush(), ...undo].reverse()) attempt(step);
+    throw new Told(`${why} ${old ? 'The table was left as it was.' : 'No table was written.'}`);
   }
-}
-
-function isSameName(one: string, other: string): boolean {
-  return one.toLowerCase() === other.toLowerCase();
-}
-
-/** The smallest rectangle over both: where the looks of the old block are read. */
-function around(area: Area, old: Area): Area {
-  return { ...area, rows: Math.max(area.rows, old.rows), columns: Math.max(area.columns, old.columns) };
 }
 
 /**
@@ -80,45 +90,40 @@ function around(area: Area, old: Area): Area {
  * one is in where every cell of it is.
  */
 function isWritten(port: SheetPort, { stamp, cells }: WriteBlock, area: Area): boolean {
-  try {
-    if (stamp === undefined) {
-      const { values, formulas } = port.read(area);
-      return cells.every((row, r) =>
-        row.every((cell, c) => {
-          const mark = markOfCell(cell);
-          return (
-            mark === ANSWER_MARK || mark === markOfStanding(values[r]?.[c] ?? '', formulas[r]?.[c] ?? '')
-          );
-        }),
-      );
-    }
+  if (stamp !== undefined) {
     const last = cells[0]?.[area.columns - 1];
     const corner = { ...area, rows: 1, columns: 1, column: area.column + area.columns - 1 };
     return last?.k === 't' && port.read(corner).values[0]?.[0] === last.v;
-  } catch {
-    return false;
   }
+  const { values, formulas } = port.read(area);
+  return cells.every((row, r) =>
+    row.every((cell, c) => {
+      const mark = markOfCell(cell);
+      return mark === ANSWER_MARK || mark === markOfStanding(values[r]?.[c] ?? '', formulas[r]?.[c] ?? '');
+    }),
+  );
 }
 
-/** The name is an anchor: a table whose name did not move is still found by its memory, and named at the next write. */
-function nameIt(port: SheetPort, { name }: WriteBlock, area: Area): string {
-  const failure = attempt(() => port.nameArea(name, area));
-  if (!failure) return '';
-  const isNamed = attempt(() => {
-    if (!port.namedAreas().some((one) => one.name === name && one.tab === area.tab)) throw new Error();
-  });
-  return isNamed === undefined
-    ? ''
-    : `The table is written, but its name could not be set, so it cannot be rebuilt: delete it and write it once more. ${failure}`;
-}
-
-function clearLeftovers(port: SheetPort, area: Area, old: Area): string {
+/**
+ * What the old block leaves is cleared, then the name is moved, in one batch: until then the name says how far the old
+ * block reached, so that the next write can clear the rest. The name is an anchor: a table without it is found by its
+ * memory, and named at the next write.
+ */
+function tidyUp(port: SheetPort, { name }: WriteBlock, area: Area, old: Area | undefined): string {
+  const rest = old ? leftovers(area, old) : [];
   const failure = attempt(() => {
-    for (const rest of leftovers(area, old)) port.clearAll(rest);
+    for (const part of rest) port.clearAll(part);
+    port.nameArea(name, area);
+    port.flush();
   });
-  return failure
-    ? `The table is written, but rows or columns of the old one are left beside it: write it once more. ${failure}`
-    : '';
+  if (!failure) return '';
+  if (rest.length > 0) {
+    return `The table is written, but rows or columns of the old one may be left beside it: write it once more. ${failure}`;
+  }
+  const isNamed = tried(() => port.namedAreas().some((one) => one.name === name && one.tab === area.tab));
+  return isNamed
+    ? ''
+    : `The table is written, but its name could not be set: write it once more, so that it gets it. ${failure}`;
 }
 
 /** Colours, widths and the view: where they fail the table stands, and the reply says so. */
@@ -134,11 +139,12 @@ function finish(port: SheetPort, request: WriteBlock, area: Area, old: Area | un
     port.setRules(area, old, request.rules);
     setView(port, request, area, old);
     port.showTab(area.tab);
+    port.flush();
   });
   return failure ? `The table is written, but not all of its colours and widths. ${failure}` : '';
 }
 
-/** The view of a tab is set where the block begins the tab; the memory is hidden where we made the tab. */
+/** The view of a tab is set where we make the tab. Later it moves along with a block that begins the tab. */
 function setView(
   port: SheetPort,
   { place, ...request }: WriteBlock,
@@ -150,11 +156,14 @@ function setView(
     port.setLook(area.tab, area.column, request.widths, request.freezeRows);
     if (request.stamp !== undefined) port.hideColumn(area.tab, memory);
   }
-  if (place.at !== 'own' || !old || old.row !== 1 || old.column !== 1) return;
-  if (request.freezeRows > 0) port.moveFrozenRows(area.tab, request.freezeRows);
-  if (place.memoryColumn === undefined || place.memoryColumn === memory) return;
-  port.showColumn(area.tab, place.memoryColumn);
-  port.hideColumn(area.tab, memory);
+  if (place.at !== 'own' || !old || old.row !== 1) return;
+  const { frozenRows, memoryColumn } = place;
+  if (frozenRows !== undefined && frozenRows !== request.freezeRows) {
+    port.moveFrozenRows(area.tab, frozenRows, request.freezeRows);
+  }
+  if (memoryColumn !== undefined && memoryColumn !== memory) {
+    port.moveHiddenColumn(area.tab, memoryColumn, memory);
+  }
 }
 
 /** The parts of the old rectangle that the new one leaves: below it and right of it. */
@@ -177,6 +186,15 @@ function noteOfNotes(port: SheetPort, old: Area): string {
   });
   if (failure || cells.length === 0) return '';
   return `Notes attached to cells stay in their cells (${firstFew(cells)}): where rows of the table have moved, see that they still fit.`;
+}
+
+/** What a look at the sheet gives; undefined where it fails. */
+function tried<T>(look: () => T): T | undefined {
+  try {
+    return look();
+  } catch {
+    return undefined;
+  }
 }
 
 /** Runs a step whose failure must not stop the rest; gives the sentence of what went wrong. */

@@ -13,7 +13,7 @@ export function rotationRequest(
   const old = 'old' in at ? at.old : undefined;
   const block = withMemory(ROTATION_NAME, rotationBlock({ ...input, corner }), old?.memory?.stamp);
   if ('place' in at) return { name: ROTATION_NAME, ...block, place: at.place };
-  const { memory, area, info, fingerprint } = at.old;
+  const { memory, area, info, fingerprint, rotation } = at.old;
   // Looks are taken from the sheet, where the memory stands among the columns.
   const beyond = memory ? memory.column - info.column : Number.POSITIVE_INFINITY;
   const moved = (cell: BlockCell): BlockCell =>
@@ -22,7 +22,12 @@ export function rotationRequest(
     name: ROTATION_NAME,
     ...block,
     cells: block.cells.map((row) => row.map(moved)),
-    place: { at: 'own', area, ...(memory && { memoryColumn: memory.column }) },
+    place: {
+      at: 'own',
+      area,
+      ...(memory && { memoryColumn: memory.column }),
+      ...(rotation.own && { frozenRows: info.row + rotation.own.headRows }),
+    },
     expects: fingerprint,
   };
 }
