@@ -10,16 +10,24 @@ export interface GainBand {
   readonly gainKgPerDay: number;
 }
 
-export const NRC_GAIN_BANDS: readonly GainBand[] = [
-  { fromKg: 5, toKg: 7, gainKgPerDay: 0.21 },
-  { fromKg: 7, toKg: 11, gainKgPerDay: 0.335 },
-  { fromKg: 11, toKg: 25, gainKgPerDay: 0.585 },
-  { fromKg: 25, toKg: 50, gainKgPerDay: 0.758 },
-  { fromKg: 50, toKg: 75, gainKgPerDay: 0.9 },
-  { fromKg: 75, toKg: 100, gainKgPerDay: 0.917 },
-  { fromKg: 100, toKg: 135, gainKgPerDay: 0.867 },
-];
-
 /** Lightest and heaviest weight the bands speak of. */
 export const NRC_LIGHTEST_KG = 5;
-export const NRC_HEAVIEST_KG = 135;
+
+/** Upper end of each band and the gain in it; a band begins where the one before ends. */
+const STEPS = [
+  [7, 0.21],
+  [11, 0.335],
+  [25, 0.585],
+  [50, 0.758],
+  [75, 0.9],
+  [100, 0.917],
+  [135, 0.867],
+] as const;
+
+export const NRC_GAIN_BANDS: readonly GainBand[] = STEPS.map(([toKg, gainKgPerDay], i) => ({
+  fromKg: STEPS[i - 1]?.[0] ?? NRC_LIGHTEST_KG,
+  toKg,
+  gainKgPerDay,
+}));
+
+export const NRC_HEAVIEST_KG = STEPS[STEPS.length - 1]?.[0] ?? NRC_LIGHTEST_KG;

@@ -5,6 +5,7 @@
  * - Penn State swine course, Lesson 3 (read): 50 to 275 lb at 3 lb of feed a lb of gain, 675 lb.
  * - Strudsholm and Hermansen, Livestock Production Science 96:261, 2005 (abstract): outdoors, at will, 5 MJ ME more a kg
  *   of gain.
+ * - J. Patience, Iowa State, "Maximizing feed intake", 2012 (read): intake differed by 35 % among farms of one survey.
  * - Prairie Swine Centre (read): finishers take 2.6 to 3.4 kg of feed a kg of gain.
  */
 import { describe, expect, it } from 'vitest';
@@ -13,17 +14,19 @@ import { expectPrinted } from './expect-printed';
 
 const MJ_PER_KCAL = 0.004184;
 
+/** Half of the spread among farms. */
+const HERDS_DIFFER = 0.35 / 2;
+
 describe('feed a day by weight, Schinckel', () => {
-  // Ours holds 5 % waste and a mean of breeds: the evidence review found it 12 to 16 % above at these weights.
+  // What is eaten indoors: without the outdoor factor and the 5 % that is wasted.
   it.each([
     [46.7, 1.625],
     [64.6, 2.035],
     [83.5, 2.32],
     [102.5, 2.495],
-  ])('at %d kg: %d kg, and 12 to 16 % more', (kg, published) => {
-    const more = numberOf('FEED_NEEDED', 1, kg, 1, 0, 1, 'metric') / published - 1;
-    expect(more).toBeGreaterThan(0.115);
-    expect(more).toBeLessThan(0.165);
+  ])('at %d kg: %d kg, to half the spread among farms', (kg, published) => {
+    const eaten = numberOf('FEED_NEEDED', 1, kg, 1, 0, 1, 'metric') * 0.95;
+    expect(Math.abs(eaten / published - 1)).toBeLessThan(HERDS_DIFFER);
   });
 });
 
