@@ -10,24 +10,17 @@ export interface GainBand {
   readonly gainKgPerDay: number;
 }
 
-/** Lightest and heaviest weight the bands speak of. */
-export const NRC_LIGHTEST_KG = 5;
+/** A band begins where the one before ends. */
+const EDGES_KG = [5, 7, 11, 25, 50, 75, 100, 135];
+const GAINS_KG_PER_DAY = [0.21, 0.335, 0.585, 0.758, 0.9, 0.917, 0.867];
+const [, ...ENDS_KG] = EDGES_KG;
 
-/** Upper end of each band and the gain in it; a band begins where the one before ends. */
-const STEPS = [
-  [7, 0.21],
-  [11, 0.335],
-  [25, 0.585],
-  [50, 0.758],
-  [75, 0.9],
-  [100, 0.917],
-  [135, 0.867],
-] as const;
-
-export const NRC_GAIN_BANDS: readonly GainBand[] = STEPS.map(([toKg, gainKgPerDay], i) => ({
-  fromKg: STEPS[i - 1]?.[0] ?? NRC_LIGHTEST_KG,
-  toKg,
+export const NRC_GAIN_BANDS: readonly GainBand[] = GAINS_KG_PER_DAY.map((gainKgPerDay, at) => ({
+  fromKg: EDGES_KG[at]!,
+  toKg: ENDS_KG[at]!,
   gainKgPerDay,
 }));
 
-export const NRC_HEAVIEST_KG = STEPS[STEPS.length - 1]?.[0] ?? NRC_LIGHTEST_KG;
+/** Lightest and heaviest weight the bands speak of. */
+export const NRC_LIGHTEST_KG = Math.min(...EDGES_KG);
+export const NRC_HEAVIEST_KG = Math.max(...EDGES_KG);
