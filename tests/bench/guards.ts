@@ -1,6 +1,7 @@
 /**
- * `npm run guards`: which constants of shared/tables does no published check guard? Each number of a table is made a fifth
- * larger in a copy of the project outside it, and the published checks run there: where all still pass, nothing guards it.
+ * `npm run guards`: which figures does no published check guard? Each number of shared/tables and each named number of
+ * shared/core is made a fifth larger in a copy of the project outside it, and the published checks run there: where all
+ * still pass, nothing guards it.
  */
 import { spawnSync } from 'node:child_process';
 import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
@@ -8,6 +9,10 @@ import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
 
 const TABLES = 'shared/tables';
+/** Its calendar is definitions alone. */
+const CORE = ['fence', 'energizer', 'herd', 'rotation', 'training'].map((topic) => `shared/core/${topic}`);
+/** Smaller named numbers of the core are allowances for rounding. */
+const LEAST_FIGURE = 1e-6;
 const FACTOR = 1.2;
 const ENTRIES = [
   'package.json',
@@ -25,9 +30,11 @@ interface Constant {
   readonly line: string;
 }
 
+const filesOf = (folder: string): readonly string[] => readdirSync(folder).map((file) => join(folder, file));
+
 /** Numbers of the code, not of comments, texts and names. */
 function constantsOf(file: string): readonly Constant[] {
-  const code = readFileSync(join(TABLES, file), 'utf8');
+  const code = readFileSync(file, 'utf8');
   const bare = code.replace(/\/\*[\s\S]*?\*\/|\/\/.*|'[^']*'/g, (skipped) => ' '.repeat(skipped.length));
   return [...bare.matchAll(/(?<![\w.])\d+(\.\d+)?(e-?\d+)?\b/g)].map(({ 0: text, index: at }) => ({
     file,
@@ -37,13 +44,16 @@ function constantsOf(file: string): readonly Constant[] {
   }));
 }
 
+const isNamedFigure = ({ line, text }: Constant): boolean =>
+  /^(export )?const [A-Z][A-Z_]+ = /.test(line) && Number(text) > LEAST_FIGURE;
+
 function published(copy: string): boolean {
   const run = spawnSync('npx', ['vitest', 'run', 'tests/published', '--bail=1'], { cwd: copy });
   return run.status === 0;
 }
 
 function isGuarded(copy: string, { file, at, text }: Constant): boolean {
-  const path = join(copy, TABLES, file);
+  const path = join(copy, file);
   const code = readFileSync(path, 'utf8');
   writeFileSync(path, `${code.slice(0, at)}${Number(text) * FACTOR}${code.slice(at + text.length)}`);
   const stillPasses = published(copy);
@@ -56,7 +66,10 @@ try {
   for (const entry of ENTRIES) cpSync(entry, join(copy, entry), { recursive: true });
   symlinkSync(resolve('node_modules'), join(copy, 'node_modules'));
   if (!published(copy)) throw new Error('the published checks fail before anything is changed');
-  const constants = readdirSync(TABLES).flatMap(constantsOf);
+  const constants = [
+    ...filesOf(TABLES).flatMap(constantsOf),
+    ...CORE.flatMap(filesOf).flatMap(constantsOf).filter(isNamedFigure),
+  ];
   const unguarded = constants.filter((constant) => !isGuarded(copy, constant));
   console.log(`${unguarded.length} of ${constants.length} constants are guarded by no published check:`);
   for (const { file, text, line } of unguarded) console.log(`${file}: ${text} in ${line}`);

@@ -6,11 +6,16 @@ import { CATALOGUE } from '../../shared/catalogue/index';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
 import type { SampleCell } from '../../shared/samples/sample-farm';
 import { withFunctionTable } from '../../src/generate/readme-table';
+import { sourcesList } from '../../src/generate/sources-list';
 
 describe('generated text', () => {
   it('README function table is fresh', () => {
     const readme = readFileSync('README.md', 'utf8');
     expect(withFunctionTable(readme, CATALOGUE)).toBe(readme);
+  });
+
+  it('the list of sources is fresh', () => {
+    expect(sourcesList(CATALOGUE)).toBe(readFileSync('shared/SOURCES.md', 'utf8'));
   });
 
   it('the sidebar loads nothing from outside and keeps its script closed', () => {

@@ -1,7 +1,7 @@
 /**
  * Stocking rate and density: University of Missouri and Oklahoma State, quoted in Ozarks Farm & Neighbor, 3 July 2017
- * (second hand; the last step worked out). Animal units: USDA-NRCS manure table, archived 2009 (read): 2.67 breeders or
- * 9.09 slaughter pigs to an animal unit.
+ * (second hand; the last step worked out). Animal units: J. P. Chastain and others, "Swine manure production and nutrient
+ * content" (read): 1,000 pounds of live animal weight.
  */
 import { describe, expect, it } from 'vitest';
 import { cell, numberOf } from '../cell';
@@ -33,4 +33,8 @@ describe('Animals 10:1666, 2020 (read): head per hectare and per acre', () => {
 // Pietrosemoli and others, the same paper (abstract): cover held best at 37 pigs a hectare over 14 weeks.
 it('37 pigs on a hectare for 14 weeks are 1,467 head-days an acre', () => {
   expectPrinted(numberOf('STOCKING_DENSITY', 37, 2.471054) * 14 * 7, '1467');
+});
+
+it('an animal unit is 1,000 pounds of live weight: four pigs of 250', () => {
+  expect(cell('ANIMAL_UNITS', 4, 250)).toBe(1);
 });

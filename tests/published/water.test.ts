@@ -4,7 +4,7 @@
  * - D. Little and others, J Swine Health Prod 31(1):20, 2023 (read): 60 to 117 mL a kg of pig a day across studies.
  * - M. C. Brumm and others, 2000 (abstract): 3.78 to 6.06 L a day in grow-finish trials, by drinker.
  * - L. E. Mount and others, Animal Production 13:561, 1971 (read), pigs of 21 to 73 kg: drunk for each kg of feed up to
- *   2.7 L at 7 to 22 °C and up to 5.0 L at 33 °C.
+ *   2.7 L at 7 to 22 °C and up to 5.0 L at 33 °C; 92 to 184 mL a kg of pig a day over all of it.
  */
 import { describe, expect, it } from 'vitest';
 import { numberOf } from '../cell';
@@ -38,22 +38,22 @@ describe('as metered', () => {
 });
 
 describe('Mount 1971', () => {
-  // 1.25 for spill is the judgement of the contract; feed with the 15 % outdoors, 5 % of it not eaten.
-  it.each([
-    [7, 2.7],
-    [22, 2.7],
-    [33, 5],
-    [40, 5],
-  ])('at %d °C pigs drink %d L for each kg that they eat', (celsius, published) => {
-    for (const kg of [21, 50, 73]) {
-      const eaten = numberOf('FEED_NEEDED', 1, kg, 1, 0, 1.15, 'metric') * 0.95;
-      expect(liters(kg, celsius) / 1.25 / eaten).toBeCloseTo(published, 9);
-    }
+  const ratio = (celsius: number): number => liters(50, celsius) / liters(50, 22);
+
+  it('at 7 °C pigs drink as much for each kg of feed as at 22 °C', () => {
+    expect(ratio(7)).toBeCloseTo(1, 12);
   });
 
-  it.each([30, 31.5])('at %d °C between 2.8 and 5.0', (celsius) => {
-    const eaten = numberOf('FEED_NEEDED', 1, 50, 1, 0, 1.15, 'metric') * 0.95;
-    expect(liters(50, celsius) / 1.25 / eaten).toBeGreaterThan(2.8);
-    expect(liters(50, celsius) / 1.25 / eaten).toBeLessThan(5);
+  it.each([33, 40])('at %d °C 5.0 L where at 22 °C 2.7', (celsius) => {
+    expect(ratio(celsius)).toBeCloseTo(5 / 2.7, 12);
+  });
+
+  it.each([30, 31.5])('at %d °C between 2.8 and 5.0 L', (celsius) => {
+    expect(ratio(celsius)).toBeGreaterThan(2.8 / 2.7);
+    expect(ratio(celsius)).toBeLessThan(5 / 2.7);
+  });
+
+  it('is never less than the 92 mL a kg that the least thirsty groups drank, from 21 to 73 kg', () => {
+    for (let kg = 21; kg <= 73; kg += 4) expect(liters(kg) / kg, `${kg} kg`).toBeGreaterThan(0.092);
   });
 });

@@ -30,8 +30,9 @@ export const FEED_NEEDED = define({
     {
       source: 'nrc2012',
       certainty: 'from memory',
-      covers: 'energy intake, 3300 kcal/kg of feed, 5 % waste; daily gain where none is given',
+      covers: 'energy intake, 5 % waste; daily gain where none is given',
     },
+    { source: 'merckPigs', certainty: 'published', covers: '3300 kcal/kg of feed' },
     {
       source: 'edwards2003',
       certainty: 'published',

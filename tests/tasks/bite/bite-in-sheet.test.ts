@@ -1,8 +1,10 @@
 /** "Will it bite" and the fence walk log in the preview's engine, written through the built script. */
+import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import type { BlockInfo } from '../../../shared/contract';
 import { BITE_BLOCK, type BitePlan, biteBlock } from '../../../shared/tasks/bite/bite-block';
 import { BITE_SETTINGS, weedsOhmMeters } from '../../../shared/tasks/bite/bite-settings';
+import { judgeLine } from '../../../shared/tasks/bite/judge-line';
 import { lineVolts } from '../../../shared/tasks/bite/line-volts';
 import { readBite } from '../../../shared/tasks/bite/read-bite';
 import { readWalk } from '../../../shared/tasks/bite/read-walk';
@@ -42,6 +44,16 @@ const planOf = (units: UnitSystem): BitePlan => ({
   wires: WIRES,
   units,
   settings: startSettings(BITE_SETTINGS, units),
+});
+
+/** None is a start value, which the verdict would name. */
+const ANY_SETTINGS = fc.record({
+  volts: fc.integer({ min: 2001, max: 12_000 }).filter((volts) => volts !== 8000),
+  ohms: fc.integer({ min: 5, max: 290 }),
+  weeds: fc.integer({ min: 50, max: 9000 }),
+  pig: fc.integer({ min: 300, max: 1500 }),
+  onFence: fc.integer({ min: 1500, max: 5000 }),
+  delivered: fc.integer({ min: 300, max: 3000 }),
 });
 
 const farm = async () => openWorkbook({ tabs: { Notes: [['mine']] }, codeJs: await scriptText() });
@@ -87,6 +99,45 @@ describe('the "will it bite" block', () => {
       book.type('Bite', cellBeside(content, label), value);
     }
     expect(beside(readFromSheet(book, info), 'Lane', 9)).toBe('enough');
+  });
+
+  test('with any settings the sheet’s volts and verdicts are the page’s', async () => {
+    const book = await farm();
+    const info = writeInSheet(book, BITE_BLOCK, biteBlock(planOf('metric'), { row: 1, column: 1 }), {
+      at: 'new-tab',
+      tab: 'Bite',
+    });
+    const standing = readFromSheet(book, info);
+    const verdicts = new Set<string>();
+    for (const typed of fc.sample(ANY_SETTINGS, { seed: 13, numRuns: 25 })) {
+      for (const { key, label } of BITE_SETTINGS)
+        book.type('Bite', cellBeside(standing, label), String(typed[key]));
+      const content = readFromSheet(book, info);
+      for (const line of LINES) {
+        const strands = WIRES.find(({ name }) => name === line.wire)?.strands ?? [];
+        const volts = lineVolts(
+          typed,
+          { ...line, ohmsPerMeter: wireResistance(strands) },
+          weedsOhmMeters(typed.weeds, 'metric'),
+          typed.pig,
+        );
+        const sheet = [5, 6, 7, 8].map((column) => Number(beside(content, line.name, column)));
+        [volts.clean, volts.weeds, volts.pig, volts.pigInWeeds].forEach((value, i) => {
+          expect((sheet[i] ?? 0) / value).toBeCloseTo(1, 3);
+        });
+        // The verdict by the sheet's own volts, which differ in the fourth digit.
+        const [clean = 0, weeds = 0, pig = 0, pigInWeeds = 0] = sheet;
+        const verdict = judgeLine({ clean, weeds, pig, pigInWeeds }, typed.onFence, typed.delivered);
+        expect(beside(content, line.name, 9)).toBe(verdict);
+        verdicts.add(verdict);
+      }
+    }
+    expect([...verdicts].sort()).toEqual([
+      'enough',
+      'weak even clean',
+      'weak in weeds',
+      'weak when a pig touches',
+    ]);
   });
 
   test('a further line and typed ohms answer at once, and a rebuild keeps them', async () => {

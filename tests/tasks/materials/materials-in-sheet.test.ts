@@ -1,4 +1,5 @@
 /** The materials block, written through the built script into the preview's engine and recalculated there. */
+import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import type { BlockContent } from '../../../shared/block/read-block';
 import { COMPARISON_SETTINGS } from '../../../shared/tasks/materials/comparison-model';
@@ -77,6 +78,28 @@ const LANE: Layout = {
   ],
 };
 
+/** Settings that no length of the samples divides evenly, so that no count stands on the edge of rounding. */
+const ANY_SETTINGS = fc.record({
+  strands: fc.integer({ min: 1, max: 3 }),
+  groups: fc.integer({ min: 1, max: 4 }),
+  standing: fc.integer({ min: 0, max: 900 }).map((length) => length + 0.37),
+  postSpacing: fc.integer({ min: 3, max: 40 }).map((gap) => gap + 0.13),
+  spares: fc.integer({ min: 1, max: 30 }),
+  allowance: fc.integer({ min: 1, max: 30 }),
+  rollLength: fc.integer({ min: 100, max: 1500 }).map((length) => length + 0.29),
+  reelLength: fc.integer({ min: 100, max: 700 }).map((length) => length + 0.29),
+  lineInsulators: fc.integer({ min: 0, max: 1 }),
+  gates: fc.integer({ min: 0, max: 6 }),
+  publicSide: fc.constantFrom(0, 211.1, 733.7),
+  signSpacing: fc.integer({ min: 20, max: 300 }).map((gap) => gap + 0.17),
+  loadFactor: fc.integer({ min: 1, max: 3 }),
+  energizerJoules: fc.constantFrom(0.7, 2.3, 11.9),
+  rodLength: fc.constantFrom(1.31, 2.57, 7.3),
+  rodGap: fc.integer({ min: 0, max: 12 }),
+  leadOut: fc.integer({ min: 0, max: 60 }),
+  earthLead: fc.integer({ min: 0, max: 40 }),
+});
+
 /** Whether all that moved below stood in the layout, the last part of the table. */
 function isOfLayout(below: readonly string[], { info, values }: BlockContent): boolean {
   const first = info.row + values.findIndex(([label]) => label === LAYOUT_TITLE);
@@ -101,6 +124,27 @@ describe('the materials block in a sheet', () => {
     const info = writeInSheet(book, MATERIALS_BLOCK, block, { at: 'new-tab', tab: 'Fence' });
     expectAsPlanned(readFromSheet(book, info), plan);
   });
+
+  test.each([
+    ['a grid in feet, all at once', GRID, { kind: 'all' }, 'US'],
+    ['a list in metres, two leapfrogging', LANE, { kind: 'set', paddocks: 2 }, 'metric'],
+  ] as const)(
+    '%s, with any settings: every need is what the core counts',
+    async (_, layout, atATime, units) => {
+      const book = await emptyFarm();
+      const start = planOf(layout, atATime, units);
+      const block = materialsBlock(start, NOTHING_TYPED, { row: 1, column: 1 });
+      const info = writeInSheet(book, MATERIALS_BLOCK, block, { at: 'new-tab', tab: 'Fence' });
+      const content = readFromSheet(book, info);
+      for (const typed of fc.sample(ANY_SETTINGS, { seed: 13, numRuns: 12 })) {
+        for (const { key, label } of MATERIALS_SETTINGS) {
+          const value = typed[key as keyof typeof typed];
+          if (value !== undefined) book.type('Fence', cellBeside(content, label), String(value));
+        }
+        expectAsPlanned(readFromSheet(book, info), planOf(layout, atATime, units, typed));
+      }
+    },
+  );
 
   test('FENCE_GRID’s own example stands in the sheet: 1680, 1560, 3240', async () => {
     const book = await emptyFarm();
