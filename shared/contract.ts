@@ -20,8 +20,13 @@ const A_DAY = /^\d{4}-\d\d-\d\d(T\d\d:\d\d:\d\d)?$/;
 
 /** A cell on its way to the sheet. Only kind "f" becomes a formula; "t" stays text whatever it begins with. */
 export const BlockCell = v.variant('k', [
-  /** `format` is for what is typed or spilled here later. */
-  v.object({ k: v.literal('blank'), format: v.optional(v.string()), from }),
+  /** `format` is for what is typed or spilled here later; `answer`: a function of ours spills into it. */
+  v.object({
+    k: v.literal('blank'),
+    format: v.optional(v.string()),
+    answer: v.optional(v.literal(true)),
+    from,
+  }),
   v.object({ k: v.literal('t'), v: v.string(), from }),
   v.object({ k: v.literal('n'), v: v.pipe(v.number(), v.finite()), format: v.optional(v.string()), from }),
   v.object({ k: v.literal('b'), v: v.boolean(), from }),
@@ -37,7 +42,7 @@ export const BlockCell = v.variant('k', [
 export type BlockCell = v.InferOutput<typeof BlockCell>;
 
 /** How a cell looks. Colours are never the only sign of anything. */
-export const BlockStyle = v.picklist(['plain', 'title', 'heading', 'input', 'muted', 'warning']);
+export const BlockStyle = v.picklist(['plain', 'title', 'heading', 'input', 'muted', 'warning', 'memory']);
 export type BlockStyle = v.InferOutput<typeof BlockStyle>;
 
 /** One conditional colour: a rectangle of the block, by offsets from its corner, where `formula` is TRUE. */
@@ -81,7 +86,10 @@ export const Overview = v.object({
   tabs: v.array(TabInfo),
   blocks: v.array(BlockInfo),
   activeTab: v.string(),
+  /** '' where the tab on show has no cells. */
   activeCell: v.string(),
+  /** Names of tabs without cells, such as charts: they are passed over. */
+  passedOver: v.array(v.string()),
 });
 export type Overview = v.InferOutput<typeof Overview>;
 
@@ -104,14 +112,22 @@ export const Selection = v.object({
 });
 export type Selection = v.InferOutput<typeof Selection>;
 
+const Rectangle = {
+  tab: v.string(),
+  row: v.number(),
+  column: v.number(),
+  rows: v.number(),
+  columns: v.number(),
+};
+
 /** Where a block goes: over our own block of that name, on a new tab, or into an empty area. */
 export const BlockPlace = v.variant('at', [
   v.object({
     at: v.literal('own'),
-    /** Columns right of the block that the page has read as part of it: they are written over with it. */
-    adopt: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0))),
-    /** Rows right below the block, in the same way. */
-    adoptRows: v.optional(v.pipe(v.number(), v.integer(), v.minValue(0))),
+    /** The block as the page has read it, rows and columns that it takes in among them; absent: as its name says. */
+    area: v.optional(v.object(Rectangle)),
+    /** Column of its memory, where it has one: hidden on a tab of ours. */
+    memoryColumn: v.optional(v.number()),
   }),
   v.object({ at: v.literal('new-tab'), tab: v.string() }),
   v.object({ at: v.literal('area'), tab: v.string(), row: v.number(), column: v.number() }),
@@ -135,6 +151,8 @@ export const WriteBlock = v.object({
    * says otherwise now, somebody typed meanwhile and nothing is written.
    */
   expects: v.optional(v.string()),
+  /** Stands in the last cell of the first row, and nowhere else: where it is found, the block is written. */
+  stamp: v.optional(v.string()),
 });
 export type WriteBlock = v.InferOutput<typeof WriteBlock>;
 
@@ -148,22 +166,19 @@ export type WriteDone = v.InferOutput<typeof WriteDone>;
 
 /** Cells of our own blocks to empty in a copy, with what the page last read of those blocks. */
 export const ClearPrivate = v.object({
-  areas: v.array(
-    v.object({
-      tab: v.string(),
-      row: v.number(),
-      column: v.number(),
-      rows: v.number(),
-      columns: v.number(),
-    }),
-  ),
+  areas: v.array(v.object(Rectangle)),
   blocks: v.array(v.object({ name: v.string(), expects: v.string() })),
 });
 export type ClearPrivate = v.InferOutput<typeof ClearPrivate>;
 
+/** The whole file in one call: what it is, and what stands on each tab that holds anything. */
+export const WholeFile = v.object({ overview: Overview, tabs: v.array(TabContent) });
+export type WholeFile = v.InferOutput<typeof WholeFile>;
+
 /** Every call: its name, what goes in and what comes out. */
 export const CALLS = {
   overview: { request: v.object({}), reply: Overview },
+  readFile: { request: v.object({}), reply: WholeFile },
   readTabs: { request: v.object({ tabs: v.array(v.string()) }), reply: v.array(TabContent) },
   readSelection: { request: v.object({}), reply: Selection },
   writeBlock: { request: WriteBlock, reply: WriteDone },

@@ -115,12 +115,12 @@ describe('catalogue', () => {
   });
 
   it.each([
-    ['ENERGIZER_JOULES', /manual.*local code/, /10 m \(33 ft\)/, /two energizers/, /barbed wire/],
-    ['GROUND_RODS', /manual.*local code/, /10 m \(33 ft\)/, /two energizers/, /barbed wire/],
+    ['ENERGIZER_JOULES', /manual.*local code/, /10 m \(33 ft\)/, /two energizers/, /2\.5 m/, /barbed wire/],
+    ['GROUND_RODS', /manual.*local code/, /10 m \(33 ft\)/, /two energizers/, /2\.5 m/, /barbed wire/],
     ['FENCE_VOLTAGE', /planning estimate/, /fence tester/],
     ['NUTRIENT_LOAD', /Local rules decide/],
     ['SHELTER_AREA', /Heat/],
-    ['WATER_NEEDED', /Heat/],
+    ['WATER_NEEDED', /Heat/, /slowly.*vet/],
     ['REST_PERIOD', /not rest from parasites/],
     ['PADDOCKS_NEEDED', /not rest from parasites/],
     ['REGROWTH_DAYS', /not rest from parasites/],

@@ -9,6 +9,11 @@ export function blank(format: string): BlockCell {
   return { k: 'blank', format };
 }
 
+/** Room into which a cell function of ours spills its answer: never read as typed. */
+export function answer(format?: string): BlockCell {
+  return format === undefined ? { k: 'blank', answer: true } : { k: 'blank', answer: true, format };
+}
+
 /** Text that stays text, whatever it begins with. */
 export function text(value: string): BlockCell {
   return value === '' ? BLANK : { k: 't', v: value };

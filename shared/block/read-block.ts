@@ -2,15 +2,61 @@
 
 import type { BlockInfo, TabContent, WireCell } from '../contract';
 import { headingRow } from './heading-row';
+import { matchRows } from './match-rows';
+import { isHead, isMemory, type Memory, readMemory } from './memory';
 
 export interface BlockContent {
+  /** The block without its memory, which stands right of it. */
   readonly info: BlockInfo;
   readonly values: readonly (readonly WireCell[])[];
   readonly formulas: readonly (readonly string[])[];
+  /** Absent in a block that version 0.1.0 wrote, or whose memory was deleted. */
+  readonly memory?: Memory;
+  /** Columns that its name still reaches over, where a write that was cut short has left more than it takes. */
+  readonly reach?: number;
 }
 
-/** The block's own rectangle out of its tab; cells past the used part of the tab are blank. */
-export function cutBlock(tab: TabContent, info: BlockInfo): BlockContent {
+/**
+ * The block's own rectangle out of its tab; cells past the used part of the tab are blank. Where the block has a
+ * memory, that says how far it reaches: the name may lag behind a write that was cut short. Where the name reaches
+ * further down, rows of the block before may be left. `rowsBelow`: rows right below it that are read with it.
+ */
+export function cutBlock(tab: TabContent, named: BlockInfo, rowsBelow = 0): BlockContent {
+  const column = memoryColumnOf(tab, named);
+  if (column === undefined) return cut(tab, { ...named, rows: named.rows + rowsBelow });
+  const texts = tab.values.map((row) => row[column - 1] ?? '').slice(named.row - 1);
+  const next = texts.findIndex((text, r) => r > 0 && isHead(text));
+  const own = next < 0 ? texts : texts.slice(0, next);
+  const reached = Math.max(own.map(isMemory).lastIndexOf(true) + 1, named.rows);
+  const rows = Math.min(reached, next < 0 ? reached : next) + rowsBelow;
+  const written = own.map(isMemory).lastIndexOf(true) + 1;
+  // Rows that a write which was cut short has left below the new ones: their memory stands in the column it had then.
+  const left = (r: number): WireCell =>
+    r < written
+      ? ''
+      : (tab.values[named.row - 1 + r]?.find((text, c) => c >= named.column && isMemory(text)) ?? '');
+  const memory = readMemory(Array.from({ length: rows }, (_, r) => own[r] || left(r)));
+  const columns = column - named.column;
+  const content = { ...cut(tab, { ...named, rows, columns }), reach: Math.max(named.columns, columns + 1) };
+  if (!memory) return content;
+  return {
+    ...content,
+    memory: { ...memory, rows: matchRows(content.values, content.formulas, memory) },
+  };
+}
+
+/** Column of the memory, counted from 1: that of its head in the block's first row, else one within the block. */
+function memoryColumnOf(tab: TabContent, { row, column, rows, columns }: BlockInfo): number | undefined {
+  const head = (tab.values[row - 1] ?? []).findIndex((text, c) => c >= column && isHead(text));
+  if (head >= 0) return head + 1;
+  const within = Array.from({ length: columns - 1 }, (_, c) => column + columns - 1 - c);
+  return within.find((c) =>
+    tab.values.slice(row - 1, row - 1 + rows).some((cells) => isMemory(cells[c - 1] ?? '')),
+  );
+}
+
+/** Any rectangle of a tab. */
+export function cut(tab: TabContent, info: BlockInfo): BlockContent {
   const rows = Array.from({ length: info.rows }, (_, r) => r + info.row - 1);
   const columns = Array.from({ length: info.columns }, (_, c) => c + info.column - 1);
   return {
@@ -18,6 +64,11 @@ export function cutBlock(tab: TabContent, info: BlockInfo): BlockContent {
     values: rows.map((r) => columns.map((c) => tab.values[r]?.[c] ?? '')),
     formulas: rows.map((r) => columns.map((c) => tab.formulas[r]?.[c] ?? '')),
   };
+}
+
+/** The rectangle that a block takes with its memory: what is written over. */
+export function wholeOf({ info, reach = info.columns }: BlockContent): BlockInfo {
+  return { ...info, columns: reach };
 }
 
 /** One row of a table inside a block, by its headings. */

@@ -4,6 +4,7 @@ import { type Day, dayFromIso } from '../core/calendar/day';
 import { type Amount, amount, describeCell, Refusal, type Words } from '../refusals';
 import { toInside, type UnitSystem } from '../units/units';
 import type { Edge } from './edge';
+import { textAmount } from './text-amount';
 
 const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 
@@ -40,24 +41,28 @@ function defaultOf(param: Param, system: UnitSystem): unknown {
   return readNumber(param, typed, system);
 }
 
-type Limits = Pick<NumberParam, 'quantity' | 'above' | 'min' | 'max' | 'below' | 'whole'>;
+type Limits = Pick<NumberParam, 'quantity' | 'unit' | 'above' | 'min' | 'max' | 'below' | 'whole'>;
 
-/** The number in a cell, plain text numbers included; refuses everything else. */
+/** The number in a cell, one kept as text and with its unit included; refuses everything else. */
 export function readNumber(param: Limits & { name: string }, cell: unknown, system: UnitSystem): number {
-  const typed = typeof cell === 'string' && PLAIN_NUMBER.test(cell.trim()) ? Number(cell) : cell;
-  if (typeof typed !== 'number' || !Number.isFinite(typed)) {
-    throw new Refusal(param.name, 'be a number', describeCell(cell));
-  }
-  const inside = param.quantity ? toInside(typed, param.quantity, system) : typed;
+  const inside = insideOf(param, cell, system);
+  if (inside === undefined) throw new Refusal(param.name, 'be a number', describeCell(cell));
   const limit = brokenLimit(param, inside);
   if (limit) {
     throw new Refusal(
       param.name,
       limit,
-      param.quantity ? amount(inside, param.quantity) : describeCell(typed),
+      param.quantity ? amount(inside, param.quantity) : describeCell(inside),
     );
   }
   return inside;
+}
+
+function insideOf(param: Limits, cell: unknown, system: UnitSystem): number | undefined {
+  if (typeof cell === 'string' && !PLAIN_NUMBER.test(cell.trim())) return textAmount(param, cell, system);
+  const typed = typeof cell === 'string' ? Number(cell) : cell;
+  if (typeof typed !== 'number' || !Number.isFinite(typed)) return undefined;
+  return param.quantity ? toInside(typed, param.quantity, system) : typed;
 }
 
 /** Limits in words where a number breaks one of them, else undefined. */

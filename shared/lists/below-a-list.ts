@@ -27,7 +27,9 @@ export function overlap(a: HeadingRow, b: HeadingRow): boolean {
  * themselves count, or, after a gap, three headings that hold them.
  */
 export function isRowOfList(candidate: HeadingRow, above: HeadingRow): boolean {
-  if (candidate.row <= above.row || !overlap(candidate, above) || candidate.exact > 0) return false;
+  if (candidate.row <= above.row || !overlap(candidate, above)) return false;
+  if (rowKind(above, candidate.row) === 'blank') return true;
+  if (candidate.exact > 0) return false;
   return Object.keys(candidate.columns).length < FEWEST_UNSURE || !isAfterGap(candidate.row, above);
 }
 

@@ -1,6 +1,7 @@
 /** The unit that a heading names for a field, and what in it looks like a unit but cannot be read. */
+
+import { LIST_UNITS, type ListQuantity, type ListUnit, unitOfText } from '../units/unit-words';
 import { FIELD_QUANTITIES } from './headings';
-import { LIST_UNITS, type ListQuantity, type ListUnit, unitOfText } from './list-units';
 import type { GroupField, PaddockField } from './model';
 import { UNREAD_UNITS } from './unread-units';
 
@@ -55,7 +56,11 @@ export function withoutBrackets(text: string): string {
 }
 
 /** A gain in "lb" or "kg" is meant a day, save under a heading such as "Weekly gain". */
-function fitting(unit: ListUnit | undefined, wanted: ListQuantity, heading: string): ListUnit | undefined {
+export function fitting(
+  unit: ListUnit | undefined,
+  wanted: ListQuantity,
+  heading: string,
+): ListUnit | undefined {
   if (!unit || LIST_UNITS[unit].quantity === wanted) return unit;
   const isMass = unit === 'lb' || unit === 'oz' || unit === 'kg' || unit === 'g';
   if (wanted !== 'massPerDay' || !isMass) return undefined;

@@ -1,14 +1,19 @@
 import type { TabContent, WireCell } from '../contract';
 import { addsUpColumn } from './adds-up';
 import { TOTAL_OF_WORDS, TOTAL_WORDS } from './headings';
+import { isUnitRow } from './headings-at';
+import { fold } from './text-day';
 
 const TOTAL = new RegExp(`^(${TOTAL_WORDS.join('|')})([\\s-]+(${TOTAL_OF_WORDS.join('|')}))?[\\s:=.]*$`, 'i');
 const ADDS_UP = /\b(SUM|SUBTOTAL|AVERAGE|COUNTA?)\s*\(/i;
-const REMARK = /^\s*(\*|†|‡|note\b|notes\b|nb\b|source\b|remark)/i;
-const LONGEST_NAME_OF_A_REMARK = 30;
 
 /** What a row below the headings is. */
-export type RowKind = 'item' | 'blank' | 'total';
+export type RowKind =
+  | 'item'
+  | 'blank'
+  | 'total'
+  /** A text with nothing beside it: a heading of some rows, a remark, or a name that is not filled in. */
+  | 'lone';
 
 /** Where the headings of a list stand, and which column is which field. */
 export interface UnderHeadings {
@@ -31,7 +36,8 @@ export function rowKind(list: UnderHeadings, row: number): RowKind {
   const name = cells[nameColumnOf(list) - 1] ?? '';
   if (isTotalWord(name)) return 'total';
   const used = columns.filter((column) => !isBlankCell(cells[column - 1]));
-  if (used.length === 0) return 'blank';
+  if (used.length === 0 || isHeadingAgain(list, row)) return 'blank';
+  if (isLone(list, row)) return 'lone';
   const summed = SUMMED.flatMap((field) => list.columns[field] ?? []);
   if (summed.some((column) => addsUpColumn({ tab, row, column, headingRow: list.row }))) return 'total';
   if (!isBlankCell(name)) return 'item';
@@ -39,6 +45,14 @@ export function rowKind(list: UnderHeadings, row: number): RowKind {
   const labels = cells.slice(left - 1, Math.max(...columns));
   const sums = used.some((column) => ADDS_UP.test(tab.formulas[row - 1]?.[column - 1] ?? ''));
   return sums || labels.some(isTotalWord) ? 'total' : 'item';
+}
+
+/** Headings written again above another part of the list. */
+function isHeadingAgain(list: UnderHeadings, row: number): boolean {
+  const { values } = list.tab;
+  return columnsOf(list).every(
+    (column) => values[row - 1]?.[column - 1] === values[list.row - 1]?.[column - 1],
+  );
 }
 
 function columnsOf({ columns }: UnderHeadings): number[] {
@@ -50,7 +64,7 @@ function nameColumnOf({ columns }: UnderHeadings): number {
 }
 
 function isTotalWord(cell: WireCell | undefined): boolean {
-  return typeof cell === 'string' && TOTAL.test(cell.trim());
+  return typeof cell === 'string' && TOTAL.test(fold(cell.trim()));
 }
 
 /** Blank: nothing, or only white space. */
@@ -66,30 +80,35 @@ export function listRows(
   list: UnderHeadings,
   stop: number,
 ): { firstRow: number; lastRow: number; items: number } {
-  const { tab, row: headingRow } = list;
+  const { tab } = list;
+  const headingRow = isUnitRow(tab, list.row + 1) ? list.row + 1 : list.row;
   const end = Math.min(stop - 1, tab.values.length);
   const kinds = new Map<number, RowKind>();
   for (let row = headingRow + 1; row <= end; row++) kinds.set(row, rowKind(list, row));
-  const isNextTitle = stop <= tab.values.length;
   let lastRow = end;
   while (lastRow > headingRow) {
     const kind = kinds.get(lastRow);
-    const afterGap = kinds.get(lastRow - 1) !== 'item';
-    const lone = kind === 'item' && isLone(list, lastRow);
-    const name = tab.values[lastRow - 1]?.[nameColumnOf(list) - 1];
-    const title = lone && afterGap && (isNextTitle || isRemark(name));
-    if (kind === 'total' || (kind === 'item' && !title)) break;
+    const isTitle = kind === 'lone' && kinds.get(lastRow - 1) !== 'item';
+    if (kind === 'total' || kind === 'item' || (kind === 'lone' && !isTitle)) break;
     lastRow -= 1;
   }
   const items = [...kinds].filter(([row, kind]) => row <= lastRow && kind === 'item').length;
   return { firstRow: headingRow + 1, lastRow, items };
 }
 
-function isLone(list: UnderHeadings, row: number): boolean {
-  const cells = list.tab.values[row - 1] ?? [];
-  return columnsOf(list).filter((column) => !isBlankCell(cells[column - 1])).length === 1;
-}
+/** A figure as text, or an error: no words, but an item of which the rest is missing. */
+const FIGURE = /^\s*[-\d#]/;
 
-function isRemark(cell: WireCell | undefined): boolean {
-  return typeof cell === 'string' && (REMARK.test(cell) || cell.length > LONGEST_NAME_OF_A_REMARK);
+/** Whether words stand alone in the row, the columns between those that are read included. */
+function isLone(list: UnderHeadings, row: number): boolean {
+  const columns = columnsOf(list);
+  const cells = list.tab.values[row - 1]?.slice(Math.min(...columns) - 1, Math.max(...columns)) ?? [];
+  const [text, ...others] = cells.filter((cell) => !isBlankCell(cell));
+  return (
+    columns.length > 1 &&
+    others.length === 0 &&
+    typeof text === 'string' &&
+    /\p{L}/u.test(text) &&
+    !FIGURE.test(text)
+  );
 }

@@ -1,8 +1,9 @@
+import { type ListUnit, unitOfText } from '../units/unit-words';
 import { headingUnit, withoutBrackets } from './heading-unit';
 import { GROUP_WORDS, PADDOCK_WORDS } from './headings';
-import { type ListUnit, unitOfText } from './list-units';
 import type { GroupField, ListKind, PaddockField } from './model';
 import { meansOther } from './other-meanings';
+import { fold } from './text-day';
 
 export interface HeadingMatch {
   readonly kind: ListKind;
@@ -26,7 +27,7 @@ const VOCABULARY = new Set(ENTRIES.flatMap((entry) => entry.words.flatMap((phras
 /** Everything that a heading may mean, surest first, at most one field of each kind. */
 export function matchHeading(text: string): readonly HeadingMatch[] {
   if (text.length > LONGEST_HEADING || text.trim() === '') return [];
-  const parts = text.toLowerCase().match(PLAIN_PARTS);
+  const parts = fold(text).match(PLAIN_PARTS);
   if (!parts?.some((part) => VOCABULARY.has(part))) return [];
   const { words, whole } = takeApart(text);
   return (['paddocks', 'groups'] as const).flatMap((kind) => {
@@ -47,10 +48,9 @@ function takeApart(text: string): { words: string; whole: string } {
   return { words: end !== ' ' && whole.endsWith(end) ? whole.slice(0, -end.length) : whole, whole };
 }
 
-/** Lower-case words without punctuation. */
+/** Lower-case words without accents and punctuation. */
 export function plainWords(text: string): string {
-  return text
-    .toLowerCase()
+  return fold(text)
     .replace(/[^\p{L}\p{N}²]+/gu, ' ')
     .trim();
 }
@@ -74,7 +74,8 @@ function bestField(kind: ListKind, words: string) {
       if (phrase === words) return { field: entry.field, strength: 2 };
       // "Area of paddock" is an area: what says only whose column it is comes last.
       const weight = phrase.length - (entry.field === 'name' ? LONGEST_HEADING : 0);
-      if (contains(words, phrase) && (!best || weight > longest)) {
+      const isPart = entry.field !== 'paddock' && !ALONE.has(phrase) && contains(words, phrase);
+      if (isPart && (!best || weight > longest)) {
         best = { field: entry.field, strength: 1 };
         longest = weight;
       }
@@ -82,6 +83,9 @@ function bestField(kind: ListKind, words: string) {
   }
   return best && !meansOther(best.field, words) ? best : undefined;
 }
+
+/** Words that say something only when nothing stands beside them: "birth date" is no weighing. */
+const ALONE = new Set(['date', 'datum', 'fecha', 'dato']);
 
 /** Short words ("to", "in", "no") say something only when they stand alone. */
 const SHORTEST_PART = 4;

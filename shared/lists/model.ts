@@ -5,7 +5,7 @@
  * from 1, as in the spreadsheet.
  */
 import type { PlanGroup, PlanPaddock } from '../plan/model';
-import type { ListUnit } from './list-units';
+import type { ListUnit } from '../units/unit-words';
 
 export const PADDOCK_FIELDS = [
   'name',
@@ -30,6 +30,8 @@ export const GROUP_FIELDS = [
   'from',
   'until',
   'untilWeight',
+  'paddock',
+  'since',
 ] as const;
 export type GroupField = (typeof GROUP_FIELDS)[number];
 
@@ -54,6 +56,8 @@ export const FIELD_LABELS: Readonly<Record<PaddockField | GroupField, string>> =
   from: 'in the rotation from',
   until: 'until',
   untilWeight: 'until weight',
+  paddock: 'stands in now',
+  since: 'there since',
 };
 
 export interface ListOf<Field extends string> {
@@ -106,5 +110,7 @@ export interface ReadPaddock extends PlanPaddock {
 /** A group as read. `from` stays open where the list says nothing: the season start then. */
 export interface ReadGroup extends Omit<PlanGroup, 'from' | 'standing'> {
   readonly from?: PlanGroup['from'];
+  /** Where it stands now, as typed, and since when. */
+  readonly standsIn?: { readonly paddock: string; readonly since?: PlanGroup['from'] };
   readonly cells: Readonly<Partial<Record<GroupField, CellPlace>>>;
 }

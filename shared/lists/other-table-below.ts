@@ -1,8 +1,10 @@
 import type { TabContent, WireCell } from '../contract';
 import { isAfterGap, mayBeHeading } from './below-a-list';
 import { cellOnTab } from './cell-on-tab';
+import { isDate } from './column-content';
 import { isBlankCell, rowKind, type UnderHeadings } from './list-rows';
 import type { GrowerList } from './model';
+import { ERRORS } from './read-list-cell';
 
 /** Fields of which every item holds a number or a date. */
 const FIGURES = ['area', 'width', 'length', 'head', 'weight', 'weighedOn', 'dailyGain'];
@@ -21,17 +23,20 @@ export function otherTableBelow(list: UnderHeadings): number | undefined {
   return undefined;
 }
 
-function isHeadings({ tab, columns }: UnderHeadings, row: number): boolean {
+function isHeadings(list: UnderHeadings, row: number): boolean {
+  const { tab, columns } = list;
   const cells = (tab.values[row - 1] ?? []).filter((cell) => !isBlankCell(cell));
   const figures = FIGURES.flatMap((field) => columns[field] ?? [])
     .map((column) => tab.values[row - 1]?.[column - 1])
     .filter((cell) => !isBlankCell(cell));
   const areWords = cells.every(isWord) && new Set(cells).size === cells.length;
-  return areWords && cells.length >= FEWEST_HEADINGS && figures.length > 0;
+  const first = tab.values[row]?.[(columns.name ?? 1) - 1] ?? '';
+  const isAmple = cells.length >= FEWEST_HEADINGS || (cells.length > 1 && isDate(first));
+  return areWords && isAmple && figures.length > 0 && rowKind(list, row) === 'item';
 }
 
 function isWord(cell: WireCell | undefined): boolean {
-  return mayBeHeading(cell) && /\p{L}/u.test(String(cell));
+  return mayBeHeading(cell) && /[\p{L}\p{Sc}#%]/u.test(String(cell)) && !ERRORS.test(String(cell));
 }
 
 /** Below a blank row or a total; a title may stand between. */

@@ -1,12 +1,15 @@
 import type { TabContent } from '../contract';
 import type { Day } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
+import { cellOnTab } from './cell-on-tab';
 import { GROUP_FIELDS, type GroupList, type ListProblem, type ReadGroup } from './model';
 import {
   cellOf,
-  dayIn,
+  type DateHabits,
   hasCell,
   isAmount,
+  isDay,
+  nameKey,
   placeOf,
   type RowReader,
   readAmount,
@@ -15,6 +18,7 @@ import {
   refuse,
 } from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
+import { fold } from './text-day';
 import { typedTotalNotes } from './typed-total';
 
 export interface GroupsRead {
@@ -33,8 +37,9 @@ export function readGroups(
   system: UnitSystem,
   /** Whether the spreadsheet's locale writes a decimal comma. */
   comma: boolean,
+  dates: DateHabits = {},
 ): GroupsRead {
-  const { items, readers, ...told } = readRows(tab, list, { system, comma }, readGroup);
+  const { items, readers, ...told } = readRows(tab, list, { system, comma, dates }, readGroup);
   const heads = items.map(({ head }) => head);
   return { groups: items, ...told, notes: [...told.notes, ...typedTotalNotes(items, heads, readers)] };
 }
@@ -42,11 +47,22 @@ export function readGroups(
 function readGroup(reader: RowReader): ReadGroup | undefined {
   const name = readName(reader);
   const head = readAmount(reader, 'head', { min: 1, whole: true });
-  const weightKg = readAmount(reader, 'weight', { above: 0 });
-  const weighedOn = readDay(reader, 'weighedOn');
-  const dailyGainKg = hasCell(reader, 'dailyGain') ? readAmount(reader, 'dailyGain', { min: 0 }) : undefined;
+  const isOfBreeding = isBreeding(reader);
+  if (isOfBreeding) {
+    const hasWeight = hasCell(reader, 'weight') || reader.dates.weighings?.has(nameKey(nameOf(reader)));
+    const cell = cellOnTab(reader.tab.name, reader.row, placeOf(reader, 'name')!.column);
+    const rest = hasWeight
+      ? 'no gain is counted for it where the list gives none'
+      : 'it has no weight and is left out; write a weight to have it planned';
+    reader.notes.push(`${cell}: “${nameOf(reader)}” is read as breeding stock: ${rest}.`);
+    if (!hasWeight) return undefined;
+  }
+  const { weightKg, weighedOn } = readWeight(reader);
+  const gainKg = hasCell(reader, 'dailyGain') ? readAmount(reader, 'dailyGain', { min: 0 }) : undefined;
+  const dailyGainKg = gainKg ?? (isOfBreeding ? 0 : undefined);
   const from = hasCell(reader, 'from') ? readDay(reader, 'from') : undefined;
   const { until, untilWeightKg } = readEnd(reader);
+  const standsIn = readStanding(reader);
   if (from !== undefined && until !== undefined && until <= from) {
     refuse(reader, 'until', 'be after the day the group comes into the rotation');
   }
@@ -62,21 +78,79 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
     ...(from !== undefined && { from }),
     ...(until !== undefined && { until }),
     ...(untilWeightKg !== undefined && { untilWeightKg }),
+    ...(standsIn && { standsIn }),
     cells: Object.fromEntries(
       GROUP_FIELDS.flatMap((f) => (placeOf(reader, f) ? [[f, placeOf(reader, f)]] : [])),
     ),
   };
 }
 
+function nameOf(reader: RowReader): string {
+  return String(cellOf(reader, 'name')).trim();
+}
+
+/** Sows and boars, in the languages of the headings. Collected by judgement. */
+const BREEDING =
+  /\b(sows?|boars?|sauen?|eber|truies?|verrats?|cerdas?|verracos?|scrofe?|scrofa|verri?|porcas?|varrascos?|zeugen?|beren|suggor|sugga|galtar|galt|soer|orner|orne|purker|purke|raner|rane)\b/;
+
+/** Whether a group is breeding stock by its name, or by a short word in a column that is read for nothing. */
+function isBreeding({ tab, list, row }: RowReader): boolean {
+  const other = Object.entries(list.columns).filter(([field]) => field !== 'name');
+  const taken = new Set(other.map(([, column]) => column));
+  const last = Math.max(...Object.values(list.columns).filter((column) => column !== undefined));
+  const cells = (tab.values[row - 1] ?? []).slice(0, last);
+  const _first = Math.min(...Object.values(list.columns).filter((column) => column !== undefined));
+  return cells.some(
+    (cell, c) =>
+      typeof cell === 'string' &&
+      !taken.has(c + 1) &&
+      cell.length <= LONGEST_KIND &&
+      BREEDING.test(fold(cell)),
+  );
+}
+
+const LONGEST_KIND = 24;
+
+/** Weight and day from the list, else from the last weighing in a log. */
+function readWeight(reader: RowReader): Partial<Pick<ReadGroup, 'weightKg' | 'weighedOn'>> {
+  const logged = hasCell(reader, 'weight') ? undefined : reader.dates.weighings?.get(nameKey(nameOf(reader)));
+  if (logged) {
+    reader.notes.push(`The weight of “${nameOf(reader)}” is read from ${logged.cell}.`);
+    return { weightKg: logged.weightKg, weighedOn: logged.day };
+  }
+  const weightKg = readAmount(reader, 'weight', { above: 0 });
+  const weighedOn = readWeighedOn(reader);
+  return { ...(weightKg !== undefined && { weightKg }), ...(weighedOn !== undefined && { weighedOn }) };
+}
+
+/** The day weighed; today, and told, where the list says none. */
+function readWeighedOn(reader: RowReader): Day | undefined {
+  const { today } = reader.dates;
+  if (hasCell(reader, 'weighedOn') || today === undefined) return readDay(reader, 'weighedOn');
+  const { row, column } = placeOf(reader, 'name')!;
+  const cell = cellOnTab(reader.tab.name, row, column);
+  reader.notes.push(
+    `${cell}: no day is given for the weight of “${nameOf(reader)}”; it is taken as of today.`,
+  );
+  return today;
+}
+
+/** Where the group stands now; a day without a place says nothing. */
+function readStanding(reader: RowReader): ReadGroup['standsIn'] {
+  if (!hasCell(reader, 'paddock')) return undefined;
+  const paddock = String(cellOf(reader, 'paddock')).trim();
+  const since = hasCell(reader, 'since') ? readDay(reader, 'since') : reader.dates.today;
+  return since === undefined ? { paddock } : { paddock, since };
+}
+
 /** "Until" holds a date or a weight; a column of its own may hold the weight. */
 function readEnd(reader: RowReader): { until: Day | undefined; untilWeightKg: number | undefined } {
-  const cell = cellOf(reader, 'until');
   const given = hasCell(reader, 'until');
-  const until = given ? dayIn(cell) : undefined;
+  const until = given && isDay(reader, 'until') ? readDay(reader, 'until') : undefined;
   const ownWeight = hasCell(reader, 'untilWeight')
     ? readAmount(reader, 'untilWeight', { above: 0 })
     : undefined;
-  if (!given || until !== undefined) return { until, untilWeightKg: ownWeight };
+  if (!given || until !== undefined || isDay(reader, 'until')) return { until, untilWeightKg: ownWeight };
   if (!isAmount(reader, 'until')) {
     refuse(reader, 'until', 'be a date or a weight');
     return { until, untilWeightKg: ownWeight };

@@ -1,13 +1,15 @@
 /** Reads the cells of a list one by one: the value in inside units, or a sentence that names the cell. */
 import { dateWords } from '../block/date-words';
 import type { TabContent, WireCell } from '../contract';
-import { type Day, dayFromIso } from '../core/calendar/day';
+import { type Day, dayFromIso, isoFromDay } from '../core/calendar/day';
 import { describeCell, plainNumber } from '../refusals';
+import { textNumber } from '../units/text-number';
+import { farmUnit, LIST_UNITS, type ListQuantity, type ListUnit, unitOfText } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
 import { cellOnTab } from './cell-on-tab';
-import { FIELD_QUANTITIES } from './headings';
+import { fitting } from './heading-unit';
+import { FIELD_QUANTITIES, GROUP_WORDS } from './headings';
 import { isBlankCell } from './list-rows';
-import { farmUnit, LIST_UNITS, type ListQuantity, type ListUnit } from './list-units';
 import {
   type CellPlace,
   FIELD_LABELS,
@@ -16,7 +18,8 @@ import {
   type ListProblem,
   type PaddockField,
 } from './model';
-import { type TextNumber, textNumber } from './text-number';
+import { type DateOrder, fold, textDay } from './text-day';
+import type { Weighing } from './weighings';
 
 export type ListField = PaddockField | GroupField;
 
@@ -28,7 +31,21 @@ export interface RowReader {
   readonly system: UnitSystem;
   /** Whether people of the spreadsheet's locale write 1,5 where others write 1.5. */
   readonly comma: boolean;
+  readonly dates: DateHabits;
   readonly problems: ListProblem[];
+  /** Texts that were read as a date or number, with what they were read as: “Pigs!D6 “4/10/26” as 2026-04-10”. */
+  readonly readings: string[];
+  /** Sentences about the row that stop nothing. */
+  readonly notes: string[];
+}
+
+/** What a sheet does not say of itself and dates kept as text need. */
+export interface DateHabits {
+  readonly order?: DateOrder;
+  /** The day on which the sheet is read; gives dates without a year theirs. */
+  readonly today?: Day | undefined;
+  /** Weighings of groups that stand in a log, for lists without a weight. */
+  readonly weighings?: ReadonlyMap<string, Weighing>;
 }
 
 export interface NumberLimits {
@@ -41,7 +58,7 @@ export interface NumberLimits {
  * Texts that spreadsheets show instead of a value or while calculating. A closed list, because a paddock may well be
  * called "#1!" or "#value".
  */
-const ERRORS = /^(#(N\/A|REF!|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|ERROR!|SPILL!)|Loading\.\.\.)$/;
+export const ERRORS = /^(#(N\/A|REF!|NAME\?|VALUE!|DIV\/0!|NUM!|NULL!|ERROR!|SPILL!)|Loading\.\.\.)$/;
 
 export function placeOf({ list, row }: RowReader, field: ListField): CellPlace | undefined {
   const column = list.columns[field];
@@ -101,6 +118,7 @@ export function readAmount(reader: RowReader, field: ListField, limits: NumberLi
   if (!typed) return refuse(reader, field, `be a number${behind}`);
   if ('either' in typed)
     return refuse(reader, field, `be typed as a number${behind}: write ${typed.either.join(' or ')}`);
+  if (typed.byLocale) reader.readings.push(`${shownAt(reader, field)} as ${plainNumber(typed.value)}`);
   const unit = typed.unit ?? own;
   const broken = brokenLimit(typed.value, limits, unit);
   if (broken) return refuse(reader, field, broken, plainNumber(typed.value));
@@ -113,13 +131,26 @@ function unitOfColumn({ list, system }: RowReader, field: ListField, quantity: L
   return unit && LIST_UNITS[unit].quantity === quantity ? unit : farmUnit(quantity, system);
 }
 
+type CellNumber =
+  | { readonly value: number; readonly unit: ListUnit | undefined; readonly byLocale?: true }
+  | { readonly either: readonly [string, string] };
+
 /** The number in a cell; undefined: none, or with a unit of something else. */
-function numberIn(reader: RowReader, field: ListField): TextNumber | undefined {
+function numberIn(reader: RowReader, field: ListField): CellNumber | undefined {
   const cell = cellOf(reader, field);
   if (typeof cell === 'number') return { value: cell, unit: undefined };
   const typed = typeof cell === 'string' ? textNumber(cell, reader.comma) : undefined;
-  if (!typed || 'either' in typed) return typed;
-  return !typed.unit || LIST_UNITS[typed.unit].quantity === FIELD_QUANTITIES[field] ? typed : undefined;
+  const unit = typed && unitBehind(reader, typed.behind, field);
+  if (!typed || unit === null) return undefined;
+  return 'either' in typed ? typed : { ...typed, unit };
+}
+
+/** The unit behind a number; null where something else stands there. "12 pigs" is a head of 12. */
+function unitBehind({ tab, list }: RowReader, text: string, field: ListField): ListUnit | undefined | null {
+  if (text === '' || (field === 'head' && GROUP_WORDS.head.includes(fold(text)))) return undefined;
+  const wanted = FIELD_QUANTITIES[field];
+  const heading = String(tab.values[list.headingRow - 1]?.[(list.columns[field] ?? 0) - 1] ?? '');
+  return (wanted && fitting(unitOfText(text, true), wanted, heading)) ?? null;
 }
 
 /** Limits are 0 or counts, so they are the same number in every unit. */
@@ -130,9 +161,41 @@ function brokenLimit(value: number, limits: NumberLimits, unit: ListUnit | undef
   return limits.whole && !Number.isInteger(value) ? 'be a whole number' : undefined;
 }
 
-/** A day from a date cell or from ISO text. */
+/**
+ * A day from a date cell or text; a month alone is its first day, or its last for a field that ends something. What
+ * could be two days is refused with both.
+ */
 export function readDay(reader: RowReader, field: ListField): Day | undefined {
-  return dayIn(cellOf(reader, field)) ?? refuse(reader, field, MUST_BE_DATE);
+  const cell = cellOf(reader, field);
+  const plain = dayIn(cell);
+  const text = plain === undefined && typeof cell === 'string' ? cell.trim() : undefined;
+  const read = text === undefined ? undefined : textDay(text, reader.dates.order, reader.dates.today);
+  if (plain !== undefined) return plain;
+  if (!read) return refuse(reader, field, MUST_BE_DATE);
+  if ('either' in read) {
+    return refuse(
+      reader,
+      field,
+      `be a date that is one day only: write ${read.either.map(isoFromDay).join(' or ')}`,
+    );
+  }
+  const day = ENDS.includes(field) ? read.last : read.first;
+  reader.readings.push(`${shownAt(reader, field)} as ${isoFromDay(day)}`);
+  return day;
+}
+
+const ENDS: readonly ListField[] = ['lastUsed', 'openUntil', 'until'];
+
+function shownAt(reader: RowReader, field: ListField): string {
+  const { row, column } = placeOf(reader, field)!;
+  return `${cellOnTab(reader.tab.name, row, column)} “${String(cellOf(reader, field)).trim()}”`;
+}
+
+/** Whether the cell holds a day, as a date or as text. */
+export function isDay(reader: RowReader, field: ListField): boolean {
+  const cell = cellOf(reader, field);
+  if (dayIn(cell) !== undefined) return true;
+  return typeof cell === 'string' && textDay(cell, reader.dates.order, reader.dates.today) !== undefined;
 }
 
 export const MUST_BE_DATE = 'be a date (a date cell, or text such as "2026-04-20")';

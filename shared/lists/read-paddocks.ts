@@ -1,9 +1,25 @@
+import { columnLetters } from '../block/a1';
 import type { TabContent } from '../contract';
+import { type Day, isoFromDay } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
+import { cellOnTab } from './cell-on-tab';
+import { matchHeading } from './match-heading';
 import { type ListProblem, PADDOCK_FIELDS, type PaddockList, type ReadPaddock } from './model';
 import { readAdjoining } from './read-adjoining';
-import { hasCell, placeOf, type RowReader, readAmount, readDay, readName, refuse } from './read-list-cell';
+import {
+  cellOf,
+  type DateHabits,
+  hasCell,
+  isDay,
+  placeOf,
+  type RowReader,
+  readAmount,
+  readDay,
+  readName,
+  refuse,
+} from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
+import { remarkDay } from './remark-day';
 import { typedTotalNotes } from './typed-total';
 
 export interface PaddocksRead {
@@ -13,6 +29,8 @@ export interface PaddocksRead {
   readonly notes: readonly string[];
   /** Totals rows that were passed over. */
   readonly leftOut: readonly LeftOut[];
+  /** Days in remarks that may be meant as "open from": the column that the grower may choose for it, and a sentence. */
+  readonly remarks: readonly { readonly column: number; readonly sentence: string }[];
 }
 
 /** Reads the grower's paddock list. All problems come at once, each with its cell; write nothing if there are any. */
@@ -22,18 +40,29 @@ export function readPaddocks(
   system: UnitSystem,
   /** Whether the spreadsheet's locale writes a decimal comma. */
   comma: boolean,
+  dates: DateHabits = {},
 ): PaddocksRead {
-  const { items, readers, ...told } = readRows(tab, list, { system, comma }, readPaddock);
+  const { items, readers, ...told } = readRows(tab, list, { system, comma, dates }, readPaddock);
   const adjoins = readAdjoining(items, readers);
   const paddocks = items.map((paddock, i) => (adjoins[i] ? { ...paddock, adjoins: adjoins[i] } : paddock));
   const areas = items.map(({ areaSquareMeters }) => areaSquareMeters);
-  return { paddocks, ...told, notes: [...told.notes, ...typedTotalNotes(items, areas, readers)] };
+  const remarks = list.columns.openFrom === undefined ? readers.flatMap(remarksIn) : [];
+  return {
+    paddocks,
+    ...told,
+    remarks,
+    notes: [
+      ...told.notes,
+      ...remarks.map(({ sentence }) => sentence),
+      ...typedTotalNotes(items, areas, readers),
+    ],
+  };
 }
 
 function readPaddock(reader: RowReader): ReadPaddock | undefined {
   const name = readName(reader);
   const areaSquareMeters = readArea(reader);
-  const openFrom = optional(reader, 'openFrom', readDay);
+  const openFrom = optional(reader, 'openFrom', readOpening);
   const openUntil = optional(reader, 'openUntil', readDay);
   if (openFrom !== undefined && openUntil !== undefined && openUntil < openFrom) {
     refuse(reader, 'openUntil', 'not be before the day it opens');
@@ -55,6 +84,38 @@ function readPaddock(reader: RowReader): ReadPaddock | undefined {
     ...(fenceLengthMeters !== undefined && { fenceLengthMeters }),
     cells,
   };
+}
+
+/** A day, or one in a remark where the column is one of remarks. */
+function readOpening(reader: RowReader, field: 'openFrom'): Day | undefined {
+  const { tab, list, row, dates } = reader;
+  const cell = cellOf(reader, field);
+  const column = list.columns[field] ?? 0;
+  const day = typeof cell === 'string' ? remarkDay(cell, dates.order, dates.today) : undefined;
+  if (day !== undefined) {
+    reader.readings.push(
+      `${cellOnTab(tab.name, row, column)} “${String(cell).trim()}” as ${isoFromDay(day)}`,
+    );
+    return day;
+  }
+  const heading = String(tab.values[list.headingRow - 1]?.[column - 1] ?? '');
+  const isOfDays = matchHeading(heading).some((match) => match.field === field);
+  return isOfDays || isDay(reader, field) ? readDay(reader, field) : undefined;
+}
+
+/** Remarks with a day in columns that are read for nothing. */
+function remarksIn({ tab, list, row, dates }: RowReader): PaddocksRead['remarks'] {
+  const taken = Object.values(list.columns);
+  const first = Math.min(...taken.filter((column) => column !== undefined));
+  return (tab.values[row - 1] ?? []).flatMap((cell, c) => {
+    const isRemark = typeof cell === 'string' && c + 1 > first && !taken.includes(c + 1);
+    const day = isRemark ? remarkDay(cell, dates.order, dates.today) : undefined;
+    if (day === undefined) return [];
+    const name = String(tab.values[row - 1]?.[(list.columns.name ?? 1) - 1]).trim();
+    const at = cellOnTab(tab.name, row, c + 1);
+    const sentence = `${at}: “${String(cell).trim()}”: is “${name}” open from ${isoFromDay(day)}? Then choose column ${columnLetters(c + 1)} for “Open from”.`;
+    return [{ column: c + 1, sentence }];
+  });
 }
 
 function optional<Field extends (typeof PADDOCK_FIELDS)[number]>(

@@ -1,6 +1,6 @@
 import type { TabContent } from '../contract';
 import { cellOnTab } from './cell-on-tab';
-import { rowKind } from './list-rows';
+import { isBlankCell, rowKind } from './list-rows';
 import { plainWords } from './match-heading';
 import { missingFields } from './missing-fields';
 import { FIELD_LABELS, type GroupField, type GrowerList, type ListProblem, type PaddockField } from './model';
@@ -8,6 +8,7 @@ import { isWeightOfAll } from './other-meanings';
 import { otherTableNotes } from './other-table-below';
 import { nameKey, type RowReader } from './read-list-cell';
 import { unitDoubts } from './unit-doubts';
+import { writingOfList } from './writing-of-list';
 
 /** A row left out because it adds up the others. */
 export interface LeftOut {
@@ -27,16 +28,18 @@ interface RowsRead<Item> {
 export function readRows<Item extends { name: string }>(
   tab: TabContent,
   list: GrowerList,
-  { system, comma }: Pick<RowReader, 'system' | 'comma'>,
+  { system, ...locale }: Pick<RowReader, 'system' | 'comma' | 'dates'>,
   readItem: (reader: RowReader) => Item | undefined,
 ): RowsRead<Item> {
-  const problems = missingColumns(tab, list);
+  const problems = missingColumns(tab, list, (locale.dates.weighings?.size ?? 0) > 0);
   const leftOut: LeftOut[] = [];
   const nameColumn = list.columns.name;
   const { notes: unitNotes, ...doubts } = unitDoubts(tab, list, system);
   const notes = [...unitNotes, ...otherTableNotes(tab, list)];
   const items: Item[] = [];
   const readers: RowReader[] = [];
+  const readings: string[] = [];
+  const writing = writingOfList(tab, list, locale);
   const read: RowsRead<Item> = { items, readers, problems, notes, leftOut };
   if (problems.length > 0 || nameColumn === undefined) return read;
   problems.push(...doubts.problems);
@@ -46,27 +49,40 @@ export function readRows<Item extends { name: string }>(
       const cell = tab.values[row - 1]?.[nameColumn - 1];
       leftOut.push({ cell: cellOnTab(tab.name, row, nameColumn), text: String(cell ?? '') });
     }
+    if (kind === 'lone') notes.push(loneNote(tab, list, row));
     if (kind !== 'item') continue;
-    const reader: RowReader = { tab, list, row, system, comma, problems };
+    const reader: RowReader = { tab, list, row, system, ...writing, problems, readings, notes };
     const item = readItem(reader);
     if (!item) continue;
     items.push(item);
     readers.push(reader);
   }
+  if (readings.length > 0) notes.push(`Read from text: ${readings.join('; ')}.`);
   refuseTwins(items, readers, nameColumn, problems);
   if (items.length === 0 && problems.length === 0) problems.push(noItems(list, nameColumn));
   return read;
 }
 
-function missingColumns(tab: TabContent, list: GrowerList): ListProblem[] {
+/** A name alone may head some rows, or be an item of which nothing is known yet: nothing can be planned for it. */
+function loneNote(tab: TabContent, list: GrowerList, row: number): string {
+  const columns = Object.values(list.columns).filter((column) => column !== undefined);
+  const column = columns.find((one) => !isBlankCell(tab.values[row - 1]?.[one - 1])) ?? 1;
+  const text = String(tab.values[row - 1]?.[column - 1]).trim();
+  const what = list.kind === 'paddocks' ? 'paddock' : 'group';
+  return `${cellOnTab(tab.name, row, column)}: “${text}” has nothing beside it and is not read as a ${what}.`;
+}
+
+function missingColumns(tab: TabContent, list: GrowerList, isWeighed: boolean): ListProblem[] {
   const columns: Partial<Record<PaddockField | GroupField, number>> = list.columns;
   const first = Math.min(...Object.values(columns), Infinity);
   const cell = cellOnTab(list.tab, list.headingRow, Number.isFinite(first) ? first : 1);
-  return missingFields(list.kind, (field) => field in columns).map((field) => {
-    const orSides = field === 'area' ? ' (or one for width and one for length)' : '';
-    const sentence = `${cell}: the ${list.kind === 'paddocks' ? 'paddock' : 'group'} list must have a column for ${FIELD_LABELS[field]}${orSides}; none was found${field === 'weight' ? weightOfAll(tab, list) : ''}`;
-    return { cell, sentence };
-  });
+  return missingFields(list.kind, (field) => field in columns || (field === 'weight' && isWeighed)).map(
+    (field) => {
+      const orSides = field === 'area' ? ' (or one for width and one for length)' : '';
+      const sentence = `${cell}: the ${list.kind === 'paddocks' ? 'paddock' : 'group'} list must have a column for ${FIELD_LABELS[field]}${orSides}; none was found${field === 'weight' ? weightOfAll(tab, list) : ''}`;
+      return { cell, sentence };
+    },
+  );
 }
 
 /** Says why "Total weight" was not taken, where it stands in the row of headings. */

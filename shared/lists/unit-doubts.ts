@@ -1,9 +1,9 @@
 import type { TabContent } from '../contract';
+import { farmUnit, type ListQuantity } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
 import { cellOnTab } from './cell-on-tab';
 import { headingDoubt } from './heading-unit';
 import { FIELD_QUANTITIES } from './headings';
-import { farmUnit, type ListQuantity } from './list-units';
 import { FIELD_LABELS, type GroupField, type ListOf, type ListProblem, type PaddockField } from './model';
 
 /** Units that every grower of either system knows how to write into a heading. */

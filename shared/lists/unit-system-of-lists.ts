@@ -1,5 +1,5 @@
+import { type ListUnit, systemOfUnit } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
-import { type ListUnit, systemOfUnit } from './list-units';
 
 /** The unit system that the headings of the lists speak in; undefined where they name none, or both equally often. */
 export function unitSystemOfLists(

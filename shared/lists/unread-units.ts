@@ -2,7 +2,7 @@
  * Words that are units but cannot be read: of different sizes in different places ("ton", "morgen", "month"), or not
  * worth a factor. A heading that names one is refused instead of being read in the farm's unit. Collected by judgement.
  */
-import type { ListQuantity } from './list-units';
+import type { ListQuantity } from '../units/unit-words';
 
 export const UNREAD_UNITS: Readonly<Record<ListQuantity, readonly string[]>> = {
   area: [

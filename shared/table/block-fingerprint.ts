@@ -5,26 +5,30 @@
  * with a formula counts by its formula, not by its value: values of formulas move by themselves (a list was
  * corrected, a function is still calculating) and nothing typed is lost by writing over them.
  *
- * Not cryptographic: two 32-bit FNV-1a hashes (offset basis and prime of G. Fowler, L. C. Noll and K.-P. Vo,
- * from memory; the second basis is the first with its bits turned over) over the UTF-16 units of the JSON text.
+ * Answers that a cell function spills do not count either: the block's memory says which they are.
+ *
+ * Not cryptographic: two 32-bit FNV-1a hashes (the second basis is the first with its bits turned over) over the
+ * UTF-16 units of the JSON text.
  */
+import { BASIS, hashText } from '../block/hash-text';
+import { ANSWER_MARK, isMemory, readMemory } from '../block/memory';
 import type { WireCell } from '../contract';
-
-const BASIS = 0x811c9dc5;
-const PRIME = 0x01000193;
 
 /** Fingerprint of a block's values and formulas (same shape; formula '' where the cell holds none). */
 export function blockFingerprint(
   values: readonly (readonly WireCell[])[],
   formulas: readonly (readonly string[])[],
 ): string {
-  const cells = values.map((row, r) => row.map((value, c) => formulas[r]?.[c] || [value]));
+  const at = values[0]?.findIndex((_, c) => values.some((row) => isMemory(row[c] ?? ''))) ?? -1;
+  const memory = readMemory(values.map((row) => row[at] ?? ''));
+  const isAnswer = (r: number, c: number): boolean => memory?.rows[r]?.marks[c] === ANSWER_MARK;
+  const cells = values.map((row, r) =>
+    row.map((value, c) => formulas[r]?.[c] || (isAnswer(r, c) ? [] : [value])),
+  );
   const text = JSON.stringify(cells);
-  return hashText(text, BASIS) + hashText(text, ~BASIS);
+  return hex(hashText(text)) + hex(hashText(text, ~BASIS));
 }
 
-function hashText(text: string, basis: number): string {
-  let hash = basis;
-  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), PRIME);
-  return (hash >>> 0).toString(16).padStart(8, '0');
+function hex(hash: number): string {
+  return hash.toString(16).padStart(8, '0');
 }

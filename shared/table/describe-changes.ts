@@ -1,7 +1,7 @@
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { Plan } from '../plan/model';
-import { countedAsDone, daysSet, goesAlong } from './describe-typed';
+import { countedAsDone, daysSet, goesAlong, staysTyped } from './describe-typed';
 import { keptLinesOf } from './kept-lines';
 import { missingColumns } from './missing-columns';
 import type { OldRow, OwnParts } from './model';
@@ -47,7 +47,8 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
     ...(own ? columnsBack(own.columns) : []),
     ...newLines.map((line) => `Kept in a line below the table: ${line}.`),
   );
-  return sentences.length > 0 ? sentences : ['The rest of the plan stays as it is.'];
+  const said = sentences.length > 0 ? sentences : ['The rest of the plan stays as it is.'];
+  return [...said, ...staysTyped(rows)];
 }
 
 /** What has happened since the last build is kept from now on; until then it followed the lists. */

@@ -24,6 +24,19 @@ export function goesAlong(rows: readonly TableRow[]): string[] {
       ];
 }
 
+/** What was typed over cells of ours and stays there. */
+export function staysTyped(rows: readonly TableRow[]): string[] {
+  const said = rows.flatMap(({ kept }) => {
+    const words = kept?.typedOver.flatMap((typed) => (typed.stays ? [typed.words] : [])) ?? [];
+    return kept && words.length > 0 ? [`${moveName(kept)} (${words.join(', ')})`] : [];
+  });
+  return said.length === 0
+    ? []
+    : [
+        `What was typed over the table’s own formulas stays: ${firstFew(said, MOST_NAMED, BETWEEN)}. Clear a cell and build anew to have its formula again.`,
+      ];
+}
+
 /** The days of a past move end where the group's next move begins, whatever was planned or typed. */
 export function daysSet(past: readonly PastRow[]): string[] {
   const set = past.flatMap((row) =>

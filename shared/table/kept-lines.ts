@@ -13,6 +13,7 @@ export function keptLinesOf(lost: readonly OldRow[], extraColumns: readonly Extr
     const typed = [
       ...said('cover left', asPercent(row.cover)),
       ...said('note', row.note),
+      ...row.typedOver.flatMap(({ stays, words }) => (stays ? [words] : [])),
       ...row.extras.flatMap((cell, i) =>
         cell.formula === '' ? said(extraColumns[i]?.heading || 'added column', cell) : [],
       ),

@@ -1,6 +1,7 @@
 import { formulaShape } from '../block/formula-shape';
 import { checkFormula } from './check-formula';
 import type { ColumnKey } from './columns';
+import { ifFilled } from './list-lookup';
 import {
   densityFormula,
   dueOutFormula,
@@ -39,7 +40,8 @@ const worked = new Map<ColumnKey, ReadonlySet<string>>();
 
 const LOOKUP = 'INDEX(A1:A9;MATCH(A5;A1:A9;0))';
 const A_DAY = 'DATE(2000;1;1)';
-const lookup = (): string[] => [LOOKUP];
+/** As tables of version 0.1.0 have them, and as they are written now. */
+const lookup = (): string[] => [LOOKUP, ifFilled(LOOKUP)];
 
 const FORMULAS: Partial<Record<ColumnKey, () => string[]>> = {
   out: () => [undefined, ROW + 1, ROW + 2].map((next) => outFormula(FRAME, ROW, next)),
@@ -55,7 +57,11 @@ const FORMULAS: Partial<Record<ColumnKey, () => string[]>> = {
   lastOut: () => [lastOutFormula(FRAME, ROW)],
   groupKey: () => [keyFormula('A5')],
   paddockKey: () => [keyFormula('A5')],
-  growthDays: () => [A_DAY, LOOKUP].map((day) => growthDaysFormula(FRAME, ROW, day)),
+  growthDays: () => [
+    growthDaysFormula(FRAME, ROW, A_DAY),
+    growthDaysFormula(FRAME, ROW, LOOKUP),
+    growthDaysFormula(FRAME, ROW, LOOKUP, true),
+  ],
   plannedIn: () => [A_DAY, plannedInFormula(FRAME, ROW, A_DAY)],
   restDue: () => [false, true].map((monthly) => restDueFormula(FRAME, ROW, 'A33', monthly)),
   head: lookup,

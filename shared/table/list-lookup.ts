@@ -1,7 +1,7 @@
 import { fixedA1, quotedTab } from '../block/a1';
 import { FIELD_QUANTITIES } from '../lists/headings';
-import { farmUnit } from '../lists/list-units';
 import type { GroupField, GrowerList, PaddockField } from '../lists/model';
+import { farmUnit } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
 import type { ListSource } from './model';
 
@@ -32,12 +32,23 @@ export function listLookup(
   const quantity = FIELD_QUANTITIES[field];
   if (nameColumn === undefined || column === undefined) return undefined;
   if (quantity && units[field] && units[field] !== farmUnit(quantity, system)) return undefined;
-  const rows = tab.values.slice(list.firstRow - 1, list.lastRow);
-  const row = rows.find((cells) => cells[nameColumn - 1] === name);
-  const cell = row?.[column - 1];
+  // Never a range of one cell: the preview's engine mixes it up with a cell. The row above a list of one is its heading.
+  const firstRow = list.lastRow > list.firstRow ? list.firstRow : list.firstRow - 1;
+  const rows = tab.values.slice(firstRow - 1, list.lastRow);
+  const at = rows.findIndex((cells) => cells[nameColumn - 1] === name);
+  const isFound = firstRow + at >= list.firstRow;
+  const cell = isFound ? rows[at]?.[column - 1] : undefined;
   const fits = typeof cell === 'number' || typeof cell === 'object' || (cell === '' && mayBeBlank);
   if (!fits) return undefined;
-  const range = (at: number): string =>
-    `${quotedTab(list.tab)}!${fixedA1(list.firstRow, at)}:${fixedA1(list.lastRow, at)}`;
+  const range = (letters: number): string =>
+    `${quotedTab(list.tab)}!${fixedA1(firstRow, letters)}:${fixedA1(list.lastRow, letters)}`;
   return `INDEX(${range(column)};MATCH(${nameCell};${range(nameColumn)};0))`;
+}
+
+/**
+ * A formula that shows `body` and nothing where what is looked up is blank: a bare look-up of a blank is a blank in one
+ * spreadsheet and 0 in another, and a daily gain of 0 means "does not grow".
+ */
+export function ifFilled(lookup: string, body = lookup): string {
+  return `=IF(${lookup}="";"";${body})`;
 }

@@ -23,8 +23,7 @@ export interface RotationSettings {
   readonly lists: { readonly paddocks?: PaddockList; readonly groups?: GroupList };
 }
 
-/** The default of FEED_NEEDED and WATER_NEEDED in the contract of the cell functions. */
-export const DEFAULT_OUTDOOR_FACTOR = 1.15;
+/** The default of WATER_NEEDED in the contract of the cell functions. */
 export const DEFAULT_TEMPERATURE_C = 20;
 
 /** Where the block's corner goes. */
@@ -58,6 +57,8 @@ export interface OwnParts {
   readonly columns: readonly BlockColumn[];
   /** The title, where it was typed over. */
   readonly title?: string;
+  /** Headings that the grower typed over ours. */
+  readonly headings?: ReadonlyMap<ColumnKey, KeptCell>;
   /** Rows above the headings, title and hint among them: a rebuild keeps the headings in their row. */
   readonly headRows: number;
   /** Cells typed above the headings, each with its place (`from`). */
@@ -66,10 +67,13 @@ export interface OwnParts {
   readonly settingCells: ReadonlyMap<string, readonly KeptCell[]>;
 }
 
-/** A value or a formula of the grower's where the table has a lookup in other moves: "head 9". */
+/** A value or a formula of the grower's where the table has a formula in other moves: "head 9". */
 export interface TypedOver {
   readonly key: ColumnKey;
   readonly words: string;
+  readonly cell: KeptCell;
+  /** It stays in its cell; else it becomes a line below the table. */
+  readonly stays: boolean;
 }
 
 export type LookedUp = Extract<ColumnKey, 'head' | 'startWeight' | 'growthDays' | 'dailyGain' | 'area'>;

@@ -1,4 +1,4 @@
-import { BLANK, blank, date, formula, number, text } from '../block/cells';
+import { answer, BLANK, blank, date, formula, number, text } from '../block/cells';
 import { dateCall } from '../block/date-call';
 import type { BlockCell } from '../contract';
 import type { Day } from '../core/calendar/day';
@@ -8,8 +8,8 @@ import { fromInside, type Quantity } from '../units/units';
 import { checkFormula } from './check-formula';
 import type { ColumnKey } from './columns';
 import { holdsValue } from './holds-value';
-import { listLookup } from './list-lookup';
-import type { KeptCell, PastRow, RotationBlockInput } from './model';
+import { ifFilled, listLookup } from './list-lookup';
+import type { KeptCell, OldRow, PastRow, RotationBlockInput } from './model';
 import {
   cellIn,
   densityFormula,
@@ -61,13 +61,13 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     days: number(past?.days ?? row.outDay - row.inDay, WHOLE),
     out: formula(outFormula(frame, at, nextRow), DATE),
     ...(past ? pastAmounts(context, past, at) : liveAmounts(context, row, at)),
-    weightIn: blank(WHOLE),
+    weightIn: answer(WHOLE),
     density: formula(densityFormula(frame, at), THOUSANDS),
     restBefore: formula(restBeforeFormula(frame, at), WHOLE),
     restDue: restDueCell(context, row, at),
     check: formula(checkFormula(frame, at, checkSettings(setting))),
-    feed: blank(THOUSANDS),
-    water: blank(TENTHS),
+    feed: answer(THOUSANDS),
+    water: answer(TENTHS),
     cover: kept ? movedCell(kept.cover, at, PERCENT) : blank(PERCENT),
     note: kept ? movedCell(kept.note, at) : BLANK,
     inDay: formula(inDayFormula(frame, at), DATE),
@@ -77,7 +77,19 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     groupKey: formula(keyFormula(cellIn(frame, 'group', at))),
     paddockKey: formula(keyFormula(cellIn(frame, 'paddock', at))),
   };
-  return past ? { ...cells, ...ownFormulas(past, cells, at) } : cells;
+  const own = past ? { ...cells, ...ownFormulas(past, cells, at) } : cells;
+  return { ...own, ...typedOver(kept, own, at) };
+}
+
+/** What the grower typed over cells of ours that may stay there. */
+function typedOver(kept: OldRow | undefined, cells: Record<ColumnKey, BlockCell>, at: number) {
+  const staying = kept?.typedOver.filter(({ stays }) => stays) ?? [];
+  return Object.fromEntries(
+    staying.map(({ key, cell }) => {
+      const now = cells[key];
+      return [key, movedCell(cell, at, 'format' in now ? now.format : undefined)];
+    }),
+  );
 }
 
 /** Formulas of the grower's in a past move, where the value that is to be written is theirs. */
@@ -152,20 +164,21 @@ function liveAmounts(context: MoveContext, row: TableRow, at: number): Amounts {
   const ofPaddock = (field: PaddockField, mayBeBlank: boolean): string | undefined =>
     listLookup(sources?.paddocks, field, row.paddock, cellIn(frame, 'paddock', at), system, mayBeBlank);
   const cell = (lookup: string | undefined, value: number | undefined, quantity?: Quantity): BlockCell => {
-    if (lookup) return formula(`=${lookup}`);
+    if (lookup) return formula(ifFilled(lookup));
     if (value === undefined) return BLANK;
     return number(quantity ? fromInside(value, quantity, system) : value);
   };
   const day = (field: PaddockField, value: Day | undefined): BlockCell => {
     const lookup = ofPaddock(field, true);
-    if (lookup) return formula(`=${lookup}`, DATE_OR_NONE);
+    if (lookup) return formula(ifFilled(lookup), DATE_OR_NONE);
     return value === undefined ? BLANK : date(value);
   };
+  const weighedOn = ofGroup('weighedOn');
   return {
     head: cell(ofGroup('head'), group.head),
     startWeight: cell(ofGroup('weight'), group.weightKg, 'mass'),
     growthDays: formula(
-      growthDaysFormula(frame, at, ofGroup('weighedOn') ?? dateCall(group.weighedOn)),
+      growthDaysFormula(frame, at, weighedOn ?? dateCall(group.weighedOn), weighedOn !== undefined),
       WHOLE,
     ),
     dailyGain: cell(ofGroup('dailyGain'), group.dailyGainKg, 'massPerDay'),

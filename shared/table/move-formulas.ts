@@ -119,8 +119,18 @@ export function keyFormula(nameCell: string): string {
   return `="k"&${plain}`;
 }
 
-/** Days since the weighing, not below 0: the growth of a stay before it is not taken back. */
-export function growthDaysFormula(frame: TableFrame, row: number, weighedOn: string): string {
+/**
+ * Days since the weighing, not below 0: the growth of a stay before it is not taken back. `isLookup`: the day of
+ * weighing may be blank.
+ */
+export function growthDaysFormula(
+  frame: TableFrame,
+  row: number,
+  weighedOn: string,
+  isLookup = false,
+): string {
   const { at } = windows(frame, row);
-  return `=IF(ISNUMBER(${at('inDay')});MAX(0;${at('inDay')}-${weighedOn});"")`;
+  const since = `MAX(0;${at('inDay')}-${weighedOn})`;
+  const known = isLookup ? `IF(${weighedOn}="";"";${since})` : since;
+  return `=IF(ISNUMBER(${at('inDay')});${known};"")`;
 }

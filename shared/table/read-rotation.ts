@@ -2,7 +2,7 @@ import { type BlockContent, cutBlock } from '../block/read-block';
 import type { BlockInfo, TabContent, WireCell } from '../contract';
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { cellOnTab } from '../lists/cell-on-tab';
-import { dayIn, describeWire, nameKey } from '../lists/read-list-cell';
+import { describeWire, nameKey } from '../lists/read-list-cell';
 import { type Quantity, toInside, type UnitSystem } from '../units/units';
 import { COLUMNS, type ColumnKey, columnOfHeading } from './columns';
 import { TITLE } from './head-rows';
@@ -11,14 +11,15 @@ import { cellWords } from './kept-lines';
 import { lookupsOf } from './lookups-of';
 import type { ExtraColumn, OldRotation, OldRow, OwnParts, TableProblem } from './model';
 import { type MovedInSeason, movedInFault } from './moved-in-fault';
+import { ownDay, ownNumber, wholeDays } from './own-cell';
 import { ownFormulas } from './own-formulas';
 import { readSettings, settingCells, settingsTitleRow } from './read-settings';
 import { tellRenamedHeadings } from './renamed-headings';
 import { KEPT_TITLE } from './rotation-block';
 import { standingColumns } from './standing-columns';
-import { tellStrayFormulas } from './stray-formulas';
+import { strayFormulas } from './stray-formulas';
 import { headCells, keptAlready, strayCells, straysAround } from './strays';
-import { tellBadFigures, tellTypedOver, typedOverLookups } from './typed-over-moves';
+import { tellBadFigures, tellDeadColumns, typedOver } from './typed-over-moves';
 
 /** The block with what is needed to find things in it. */
 export interface Reading {
@@ -41,22 +42,21 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
   const block = cutBlock(tab, info);
   const { settings, problems: settingProblems } = readSettings(tab, info);
   const problems = [...settingProblems];
-  const headingRow = block.values.findIndex((row) =>
-    REQUIRED.every((key) => row.some((cell) => means(cell, key))),
-  );
-  if (headingRow < 0) {
+  const headingRow = findHeadings(block);
+  const found = standingColumns(block, headingRow, endOfMoves(block, headingRow, settingsTitleRow(block)));
+  if (headingRow < 0 || REQUIRED.some((key) => !found.columns.has(key))) {
     problems.push(missingHeadings(block));
     return { settings, rows: [], keptLines: [], strays: [], problems };
   }
   const titleRow = settingsTitleRow(block);
   const endRow = endOfMoves(block, headingRow, titleRow);
-  const { columns, extras, order } = standingColumns(block, headingRow, endRow);
+  const { columns, extras, order, ownHeadings } = found;
   const system = settings?.unitSystem ?? 'US';
   const reading: Reading = { block, system, headingRow, endRow, columns, extras, problems };
   const rows: OldRow[] = [];
   const strays: string[] = [];
   const asTyped = {
-    over: typedOverLookups(reading),
+    over: typedOver(reading, settings?.rules.rest),
     formulas: ownFormulas(reading),
     lookups: lookupsOf(reading),
   };
@@ -66,15 +66,16 @@ export function readRotation(tab: TabContent, info: BlockInfo): OldRotation {
   }
   const moves = rows.map(({ sheetRow }) => sheetRow - info.row);
   if (settings) tellMovedInFaults(reading, rows, settings.rules);
-  tellTypedOver(reading, moves, settings?.rules.rest);
+  tellDeadColumns(reading, moves);
   tellBadFigures(reading, moves);
   // Under another heading our own formulas would look like strays.
-  if (!tellRenamedHeadings(reading)) tellStrayFormulas(reading, moves, titleRow);
+  if (!tellRenamedHeadings(reading)) strays.push(...strayFormulas(reading, moves, titleRow));
   const title = ownTitle(block);
   const own: OwnParts = {
     extraColumns: extras.map(({ extra }) => extra),
     columns: order,
     ...(title !== undefined && { title }),
+    ...(ownHeadings.size > 0 && { headings: ownHeadings }),
     headRows: headingRow,
     headCells: headCells(block, headingRow),
     settingCells: settingCells(block),
@@ -91,6 +92,15 @@ function ownTitle({ values }: BlockContent): string | undefined {
 }
 
 const REQUIRED: readonly ColumnKey[] = ['group', 'paddock', 'plannedIn', 'movedIn', 'days'];
+
+/** The row with the most headings of ours; −1 where none has enough of them. One or two may have been typed over. */
+function findHeadings({ values }: BlockContent): number {
+  const counts = values.map(
+    (row) => COLUMNS.filter(({ key }) => row.some((cell) => means(cell, key))).length,
+  );
+  const most = Math.max(0, ...counts);
+  return most < REQUIRED.length ? -1 : counts.indexOf(most);
+}
 
 /** Names the first cell that is no heading of ours in the row that has most of them. */
 function missingHeadings({ info, values }: BlockContent): TableProblem {
@@ -124,11 +134,15 @@ function valueAt({ block, columns }: Reading, r: number, key: ColumnKey): WireCe
   return column === undefined ? '' : (block.values[r]?.[column] ?? '');
 }
 
-/** A move has a group and a paddock; a row with only one of them is told when it holds anything typed. */
+/**
+ * A move has a group, a paddock and anything that says when; a row with only one name is told when a day moved in is
+ * typed there.
+ */
 function isMove(reading: Reading, r: number): boolean {
   const group = cellWords(valueAt(reading, r, 'group'));
   const paddock = cellWords(valueAt(reading, r, 'paddock'));
-  if (group !== '' && paddock !== '') return true;
+  const when: readonly ColumnKey[] = ['plannedIn', 'movedIn', 'days'];
+  if (group !== '' && paddock !== '') return when.some((key) => valueAt(reading, r, key) !== '');
   if ((group !== '' || paddock !== '') && valueAt(reading, r, 'movedIn') !== '') {
     const key = group === '' ? 'group' : 'paddock';
     const cell = cellName(reading, r, key);
@@ -152,21 +166,18 @@ interface AsTyped {
 
 function readRow(reading: Reading, r: number, asTyped: AsTyped): OldRow {
   const { block, columns, system } = reading;
-  const plain = (key: ColumnKey): number | undefined => {
-    const value = valueAt(reading, r, key);
-    return typeof value === 'number' ? value : undefined;
-  };
+  const plain = (key: ColumnKey): number | undefined => ownNumber(valueAt(reading, r, key));
   const inside = (key: ColumnKey, quantity: Quantity): number | undefined => {
     const value = plain(key);
     return value === undefined ? undefined : toInside(value, quantity, system);
   };
-  const day = (key: ColumnKey): Day | undefined => realDay(dayIn(valueAt(reading, r, key)));
+  const day = (key: ColumnKey): Day | undefined => realDay(ownDay(valueAt(reading, r, key)));
   const plannedIn = day('plannedIn');
   const movedIn = typedDay(reading, r);
   const row = {
     plannedIn,
     movedIn,
-    days: typedDays(reading, r),
+    days: wholeDays(valueAt(reading, r, 'days')),
     inDay: movedIn ?? plannedIn,
     out: day('out'),
     head: plain('head'),
@@ -199,7 +210,7 @@ function cellText(value: WireCell): string {
 }
 
 /** Day 0 of spreadsheets stands for "none". */
-const NO_DAY = dayIn({ d: '1899-12-30' });
+const NO_DAY = ownDay({ d: '1899-12-30' });
 
 function realDay(day: Day | undefined): Day | undefined {
   return day === NO_DAY ? undefined : day;
@@ -214,7 +225,7 @@ function given<T extends object>(values: T): Given<T> {
 function typedDay(reading: Reading, r: number): Day | undefined {
   const value = valueAt(reading, r, 'movedIn');
   if (cellWords(value) === '') return undefined;
-  const day = dayIn(value);
+  const day = ownDay(value);
   if (day !== undefined) return day;
   const cell = cellName(reading, r, 'movedIn');
   reading.problems.push({ cell, sentence: `${cell}: moved in must be a date, got ${describeWire(value)}` });
@@ -237,19 +248,4 @@ function tellMovedInFaults(reading: Reading, rows: readonly OldRow[], season: Mo
     const got = isoFromDay(row.movedIn!);
     reading.problems.push({ cell, sentence: `${cell}: moved in must be ${mustBe}, got ${got}` });
   }
-}
-
-function typedDays(reading: Reading, r: number): number | undefined {
-  const value = valueAt(reading, r, 'days');
-  if (typeof value === 'number' && Number.isInteger(value) && value >= 1) return value;
-  const cell = cellName(reading, r, 'days');
-  const hint =
-    value === ''
-      ? '. A row with a group and a paddock is a move; a note belongs under Note or outside the table'
-      : '';
-  reading.problems.push({
-    cell,
-    sentence: `${cell}: days must be a whole number from 1 up, got ${describeWire(value)}${hint}`,
-  });
-  return undefined;
 }

@@ -2,15 +2,10 @@ import { type BlockContent, cutBlock } from '../block/read-block';
 import type { BlockInfo, TabContent, WireCell } from '../contract';
 import { cellOnTab } from '../lists/cell-on-tab';
 import type { RestRule } from '../plan/model';
+import { OUTDOOR_FACTOR } from '../tables/nrc-intake';
 import { toInside, type UnitSystem } from '../units/units';
 import { keptAt } from './kept-at';
-import {
-  DEFAULT_OUTDOOR_FACTOR,
-  DEFAULT_TEMPERATURE_C,
-  type OwnParts,
-  type RotationSettings,
-  type TableProblem,
-} from './model';
+import { DEFAULT_TEMPERATURE_C, type OwnParts, type RotationSettings, type TableProblem } from './model';
 import { savedLists } from './saved-lists';
 import {
   dateOf,
@@ -83,7 +78,7 @@ export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
       : DEFAULT_TEMPERATURE_C,
     outdoorFactor: lines.has('outdoorFactor')
       ? (read('outdoorFactor', (line) => numberOf(line, 0)) ?? 0)
-      : DEFAULT_OUTDOOR_FACTOR,
+      : OUTDOOR_FACTOR,
     lists: savedLists(lines),
   };
   return { settings: problems.length === 0 ? settings : undefined, problems };

@@ -47,7 +47,11 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const split = [...groups.values()].map((rows) => splitGroup(rows, now));
   const past = split.flatMap((part) => part.past).sort((a, b) => a.inDay - b.inDay);
   const future = split.flatMap((part) => part.future);
-  const newLines = [...old.strays, ...future.flatMap((row) => typedOverLine(row, old.rows, now))];
+  const newLines = [
+    ...old.strays,
+    ...past.flatMap((row) => typedOverLine(row, old.rows, now, true)),
+    ...future.flatMap((row) => typedOverLine(row, old.rows, now)),
+  ];
   const keep = { past, future, own: old.own, keptLines: [...old.keptLines, ...newLines], newLines };
   if (past.length === 0) {
     return { ...keep, problem: { paddocks: now.paddocks, groups: now.groups, rules: now.rules }, notes: [] };
@@ -81,7 +85,7 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
     ...keep,
     past: happened,
     problem: {
-      groups: now.groups.map((group, g) => withStanding(group, standing[g])),
+      groups: now.groups.map((group, g) => withStanding(group, standing[g], last.has(nameKey(group.name)))),
       paddocks: now.paddocks.map((paddock) => withLastUsed(paddock, happened, stillStanding)),
       rules: { ...now.rules, seasonStart: planStart },
     },
@@ -160,8 +164,10 @@ function unplacedNote({ group, paddock, inDay }: PastRow, planStart: Day): strin
   return `${group} stands in ${paddock} since ${isoFromDay(inDay)}, which is not in the paddock list any more: its stay there ends on ${isoFromDay(planStart)}, and the new plan lets it come in anew.`;
 }
 
-function withStanding(group: PlanGroup, standing: Standing | undefined): PlanGroup {
-  if (!standing) return group;
+/** Where the table has a real move of the group, it counts, and not the place in the list. */
+function withStanding(group: PlanGroup, standing: Standing | undefined, isInTable: boolean): PlanGroup {
+  const { standing: _, ...elsewhere } = group;
+  if (!standing) return isInTable ? elsewhere : group;
   return { ...group, standing: { paddock: standing.paddock, since: standing.since } };
 }
 

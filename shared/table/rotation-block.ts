@@ -11,6 +11,7 @@ import { missingColumns } from './missing-columns';
 import type { BlockColumn, RotationBlockInput } from './model';
 import { moveCells, shiftedExtra } from './move-cells';
 import type { TableFrame } from './move-formulas';
+import { movedCell } from './moved-cell';
 import { settingsRows } from './settings-rows';
 import { type TableRow, tableRows } from './table-rows';
 
@@ -77,9 +78,11 @@ function blockColumns(standing: readonly BlockColumn[]): BlockColumn[] {
   return [...standing, ...missingColumns(standing).map(({ key }) => ({ key }))];
 }
 
-function headings({ settings, own }: RotationBlockInput, columns: readonly BlockColumn[]): BlockRow {
+function headings({ settings, own, corner }: RotationBlockInput, columns: readonly BlockColumn[]): BlockRow {
   const cells = columns.map((column) => {
     if ('extra' in column) return text(own?.extraColumns[column.extra]?.heading ?? '');
+    const typed = own?.headings?.get(column.key);
+    if (own && typed) return movedCell(typed, corner.row + own.headRows);
     return text(headingOf(COLUMNS.find((one) => one.key === column.key)!, settings.unitSystem));
   });
   return { cells, style: 'heading' };

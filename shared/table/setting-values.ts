@@ -1,9 +1,10 @@
 /** Reads the values of one settings row. */
 import type { WireCell } from '../contract';
 import type { Day } from '../core/calendar/day';
-import { dayIn, describeWire } from '../lists/read-list-cell';
+import { describeWire } from '../lists/read-list-cell';
 import type { UnitSystem } from '../units/units';
 import type { KeptCell } from './model';
+import { ownDay, ownNumber } from './own-cell';
 import { WEEKDAYS } from './settings-rows';
 
 /** Values of a setting, blanks left out, with the cell each stood in. */
@@ -22,16 +23,16 @@ export function got(line: SettingLine | undefined): string {
 }
 
 export function numberOf(line: SettingLine | undefined, least: number): number {
-  const [value] = line?.values ?? [];
-  if (typeof value !== 'number' || value < least)
+  const value = ownNumber(line?.values[0] ?? '');
+  if (value === undefined || value < least)
     throw new Unreadable(`be a number from ${least} up, ${got(line)}`);
   return value;
 }
 
 export function twelve(line: SettingLine | undefined): number[] {
-  const numbers = (line?.values ?? []).filter(
-    (value): value is number => typeof value === 'number' && value >= 0,
-  );
+  const numbers = (line?.values ?? [])
+    .flatMap((value) => ownNumber(value) ?? [])
+    .filter((value) => value >= 0);
   if (numbers.length !== 12 || line?.values.length !== 12) {
     throw new Unreadable(`be twelve numbers of 0 or more, January first, ${got(line)}`);
   }
@@ -39,14 +40,14 @@ export function twelve(line: SettingLine | undefined): number[] {
 }
 
 export function dateOf(line: SettingLine | undefined): Day {
-  const day = dayIn(line?.values[0] ?? '');
+  const day = ownDay(line?.values[0] ?? '');
   if (day === undefined) throw new Unreadable(`be a date, ${got(line)}`);
   return day;
 }
 
 export function datesOf(line: SettingLine | undefined): Day[] {
   return (line?.values ?? []).map((value) => {
-    const day = dayIn(value);
+    const day = ownDay(value);
     if (day === undefined) throw new Unreadable(`be dates, got ${describeWire(value)}`);
     return day;
   });

@@ -1,8 +1,9 @@
 /** The settings of a rotation table as rows of label and values below it. Read back by readSettings. */
-import { columnLetters, fixedA1 } from '../block/a1';
+import { fixedA1 } from '../block/a1';
 import { date, number, text } from '../block/cells';
 import type { BlockRow } from '../block/compose-block';
 import type { BlockCell } from '../contract';
+import { fieldsOfList, MEMORY_LABELS, rowsOfList } from '../lists/list-memory';
 import type { GrowerList } from '../lists/model';
 import { fromInside, symbolOf } from '../units/units';
 import { holdsValue } from './holds-value';
@@ -29,8 +30,8 @@ export const SETTING_LABELS = {
   noMoves: 'No moves on',
   temperature: 'Warm day for water',
   outdoorFactor: 'Outdoor feed factor',
-  paddockList: 'Paddock list',
-  groupList: 'Group list',
+  paddockList: MEMORY_LABELS.paddocks,
+  groupList: MEMORY_LABELS.groups,
 } as const;
 export type SettingKey = keyof typeof SETTING_LABELS;
 
@@ -146,17 +147,7 @@ function inRows(days: readonly number[]): number[][] {
   return rows;
 }
 
-/** Tab, heading row, first and last row, then one cell a column: "area = C, ac: Acres". */
+/** Tab, rows, then one cell a column: "area = C, ac: Acres". */
 function listLine(key: SettingKey, list: GrowerList): Line {
-  const columns: Partial<Record<string, number>> = list.columns;
-  const units: Partial<Record<string, string>> = list.units;
-  const texts: Partial<Record<string, string>> = list.texts ?? {};
-  const fields = Object.entries(columns).map(([field, column]) => {
-    const unit = units[field];
-    const heading = texts[field];
-    const said = heading ? `: ${heading}` : '';
-    return text(`${field} = ${columnLetters(column ?? 0)}${unit ? `, ${unit}` : ''}${said}`);
-  });
-  const rows = `headings in row ${list.headingRow}, list in rows ${list.firstRow} to ${list.lastRow}`;
-  return { key, values: [text(list.tab), text(rows), ...fields] };
+  return { key, values: [list.tab, rowsOfList(list), ...fieldsOfList(list)].map(text) };
 }

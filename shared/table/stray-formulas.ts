@@ -1,30 +1,31 @@
+import { cellA1 } from '../block/a1';
 import { formulaShape } from '../block/formula-shape';
-import { cellOnTab } from '../lists/cell-on-tab';
 import { CALLS } from './cell-function-calls';
 import { foreignIn } from './foreign-in';
+import { cellWords } from './kept-lines';
 import { knownShapes } from './known-shapes';
 import type { Reading } from './read-rotation';
 import { settingOfLabel } from './read-settings';
 import { LISTS, ownSettingCells } from './strays';
 
 /**
- * Adds a problem for each formula of the grower's that stands in the block but in no move and in no setting: as a line of
- * text it would be dead, and its row is not there any more. `moves` are the rows of the moves, from 0 in the block.
+ * Formulas of the grower's that stand in the block but in no move and in no setting, as lines with their cell: their row
+ * is not there any more. `moves` are the rows of the moves, from 0 in the block.
  */
-export function tellStrayFormulas(reading: Reading, moves: readonly number[], titleRow: number): void {
-  const { block, problems } = reading;
+export function strayFormulas(reading: Reading, moves: readonly number[], titleRow: number): string[] {
+  const { block } = reading;
   const isMove = new Set(moves);
+  const lines: string[] = [];
   for (const [r, row] of block.formulas.entries()) {
     if (isMove.has(r)) continue;
     for (const [c, formula] of row.entries()) {
       if (formula === '' || isOurs(reading, moves, titleRow, r, c)) continue;
-      const cell = cellOnTab(block.info.tab, block.info.row + r, block.info.column + c);
-      problems.push({
-        cell,
-        sentence: `${cell}: a formula must stand in a move, in a setting, above the headings right of the sentences or outside the table, got ${formula}. Move it first.`,
-      });
+      const cell = cellA1(block.info.row + r, block.info.column + c);
+      const shows = cellWords(block.values[r]![c]!);
+      lines.push(`${cell}: ${formula}${shows === '' ? '' : ` (${shows})`}`);
     }
   }
+  return lines;
 }
 
 function isOurs(reading: Reading, moves: readonly number[], titleRow: number, r: number, c: number): boolean {

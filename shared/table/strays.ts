@@ -62,7 +62,14 @@ export function headCells(block: BlockContent, headingRow: number): KeptCell[] {
 export function straysAround({ block, headingRow }: StrayPlace, endRow: number, titleRow: number): string[] {
   const kept = keptPlace(block, endRow);
   return block.values.flatMap((row, r) => {
-    const typed = r < headingRow ? typedOver(row, r) : r < endRow ? [] : typedBelow(row, r, titleRow, kept);
+    // Formulas are told by their cells, see strayFormulas.
+    const isValue = (_: WireCell, c: number): boolean => block.formulas[r]![c] === '';
+    const typed =
+      r < headingRow
+        ? typedOver(row.slice(0, 1).filter(isValue), r)
+        : r < endRow
+          ? []
+          : typedBelow(row, isValue, r, titleRow, kept);
     return typed.length === 0 ? [] : [`Row ${block.info.row + r}: ${typed.map(cellWords).join('; ')}`];
   });
 }
@@ -76,17 +83,23 @@ function typedOver([first = '']: readonly WireCell[], row: number): WireCell[] {
 
 function typedBelow(
   row: readonly WireCell[],
+  isValue: (cell: WireCell, column: number) => boolean,
   r: number,
   titleRow: number,
   kept: { readonly column: number; readonly rows: readonly number[] },
 ): WireCell[] {
   const isKept = kept.rows.includes(r) || row.includes(KEPT_TITLE);
-  const filled = row.filter((cell, c) => cellWords(cell) !== '' && !(isKept && c === kept.column));
-  if (titleRow < 0 || r < titleRow) return filled;
+  const places = row.flatMap((cell, c) =>
+    cellWords(cell) !== '' && !(isKept && c === kept.column) ? [{ cell, isTyped: isValue(cell, c) }] : [],
+  );
+  const filled = places.map(({ cell }) => cell);
+  const typedFrom = (first: number): WireCell[] =>
+    places.slice(first).flatMap(({ cell, isTyped }) => (isTyped ? [cell] : []));
+  if (titleRow < 0 || r < titleRow) return typedFrom(0);
   const key = filled[0] === undefined ? undefined : settingOfLabel(filled[0]);
   // Label and tab; then how the list is described.
-  if (LISTS.includes(key)) return filled.slice(2).filter((cell) => !isListPart(cell));
-  return filled.slice(r === titleRow ? 1 : ownSettingCells(filled));
+  if (LISTS.includes(key)) return typedFrom(2).filter((cell) => !isListPart(cell));
+  return typedFrom(r === titleRow ? 1 : ownSettingCells(filled));
 }
 
 const SEVERAL_VALUES: readonly (SettingKey | undefined)[] = ['restByMonth', 'growthByMonth', 'noMoves'];

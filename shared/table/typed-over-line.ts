@@ -4,19 +4,33 @@ import type { ColumnKey } from './columns';
 import { FIELDS, isOther, type Lists, listedFigures } from './listed-figures';
 import type { OldRow, PastRow } from './model';
 import { moveName } from './move-name';
+import { wholeDays } from './own-cell';
 
 interface FarmNow extends Lists {
   readonly rules: PlanRules;
 }
 
-/** The plan takes these from the lists and from itself, so what was typed into a move to come is kept as a line. */
-export function typedOverLine(row: OldRow, rows: readonly OldRow[], lists: FarmNow): string[] {
+/** What was typed over a move's own and cannot stay in its cell, as a line; `isPast`: its names are what they were. */
+export function typedOverLine(
+  row: OldRow,
+  rows: readonly OldRow[],
+  lists: FarmNow,
+  isPast = false,
+): string[] {
   const { group, paddock } = row;
-  const over = row.typedOver.filter(({ key }) => !isAsListed(row, key, lists)).map(({ words }) => words);
-  const names = [
-    ...(isTypedOver(row, 'group', rows, lists.groups) ? [`Group “${group}”`] : []),
-    ...(isTypedOver(row, 'paddock', rows, lists.paddocks) ? [`Paddock “${paddock}”`] : []),
-  ];
+  const over = row.typedOver
+    .filter(({ key, stays, cell }) => {
+      // Whole days of a move that has happened are what they were, see daysSet.
+      const isDaysOfPast = isPast && key === 'days' && wholeDays(cell.value) !== undefined;
+      return !stays && !isDaysOfPast && !isAsListed(row, key, lists);
+    })
+    .map(({ words }) => words);
+  const names = isPast
+    ? []
+    : [
+        ...(isTypedOver(row, 'group', rows, lists.groups) ? [`Group “${group}”`] : []),
+        ...(isTypedOver(row, 'paddock', rows, lists.paddocks) ? [`Paddock “${paddock}”`] : []),
+      ];
   const said = [
     ...(names.length > 0 ? [`${names.join(' and ')} not in the lists, planned anew`] : []),
     ...(over.length > 0 ? [`${over.join(', ')} typed over, the table’s own stands again`] : []),

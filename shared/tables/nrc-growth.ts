@@ -1,7 +1,7 @@
 /**
  * Mean daily gain of growing pigs by weight band, mixed sexes.
  *
- * Source: nrc2012Table (National Research Council 2012, Table 16-1), from memory; the book's pages were not
+ * Source: nrc2012 (National Research Council 2012, Table 16-1), from memory; the book's pages were not
  * seen. What supports it: feed = ME intake / diet ME / 0.95 reproduces all seven feed figures of the same table.
  */
 export interface GainBand {

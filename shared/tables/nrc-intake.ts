@@ -14,3 +14,6 @@ export const DIET_ME_KCAL_PER_KG = 3300;
 
 /** Part of the feed that is eaten, 5 % being wasted: nrc2012 Table 16-1, from memory. */
 export const FEED_EATEN_FRACTION = 0.95;
+
+/** Feed and water outdoors for each one indoors: edwards2003, published, "about 15 % more energy". */
+export const OUTDOOR_FACTOR = 1.15;

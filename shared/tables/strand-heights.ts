@@ -4,12 +4,12 @@ const POUND_KG = 0.45359237;
 
 const inches = (...heights: readonly number[]): readonly number[] => heights.map((h) => h * INCH_METERS);
 
-/** Lightest growing pig: the class limit of extensionWater (published). Below it the young pigs' heights hold. */
+/** Lightest growing pig: judgement, after the class limit of a water table (extensionWater). Below it the young pigs' heights hold. */
 export const GROWING_FROM_KG = 45 * POUND_KG;
 
 /**
  * Growing and finishing pigs and sows.
- * Two: extensionHogFence, second hand. Three: judgement, after a trade chart that could not be read clearly
+ * Two: extensionHogFence, second hand, within the ranges of fibl2019, published. Three: judgement, after a trade chart that could not be read clearly
  * (8 to 10 in steps, top 20 to 24 in).
  */
 export const GROWN_HEIGHTS_METERS = { two: inches(10, 18), three: inches(8, 16, 24) } as const;

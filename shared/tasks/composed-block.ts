@@ -6,4 +6,6 @@ export interface ComposedBlock {
   readonly styles: BlockStyle[][];
   readonly rules: BlockRule[];
   readonly widths: number[];
+  /** What rows are called from one write to the next, where their first cell does not say it. */
+  readonly ids?: readonly (string | undefined)[];
 }

@@ -14,7 +14,11 @@ export interface Draft {
   readonly rows: BlockRow[];
   readonly rules: BlockRule[];
   /** Adds a row and returns its row number in the sheet. */
-  readonly add: (cells?: readonly BlockCell[], style?: BlockStyle | readonly BlockStyle[]) => number;
+  readonly add: (
+    cells?: readonly BlockCell[],
+    style?: BlockStyle | readonly BlockStyle[],
+    id?: string,
+  ) => number;
   /** Row number of the next row. */
   readonly next: () => number;
   /** "C7": column counted from 0 in the block, row as `add` returned it. */
@@ -33,8 +37,8 @@ export function draftBlock(origin: Origin): Draft {
     origin,
     rows,
     rules: [],
-    add: (cells = [], style = 'plain') => {
-      rows.push({ cells, style });
+    add: (cells = [], style = 'plain', id = undefined) => {
+      rows.push(id === undefined ? { cells, style } : { cells, style, id });
       return origin.row + rows.length - 1;
     },
     next: () => origin.row + rows.length,

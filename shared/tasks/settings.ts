@@ -5,6 +5,7 @@
 
 import { cellA1 } from '../block/a1';
 import { BLANK, number, text } from '../block/cells';
+import { SETTING_ROW } from '../block/compose-block';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell } from '../contract';
 import { amount, describeCell, Refusal, type Words } from '../refusals';
@@ -103,7 +104,8 @@ export function addSettings<Key extends string>(
       text(settingUnit(spec, units)),
       text(spec.note),
     ];
-    return [spec.key, draft.fixed(draft.add(cells, ['plain', 'input', 'muted', 'muted']), 1)];
+    const row = draft.add(cells, ['plain', 'input', 'muted', 'muted'], `${SETTING_ROW}${spec.label}`);
+    return [spec.key, draft.fixed(row, 1)];
   });
   return Object.fromEntries(entries) as Record<Key, string>;
 }

@@ -8,6 +8,7 @@ export const SCRIPT_FUNCTIONS = [
   { name: 'openSidebar', params: [] },
   { name: 'startSampleInFeet', params: [] },
   { name: 'startSampleMetric', params: [] },
+  { name: 'checkThisSpreadsheet', params: [] },
   { name: 'showHelp', params: [] },
   { name: 'answerSidebar', params: ['callName', 'requestJson'] },
 ] as const;

@@ -6,10 +6,13 @@ import type { HostHooks } from './engine/host-hooks';
 import { localeOf } from './engine/locale';
 import { argumentsForScript, resultForPage } from './script/page-boundary';
 import { Script, type ScriptFunctions } from './script/run-script';
+import type { Area } from './service/area';
 import { CallGate } from './service/call-gate';
 import type { HostState, UiPort } from './service/host-state';
 import { HtmlService } from './service/html-service';
 import { LockService } from './service/lock-service';
+import { LoadingCells, type Modes, PLAIN_MODES } from './service/modes';
+import { rangeOf } from './service/range';
 import { SpreadsheetApp } from './service/spreadsheet-app';
 import { Session, Utilities } from './service/utilities';
 
@@ -28,6 +31,8 @@ export type HostOptions = {
   timeZone?: string;
   scriptTimeZone?: string;
   now?: () => Date;
+  /** Nasty habits of the real service, see modes.ts. */
+  modes?: Partial<Modes>;
 };
 
 export class Host {
@@ -39,12 +44,16 @@ export class Host {
 
   constructor(private readonly options: HostOptions) {
     const { engine, codeJs = '', title = 'Untitled spreadsheet', now = () => new Date() } = options;
-    const gate = new CallGate();
+    const modes = { ...PLAIN_MODES, ...options.modes };
+    const gate = new CallGate(modes);
+    const hasCellFunction = (name: string): boolean =>
+      this.script.text.cellFunctions.some((one) => one.name.toUpperCase() === name);
     const hooks: HostHooks = {
       timeZone: () => this.state.timeZone,
       now,
-      hasCellFunction: (name) =>
-        this.script.text.cellFunctions.some((one) => one.name.toUpperCase() === name),
+      hasCellFunction,
+      sumproductPassesErrors: () => modes.sumproductPassesErrors,
+      blankStaysBlank: () => modes.blankStaysBlank,
       callCellFunction: (name, values) => this.callCellFunction(name, values),
     };
     // The engine calculates while the workbook is being made, so the hooks must find all but the book ready.
@@ -60,10 +69,15 @@ export class Host {
       htmlFiles: options.htmlFiles ?? {},
       notes: new Map(),
       protections: [],
+      modes,
+      hasCellFunction,
+      chartTabs: new Set(),
+      typedColumns: [],
       lockHeldElsewhere: false,
       lockHeld: false,
     } as unknown as HostState;
     const state = this.state;
+    state.loading = new LoadingCells(state);
     const services = {
       SpreadsheetApp: new SpreadsheetApp(state),
       HtmlService: new HtmlService(state),
@@ -103,9 +117,26 @@ export class Host {
     }
     const run = this.script.load()[functionName] as (...arguments_: unknown[]) => unknown;
     try {
-      return this.state.book.asOneStep(() => run(...values));
+      return this.state.book.asOneStep(() => {
+        const result = run(...values);
+        // What is still queued is written when the script ends.
+        this.state.gate.flush();
+        return result;
+      });
     } finally {
       this.state.lockHeld = false;
+      this.state.gate.forgetQueue();
+      this.state.loading.settle();
+    }
+  }
+
+  /** What follows when a person has typed into a cell: the script's onEdit, whose failure nobody sees. */
+  edited(area: Area, value: string, oldValue: unknown): void {
+    if (!this.publicFunctions().includes('onEdit')) return;
+    try {
+      this.call('onEdit', { range: rangeOf(this.state, area), value, oldValue });
+    } catch {
+      // Google notes it in the log of executions only.
     }
   }
 

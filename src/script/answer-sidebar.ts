@@ -9,7 +9,7 @@ import { CALLS, type CallName, type Envelope, type Reply, type Request } from '.
 import { SAMPLE_FARMS } from '../../shared/samples/index';
 import { clearPrivate } from './actions/clear-private';
 import { fileMark } from './actions/file-mark';
-import { overview } from './actions/overview';
+import { overview, readFile } from './actions/overview';
 import { putFormula } from './actions/put-formula';
 import { readSelection } from './actions/read-selection';
 import { readTabs } from './actions/read-tabs';
@@ -22,6 +22,7 @@ type Actions = { readonly [Name in CallName]: (port: SheetPort, request: Request
 
 const ACTIONS: Actions = {
   overview: (port) => overview(port),
+  readFile: (port) => readFile(port),
   readTabs: (port, { tabs }) => readTabs(port, tabs),
   readSelection: (port) => readSelection(port),
   writeBlock: (port, request) => writeBlock(port, request),

@@ -1,9 +1,13 @@
-/** The one file that touches Apps Script's services: SpreadsheetApp, HtmlService, LockService, Utilities. */
+/**
+ * Touches Apps Script's services (SpreadsheetApp, HtmlService, LockService, Utilities), as nothing else does but
+ * google-scratch.ts.
+ */
 
 import { areaA1 } from '../../shared/block/a1';
-import type { BlockRule, BlockStyle, WireCell } from '../../shared/contract';
+import type { BlockRule, BlockStyle, TabContent, WireCell } from '../../shared/contract';
 import { type Day, dayFromIso } from '../../shared/core/calendar/day';
 import type { Edge } from '../../shared/door/edge';
+import { onScratchTab } from './google-scratch';
 import { isWithin } from './is-within';
 import type { Area, AreaContent, AreaWrite, Origins, SheetPort } from './port';
 import { Told } from './port';
@@ -15,8 +19,10 @@ type Range = GoogleAppsScript.Spreadsheet.Range;
 
 const ISO_DATE = 'yyyy-MM-dd';
 const ISO_TIME = "yyyy-MM-dd'T'HH:mm:ss";
-const MIDNIGHT = 'T00:00:00';
+const MIDNIGHT = '00:00:00';
+const AFTER_THE_JUMP = '01:00:00';
 const LOCK_WAIT_MILLISECONDS = 5000;
+const COPY_PIXELS = { width: 640, height: 480 };
 
 /** Looks of the cells. Colours come with a weight or a slant, so that none speaks by colour alone. */
 const LOOKS: Readonly<Record<BlockStyle, Look>> = {
@@ -25,6 +31,8 @@ const LOOKS: Readonly<Record<BlockStyle, Look>> = {
   heading: { background: '#dfe8d8', color: '#202124', weight: 'bold', slant: 'normal' },
   input: { background: '#fff8e1', color: '#202124', weight: 'normal', slant: 'normal' },
   muted: { background: '#ffffff', color: '#5f6368', weight: 'normal', slant: 'italic' },
+  /** The block's last column, for the tool alone: hidden on a tab of ours, hardly seen elsewhere. */
+  memory: { background: '#ffffff', color: '#e8eaed', weight: 'normal', slant: 'normal' },
   warning: { background: '#fdecea', color: '#7a1f14', weight: 'bold', slant: 'normal' },
 };
 interface Look {
@@ -61,6 +69,15 @@ export function showSidebarPage(title: string): void {
   SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile('sidebar').setTitle(title));
 }
 
+/** A message that can be marked and copied. */
+export function showTextToCopy(title: string, text: string): void {
+  const escaped = text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
+  const style = 'box-sizing:border-box;width:100%;height:95vh;font:13px/1.5 sans-serif';
+  const page = `<textarea readonly aria-label="${title}" style="${style}">${escaped}</textarea>`;
+  const output = HtmlService.createHtmlOutput(page).setWidth(COPY_PIXELS.width).setHeight(COPY_PIXELS.height);
+  SpreadsheetApp.getUi().showModalDialog(output, title);
+}
+
 export function showText(title: string, text: string): void {
   const ui = SpreadsheetApp.getUi();
   ui.alert(title, text, ui.ButtonSet.OK);
@@ -74,34 +91,55 @@ export function boundSpreadsheet(): SheetPort {
     if (!sheet) throw new Told(`There is no tab named "${name}" any more. Nothing was written.`);
     return sheet;
   };
+  let knownZone: string | undefined;
+  const zone = (): string => {
+    knownZone ??= file.getSpreadsheetTimeZone();
+    return knownZone;
+  };
   const rangeOf = (area: Area): Range =>
     sheetOf(area.tab).getRange(area.row, area.column, area.rows, area.columns);
   return {
     title: () => file.getName(),
     fileId: () => file.getId(),
     locale: () => file.getSpreadsheetLocale(),
-    timeZone: () => file.getSpreadsheetTimeZone(),
-    today: () => Utilities.formatDate(new Date(), file.getSpreadsheetTimeZone(), ISO_DATE),
+    timeZone: zone,
+    today: () => Utilities.formatDate(new Date(), zone(), ISO_DATE),
     tabs: () =>
-      file.getSheets().map((sheet) => ({
+      grids(file).map((sheet) => ({
         name: sheet.getName(),
         rows: sheet.getLastRow(),
         columns: sheet.getLastColumn(),
       })),
+    passedOver: () => namesPassedOver(file.getSheets()),
+    readAll: () => {
+      const sheets = file.getSheets();
+      const tabs = sheets.filter(isGrid).map((sheet) => readWhole(sheet, zone()));
+      return { tabs, passedOver: namesPassedOver(sheets) };
+    },
+    activeTab: () => file.getActiveSheet().getName(),
     active: () => activeArea(file),
     namedAreas: () => namedAreas(file),
-    read: (area) => readRange(rangeOf(area), file),
+    read: (area) => readRange(rangeOf(area), zone()),
     makeRoom: (area) => makeRoom(sheetOf(area.tab), area),
     addTab: (name) => {
       file.insertSheet(name);
     },
     removeTab: (name) => file.deleteSheet(sheetOf(name)),
-    readFormats: (area) => rangeOf(area).getNumberFormats(),
+    readFormats: (area) =>
+      rangeOf(area)
+        .getNumberFormats()
+        .map((row) => row.map(knownFormat)),
     setFormats: (area, formats) => {
       rangeOf(area).setNumberFormats(formats);
     },
     write: (area, content) => writeRange(rangeOf(area), content),
-    style: (area, styles, from) => styleRange(rangeOf(area), styles, from),
+    style: (area, old, styles, from) => styleRange(rangeOf(area), rangeOf(old), styles, from),
+    clearAll: (area) => {
+      rangeOf(area).clearContent().clearFormat();
+    },
+    mergedAreas: (area) => mergedAreas(sheetOf(area.tab), area),
+    hideColumn: (tab, column) => sheetOf(tab).hideColumns(column),
+    showColumn: (tab, column) => sheetOf(tab).showColumns(column),
     clear: (areas) => {
       for (const area of areas) rangeOf(area).clearContent();
     },
@@ -119,13 +157,34 @@ export function boundSpreadsheet(): SheetPort {
     showTab: (tab) => {
       file.setActiveSheet(sheetOf(tab));
     },
+    onScratchTab: (work) => onScratchTab(file, (range) => readRange(range, zone()).values, work),
     locked: (work) => withLock(work),
   };
 }
 
-function activeArea(file: Spreadsheet): Area & { a1: string } {
-  const range = file.getActiveRange();
-  if (!range) throw new Told('Click a cell in the sheet first.');
+/** Charts on a tab of their own have no cells: whatever reads cells there throws. */
+function isGrid(sheet: Sheet): boolean {
+  return sheet.getType() === SpreadsheetApp.SheetType.GRID;
+}
+
+function grids(file: Spreadsheet): Sheet[] {
+  return file.getSheets().filter(isGrid);
+}
+
+function namesPassedOver(sheets: readonly Sheet[]): string[] {
+  return sheets.filter((sheet) => !isGrid(sheet)).map((sheet) => sheet.getName());
+}
+
+function readWhole(sheet: Sheet, zone: string): TabContent {
+  const { values, formulas } = readRange(sheet.getDataRange(), zone);
+  // A blank tab gives its first cell.
+  const isBlank = values.length === 1 && values[0]?.join('') === '' && formulas[0]?.join('') === '';
+  return { name: sheet.getName(), values: isBlank ? [] : values, formulas: isBlank ? [] : formulas };
+}
+
+function activeArea(file: Spreadsheet): (Area & { a1: string }) | undefined {
+  const range = isGrid(file.getActiveSheet()) ? file.getActiveRange() : undefined;
+  if (!range) return undefined;
   const area = areaOf(range);
   return { ...area, a1: areaA1(area) };
 }
@@ -161,8 +220,7 @@ function rangeOrNothing(named: GoogleAppsScript.Spreadsheet.NamedRange): Range |
   }
 }
 
-function readRange(range: Range, file: Spreadsheet): AreaContent {
-  const zone = file.getSpreadsheetTimeZone();
+function readRange(range: Range, zone: string): AreaContent {
   // Many cells hold the same few dates: each is turned into text once.
   const isoOf = new Map<number, string>();
   const wire = (value: unknown): WireCell => {
@@ -172,7 +230,7 @@ function readRange(range: Range, file: Spreadsheet): AreaContent {
     const time = date.getTime();
     let iso = isoOf.get(time);
     if (iso === undefined) {
-      iso = Number.isFinite(time) ? Utilities.formatDate(date, zone, ISO_TIME).replace(MIDNIGHT, '') : '';
+      iso = Number.isFinite(time) ? isoText(date, zone) : '';
       isoOf.set(time, iso);
     }
     return { d: iso };
@@ -181,6 +239,25 @@ function readRange(range: Range, file: Spreadsheet): AreaContent {
     values: range.getValues().map((row) => row.map(wire)),
     formulas: range.getFormulas(),
   };
+}
+
+/** What a cell without a format reads back as; set as it stands, a date typed there later shows as a number. */
+const AUTOMATIC_FORMAT = '0.###############';
+
+function knownFormat(format: string): string {
+  return format === AUTOMATIC_FORMAT ? 'General' : format;
+}
+
+/**
+ * A day, with its time of day where it has one. In zones whose clocks go forward at midnight (Santiago, Cairo, Beirut)
+ * that day begins at 1:00: no time of day either.
+ */
+function isoText(date: Date, zone: string): string {
+  const [day = '', time] = Utilities.formatDate(date, zone, ISO_TIME).split('T');
+  if (time === MIDNIGHT) return day;
+  const isFirstMoment = (): boolean =>
+    Utilities.formatDate(new Date(date.getTime() - 1), zone, ISO_DATE) !== day;
+  return time === AFTER_THE_JUMP && isFirstMoment() ? day : `${day}T${time}`;
 }
 
 /** Columns left free beside a block that is wider than its tab, for what the grower wants to add. Judgement. */
@@ -199,10 +276,11 @@ function makeRoom(sheet: Sheet, area: Area): void {
 function writeRange(range: Range, { values, formats }: AreaWrite): void {
   range.setNumberFormats(formats);
   range.setValues(values);
+  SpreadsheetApp.flush();
 }
 
 /** Cells with an origin keep the look that the cell there had; it is read only where there are any. */
-function styleRange(range: Range, styles: BlockStyle[][], from: Origins): void {
+function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: Origins): void {
   const keepsAny = from.some((row) => row.some((origin) => origin !== undefined));
   const look = <Key extends keyof Look>(property: Key, read: () => string[][]): Look[Key][][] => {
     const old = keepsAny ? read() : [];
@@ -214,12 +292,21 @@ function styleRange(range: Range, styles: BlockStyle[][], from: Origins): void {
       }),
     );
   };
-  range.setBackgrounds(look('background', () => range.getBackgrounds()));
-  range.setFontColors(look('color', () => range.getFontColors()));
-  range.setFontWeights(look('weight', () => range.getFontWeights()));
-  range.setFontStyles(look('slant', () => range.getFontStyles()));
+  range.setBackgrounds(look('background', () => before.getBackgrounds()));
+  range.setFontColors(look('color', () => before.getFontColors()));
+  range.setFontWeights(look('weight', () => before.getFontWeights()));
+  range.setFontStyles(look('slant', () => before.getFontStyles()));
   // Headings are longer than their columns are wide; long sentences may run over their empty neighbours.
   range.setWraps(styles.map((row) => row.map((style) => style === 'heading')));
+}
+
+/** An area may reach past the tab's edge, which grows before it is written. */
+function mergedAreas(sheet: Sheet, area: Area): string[] {
+  const rows = Math.min(area.rows, sheet.getMaxRows() - area.row + 1);
+  const columns = Math.min(area.columns, sheet.getMaxColumns() - area.column + 1);
+  if (rows <= 0 || columns <= 0) return [];
+  const merged = sheet.getRange(area.row, area.column, rows, columns).getMergedRanges();
+  return merged.map((range) => areaA1(areaOf(range)));
 }
 
 function notedCells(range: Range): [row: number, column: number][] {

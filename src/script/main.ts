@@ -6,13 +6,23 @@ import { type Answer, call } from '../../shared/door/call';
 import { LARCH_VALE } from '../../shared/samples/larch-vale';
 import { MARROW_CREEK } from '../../shared/samples/marrow-creek';
 import type { SampleFarm } from '../../shared/samples/sample-farm';
+import { checkSpreadsheet, checkText } from './actions/check-spreadsheet';
 import { startSample } from './actions/start-sample';
 import * as sidebarDoor from './answer-sidebar';
 import { failureSentence } from './failure-sentence';
-import { addMenu, boundSpreadsheet, showSidebarPage, showText, spreadsheetEdge } from './google';
+import {
+  addMenu,
+  boundSpreadsheet,
+  showSidebarPage,
+  showText,
+  showTextToCopy,
+  spreadsheetEdge,
+} from './google';
 import { HELP_TEXT } from './help-text';
 
 const TITLE = 'Sounder Sheet';
+/** Put in by the build. */
+declare const VERSION: string;
 
 /** A cell function by name. */
 export function cell(name: string, args: unknown[]): Answer {
@@ -26,6 +36,7 @@ export function onOpen(): void {
     { label: 'Open the sidebar', functionName: 'openSidebar' },
     { label: 'Start with a sample farm (feet)', functionName: 'startSampleInFeet' },
     { label: 'Start with a sample farm (metric)', functionName: 'startSampleMetric' },
+    { label: 'Check this spreadsheet', functionName: 'checkThisSpreadsheet' },
     { label: 'Get help', functionName: 'showHelp' },
   ]);
 }
@@ -46,6 +57,16 @@ function startFromMenu(farm: SampleFarm): void {
   try {
     const { tabs } = startSample(boundSpreadsheet(), farm);
     showText(TITLE, `Added ${tabs.map((tab) => `"${tab}"`).join(' and ')}. Everything in it is invented.`);
+  } catch (error) {
+    showText(TITLE, failureSentence(error));
+  }
+}
+
+/** Tries on a tab of its own what we take for true about Google Sheets. */
+export function checkThisSpreadsheet(): void {
+  try {
+    const port = boundSpreadsheet();
+    showTextToCopy(`${TITLE}: check`, checkText(checkSpreadsheet(port), VERSION, port.today()));
   } catch (error) {
     showText(TITLE, failureSentence(error));
   }

@@ -4,7 +4,7 @@
  * Rows and columns count from 1, as in the sheet. A failing service throws; actions let it pass and the door
  * to the sidebar turns it into a sentence.
  */
-import type { BlockRule, BlockStyle, TabInfo, WireCell } from '../../shared/contract';
+import type { BlockRule, BlockStyle, TabContent, TabInfo, WireCell } from '../../shared/contract';
 
 export interface Area {
   readonly tab: string;
@@ -28,6 +28,24 @@ export interface AreaWrite {
 /** For each cell of an area the offsets of the cell whose look it takes over. */
 export type Origins = readonly (readonly (readonly [row: number, column: number] | undefined)[])[];
 
+/** The tab of the self-check. Everything is at its top left corner. */
+export interface ScratchTab {
+  empty(): void;
+  write(values: readonly (readonly (string | number)[])[], format?: string): void;
+  /** Values of the first of so many rows. */
+  read(rows?: number, columns?: number): unknown[];
+  formula(): string;
+  format(): string;
+  sleep(milliseconds: number): void;
+  merge(rows: number, columns: number): void;
+  ruleAsReadBack(formula: string): string;
+  nameTwice(): string;
+  refusedWrite(): string;
+  tabTypes(): string;
+  frozenAndHidden(): string;
+  hasId(): string;
+}
+
 export interface SheetPort {
   title(): string;
   /** Never leaves the script. */
@@ -35,8 +53,15 @@ export interface SheetPort {
   locale(): string;
   timeZone(): string;
   today(): string;
+  /** Tabs with cells. */
   tabs(): TabInfo[];
-  active(): Area & { readonly a1: string };
+  /** Names of tabs without cells, such as charts. */
+  passedOver(): string[];
+  /** What stands on every tab with cells, from A1; nothing for a blank tab. */
+  readAll(): { readonly tabs: TabContent[]; readonly passedOver: string[] };
+  activeTab(): string;
+  /** The selection; undefined where the tab on show has no cells. */
+  active(): (Area & { readonly a1: string }) | undefined;
   /** Our named ranges that still point somewhere. */
   namedAreas(): (Area & { readonly name: string })[];
   read(area: Area): AreaContent;
@@ -46,12 +71,18 @@ export interface SheetPort {
   removeTab(name: string): void;
   readFormats(area: Area): string[][];
   setFormats(area: Area, formats: string[][]): void;
-  /** Formats, then all values as one batch. */
+  /** Formats, then all values as one batch, sent off at once, so that a refusal comes here. */
   write(area: Area, content: AreaWrite): void;
-  /** Looks by style, but cells with an origin look as that cell did. */
-  style(area: Area, styles: BlockStyle[][], from: Origins): void;
+  /** Looks by style, but cells with an origin look as that cell of `old` (with the same corner) did. */
+  style(area: Area, old: Area, styles: BlockStyle[][], from: Origins): void;
   /** Empties cells; formats and notes stay. */
   clear(areas: readonly Area[]): void;
+  /** Empties cells and takes their formats; notes stay. */
+  clearAll(area: Area): void;
+  /** Merged ranges that reach into the area, as "B2:C4". */
+  mergedAreas(area: Area): string[];
+  hideColumn(tab: string, column: number): void;
+  showColumn(tab: string, column: number): void;
   nameArea(name: string, area: Area): void;
   forgetName(name: string): void;
   /** Cells with a note attached, by row and column from 0 within the area. */
@@ -63,6 +94,7 @@ export interface SheetPort {
   moveFrozenRows(tab: string, rows: number): void;
   putFormula(area: Area, formula: string): void;
   showTab(tab: string): void;
+  onScratchTab<T>(work: (tab: ScratchTab) => T): T;
   /** Runs with the document's lock, or throws where somebody else holds it. */
   locked<T>(work: () => T): T;
 }

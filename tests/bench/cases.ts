@@ -151,7 +151,7 @@ export const CASES: readonly BenchCase[] = [
     ranges: [0],
     bare: () => {
       const out = [];
-      for (let r = 0; r < ROWS; r++) out.push([Math.max(1, Math.ceil((3 * head[r]![0]!) / 6 - 1e-9))]);
+      for (let r = 0; r < ROWS; r++) out.push([Math.ceil(Math.max(3 * head[r]![0]!, 3 / 0.3048) / 6 - 1e-9)]);
       return out;
     },
   },
@@ -236,7 +236,7 @@ export const CASES: readonly BenchCase[] = [
         const c = ((days[r]![0]! - 32) * 5) / 9;
         const ratio = c <= 22 ? 2.7 : c >= 33 ? 5 : 2.7 + ((c - 22) / 11) * 2.3;
         const me = -10563 * Math.expm1(-RISE * lb[r]![0]! * POUND);
-        out.push([((head[r]![0]! * me) / 3300) * (ratio / GALLON)]);
+        out.push([((1.15 * 1.25 * head[r]![0]! * me) / 3300) * (ratio / GALLON)]);
       }
       return out;
     },

@@ -16,6 +16,8 @@ export type OpenOptions = PreviewOptions & {
   query?: Record<string, string>;
   width?: number;
   height?: number;
+  /** Runs in the page before its own scripts. */
+  before?: () => void;
 };
 
 const START_TIMEOUT_MS = 90_000;
@@ -45,10 +47,11 @@ export class PreviewPage {
 
   /** Serves the preview on a free port and opens it in its own page of the browser. */
   static async open(browser: Browser, options: OpenOptions = {}): Promise<PreviewPage> {
-    const { query = {}, width = 1280, height = 800, ...server } = options;
+    const { query = {}, width = 1280, height = 800, before, ...server } = options;
     const preview = await startPreview({ port: 0, ...server });
     const page = await browser.newPage({ viewport: { width, height }, acceptDownloads: true });
     const opened = new PreviewPage(page, preview.url, () => preview.close());
+    if (before) await page.addInitScript(before);
     await page.goto(`${preview.url}?${new URLSearchParams(query)}`);
     await opened.ready();
     return opened;

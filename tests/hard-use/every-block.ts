@@ -24,6 +24,7 @@ import { laidPaddocks } from '../../shared/tasks/materials/laid-paddocks';
 import { MATERIALS_BLOCK, materialsBlock } from '../../shared/tasks/materials/materials-block';
 import { MATERIALS_SETTINGS } from '../../shared/tasks/materials/materials-settings';
 import { NOTHING_TYPED } from '../../shared/tasks/materials/read-materials';
+import { mergeBlock } from '../../shared/tasks/merge-block';
 import { startSettings } from '../../shared/tasks/settings';
 import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS } from '../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../shared/tasks/training/pen-block';
@@ -42,16 +43,9 @@ const SHAPE = 1.5;
 /** Writes a block onto a new tab of its own. */
 export function writeNew(workbook: Workbook, name: string, block: Block, tab: string): BlockInfo {
   const place: WriteBlock['place'] = { at: 'new-tab', tab };
-  const { cells, styles, rules, widths } = block;
-  return asked<WriteDone>(workbook, 'writeBlock', {
-    cells,
-    styles,
-    rules,
-    widths,
-    freezeRows: 0,
-    name,
-    place,
-  }).block;
+  const { cells, styles, rules, widths, stamp } = mergeBlock(name, block);
+  const request = { cells, styles, rules, widths, stamp, freezeRows: 0, name, place };
+  return asked<WriteDone>(workbook, 'writeBlock', request).block;
 }
 
 /** The table first, then everything that is made from it or stands beside it. */

@@ -2,7 +2,8 @@
  * The rotation task from the tabs to the written table, by the very functions that the sidebar's panel calls and in
  * the same order: read the file, find and read the lists, read the rules from the form, plan, write.
  */
-import type { BlockInfo, Overview, TabContent, WriteDone } from '../../shared/contract';
+import { allBlocks } from '../../shared/block/stamped-blocks';
+import type { BlockInfo, WriteDone } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import { findLists } from '../../shared/lists/find-lists';
 import type { FoundList, GroupList, ListKind, PaddockList } from '../../shared/lists/model';
@@ -13,14 +14,15 @@ import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import type { OldRotation } from '../../shared/table/model';
 import type { RebuildInput } from '../../shared/table/rebuild-input';
-import { rotationBlock } from '../../shared/table/rotation-block';
+import type { rotationBlock } from '../../shared/table/rotation-block';
 import type { UnitSystem } from '../../shared/units/units';
 import type { Workbook } from '../../src/preview/headless';
 import type { Lists } from '../../src/sidebar/lists/use-lists';
 import { decimalComma } from '../../src/sidebar/numbers/decimal-comma';
 import { unitsOfLocale } from '../../src/sidebar/numbers/units-of-locale';
-import { type OldTable, oldTable, ROTATION_NAME } from '../../src/sidebar/panels/rotation/old-table';
+import { type OldTable, oldTable } from '../../src/sidebar/panels/rotation/old-table';
 import { readRules } from '../../src/sidebar/panels/rotation/read-rules';
+import { rotationRequest } from '../../src/sidebar/panels/rotation/rotation-request';
 import { rulesFormOf, startingRules } from '../../src/sidebar/panels/rotation/rules-form';
 import { seasonOf } from '../../src/sidebar/panels/rotation/season';
 import { tableInput } from '../../src/sidebar/panels/rotation/table-input';
@@ -65,10 +67,8 @@ export function asked<Reply>(book: Workbook, call: string, request: unknown = {}
 }
 
 export function readBook(workbook: Workbook): Book {
-  const overview = asked<Overview>(workbook, 'overview');
-  const names = overview.tabs.filter(({ rows }) => rows > 0).map(({ name }) => name);
-  const tabs = names.length > 0 ? asked<TabContent[]>(workbook, 'readTabs', { tabs: names }) : [];
-  return { overview, tabs };
+  const { overview, tabs } = asked<Book>(workbook, 'readFile');
+  return { overview: { ...overview, blocks: allBlocks(overview.blocks, tabs) }, tabs };
 }
 
 /** The lists as the page proposes them, nothing corrected by hand. */
@@ -89,12 +89,14 @@ export function readLists(book: Book, units: UnitSystem): Lists {
     ? readGroups(groupTab, chosen.groups as unknown as GroupList, units, comma)
     : { groups: [], ...none };
   return {
+    tabOf,
     found,
     chosen,
     choose: () => undefined,
     paddocks: paddocks.paddocks,
     groups: groups.groups,
     problems: [...paddocks.problems, ...groups.problems],
+    remarks: [],
     notes: { paddocks: paddocks.notes, groups: groups.notes },
   };
 }
@@ -155,8 +157,7 @@ function write(
 ): WriteDone | string {
   const corner = old ? old.info : place.at === 'area' ? place : { tab: place.tab, row: 1, column: 1 };
   const { tab, row, column } = corner;
-  const block = rotationBlock({ ...input, corner: { tab, row, column } } as never);
-  const where = old ? { place: { at: 'own' }, expects: old.fingerprint } : { place };
-  const reply = workbook.ask('writeBlock', { ...block, name: ROTATION_NAME, ...where });
+  const request = rotationRequest(input as never, { tab, row, column }, old ? { old } : { place });
+  const reply = workbook.ask('writeBlock', request);
   return reply.ok ? (reply.data as WriteDone) : reply.error;
 }

@@ -1,6 +1,5 @@
 /** The volts of a fence as planned and the log of fence walks, rebuilt as their panel does. */
 import { BITE_BLOCK, biteBlock } from '../../shared/tasks/bite/bite-block';
-import { biteMustKeep } from '../../shared/tasks/bite/bite-must-keep';
 import { BITE_SETTINGS } from '../../shared/tasks/bite/bite-settings';
 import { readBite } from '../../shared/tasks/bite/read-bite';
 import { readWalk } from '../../shared/tasks/bite/read-walk';
@@ -11,7 +10,7 @@ import { readLines, startLines } from '../../src/sidebar/panels/bite/typed-line'
 import { startUnits } from '../../src/sidebar/parts/start-units';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import type { TypedTask } from './typed-cells';
-import { contentOf, over } from './typed-over';
+import { contentOf, over, reading } from './typed-over';
 import { settingsOnPage, withOwnSettings } from './typed-settings';
 
 export function biteTask(book: Book): TypedTask {
@@ -20,7 +19,8 @@ export function biteTask(book: Book): TypedTask {
   return {
     name: 'Bite',
     content: withOwnSettings(content, BITE_SETTINGS, readUnits(content) ?? ownUnits),
-    rebuild: (changed) => {
+    rebuild: (typed) => {
+      const changed = reading(typed);
       const units = readUnits(changed) ?? ownUnits;
       const on = { units, comma: false };
       const read = readBite(changed, units);
@@ -41,9 +41,7 @@ export function biteTask(book: Book): TypedTask {
         ...lines.problems.flatMap((problem) => problem ?? []),
       ];
       const plan = { lines: lines.lines, wires, units, settings: settings.values };
-      const rebuilt = over(changed, problems, () => biteBlock(plan, changed.info), {
-        mustKeep: biteMustKeep,
-      });
+      const rebuilt = over(typed, problems, () => biteBlock(plan, changed.info));
       return 'refused' in rebuilt ? rebuilt : { ...rebuilt, told };
     },
   };
@@ -53,13 +51,14 @@ export function walkTask(book: Book): TypedTask {
   return {
     name: 'Fence walk',
     content: withOwnSettings(contentOf(book, WALK_BLOCK), WALK_SETTINGS, 'US'),
-    rebuild: (changed) => {
+    rebuild: (typed) => {
+      const changed = reading(typed);
       const read = readWalk(changed);
       // What is no number in the settings is no problem on the page here.
       const settings = settingsOnPage(WALK_SETTINGS, { ...read.settings, problems: [] }, 'US');
       const room = { lines: read.lines, below: Number.POSITIVE_INFINITY };
       const compose = () => walkBlock(read.rows, settings.values, changed.info, room);
-      return over(changed, settings.problems, compose);
+      return over(typed, settings.problems, compose);
     },
   };
 }

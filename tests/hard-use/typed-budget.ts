@@ -2,7 +2,6 @@
 import type { BlockContent } from '../../shared/block/read-block';
 import { readRotation } from '../../shared/table/read-rotation';
 import { BUDGET_BLOCK, type BudgetPlan, budgetBlock } from '../../shared/tasks/budget/budget-block';
-import { budgetMustKeep } from '../../shared/tasks/budget/budget-must-keep';
 import { BUDGET_SETTINGS } from '../../shared/tasks/budget/budget-settings';
 import { originOfLists, originOfRotation } from '../../shared/tasks/budget/origin-words';
 import { plainStays } from '../../shared/tasks/budget/plain-stays';
@@ -16,7 +15,7 @@ import type { Book } from '../../src/sidebar/parts/use-book';
 import { growersOwn, sourceOf } from './list-source';
 import { readLists } from './rotation-task';
 import { composed, type TypedTask } from './typed-cells';
-import { contentOf, over } from './typed-over';
+import { contentOf, over, reading } from './typed-over';
 import { settingsOnPage, withOwnInputs, withOwnSettings } from './typed-settings';
 
 type Stays = Pick<BudgetPlan, 'stays' | 'source' | 'origin'>;
@@ -41,16 +40,15 @@ function taskOf(name: string, content: BlockContent, ownUnits: UnitSystem, stays
   const task: TypedTask = {
     name,
     content: withOwnSettings(content, BUDGET_SETTINGS, readUnits(content) ?? ownUnits),
-    rebuild: (changed) => {
+    rebuild: (typed) => {
+      const changed = reading(typed);
       const read = readBudget(changed);
       const units = readUnits(changed) ?? ownUnits;
       const { values, problems } = settingsOnPage(BUDGET_SETTINGS, read.settings, units);
       if (problems.length > 0) return { refused: problems };
       const workable = workableStays(stays.stays, insideSettings(BUDGET_SETTINGS, values, units), units);
       const plan = { ...stays, stays: workable.stays, units, settings: values, leftOut: workable.leftOut };
-      return over(changed, [], () => budgetBlock(plan, read.notes, changed.info), {
-        mustKeep: budgetMustKeep,
-      });
+      return over(typed, [], () => budgetBlock(plan, read.notes, changed.info));
     },
   };
   return { ...task, content: withOwnInputs(task.content, composed(task, task.content)) };

@@ -101,6 +101,9 @@ describe('whatever is typed into a table is kept, or refused by name', () => {
   });
 });
 
+/** Of single typed cells; the rest is refused by name, or planned anew as the page says. */
+const LEAST_KEPT = 0.6;
+
 function expectNothingLost(table: string, verdicts: readonly Verdict[]): void {
   const allowing = ({ what, fault }: Verdict) =>
     ALLOWED.find((known) => known.table.test(table) && known.what.test(`${what}: ${fault}`));
@@ -117,8 +120,7 @@ function expectNothingLost(table: string, verdicts: readonly Verdict[]): void {
   ];
   console.log(`typed everywhere: ${table}, ${words.join(', ')}`);
   expect(unknown.map(({ cell, what, fault }) => `${cell} ${what}: ${fault}`.slice(0, 300))).toEqual([]);
-  expect(count('kept')).toBeGreaterThan(0);
-  expect(count('refused')).toBeGreaterThan(0);
+  expect(count('kept') / verdicts.length).toBeGreaterThanOrEqual(LEAST_KEPT);
 }
 
 it.each(TABLES.filter((table) => !table.startsWith('Rotation')))(

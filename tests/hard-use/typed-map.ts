@@ -2,13 +2,13 @@
 import { composeMapBlock } from '../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../shared/tasks/map/guess-role';
 import { MAP_BLOCK, MAP_SETTINGS } from '../../shared/tasks/map/map-block';
-import { keptInMap, mapFromBlock, withoutMeasured } from '../../shared/tasks/map/map-from-block';
+import { keptInMap, mapFromBlock } from '../../shared/tasks/map/map-from-block';
 import { measureMap } from '../../shared/tasks/map/measure-map';
 import { insideSettings, readSettings, readUnits } from '../../shared/tasks/settings';
 import { startUnits } from '../../src/sidebar/parts/start-units';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import { composed, type TypedTask } from './typed-cells';
-import { contentOf, over, refusedOr } from './typed-over';
+import { contentOf, over, reading, refusedOr } from './typed-over';
 import { settingsOnPage, withOwnInputs, withOwnSettings } from './typed-settings';
 
 /** Neighbours as the panel begins: 10 ft or 3 m, near enough. */
@@ -20,7 +20,8 @@ export function mapTask(book: Book): TypedTask {
   const task: TypedTask = {
     name: 'Map',
     content: withOwnSettings(content, MAP_SETTINGS, readUnits(content) ?? ownUnits),
-    rebuild: (changed) => {
+    rebuild: (typed) => {
+      const changed = reading(typed);
       const units = readUnits(changed) ?? ownUnits;
       // What is no number in the settings is no problem on the page here.
       const read = { ...readSettings(changed, MAP_SETTINGS), problems: [] };
@@ -31,9 +32,7 @@ export function mapTask(book: Book): TypedTask {
         const roles = shapes.map((shape) => ({ ...shape, role: guessRole(shape) }));
         const map = measureMap(roles, postSpacing, TOLERANCE_METERS);
         const input = { map, settings: values, units, origin: changed.info, kept: keptInMap(changed, units) };
-        const rebuilt = over(changed, problems, () => composeMapBlock(input), {
-          mustKeep: (old) => withoutMeasured(old, units),
-        });
+        const rebuilt = over(typed, problems, () => composeMapBlock(input));
         return 'refused' in rebuilt
           ? { refused: [...rebuilt.refused, ...leftOut] }
           : { ...rebuilt, told: [...leftOut, ...(rebuilt.told ?? [])] };

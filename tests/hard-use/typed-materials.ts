@@ -1,19 +1,12 @@
 /** The materials list of a paddock list and of a block of equal paddocks, rebuilt as its panel does. */
 import type { BlockContent } from '../../shared/block/read-block';
 import type { PaddockList } from '../../shared/lists/model';
-import type { Origin } from '../../shared/tasks/draft-block';
 import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-model';
 import { laidPaddocks } from '../../shared/tasks/materials/laid-paddocks';
 import type { Layout } from '../../shared/tasks/materials/layout';
 import { GRID_SETTINGS } from '../../shared/tasks/materials/layout-rows';
-import {
-  MATERIALS_BLOCK,
-  type MaterialsPlan,
-  materialsBlock,
-} from '../../shared/tasks/materials/materials-block';
-import { materialsMustKeep } from '../../shared/tasks/materials/materials-must-keep';
+import { MATERIALS_BLOCK, materialsBlock } from '../../shared/tasks/materials/materials-block';
 import { MATERIALS_SETTINGS } from '../../shared/tasks/materials/materials-settings';
-import { materialsVariants } from '../../shared/tasks/materials/materials-variants';
 import {
   type MaterialsRead,
   NOTHING_TYPED,
@@ -26,7 +19,7 @@ import type { Book } from '../../src/sidebar/parts/use-book';
 import { growersOwn } from './list-source';
 import { readLists } from './rotation-task';
 import { composed, type Rebuilt, type TypedTask } from './typed-cells';
-import { contentOf, over } from './typed-over';
+import { contentOf, over, reading } from './typed-over';
 import { settingsOnPage, withOwnInputs, withOwnSettings } from './typed-settings';
 
 export const GRID_MATERIALS = 'SOUNDER_GRID_MATERIALS';
@@ -58,7 +51,8 @@ function taskOf(name: string, book: Book, content: BlockContent): TypedTask {
   return { ...task, content: withOwnInputs(own, composed(task, own)) };
 }
 
-function rebuild(book: Book, changed: BlockContent): Rebuilt {
+function rebuild(book: Book, typed: BlockContent): Rebuilt {
+  const changed = reading(typed);
   const read = readMaterials(changed);
   const units = readUnits(changed) ?? startUnits(book);
   const settings = settingsOnPage(MATERIALS_SETTINGS, read.settings, units);
@@ -82,18 +76,7 @@ function rebuild(book: Book, changed: BlockContent): Rebuilt {
     ...problems,
   ];
   const compose = () => materialsBlock(plan, read.typed, changed.info);
-  const variants = all.length > 0 ? [] : variantsOf(plan, changed.info);
-  return over(changed, all, compose, { mustKeep: materialsMustKeep, variants });
-}
-
-/** Formulas have the same shape whatever the numbers: worked out once for each kind of layout. */
-const variantsKnown = new Map<string, ReturnType<typeof materialsVariants>>();
-
-function variantsOf(plan: MaterialsPlan, origin: Origin): ReturnType<typeof materialsVariants> {
-  const key = [plan.layout.kind, plan.atATime.kind, plan.units, plan.list?.tab.name].join();
-  const variants = variantsKnown.get(key) ?? materialsVariants(plan, origin);
-  variantsKnown.set(key, variants);
-  return variants;
+  return over(typed, all, compose);
 }
 
 /** Paddocks that stand fenced at a time; two where the table does not say. */

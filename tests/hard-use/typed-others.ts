@@ -1,12 +1,11 @@
 /** The mark of the original and the season picture, rebuilt as their panels do from what has not changed. */
 import type { BlockContent } from '../../shared/block/read-block';
 import type { BlockCell } from '../../shared/contract';
-import { namesGone, refuseTypedInPicture } from '../../shared/table/typed-in-picture';
 import { composeMarkBlock } from '../../shared/tasks/share/mark-block';
 import { MARK_BLOCK } from '../../shared/tasks/share/original-mark';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import type { TypedTask } from './typed-cells';
-import { contentOf, over, refusedOr } from './typed-over';
+import { contentOf, over } from './typed-over';
 
 export const MARK = '4f2a';
 
@@ -21,16 +20,8 @@ export function markTask(book: Book): TypedTask {
 export function pictureTask(book: Book): TypedTask {
   const content = contentOf(book, 'SOUNDER_PICTURE');
   const cells = content.values.map((row) => row.map(asWritten));
-  return {
-    name: 'Season picture',
-    content,
-    rebuild: (changed) => refusedOr(() => drawnOver(changed, cells)),
-  };
-}
-
-function drawnOver(changed: BlockContent, cells: readonly (readonly BlockCell[])[]) {
-  refuseTypedInPicture(changed);
-  return { cells, styles: [], told: namesGone(changed, cells) };
+  const block = { cells, styles: cells.map((row) => row.map(() => 'plain' as const)), rules: [], widths: [] };
+  return { name: 'Season picture', content, rebuild: (changed) => over(changed, [], () => block) };
 }
 
 /** A picture holds values only. */

@@ -1,8 +1,9 @@
 /** What the sidebar's button does with a block that stands: refuses, or composes the new one. */
 import { type BlockContent, cutBlock } from '../../shared/block/read-block';
 import type { WriteBlock } from '../../shared/contract';
-import { blockOver, type OverOptions } from '../../shared/tasks/block-over';
-import { replacedCells } from '../../shared/tasks/replaced-cells';
+import { asWritten } from '../../shared/tasks/merge-block';
+import { OUR_WORDS } from '../../shared/tasks/our-words';
+import { rebuildBlock } from '../../shared/tasks/rebuild-block';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import type { Rebuilt } from './typed-cells';
 
@@ -16,18 +17,18 @@ export function contentOf({ overview, tabs }: Book, name: string): BlockContent 
   return cutBlock(tab, info);
 }
 
+/** The block as the page's readers get it. */
+export function reading(typed: BlockContent): BlockContent {
+  return asWritten(typed, OUR_WORDS);
+}
+
 /** `problems`: what the page shows while its button is disabled. */
-export function over(
-  changed: BlockContent,
-  problems: readonly string[],
-  compose: () => Block,
-  options: OverOptions = {},
-): Rebuilt {
+export function over(typed: BlockContent, problems: readonly string[], compose: () => Block): Rebuilt {
   return problems.length > 0
     ? { refused: problems }
     : refusedOr(() => {
-        const block = blockOver(changed, compose(), { ...options, asRead: changed });
-        return { ...block, told: replacedCells(changed, block.cells) };
+        const { kept, ...block } = rebuildBlock(typed.info.name, typed, compose, typed);
+        return { ...block, told: [...kept.inPlace, ...kept.below] };
       });
 }
 

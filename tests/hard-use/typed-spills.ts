@@ -1,4 +1,5 @@
 /** What the sheet shows once something is typed into a cell: a function whose answers it stands in has no room. */
+import { matchRows } from '../../shared/block/match-rows';
 import type { BlockContent } from '../../shared/block/read-block';
 import type { BlockCell, WireCell } from '../../shared/contract';
 
@@ -35,7 +36,9 @@ export function withTyped(content: BlockContent, written: Cells, typed: readonly
     values[row]![column] = value;
     formulas[row]![column] = formula;
   }
-  return { ...content, values, formulas };
+  const { memory } = content;
+  const rows = memory && matchRows(values, formulas, memory);
+  return { ...content, values, formulas, ...(memory && rows && { memory: { ...memory, rows } }) };
 }
 
 /** Where the answers of the table's cell functions stand, each with its function's own cell. */

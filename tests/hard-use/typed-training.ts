@@ -3,11 +3,11 @@ import { readUnits } from '../../shared/tasks/settings';
 import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS } from '../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../shared/tasks/training/pen-block';
 import { readLog } from '../../shared/tasks/training/read-log';
-import { readPen, withoutAnswers } from '../../shared/tasks/training/read-pen';
+import { readPen } from '../../shared/tasks/training/read-pen';
 import { startUnits } from '../../src/sidebar/parts/start-units';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import type { TypedTask } from './typed-cells';
-import { contentOf, over } from './typed-over';
+import { contentOf, over, reading } from './typed-over';
 import { settingsOnPage, withOwnSettings } from './typed-settings';
 
 export function penTask(book: Book): TypedTask {
@@ -16,12 +16,13 @@ export function penTask(book: Book): TypedTask {
   return {
     name: 'Training pen',
     content: withOwnSettings(content, PEN_SETTINGS, readUnits(content) ?? ownUnits),
-    rebuild: (changed) => {
+    rebuild: (typed) => {
+      const changed = reading(typed);
       const read = readPen(changed);
       const units = readUnits(changed) ?? ownUnits;
       const { values, problems } = settingsOnPage(PEN_SETTINGS, read.settings, units);
       const compose = () => composePenBlock(values, read.onHand, units, changed.info);
-      return over(changed, problems, compose, { mustKeep: withoutAnswers });
+      return over(typed, problems, compose);
     },
   };
 }
@@ -31,12 +32,13 @@ export function logTask(book: Book): TypedTask {
   return {
     name: 'Training log',
     content: withOwnSettings(content, LOG_SETTINGS, 'US'),
-    rebuild: (changed) => {
+    rebuild: (typed) => {
+      const changed = reading(typed);
       const read = readLog(changed);
       const { values, problems } = settingsOnPage(LOG_SETTINGS, read.settings, 'US');
       const room = { lines: read.lines, below: Number.POSITIVE_INFINITY };
       const compose = () => composeLogBlock(values, read.rows, read.headings, changed.info, room);
-      return over(changed, problems, compose);
+      return over(typed, problems, compose);
     },
   };
 }

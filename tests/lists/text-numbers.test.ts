@@ -55,7 +55,18 @@ describe('where people write a decimal comma', () => {
     );
   });
 
-  it.each(['1.234,5', '1.234.567', '1 500', "1'500", '1,2,3', ',', '1,5 lb'])('%s is refused', (text) => {
+  it.each([
+    ['1.234,5', 1234.5],
+    ['1.234.567', 1_234_567],
+    ['1 500', 1500],
+    ["1'500", 1500],
+    ['1 250,5 m²', 1250.5],
+    ['ca. 900', 900],
+  ])('the signs of %s leave one reading', (text, squareMeters) => {
+    expect(area(text, 'Area (m²)', 'de_DE', 'metric')).toBe(squareMeters);
+  });
+
+  it.each(['12 50', '1,2,3', ',', '1,5 lb', '1.23.456'])('%s is refused', (text) => {
     expect(area(text, 'Area (m²)', 'de_DE', 'metric')).toMatch(/^Farm!B2: area must be a number/);
   });
 });
@@ -71,14 +82,53 @@ describe('where people write a decimal point', () => {
       expect(area(text, heading, locale, system)).toBeCloseTo(squareMeters, 6);
   });
 
-  it('1,500 is not guessed', () => {
-    expect(area('1,500', 'Area (sq ft)', 'en_US', 'US')).toBe(
-      'Farm!B2: area must be typed as a number (ft²): write 1500 or 1.500, got "1,500"',
-    );
+  /** Square foot: 0.3048² m² (international foot, 1959). */
+  it.each([
+    ['1,500', 1500 * 0.3048 ** 2],
+    ['1,234.5', 1234.5 * 0.3048 ** 2],
+    ['1,234,567', 1_234_567 * 0.3048 ** 2],
+    ['0,5', 0.5 * 0.3048 ** 2],
+    ['1,5 ha', 15_000],
+  ])('%s has one reading', (text, squareMeters) => {
+    expect(area(text, 'Area (sq ft)', 'en_US', 'US')).toBeCloseTo(squareMeters, 6);
   });
 
-  it.each(['0,5', '1,5 ha', '1,234.5', '1,234,567'])('%s is refused', (text) => {
+  it('a comma is shown where the locale decided that it parts thousands', () => {
+    const tab = tabOf([
+      ['Paddock', 'Area (sq ft)'],
+      ['North', '3,322'],
+    ]);
+    const read = readPaddocks(tab, findLists([tab])[0] as unknown as PaddockList, 'US', false);
+    expect(read.notes).toEqual(['Read from text: Farm!B2 “3,322” as 3322.']);
+  });
+
+  it('and is a decimal sign where other numbers of the list have one', () => {
+    const tab = tabOf([
+      ['Paddock', 'Area (ha)'],
+      ['North', '1,125'],
+      ['South', '0,25'],
+    ]);
+    const { paddocks } = readPaddocks(tab, findLists([tab])[0] as unknown as PaddockList, 'metric', false);
+    expect(paddocks.map(({ areaSquareMeters }) => areaSquareMeters)).toEqual([11_250, 2500]);
+  });
+
+  it.each(['1,2,3', '1.2.3', 'about'])('%s is refused', (text) => {
     expect(area(text, 'Area (ha)', 'en_GB', 'metric')).toMatch(/^Farm!B2: area must be a number/);
+  });
+
+  /** Foot: 0.3048 m (1959). */
+  it.each([
+    ["180'", 180],
+    ['210 ft', 210],
+    [`180' 6"`, 180.5],
+    ['1,250 ft', 1250],
+  ])('%s is a side in feet, whatever the farm counts in', (text, feet) => {
+    const tab = tabOf([
+      ['Paddock', 'Width', 'Length (m)'],
+      ['North', text, 100],
+    ]);
+    const { paddocks } = readPaddocks(tab, findLists([tab])[0] as unknown as PaddockList, 'metric', false);
+    expect(paddocks[0]?.areaSquareMeters).toBeCloseTo(feet * 0.3048 * 100, 6);
   });
 });
 

@@ -129,14 +129,14 @@ describe('a total that is typed under a name that is not known', () => {
       ['North', 1],
       ['South', 2],
       ['West', 1.5],
-      ['Gesamt', area],
+      ['Yhteensä', area],
     ]);
     const read = readPaddocks(tab, findLists([tab])[0] as unknown as PaddockList, 'metric', false);
     expect(read.problems).toEqual([]);
     expect(read.notes).toEqual(
       told
         ? [
-            'Land!A5: “Gesamt” is as much as all rows above it together. If it adds them up, call it “Total”, for it is read like the others now.',
+            'Land!A5: “Yhteensä” is as much as all rows above it together. If it adds them up, call it “Total”, for it is read like the others now.',
           ]
         : [],
     );

@@ -90,6 +90,22 @@ describe('the grid', () => {
     expect(await preview.value('Sheet1', 'B1')).toBe('[a](b)');
   });
 
+  test('on a machine that draws slowly no key is lost and none is put beside the old text', async ({
+    skip,
+  }) => {
+    const drawsSlowly = () => {
+      const frame = window.requestAnimationFrame.bind(window);
+      window.requestAnimationFrame = (draw) => window.setTimeout(() => frame(draw), 200);
+    };
+    const preview = await open(skip, { query: { locale: 'de_DE' }, before: drawsSlowly });
+    await preview.typeInto('Sheet1', 'C2', '7,5%');
+    expect(await preview.value('Sheet1', 'C2')).toBe(0.075);
+    await preview.typeInto('Sheet1', 'C2', '8,5%');
+    expect(await preview.value('Sheet1', 'C2')).toBe(0.085);
+    await preview.typeInto('Sheet1', 'C2', '95');
+    expect(await preview.value('Sheet1', 'C2')).toBe(0.95);
+  });
+
   test('what is typed into a plain-text cell stays text', async ({ skip }) => {
     const preview = await open(skip);
     await preview.page.evaluate(() => {

@@ -18,7 +18,7 @@ describe('3 ft of ground rod per joule', () => {
 
   it.each([
     [6, 8, 3],
-    [1, 6, 1],
+    [1, 6, 2],
     [15, 8, 6],
     [7, 21, 1],
   ])('%d J with %d ft rods: %d', (joules, rod, rods) => {
@@ -34,5 +34,10 @@ describe('3 ft of ground rod per joule', () => {
   // Cloverland Electric Cooperative: three 8 ft rods for 5 J, 4.8 ft a joule, and double for double. More than the rule.
   it('the rule asks for less than the 4.8 ft per joule of one power cooperative, as the help warns', () => {
     expect(Number(cell('GROUND_RODS', 5, 8))).toBeLessThan(3);
+  });
+
+  // die grüne, 2023, and F. Launay in La France Agricole (both read): three rods of 1 m whatever the energizer.
+  it('never less than three rods of 1 m', () => {
+    for (const joules of [0.1, 1, 2, 3]) expect(cell('GROUND_RODS', joules, 1, 'metric')).toBe(3);
   });
 });

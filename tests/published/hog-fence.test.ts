@@ -25,6 +25,21 @@ describe('two strands', () => {
   });
 });
 
+// B. Früh, FiBL, bioaktuell.ch, November 2019 (read): two wires at 15–30 and 40–60 cm; with piglets the lowest at 15 cm.
+describe('FiBL', () => {
+  it.each([25, 60, 120, 250])('finishing pigs of %d kg: two wires at 15–30 and 40–60 cm', (kg) => {
+    const [low = 0, high = 0] = rowOf('STRAND_HEIGHTS', kg, 2, 'metric');
+    expect(low).toBeGreaterThanOrEqual(15);
+    expect(low).toBeLessThanOrEqual(30);
+    expect(high).toBeGreaterThanOrEqual(40);
+    expect(high).toBeLessThanOrEqual(60);
+  });
+
+  it('piglets: lowest wire 15 cm', () => {
+    for (const strands of [2, 3]) expectPrinted(rowOf('STRAND_HEIGHTS', 10, strands, 'metric')[0] ?? 0, '15');
+  });
+});
+
 describe('a single strand', () => {
   it('for a weaner of 20 to 25 lb: about 8 in, as printed', () => {
     for (const pounds of [20, 22, 25]) expectPrinted(rowOf('STRAND_HEIGHTS', pounds, 1)[0] ?? 0, '8');

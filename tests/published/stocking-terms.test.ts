@@ -19,15 +19,6 @@ describe('100 steers of 700 lb on 100 acres', () => {
   });
 });
 
-describe('manure animal unit of 1000 lb', () => {
-  it.each([
-    ['breeders', '2.67', 374.5],
-    ['slaughter pigs', '9.09', 110],
-  ])('%s: %s to a unit at %d lb each', (_, perUnit, pounds) => {
-    expectPrinted(1 / numberOf('ANIMAL_UNITS', 1, pounds), perUnit);
-  });
-});
-
 describe('Animals 10:1666, 2020 (read): head per hectare and per acre', () => {
   it.each([
     [37, '15'],
@@ -37,4 +28,9 @@ describe('Animals 10:1666, 2020 (read): head per hectare and per acre', () => {
   ])('%d pigs on a hectare are %s on an acre', (perHectare, perAcre) => {
     expectPrinted(numberOf('STOCKING_DENSITY', perHectare, 2.471054), perAcre);
   });
+});
+
+// Pietrosemoli and others, the same paper (abstract): cover held best at 37 pigs a hectare over 14 weeks.
+it('37 pigs on a hectare for 14 weeks are 1,467 head-days an acre', () => {
+  expectPrinted(numberOf('STOCKING_DENSITY', 37, 2.471054) * 14 * 7, '1467');
 });

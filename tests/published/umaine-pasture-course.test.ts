@@ -1,36 +1,11 @@
 /**
- * University of Maine Cooperative Extension, pasture course: Lesson 1, Appendix D; Lesson 3 (Fence System); Lesson 5.
+ * University of Maine Cooperative Extension, pasture course: Lesson 3 (Fence System).
  * Also the Ohio State Extension example at agproud.com/articles/34651. Read; what is worked on from them says so.
  */
 import { describe, expect, it } from 'vitest';
 import { numberOf } from '../cell';
 
 describe('UMaine pasture course', () => {
-  // Appendix D: orchardgrass and legume, excellent, 7 in high, leave 3 in, 300 to 350 lb an inch: 1200 to 1400 lb/ac.
-  // The example gives what is available; a day's ground for 1000 lb of demand follows by its own identity 1.7.
-  it.each([
-    [300, 1200],
-    [350, 1400],
-  ])('Lesson 1 App. D: 4 usable inches of %i lb are %i lb an acre', (perInch, available) => {
-    expect((7 - 3) * perInch).toBe(available);
-    expect(numberOf('GRAZING_AREA', available, 1, available, 1)).toBeCloseTo(1, 12);
-    expect(numberOf('GRAZING_AREA', available, 3, available, 0.75)).toBeCloseTo(4, 12);
-  });
-
-  // Lesson 1 App. D, identity: days = forage/ac × acres × efficiency ÷ (weight × intake × head), solved for acres.
-  it('Lesson 1 App. D: the days that a paddock lasts give its area back', () => {
-    const [forage, acres, efficiency, weight, intake, head] = [1200, 5, 0.7, 1100, 0.03, 40] as const;
-    const days = (forage * acres * efficiency) / (weight * intake * head);
-    expect(numberOf('GRAZING_AREA', weight * intake * head, days, forage, efficiency)).toBeCloseTo(acres, 10);
-  });
-
-  // Lesson 5: stock density = available × use ÷ (intake × days), the inverse of area per head.
-  it('Lesson 5: stock density is head on the area that the forage allows', () => {
-    const [available, use, intake, days, head] = [1400, 0.6, 30, 2, 25] as const;
-    const area = numberOf('GRAZING_AREA', head * intake, days, available, use);
-    expect(numberOf('STOCKING_DENSITY', head, area)).toBeCloseTo((available * use) / (intake * days), 10);
-  });
-
   // Lesson 3, electric fence design, counts wire miles: 1 mile of 4 live strands is 4 miles to energize. The rule
   // used here counts the fence line once; both are printed, and the help says so.
   it('Lesson 3: a mile of four strands is four miles of wire, where the line rule asks for 1 J', () => {

@@ -3,7 +3,7 @@
  * weight, and gains. No integral, no growth stretches.
  */
 import { describe, expect, it } from 'vitest';
-import { numberOf } from '../cell';
+import { cell, numberOf } from '../cell';
 
 const STEPS_PER_DAY = 100;
 const BAND_GAIN = [
@@ -45,8 +45,8 @@ describe('FEED_NEEDED against summation', () => {
   it.each([
     [25, 60, 0.6],
     [60, 30, 0.68],
-    [200, 14, 0],
-    [1, 1, 3],
+    [150, 14, 0.7],
+    [5, 1, 3],
   ])('with a given gain, from %d kg over %d days at %d kg a day', (kg, days, gain) => {
     const wanted = summedFeed(kg, days, () => gain);
     expect(numberOf('FEED_NEEDED', 1, kg, days, gain, 1, 'metric') / wanted).toBeCloseTo(1, 6);
@@ -67,5 +67,25 @@ describe('FEED_NEEDED against summation', () => {
   it('outdoors by default 15 % more, for as many pigs as there are', () => {
     const one = numberOf('FEED_NEEDED', 1, 100, 10, 1.6, 1);
     expect(numberOf('FEED_NEEDED', 7, 100, 10, 1.6)).toBeCloseTo(7 * 1.15 * one, 8);
+  });
+
+  it('refuses weights outside 5 to 160 kg anywhere in the stay, with what to use instead', () => {
+    const feed = (kg: number, days: number, gain?: number) => () =>
+      cell('FEED_NEEDED', 1, kg, days, gain, 1, 'metric');
+    expect(feed(200, 14, 0)).toThrow(
+      'FEED_NEEDED: start_weight must be from 5 kg to 160 kg: sows and boars go by their ration, sucklings by the sow’s, got 200 kg',
+    );
+    expect(feed(200, 14)).toThrow('to 160 kg: sows and boars');
+    expect(feed(4, 1, 3)).toThrow('FEED_NEEDED: start_weight must be from 5 kg');
+    expect(feed(150, 14, 1)).toThrow(
+      'FEED_NEEDED: days must end before the pig passes 160 kg: sows and boars go by their ration, sucklings by the sow’s, got 164 kg on the last day',
+    );
+    expect(feed(150, 10, 1)).not.toThrow();
+    expect(() => cell('WATER_NEEDED', 1, 161, 20, 'metric')).toThrow(
+      'WATER_NEEDED: weight must be from 5 kg to 160 kg: sows and boars need far more',
+    );
+    expect(() => cell('NUTRIENT_LOAD', 1, 4.9, 1, 1, 'metric')).toThrow(
+      'NUTRIENT_LOAD: weight must be from 5 kg to 160 kg: for sows, boars and sucklings',
+    );
   });
 });

@@ -1,7 +1,12 @@
 /** REGROWTH_DAYS against a walk from day to day by the language's own calendar. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { dayFromCivil } from '../../shared/core/calendar/day';
+import type { PlanPaddock } from '../../shared/plan/model';
+import { restDue } from '../../shared/plan/rest-due';
 import { cell } from '../cell';
+
+const PLAIN: PlanPaddock = { name: 'P', areaSquareMeters: 1 } as PlanPaddock;
 
 /** Days until the growth is there, or undefined where 730 days are not enough. */
 function walked(start: string, growth: readonly number[], needed: number): number | undefined {
@@ -49,5 +54,17 @@ describe('REGROWTH_DAYS against a walk from day to day', () => {
     const growth = [[0, 100, 50, 0, 0, 0, 0, 0, 0, 0, 0, 0]];
     expect(cell('REGROWTH_DAYS', '2028-02-01', growth, 2900)).toBe(29);
     expect(cell('REGROWTH_DAYS', '2027-02-01', growth, 2900)).toBe(30);
+  });
+
+  // Tenths are walked as whole numbers, which have no rounding: what whole days grow is enough, for every pair of months.
+  it('never waits for a rounding error at the end of a month, nor does the planner', () => {
+    for (let march = 1; march <= 101; march++) {
+      for (let april = 1; april <= 31; april += 3) {
+        const growth = [0, 0, march / 10, april / 10, 0, 0, 0, 0, 0, 0, 0, 0];
+        const needed = (31 * march + 30 * april) / 10;
+        expect(cell('REGROWTH_DAYS', '2026-03-01', [growth], needed), `${march} ${april}`).toBeCloseTo(61, 6);
+        expect(restDue(PLAIN, { kind: 'forage', growth, needed }, dayFromCivil(2026, 3, 1))).toBe(61);
+      }
+    }
   });
 });

@@ -31,13 +31,13 @@ describe('failing calls', { timeout: 120_000 }, () => {
     await page.getByText('9 paddocks read').waitFor();
     const again = page.getByRole('button', { name: 'Read the spreadsheet again' });
     for (const [, trouble, told] of TROUBLES) {
-      sheet.trouble.set('readTabs', trouble);
+      sheet.trouble.set('readFile', trouble);
       await again.click();
       await page.getByRole('alert').filter({ hasText: told }).waitFor();
       await again.click();
       await page.getByRole('alert').waitFor({ state: 'detached' });
     }
-    sheet.trouble.set('overview', { kind: 'thrown', message: 'PERMISSION_DENIED' });
+    sheet.trouble.set('readFile', { kind: 'thrown', message: 'PERMISSION_DENIED' });
     await again.click();
     await page.getByRole('alert').waitFor();
     await checkAndShoot(opened, 'failure');
@@ -47,7 +47,7 @@ describe('failing calls', { timeout: 120_000 }, () => {
   test('an answer that never comes is waited for, but not for ever', async ({ skip }) => {
     if (!browser) skip();
     const sheet = farmSheet();
-    sheet.trouble.set('overview', { kind: 'silent' });
+    sheet.trouble.set('readFile', { kind: 'silent' });
     const opened = await openSidebar(browser as Browser, sheet, {}, (page) => page.clock.install());
     const { page } = opened;
     await page.getByRole('button', { name: 'Plan the moves' }).click();
@@ -62,7 +62,7 @@ describe('failing calls', { timeout: 120_000 }, () => {
     const opened = await openSidebar(browser as Browser, sheet);
     const { page } = opened;
     await page.context().setOffline(true);
-    sheet.trouble.set('overview', { kind: 'thrown', message: 'x' });
+    sheet.trouble.set('readFile', { kind: 'thrown', message: 'x' });
     await page.getByRole('button', { name: 'Plan the moves' }).click();
     await page.getByRole('alert').filter({ hasText: 'Check the internet connection' }).waitFor();
   });

@@ -56,6 +56,8 @@ export class FakeSheet {
     switch (name) {
       case 'overview':
         return this.overview();
+      case 'readFile':
+        return { overview: this.overview(), tabs: this.tabs.filter(({ values }) => values.length > 0) };
       case 'readTabs':
         return this.tabs.filter((tab) => (request as { tabs: string[] }).tabs.includes(tab.name));
       case 'readSelection':
@@ -89,6 +91,7 @@ export class FakeSheet {
       blocks: this.blocks,
       activeTab: this.selection.tab,
       activeCell: this.selection.a1,
+      passedOver: [],
     };
   }
 

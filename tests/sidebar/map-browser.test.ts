@@ -63,7 +63,7 @@ describe('the map panel', { timeout: 120_000 }, () => {
     await page.getByRole('button', { name: 'Write the map table anew' }).click();
     await page.getByText('Written on “Map”').waitFor();
     await expect.poll(() => sheet.written.length).toBe(2);
-    expect(sheet.written[1]?.place).toEqual({ at: 'own' });
+    expect(sheet.written[1]?.place).toMatchObject({ at: 'own', area: { row: 1, column: 1 } });
 
     // A corner put right in the sheet is never set back by the file that was read before.
     await page.getByText('Written on “Map”').waitFor();

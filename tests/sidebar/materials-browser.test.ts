@@ -110,7 +110,7 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     const ground = sheet.tabs.find(({ name }) => name === 'Ground')?.values as unknown[][];
     ground[3] = ['Cedar', 170, 300, '', 1.03];
     await page.getByRole('button', { name: 'Write the materials list anew' }).click();
-    await page.getByRole('alert').filter({ hasText: 'after the page had read it: Ground!B4.' }).waitFor();
+    await page.getByRole('alert').filter({ hasText: 'Your lists have changed: Ground!B4.' }).waitFor();
     expect(sheet.written.length).toBe(3);
     expect(opened.errors).toEqual([]);
   });

@@ -5,12 +5,19 @@ import { build } from 'esbuild';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { CallName } from '../../shared/contract';
-import type { FakeSheet } from './fake-sheet';
 
 const SIDEBAR = { width: 300, height: 700 };
 const SHOTS = 'test-output/sidebar';
 
 let page: Promise<string> | undefined;
+
+/** Whatever answers the page: a stand-in, or the real script over a workbook. */
+export interface AnsweringSheet {
+  readonly answer: (
+    name: CallName,
+    text: string,
+  ) => { reply: string | null } | { error: string } | { silent: true };
+}
 
 /** The page as the build makes it, without minifying. */
 function pageText(): Promise<string> {
@@ -42,7 +49,7 @@ export interface Opened {
 /** Without a sheet the page stands alone, with no script to ask. */
 export async function openSidebar(
   browser: Browser,
-  sheet: FakeSheet | undefined,
+  sheet: AnsweringSheet | undefined,
   options: BrowserContextOptions = {},
   beforeLoad: (page: Page) => Promise<void> = async () => undefined,
 ): Promise<Opened> {

@@ -78,7 +78,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     const pigs = PIG_ROWS.map((row, i) => (i === 1 ? ['Early', 0, ...row.slice(2)] : row));
     const opened = await openRotation(farmSheet(bad, pigs));
     const { page } = opened;
-    await page.getByText('Land!B5: ').waitFor();
+    await page.getByText('Land!A5: “North 2” has nothing beside it').waitFor();
     await page.getByText('Land!B6: ').waitFor();
     await page.getByText('Pigs!B2: ').waitFor();
     await checkAndShoot(opened, 'rotation-bad-lists');
@@ -112,7 +112,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByRole('button', { name: 'Build the table anew' }).click();
     await page.getByText('The table stands on “Rotation”').first().waitFor();
     const [, again] = sheet.written;
-    expect(again?.place).toEqual({ at: 'own', adopt: 0 });
+    expect(again?.place).toMatchObject({ at: 'own', area: { tab: 'Rotation', row: 1, column: 1 } });
     const kept = again?.cells.find((row) => row.some((cell) => cell.k === 'd' && cell.v === '2026-05-04'));
     expect(kept?.slice(0, 2)).toMatchObject(first.map((v) => ({ k: 't', v })));
 
@@ -180,7 +180,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     const fuller = [next[0]!, 11, ...next.slice(2)];
     sheet.tabs = sheet.tabs.map((one) => (one.name === 'Pigs' ? tab('Pigs', [heads, fuller]) : one));
     await page.getByRole('button', { name: 'Write the table' }).click();
-    await page.getByRole('alert').filter({ hasText: 'after the page had read it: Pigs!B2.' }).waitFor();
+    await page.getByRole('alert').filter({ hasText: 'Your lists have changed: Pigs!B2.' }).waitFor();
     expect(sheet.written).toHaveLength(1);
     await page.getByText('1 group read, 11 pigs in all.').waitFor();
     await page.getByRole('button', { name: 'Work out the plan' }).click();
@@ -191,7 +191,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     const lookups = ({ cells }: WriteBlock): number =>
       cells.flat().filter((cell) => cell.k === 'f' && cell.v.includes('MATCH(')).length;
     expect(lookups(before)).toBeGreaterThan(0);
-    expect(kept.place).toEqual({ at: 'own', adopt: 0 });
+    expect(kept.place).toMatchObject({ at: 'own', area: { tab: 'Rotation', row: 1, column: 1 } });
     expect(lookups(kept)).toBe(0);
     expect(kept.cells.length).toBe(before.cells.length);
     expect(fresh).toMatchObject({ place: { at: 'new-tab', tab: 'Rotation 2' }, replaces: true });
@@ -230,7 +230,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
       one.name === 'Pigs' ? tab('Pigs', [heads, ['Early', 14, ...first.slice(2)]]) : one,
     );
     await page.getByRole('button', { name: 'Write the table' }).click();
-    await page.getByRole('alert').filter({ hasText: 'after the page had read it: Pigs!B2.' }).waitFor();
+    await page.getByRole('alert').filter({ hasText: 'Your lists have changed: Pigs!B2.' }).waitFor();
     expect(sheet.written).toHaveLength(0);
     // The page has read the file again: the plan has to be worked out once more, and can be.
     await page.getByText('1 group read, 14 pigs in all.').waitFor();

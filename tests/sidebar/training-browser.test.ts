@@ -42,7 +42,7 @@ describe('the training panel', { timeout: 120_000 }, () => {
     expect(formulas.filter((formula) => formula.includes('TRAINING_PEN'))).toHaveLength(1);
     await page.getByRole('button', { name: 'Write the pen list anew' }).click();
     await expect.poll(() => sheet.written.length).toBe(2);
-    expect(sheet.written[1]?.place).toEqual({ at: 'own' });
+    expect(sheet.written[1]?.place).toMatchObject({ at: 'own', area: { row: 1, column: 1 } });
     expect(errors).toEqual([]);
   });
 
@@ -77,7 +77,7 @@ describe('the training panel', { timeout: 120_000 }, () => {
     await page.getByRole('button', { name: 'Write the training log anew' }).click();
     await expect.poll(() => sheet.written.length).toBe(2);
     const { cells, place } = sheet.written[1]!;
-    expect(place).toEqual({ at: 'own', adoptRows: 1 });
+    expect(place).toMatchObject({ at: 'own', area: { rows: sheet.written[0]!.cells.length + 1 } });
     expect(cells[head + 2]?.[0]).toMatchObject({ k: 't', v: '<b>Red</b>' });
     expect(cells[head + 3]?.[1]).toMatchObject({ k: 't', v: 'Spring' });
     expect(cells.flatMap(([name]) => (name?.k === 't' ? [name.v] : []))).toContain('Late');

@@ -52,7 +52,12 @@ describe('a value where other moves have a lookup', () => {
     rules: { rest: { kind: 'fixed', days: 30 } },
   } as never;
   const over = (figures: Partial<OldRow>): string[] => {
-    const old = row(10, { typedOver: [{ key: 'area', words: 'area 0.21' }], ...figures });
+    const old = row(10, {
+      typedOver: [
+        { key: 'area', words: 'area 0.21', cell: { value: 0.21, formula: '', sheetRow: 10 }, stays: false },
+      ],
+      ...figures,
+    });
     return typedOverLine(old, [old], lists);
   };
 

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { BLANK, formula, number, text } from '../../shared/block/cells';
 import type { BlockContent } from '../../shared/block/read-block';
 import type { WireCell } from '../../shared/contract';
-import { blockOver } from '../../shared/tasks/block-over';
 import { changedMeanwhile } from '../../shared/tasks/changed-meanwhile';
+import { rebuildBlock } from '../../shared/tasks/rebuild-block';
 
 const INFO = { name: 'SOUNDER_X', tab: 'Farm', row: 3, column: 2, rows: 3, columns: 3 };
 
@@ -32,9 +32,15 @@ describe('what was changed in the sheet after the page had read it', () => {
   test('a changed setting, a filled blank one and a new row are named', () => {
     const typed = block(['Settings', '', ''], ['Gap', 30, 'ft'], ['Limit', 170, 'lb'], ['Lane 9', 5, '']);
     expect(changedMeanwhile(READ, typed, NEXT)).toEqual(['C4', 'C5', 'B6']);
-    expect(() =>
-      blockOver(typed, { cells: NEXT, styles: [], rules: [], widths: [] }, { asRead: READ }),
-    ).toThrow('changed in the sheet after the page had read it: C4, C5, B6.');
+    const compose = () => ({
+      cells: NEXT,
+      styles: NEXT.map((row) => row.map(() => 'plain' as const)),
+      rules: [],
+      widths: [],
+    });
+    expect(() => rebuildBlock('SOUNDER_X', typed, compose, READ)).toThrow(
+      'changed in the sheet after the page had read it: C4, C5, B6.',
+    );
   });
 
   test('rows may have moved, and a cell that a formula will fill is told elsewhere', () => {

@@ -30,10 +30,11 @@ export const STRAND_HEIGHTS = define({
       certainty: 'published, second hand',
       covers: '10 and 18 in for growing and finishing pigs and sows; lowest wire 6 in with young pigs',
     },
+    { source: 'fibl2019', certainty: 'published', covers: 'the ranges that these heights lie in' },
     {
       source: 'extensionWater',
-      certainty: 'published',
-      covers: 'growing pigs begin at 45 lb',
+      certainty: 'judgement',
+      covers: 'growing pigs begin at 45 lb, a class limit for water',
     },
     {
       source: 'practice',

@@ -29,7 +29,7 @@ export const DAYS_TO_WEIGHT = define({
     UNITS_PARAM,
   ],
   result: { kind: 'value', label: 'days', unit: 'days' },
-  sources: [{ source: 'nrc2012Table', certainty: 'from memory', covers: 'daily gain where none is given' }],
+  sources: [{ source: 'nrc2012', certainty: 'from memory', covers: 'daily gain where none is given' }],
   cautions: ['Weigh some pigs now and then: real growth depends on feed, breed, weather and health.'],
   examples: [{ args: [25, 135, undefined, 'metric'], gives: 128.39, tolerance: 0.005 }],
   run: daysToWeight,

@@ -1,4 +1,5 @@
 import { feedNeeded } from '../../core/herd/feed-needed';
+import { OUTDOOR_FACTOR } from '../../tables/nrc-intake';
 import { GROWING_PIGS_CAUTION } from '../cautions';
 import { define } from '../define';
 import { DAILY_GAIN_PARAM, DAYS_PARAM, HEAD_PARAM, START_WEIGHT_PARAM, UNITS_PARAM } from '../params';
@@ -19,20 +20,24 @@ export const FEED_NEEDED = define({
       name: 'outdoor_factor',
       help: 'Allowance for living outdoors; 1.15 where left out, 1 for none.',
       optional: true,
-      default: 1.15,
+      default: OUTDOOR_FACTOR,
       above: 0,
     },
     UNITS_PARAM,
   ],
   result: { kind: 'value', label: 'feed', quantity: 'mass' },
   sources: [
-    { source: 'nrc2012', certainty: 'from memory', covers: 'energy intake, 3300 kcal/kg of feed, 5 % waste' },
-    { source: 'nrc2012Table', certainty: 'from memory', covers: 'daily gain where none is given' },
+    {
+      source: 'nrc2012',
+      certainty: 'from memory',
+      covers: 'energy intake, 3300 kcal/kg of feed, 5 % waste; daily gain where none is given',
+    },
     {
       source: 'edwards2003',
       certainty: 'published',
       covers: 'about 15 % more energy outdoors; less than 5 % of needs from grazing',
     },
+    { source: 'judgement', certainty: 'judgement', covers: '5 to 160 kg as limits' },
   ],
   cautions: [
     GROWING_PIGS_CAUTION,

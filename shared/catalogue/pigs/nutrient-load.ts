@@ -22,10 +22,15 @@ export const NUTRIENT_LOAD = define({
       { label: 'potassium (K)', quantity: 'massPerArea' },
     ],
   },
-  sources: [{ source: 'awmfh', certainty: 'from memory', covers: 'nutrients as excreted, grow-finish pigs' }],
+  sources: [
+    { source: 'awmfh', certainty: 'from memory', covers: 'nutrients as excreted, grow-finish pigs' },
+    { source: 'ukNitrates2008', certainty: 'published', covers: 'caution: high for heavy pigs' },
+    { source: 'judgement', certainty: 'judgement', covers: '5 to 160 kg as limits' },
+  ],
   cautions: [
     'Local rules decide how much ground may take, how near water and when; ask before you plan by this number.',
     'Elemental P and K: P₂O₅ is 2.29 × P, K₂O is 1.205 × K. Growing and finishing pigs only.',
+    'An average over a whole growth: it runs high for heavy pigs, on the safe side (UK law: 33 g of N a day from 66 kg; up to 47 here).',
     'Spread evenly on paper: near feeders, water and shelter it is far more. Move those.',
   ],
   examples: [{ args: [12, 150, 7, 0.25], gives: [[27.216, 4.536, 12.096]] }],

@@ -15,7 +15,7 @@ export const PIG_WEIGHT = define({
     UNITS_PARAM,
   ],
   result: { kind: 'value', label: 'weight', quantity: 'mass' },
-  sources: [{ source: 'nrc2012Table', certainty: 'from memory', covers: 'daily gain where none is given' }],
+  sources: [{ source: 'nrc2012', certainty: 'from memory', covers: 'daily gain where none is given' }],
   cautions: ['Weigh some pigs now and then: real growth depends on feed, breed, weather and health.'],
   examples: [
     { args: [25, 60, undefined, 'metric'], gives: 74.32, tolerance: 0.005 },

@@ -24,7 +24,7 @@ export const SHELTER_AREA = define({
   result: { kind: 'value', label: 'bedded floor', quantity: 'floorArea' },
   sources: [
     { source: 'petherickBaxter1981', certainty: 'published, second hand', covers: 'k 0.047, exponent 0.67' },
-    { source: 'muHeat', certainty: 'published', covers: 'caution on heat' },
+    { source: 'pigHeat', certainty: 'published', covers: 'caution on heat' },
     { source: 'defraPigCode', certainty: 'published', covers: 'shade and wallows' },
   ],
   cautions: [

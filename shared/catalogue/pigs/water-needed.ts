@@ -1,14 +1,14 @@
 import { waterNeeded } from '../../core/herd/water-needed';
-import { GROWING_PIGS_CAUTION, HEAT_CAUTION } from '../cautions';
+import { GROWING_PIGS_CAUTION, HEAT_CAUTION, WATER_CAUTION } from '../cautions';
 import { define } from '../define';
 import { HEAD_PARAM, UNITS_PARAM, WEIGHT_PARAM } from '../params';
 
 export const WATER_NEEDED = define({
   name: 'WATER_NEEDED',
   topic: 'pigs',
-  summary: 'Drinking water a day for growing pigs.',
+  summary: 'Water a day to have there for growing pigs, drinking and spilling.',
   formula:
-    'head × daily feed × litres per kg of feed: 2.7 up to 22 °C (72 °F), rising to 5.0 at 33 °C (91 °F) and above',
+    'head × 1.15 (outdoors) × 1.25 (spill) × daily feed × litres per kg of feed: 2.7 up to 22 °C (72 °F), rising straight to 5.0 at 33 °C (91 °F) and above',
   params: [
     HEAD_PARAM,
     WEIGHT_PARAM,
@@ -31,19 +31,19 @@ export const WATER_NEEDED = define({
     {
       source: 'judgement',
       certainty: 'judgement',
-      covers: 'upper end of both ranges; straight line between',
+      covers:
+        'upper end of both ranges; straight line between; a quarter more for spill; 5 to 160 kg as limits',
     },
     { source: 'nrc2012', certainty: 'from memory', covers: 'daily feed by weight' },
-    { source: 'muHeat', certainty: 'published', covers: 'caution on heat' },
+    { source: 'little2023', certainty: 'published', covers: 'metered use that the spill rests on' },
+    { source: 'edwards2003', certainty: 'published', covers: 'about 15 % more energy outdoors' },
+    { source: 'saltPoisoning', certainty: 'published', covers: 'caution on pigs without water' },
+    { source: 'pigHeat', certainty: 'published', covers: 'caution on heat' },
   ],
-  cautions: [
-    HEAT_CAUTION,
-    'What pigs drink, not what they spill or wallow in. Never ration water to this number.',
-    GROWING_PIGS_CAUTION,
-  ],
+  cautions: [HEAT_CAUTION, WATER_CAUTION, GROWING_PIGS_CAUTION],
   examples: [
-    { args: [12, 150], gives: 19.12, tolerance: 0.005 },
-    { args: [12, 150, 90], gives: 34.26, tolerance: 0.005 },
+    { args: [12, 150], gives: 27.49, tolerance: 0.005 },
+    { args: [12, 150, 90], gives: 49.25, tolerance: 0.005 },
   ],
   run: waterNeeded,
 });

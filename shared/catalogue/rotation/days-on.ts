@@ -17,7 +17,7 @@ export const DAYS_ON = define({
       covers: 'paddocks = rest ÷ stay + 1, solved for the stay',
     },
     { source: 'contract', certainty: 'definition', covers: 'several groups in one rotation' },
-    { source: 'katakam2016', certainty: 'published', covers: 'caution on parasites' },
+    { source: 'katakam2016', certainty: 'published, second hand', covers: 'caution on parasites' },
   ],
   cautions: [
     'Ground may give out sooner than the rest allows: look at the cover, and see STAY_DAYS.',

@@ -13,7 +13,7 @@ export const PADDOCKS_NEEDED = define({
   sources: [
     { source: 'pennState', certainty: 'published', covers: 'paddocks = rest ÷ stay + 1, rounded up' },
     { source: 'contract', certainty: 'definition', covers: 'several groups in one rotation' },
-    { source: 'katakam2016', certainty: 'published', covers: 'caution on parasites' },
+    { source: 'katakam2016', certainty: 'published, second hand', covers: 'caution on parasites' },
   ],
   cautions: [PARASITE_CAUTION],
   examples: [

@@ -31,7 +31,7 @@ export const REGROWTH_DAYS = define({
   sources: [
     { source: 'contract', certainty: 'definition', covers: 'adding up' },
     { source: 'judgement', certainty: 'judgement', covers: 'two years as the longest wait' },
-    { source: 'katakam2016', certainty: 'published', covers: 'caution on parasites' },
+    { source: 'katakam2016', certainty: 'published, second hand', covers: 'caution on parasites' },
   ],
   cautions: [
     'Growth differs a lot between years and fields: look before you move. Rooted-up ground grows back slower.',

@@ -17,7 +17,7 @@ export const REST_PERIOD = define({
       covers: 'paddocks = rest ÷ stay + 1, solved for the rest',
     },
     { source: 'contract', certainty: 'definition', covers: 'several groups in one rotation' },
-    { source: 'katakam2016', certainty: 'published', covers: 'caution on parasites' },
+    { source: 'katakam2016', certainty: 'published, second hand', covers: 'caution on parasites' },
   ],
   cautions: [PARASITE_CAUTION],
   examples: [

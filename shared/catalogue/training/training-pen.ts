@@ -47,7 +47,7 @@ export const TRAINING_PEN = define({
       source: 'practice',
       certainty: 'common practice, no source',
       covers:
-        '16 ft panels, gaps a little over 5 ft, 3 clips a post, offset insulators about 5 in (13 cm), wire no higher than the noses, a couple of weeks in the pen',
+        '16 ft panels, gaps a little over 5 ft, 3 clips a post, offset insulators about 5 in (13 cm), wire no higher than the noses, in the pen until each pig has met the wire and backed off, watched on at least 3 days, commonly one to two weeks',
     },
     {
       source: 'judgement',

@@ -7,3 +7,8 @@ const SERIAL_OF_1970 = 25_569;
 export function serialFromDay(day: Day): number {
   return day + SERIAL_OF_1970;
 }
+
+/** The day that a date cell's whole number stands for. */
+export function dayFromSerial(serial: number): Day {
+  return serial - SERIAL_OF_1970;
+}

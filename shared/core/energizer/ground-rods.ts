@@ -1,15 +1,13 @@
+import { LEAST_ROD_METERS, ROD_METERS_PER_JOULE } from '../../tables/ground-rod';
 import { ceilForgiving } from '../../units/ceil-forgiving';
-
-/** 3 ft of ground rod per joule. Source: nrcsVirginia382 and gerrishFencing. */
-const ROD_METERS_PER_JOULE = 3 * 0.3048;
 
 /**
  * Ground rods for an energizer.
  *
- *   rods = ⌈3 ft per joule × joules ÷ rod length⌉, at least 1
+ *   rods = ⌈rod in all ÷ rod length⌉; rod in all 3 ft per joule, never less than 3 m
  *
- * Source: nrcsVirginia382 for the rule, gerrishFencing for the worked example.
+ * Source: nrcsVirginia382 for the rule, gerrishFencing for the worked example, threeRods for the least.
  */
 export function groundRods(joules: number, rodMeters: number): number {
-  return Math.max(1, ceilForgiving((ROD_METERS_PER_JOULE * joules) / rodMeters));
+  return ceilForgiving(Math.max(ROD_METERS_PER_JOULE * joules, LEAST_ROD_METERS) / rodMeters);
 }

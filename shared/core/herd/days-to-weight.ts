@@ -7,7 +7,7 @@ import { bandsBetween, refuseOutsideBands } from './growth-stretches';
  *   with dailyGainKg     (target − start) ÷ gain
  *   without dailyGainKg  Σ over the weight bands of (kg in the band ÷ its mean daily gain)
  *
- * Holds for: 5 to 135 kg without dailyGainKg; target at or above start. Source: nrc2012Table, from memory.
+ * Holds for: 5 to 135 kg without dailyGainKg; target at or above start. Source: nrc2012, from memory.
  */
 export function daysToWeight(startKg: number, targetKg: number, dailyGainKg: number | undefined): number {
   if (targetKg < startKg) {

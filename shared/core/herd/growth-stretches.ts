@@ -13,7 +13,7 @@ export interface GrowthStretch {
  * table walked band by band.
  *
  * Holds for: 5 to 135 kg without dailyGainKg; outside that it refuses and asks for daily_gain.
- * Source: nrc2012Table, from memory.
+ * Source: nrc2012, from memory.
  */
 export function growthStretches(
   startKg: number,

@@ -7,7 +7,7 @@ import { growthStretches } from './growth-stretches';
  *   without dailyGainKg  the mean daily gain of each weight band, walked band by band
  *
  * Holds for: 5 to 135 kg without dailyGainKg; outside that it refuses and asks for daily_gain.
- * Source: nrc2012Table, from memory.
+ * Source: nrc2012, from memory.
  */
 export function weightAfterDays(startKg: number, days: number, dailyGainKg: number | undefined): number {
   if (dailyGainKg !== undefined) return startKg + dailyGainKg * days;

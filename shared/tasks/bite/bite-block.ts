@@ -1,5 +1,5 @@
 /** "Will it bite" as a block of cells: the lines with their volts, the wires, the settings, the levels. */
-import { BLANK, blank, formula, number, text } from '../../block/cells';
+import { answer, BLANK, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
@@ -29,7 +29,7 @@ export interface BitePlan {
 
 export const BITE_CAUTIONS: readonly string[] = [
   'Look out: a steady planning estimate. A pulse also meets capacitance, inductance and reflections. Measure with a fence tester at the far end before you trust the fence.',
-  'The energizer’s manual and local codes decide. Never two energizers on one fence; ground rods at least 10 m (33 ft) from utility earths.',
+  'The energizer’s manual and local codes decide. One energizer, one circuit a fence, 2.5 m (8 ft) from the next; ground rods 10 m (33 ft) from supply and telephone earths; head, neck and body off the wire.',
 ];
 
 export const LEVELS_TITLE = 'Levels that are named';
@@ -68,8 +68,8 @@ export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
   addLevels(below);
   addLines(top, plan, set, wires);
   top.add();
-  const { cells, styles } = composeBlock([...top.rows, ...below.rows]);
-  return { cells, styles, rules: top.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 100) ?? [] };
+  const { cells, styles, ids } = composeBlock([...top.rows, ...below.rows]);
+  return { cells, styles, ids, rules: top.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 100) ?? [] };
 }
 
 function addHead(draft: Draft): void {
@@ -114,7 +114,7 @@ function addLines(
       [
         ...(line ? lineCells(line, plan.units) : [BLANK, BLANK, BLANK, BLANK]),
         formula(ohmsFormula(draft, row, wires), OHMS),
-        ...columns.map(() => blank(VOLTS)),
+        ...columns.map(() => answer(VOLTS)),
         formula(judgeFormula(draft, row, set, plan.units)),
         formula(`=IF(${draft.at(row, 2)}="";"";${draft.at(row, 2)}/1000)`, '0.000'),
       ],

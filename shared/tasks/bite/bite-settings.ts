@@ -48,7 +48,7 @@ export const BITE_SETTINGS: readonly SettingSpec<BiteKey>[] = [
     unit: 'V',
     start: 3000,
     above: 0,
-    note: 'Trained pigs 2,000 at least, aim 3,000 to 4,000: from memory, no official level for pigs was found.',
+    note: 'At no point under 2,000 (BUL, published); better 3,000, difficult stock 4,000 to 5,000 (Bioland, all stock, published).',
   },
   {
     key: 'delivered',

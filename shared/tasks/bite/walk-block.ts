@@ -91,8 +91,8 @@ export function walkBlock(
     formula: `=AND(${low}<>"";${low}<>"${ENOUGH}")`,
     background: '#fde3c8',
   });
-  const { cells, styles } = composeBlock(draft.rows);
-  return { cells, styles, rules: draft.rules, widths: WIDTHS };
+  const { cells, styles, ids } = composeBlock(draft.rows);
+  return { cells, styles, ids, rules: draft.rules, widths: WIDTHS };
 }
 
 /** "type the day as a date; too low": each piece begins with "; ", and the first two signs are cut off. */

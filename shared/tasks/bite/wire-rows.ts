@@ -1,5 +1,5 @@
 /** The wires' part of the block: make-up typed, ohms calculated, or ohms typed. */
-import { BLANK, blank, formula, number, text } from '../../block/cells';
+import { answer, BLANK, formula, number, text } from '../../block/cells';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
@@ -60,8 +60,8 @@ export function addWires(
     draft.add(
       [
         ...wireCells(wires[at], units),
-        blank(OHMS),
-        blank(OHMS),
+        answer(OHMS),
+        answer(OHMS),
         formula(
           `=IF(${typed}<>"";${typed};IF(${one}="";"";IF(${two}="";${one};1/(1/${one}+1/${two}))))`,
           OHMS,

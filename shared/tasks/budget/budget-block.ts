@@ -3,6 +3,7 @@ import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import { dateCall } from '../../block/date-call';
 import type { BlockCell } from '../../contract';
+import { memoryRow } from '../../lists/list-memory';
 import { type Quantity, symbolOf, type UnitSystem } from '../../units/units';
 import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
@@ -17,7 +18,7 @@ import { addStays } from './stay-rows';
 export const BUDGET_BLOCK = 'SOUNDER_BUDGET';
 
 export const BUDGET_CAUTIONS: readonly string[] = [
-  'Look out: for growing pigs on full feed. In heat, shade, a wallow and water at all times come first; check drinkers twice a day.',
+  'Look out: for growing pigs on full feed. In heat, shade, a wallow and water come first. Check drinkers twice a day: a day without water can poison pigs with salt; give it back slowly, over hours, and call the vet.',
   'Nutrients are spread evenly here; pigs are not so even, near feeders and shelters it is many times more. Local nutrient and water rules decide.',
 ];
 
@@ -72,13 +73,15 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
   below.add([text('Settings')], 'heading');
   addUnits(below, units);
   const set = addSettings(below, BUDGET_SETTINGS, plan.settings, units);
+  for (const list of [plan.source.paddocks?.list, plan.source.groups?.list])
+    if (list) below.add(memoryRow(list), ['plain', 'muted', 'muted']);
   below.add();
   const columns = addStays(stays, { draft: below, units, source: plan.source, set });
   addSeason(top, columns, units);
   addMonths(top, columns, months, units);
   addLoads(top, columns, { paddocks, notes, set, units });
-  const { cells, styles } = composeBlock([...top.rows, ...below.rows]);
-  return { cells, styles, rules: top.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 100) ?? [] };
+  const { cells, styles, ids } = composeBlock([...top.rows, ...below.rows]);
+  return { cells, styles, ids, rules: top.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 100) ?? [] };
 }
 
 function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void {
@@ -136,7 +139,7 @@ type Month = { readonly start: number };
  * [in, out) and [start, end) have in common: (|in − end| + |out − start| − |in − start| − |out − end|) ÷ 2.
  */
 function inMonth(perDay: string, columns: StayColumns, start: string, end: string): string {
-  const { In: from, Out: to } = columns;
+  const { 'Counted in': from, 'Counted out': to } = columns;
   const days = `(ABS(${from}-${end})+ABS(${to}-${start})-ABS(${from}-${start})-ABS(${to}-${end}))`;
   return `=SUMPRODUCT(${perDay}*${days})/2`;
 }
@@ -154,8 +157,8 @@ function addMonths(draft: Draft, columns: StayColumns, months: readonly Month[],
     draft.add([
       formula(at === 0 ? `=${dateCall(month.start)}` : `=${draft.at(row - 1, 1)}`, 'yyyy-mm-dd'),
       formula(`=EDATE(${start};1)`, 'yyyy-mm-dd'),
-      formula(inMonth(`${columns.Feed}/${columns.Days}`, columns, start, end), '#,##0'),
-      formula(inMonth(columns['Water a day'], columns, start, end), '#,##0'),
+      formula(inMonth(columns['Feed a day'], columns, start, end), '#,##0'),
+      formula(inMonth(columns['Water counted'], columns, start, end), '#,##0'),
     ]);
   });
   draft.add();
@@ -179,11 +182,12 @@ function addLoads(draft: Draft, columns: StayColumns, { paddocks, notes, set, un
   for (const stay of paddocks) {
     const row = draft.next();
     const name = draft.at(row, 0);
-    const sum = (column: string): string => `=SUMPRODUCT((${columns['Stay in']}=${name})*${column})`;
+    // As an array of its own, what is no number in a column counts as 0.
+    const sum = (column: string): string => `=SUMPRODUCT((${columns['Stay in']}=${name})*1;${column})`;
     draft.add(
       [
         text(stay.paddock),
-        formula(`=SUMPRODUCT(MAX((${columns['Stay in']}=${name})*${columns.Area}))`, '0.00'),
+        formula(`=SUMPRODUCT(MAX((${columns['Stay in']}=${name})*${columns['Area counted']}))`, '0.00'),
         formula(`=SUMPRODUCT((${columns['Stay in']}=${name})*1)`, '0'),
         formula(sum(columns.Days), '0'),
         formula(sum(columns.N), '0.0'),

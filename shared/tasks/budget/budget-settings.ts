@@ -1,3 +1,4 @@
+import { OUTDOOR_FACTOR } from '../../tables/nrc-intake';
 import type { SettingSpec, SettingValues } from '../settings';
 
 export type BudgetKey = 'mild' | 'hot' | 'outdoor' | 'shelter' | 'limitN' | 'limitP' | 'limitK';
@@ -12,7 +13,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     start: { US: 68, metric: 20 },
     min: -40,
     max: 50,
-    note: 'Water follows the air temperature (Mount and others 1971, published).',
+    note: 'Water to have there, a quarter for spill (judgement), by air temperature (Mount 1971, published).',
   },
   {
     key: 'hot',
@@ -21,13 +22,13 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     start: { US: 90, metric: 32 },
     min: -40,
     max: 50,
-    note: 'Pigs over 100 lb are stressed above 80 °F (27 °C) with more than 50 % humidity (MU Extension, published).',
+    note: 'Finishers suffer from about 70 °F (21 °C) on (UF/IFAS, published).',
   },
   {
     key: 'outdoor',
     label: 'Outdoor factor',
     unit: 'times',
-    start: 1.15,
+    start: OUTDOOR_FACTOR,
     above: 0,
     note: 'Outdoor pigs need about 15 % more energy (Edwards 2003, published).',
   },

@@ -1,12 +1,13 @@
 /** The cells of one stay: linked to the rotation table, looked up in the grower's lists, or plain values. */
 import { quotedTab } from '../../block/a1';
-import { BLANK, blank, date, formula, number, text } from '../../block/cells';
+import { answer, BLANK, date, formula, number, text } from '../../block/cells';
 import type { BlockCell, BlockStyle } from '../../contract';
-import { listLookup } from '../../table/list-lookup';
+import { ifFilled, listLookup } from '../../table/list-lookup';
 import { fromInside, type Quantity } from '../../units/units';
 import type { BudgetStay } from './budget-model';
 import {
   AT,
+  COUNTED_HEADINGS,
   FORMATS,
   type LinkedColumn,
   SPILLED,
@@ -15,8 +16,15 @@ import {
   type StaysOn,
 } from './stay-columns';
 
-const STYLES: readonly BlockStyle[] = STAY_HEADINGS.map((heading) =>
-  ['Weighed', 'Since weighed', 'Daily gain', 'Mean weight'].includes(heading) ? 'muted' : 'plain',
+const MUTED: readonly string[] = [
+  'Weighed',
+  'Since weighed',
+  'Daily gain',
+  'Mean weight',
+  ...COUNTED_HEADINGS,
+];
+const STYLES: readonly BlockStyle[] = [...STAY_HEADINGS, ...COUNTED_HEADINGS].map((heading) =>
+  MUTED.includes(heading) ? 'muted' : 'plain',
 );
 
 export function addStay(stay: BudgetStay, on: StaysOn): void {
@@ -26,15 +34,33 @@ export function addStay(stay: BudgetStay, on: StaysOn): void {
   draft.add(
     [
       ...namesAndDates(stay, on),
-      formula(`=${at('In')}+${at('Days')}`, 'yyyy-mm-dd'),
+      formula(
+        `=IF(AND(ISNUMBER(${at('In')});ISNUMBER(${at('Days')}));${at('In')}+${at('Days')};"")`,
+        'yyyy-mm-dd',
+      ),
       ...amounts(stay, on, row),
-      blank(FORMATS['Weight in']),
-      blank(FORMATS['Weight out']),
+      answer(FORMATS['Weight in']),
+      answer(FORMATS['Weight out']),
       formula(`=IF(${at('Weight out')}="";"";(${at('Weight in')}+${at('Weight out')})/2)`, '0'),
-      ...SPILLED.map((heading) => blank(FORMATS[heading])),
+      ...SPILLED.map((heading) => answer(FORMATS[heading])),
+      ...counted(at),
     ],
     STYLES,
+    JSON.stringify([stay.group, stay.paddock, stay.inDay]),
   );
+}
+
+/** See COUNTED_HEADINGS; the feed as an amount a day. */
+function counted(at: (heading: StayHeading) => string): BlockCell[] {
+  const number = (cell: string, body = cell): string => `IF(ISNUMBER(${cell});${body};0)`;
+  const fed = `IF(AND(ISNUMBER(${at('Days')});ISNUMBER(${at('Feed')}));IF(${at('Days')}>0;${at('Feed')}/${at('Days')};0);0)`;
+  return [
+    formula(`=${number(at('Out'), number(at('In')))}`, 'yyyy-mm-dd'),
+    formula(`=${number(at('In'), number(at('Out')))}`, 'yyyy-mm-dd'),
+    formula(`=${fed}`, '0.0'),
+    formula(`=${number(at('Water a day'))}`, '#,##0'),
+    formula(`=${number(at('Area'))}`, '0.00'),
+  ];
 }
 
 function link(stay: BudgetStay, { source }: StaysOn, column: LinkedColumn): string | undefined {
@@ -46,7 +72,7 @@ function link(stay: BudgetStay, { source }: StaysOn, column: LinkedColumn): stri
 function namesAndDates(stay: BudgetStay, on: StaysOn): BlockCell[] {
   const linked = (column: LinkedColumn, plain: BlockCell, format?: string): BlockCell => {
     const reference = link(stay, on, column);
-    return reference === undefined ? plain : formula(`=${reference}`, format);
+    return reference === undefined ? plain : formula(ifFilled(reference), format);
   };
   return [
     linked('group', text(stay.group)),
@@ -64,33 +90,34 @@ function amounts(stay: BudgetStay, on: StaysOn, row: number): BlockCell[] {
     lookup: string | undefined,
     plain: BlockCell,
     format: string,
+    body?: string,
   ): BlockCell => {
-    const body = link(stay, on, column) ?? lookup;
-    return body === undefined ? plain : formula(`=${body}`, format);
+    const linked = link(stay, on, column);
+    if (linked !== undefined) return formula(ifFilled(linked), format);
+    return lookup === undefined ? plain : formula(ifFilled(lookup, body), format);
   };
   const amount = (value: number | undefined, quantity: Quantity, format: string): BlockCell =>
     value === undefined ? BLANK : number(fromInside(value, quantity, units), format);
   const ofGroup = (field: 'head' | 'weight'): string | undefined =>
     listLookup(source.groups, field, stay.group, group, units, false);
   const weighedOn = listLookup(source.groups, 'weighedOn', stay.group, group, units, false);
-  const since = weighedOn === undefined ? undefined : `${draft.at(row, AT.In)}-${weighedOn}`;
+  const since = `${draft.at(row, AT.In)}-${weighedOn}`;
   const area = listLookup(source.paddocks, 'area', stay.paddock, draft.at(row, AT['Stay in']), units, false);
   return [
     cell('head', ofGroup('head'), number(stay.head, '0'), '0'),
     cell('startWeight', ofGroup('weight'), amount(stay.startWeightKg, 'mass', '0'), '0'),
-    cell('growthDays', since, number(stay.growthDays, '0'), '0'),
+    cell('growthDays', weighedOn, number(stay.growthDays, '0'), '0', since),
     gainCell(stay, on, row),
     cell('area', area, amount(stay.areaSquareMeters, 'area', '0.00'), '0.00'),
   ];
 }
 
-/** A blank gain must stay blank: a plain link to an empty cell would show 0, which means "does not grow". */
 function gainCell(stay: BudgetStay, on: StaysOn, row: number): BlockCell {
   const group = on.draft.at(row, AT.Group);
   const body =
     link(stay, on, 'dailyGain') ??
     listLookup(on.source.groups, 'dailyGain', stay.group, group, on.units, true);
-  if (body !== undefined) return formula(`=IF(${body}="";"";${body})`, '0.00');
+  if (body !== undefined) return formula(ifFilled(body), '0.00');
   const { dailyGainKg } = stay;
   return dailyGainKg === undefined ? BLANK : number(fromInside(dailyGainKg, 'massPerDay', on.units), '0.00');
 }

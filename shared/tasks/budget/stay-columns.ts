@@ -54,6 +54,22 @@ export const AT = Object.fromEntries(STAY_HEADINGS.map((heading, at) => [heading
   number
 >;
 
+/**
+ * Numbers for the sums over all stays, 0 where a stay has none: an array product over a column with one text or blank in
+ * it is an error for every month.
+ */
+export const COUNTED_HEADINGS = [
+  'Counted in',
+  'Counted out',
+  'Feed a day',
+  'Water counted',
+  'Area counted',
+] as const;
+export type CountedHeading = (typeof COUNTED_HEADINGS)[number];
+export const COUNTED_AT = Object.fromEntries(
+  COUNTED_HEADINGS.map((heading, at) => [heading, STAY_HEADINGS.length + at]),
+) as Record<CountedHeading, number>;
+
 export const UNITS: Partial<Record<StayHeading, Quantity>> = {
   Weighed: 'mass',
   'Daily gain': 'massPerDay',
@@ -71,7 +87,7 @@ export const UNITS: Partial<Record<StayHeading, Quantity>> = {
 };
 
 /** Ranges of the finished columns, for sums over them. */
-export type StayColumns = Readonly<Record<StayHeading, string>>;
+export type StayColumns = Readonly<Record<StayHeading | CountedHeading, string>>;
 
 /** Formats of the columns that cell functions spill over. */
 export const FORMATS = {

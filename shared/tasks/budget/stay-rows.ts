@@ -1,12 +1,15 @@
 /** The stays' part of the budget block: one row a stay under the cell functions. */
-import { BLANK, formula, text } from '../../block/cells';
+import { answer, BLANK, formula, text } from '../../block/cells';
 import type { BlockCell } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
 import type { BudgetStay } from './budget-model';
 import { addStay } from './stay-cells';
 import {
   AT,
+  COUNTED_AT,
+  COUNTED_HEADINGS,
   FORMATS,
+  SPILLED,
   STAY_HEADINGS,
   type StayColumns,
   type StayHeading,
@@ -25,15 +28,19 @@ export function addStays(stays: readonly BudgetStay[], on: StaysOn): StayColumns
     STAY_HEADINGS.map((heading) => text(unitOf(heading, units))),
     'muted',
   );
-  draft.add(STAY_HEADINGS.map(text), 'heading');
+  draft.add([...STAY_HEADINGS, ...COUNTED_HEADINGS].map(text), 'heading');
   const anchor = draft.next();
   const last = anchor + stays.length;
   const functions = functionBodies((heading) => draft.down(anchor, last, AT[heading]), on);
-  draft.add(STAY_HEADINGS.map((heading) => functions[heading] ?? BLANK));
+  // The answer about nutrients is wider than its function: it fills the row of functions too.
+  const spilled: readonly StayHeading[] = SPILLED;
+  const beside = (heading: StayHeading): BlockCell => (spilled.includes(heading) ? answer() : BLANK);
+  draft.add(STAY_HEADINGS.map((heading) => functions[heading] ?? beside(heading)));
   for (const stay of stays) addStay(stay, on);
+  // From the blank row of the cell functions on: a single stay would be a range of one cell.
   return Object.fromEntries(
-    STAY_HEADINGS.map((heading) => [heading, draft.down(anchor + 1, last, AT[heading])]),
-  ) as Record<StayHeading, string>;
+    Object.entries({ ...AT, ...COUNTED_AT }).map(([heading, at]) => [heading, draft.down(anchor, last, at)]),
+  ) as StayColumns;
 }
 
 function unitOf(heading: StayHeading, units: UnitSystem): string {

@@ -42,7 +42,8 @@ export function composeMapBlock(input: MapBlockInput): MapBlock {
   const totalRow = draft.next();
   const firstRow = totalRow + 3;
   const lastRow = firstRow + map.paddocks.length - 1;
-  const total = formula(`=SUM(${draft.down(firstRow, lastRow, 1)})`, '#,##0.00');
+  // From the headings on: one paddock alone would be a range of one cell.
+  const total = formula(`=SUM(${draft.down(firstRow - 1, lastRow, 1)})`, '#,##0.00');
   draft.add([text(`all paddocks together (${symbolOf('area', units)})`), total]);
   draft.add();
   // The corners come below the list, but the list's formulas point at them.

@@ -2,15 +2,12 @@
 
 import { cellA1 } from '../../block/a1';
 import { firstFew } from '../../block/first-few';
-import { headingRow } from '../../block/heading-row';
 import { type BlockContent, type TableRow, tableRows } from '../../block/read-block';
 import type { BlockCell, WireCell } from '../../contract';
-import { describeWire } from '../../lists/read-list-cell';
 import type { UnitSystem } from '../../units/units';
 import { type AddedColumns, addedColumns } from '../added-columns';
 import { keptCell } from '../kept-cell';
-import { definedFigures } from './corner-rows';
-import { CORNER_COLUMNS, CORNER_HEADINGS, CORNERS_TITLE, listHeadings } from './map-block';
+import { CORNER_HEADINGS, CORNERS_TITLE, listHeadings } from './map-block';
 import { mapFromGeojson } from './map-from-geojson';
 import type { FarmMap } from './map-model';
 import { MapTrouble } from './map-trouble';
@@ -18,7 +15,6 @@ import { MapTrouble } from './map-trouble';
 /** Errors: MapTrouble where the corners are gone or are not degrees. */
 export function mapFromBlock(block: BlockContent): FarmMap {
   const rows = tableRows(block, CORNER_HEADINGS);
-  refuseOtherHeading(block);
   if (!rows || rows.length === 0) {
     throw new MapTrouble(
       `The corner table on "${block.info.tab}" is gone. Take the corners from a file instead.`,
@@ -55,22 +51,6 @@ export function mapFromBlock(block: BlockContent): FarmMap {
       },
     })),
   });
-}
-
-/** A heading that was typed over would hide all corners, or what was typed in the list. */
-function refuseOtherHeading({ info, values }: BlockContent): void {
-  const { name, adjoining, note } = listHeadings('US');
-  const ofList = [name, undefined, undefined, undefined, adjoining, undefined, undefined, note];
-  for (const headings of [ofList, CORNER_HEADINGS]) {
-    for (const [r, row] of values.entries()) {
-      const wrong = headings.flatMap((heading, c) => (heading && row[c] !== heading ? [c] : []));
-      const [c = 0] = wrong;
-      if (wrong.length !== 1) continue;
-      const cell = `${info.tab}!${cellA1(info.row + r, info.column + c)}`;
-      const got = describeWire(row[c] ?? '');
-      throw new MapTrouble(`${cell} must be the heading "${headings[c]}", got ${got}.`);
-    }
-  }
 }
 
 /** Names follow the corner table; an outline needs three corners. */
@@ -134,60 +114,4 @@ export function keptInMap(block: BlockContent, units: UnitSystem): KeptInMap {
 
 function nameOf(cell: WireCell): string {
   return typeof cell === 'object' ? cell.d : String(cell);
-}
-
-/**
- * The same block with only what a rebuild must not lose: titles, settings, notes and columns of the grower's.
- * Measured cells and corners are blanked: the map that is written anew replaces them.
- */
-export function withoutMeasured(block: BlockContent, units: UnitSystem): BlockContent {
-  refuseOtherFigures(block, units);
-  const headings = listHeadings(units);
-  const find = (wanted: readonly string[]): number => headingRow(block.values, wanted);
-  const [list, corners] = [find([headings.name, headings.adjoining]), find(CORNER_HEADINGS)];
-  const listRows = block.values.slice(list + 1).findIndex((row) => row[0] === '');
-  const listEnd = list + 1 + (listRows < 0 ? block.values.length : listRows);
-  const names = (tableRows(block, CORNER_HEADINGS) ?? []).map((row) => row.value('corner of'));
-  // Where only some rows of a measured column hold something, somebody typed it: ours are filled in every row.
-  const isWhole = (c: number): boolean => block.values.slice(list + 1, listEnd).every((row) => row[c] !== '');
-  const values = block.values.map((row, r) =>
-    row.map((value, c) => {
-      if (corners >= 0 && r > corners) return isOfCorner(value, c, names) ? '' : value;
-      const inList = list >= 0 && r > list && r < listEnd && (corners < 0 || r < corners);
-      const heading = String(block.values[list]?.[c]);
-      const isDistance = heading === headings.water || heading === headings.well;
-      const isOurs =
-        heading === headings.name
-          ? names.includes(value)
-          : heading === headings.adjoining
-            ? isOnlyNames(value, names)
-            : isDistance && typeof value === 'number' && isWhole(c);
-      return inList && isOurs ? '' : value;
-    }),
-  );
-  return { ...block, values };
-}
-
-function refuseOtherFigures({ info, values, formulas }: BlockContent, units: UnitSystem): void {
-  for (const [label, value] of definedFigures(units)) {
-    const r = values.findIndex(([first]) => first === label);
-    if (r < 0 || (values[r]?.[1] === value && formulas[r]?.[1] === '') || values[r]?.[1] === '') continue;
-    const cell = cellA1(info.row + r, info.column + 1);
-    throw new Error(
-      `${cell}: ${label} is fixed by definition, got ${describeWire(values[r]?.[1] ?? '')}. Clear it. Nothing was written.`,
-    );
-  }
-}
-
-/** Names and degrees are read; a corner's number is at most as high as there are corners; the rest are formulas. */
-function isOfCorner(value: WireCell, column: number, names: readonly WireCell[]): boolean {
-  if (column === 1) return typeof value === 'number' && value <= names.length;
-  return column < CORNER_COLUMNS;
-}
-
-/** Paddocks that adjoin, as the builder lists them. */
-function isOnlyNames(value: WireCell, names: readonly WireCell[]): boolean {
-  const longestFirst = [...new Set(names.map(String))].sort((a, b) => b.length - a.length);
-  const left = longestFirst.reduce((words, name) => words.split(name).join(''), String(value));
-  return typeof value === 'string' && /^[, ]*$/.test(left);
 }

@@ -1,6 +1,6 @@
 /** The figures between layout and list: the line to put up, wire, joules, ground rods. */
 
-import { formula, text } from '../../block/cells';
+import { answer, formula, text } from '../../block/cells';
 import type { BlockCell } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
@@ -28,9 +28,9 @@ export type FigureKey =
 export function addFigures(
   fence: FenceFormulas,
   atATime: AtATime,
-  on: { draft: Draft; units: UnitSystem; set: Readonly<Record<MaterialsKey, string>> },
+  on: { draft: Draft; units: UnitSystem; set: Readonly<Record<MaterialsKey, string>>; strands: number },
 ): Readonly<Record<FigureKey, string>> {
-  const { draft, units, set } = on;
+  const { draft, units, set, strands } = on;
   const unit = symbolOf('length', units);
   draft.add([text(FIGURES_TITLE)], 'heading');
   const row = (label: string, body: string, unitText: string, note = '', format = '0'): string =>
@@ -70,7 +70,7 @@ export function addFigures(
     'Ground rods for it',
     `GROUND_RODS(IF(${set.energizerJoules}="";${joules};${set.energizerJoules});${set.rodLength};${unitsText})`,
     'rods',
-    '3 ft of rod a joule (NRCS Virginia 382 and Gerrish, published); at least three rods is common advice.',
+    '3 ft of rod a joule (NRCS Virginia 382 and Gerrish, published); never less than 3 m (die grüne, Idele, published).',
   );
   const signCount = row('Warning signs', signs(set), 'signs');
   const fixed = row(
@@ -82,6 +82,7 @@ export function addFigures(
   draft.add([
     text(HEIGHTS_LABEL),
     formula(`=STRAND_HEIGHTS(${set.pigWeight};${set.strands};${unitsText})`, '0'),
+    ...Array<BlockCell>(Math.max(0, strands - 1)).fill(answer('0')),
   ]);
   draft.add(
     [text(''), text(units === 'US' ? 'inches from the ground' : 'centimetres from the ground')],

@@ -26,7 +26,7 @@ export function laidPaddocks(
   const problems: ListProblem[] = [];
   const laid = paddocks.map((paddock): LaidPaddock => {
     const row = paddock.cells.name?.row ?? list.firstRow;
-    const reader: RowReader = { tab, list, row, system, comma, problems };
+    const reader: RowReader = { tab, list, row, system, comma, dates: {}, problems, readings: [], notes: [] };
     return {
       name: paddock.name,
       ...sidesOf(paddock, reader, shape),

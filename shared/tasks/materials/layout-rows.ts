@@ -1,5 +1,5 @@
 /** The layout's part of the materials block: the paddocks, the fence they make, and where each figure stands. */
-import { BLANK, formula, text } from '../../block/cells';
+import { answer, BLANK, formula, text } from '../../block/cells';
 import { fromInside } from '../../units/units';
 import { roundUp } from '../formula-parts';
 import { addSettings, type SettingSpec } from '../settings';
@@ -42,7 +42,8 @@ function addGrid(grid: GridLayout, on: LayoutOn): FenceFormulas {
   };
   const { rows: r, columns: c, width: w, length: l } = addSettings(draft, GRID_SETTINGS, values, units);
   draft.add([BLANK, text('Outer'), text('Dividing'), text('Both')], 'muted');
-  const line = draft.add([text(GRID_FENCE_LABEL), formula(`=FENCE_GRID(${r};${c};${w};${l})`, '0')]);
+  const call = formula(`=FENCE_GRID(${r};${c};${w};${l})`, '0');
+  const line = draft.add([text(GRID_FENCE_LABEL), call, answer('0'), answer('0')]);
   const across = roundUp(`${w}/${gap}`);
   const down = roundUp(`${l}/${gap}`);
   const shared = sharedInLine(grid) === grid.lengthMeters && grid.columns > 1 ? l : w;

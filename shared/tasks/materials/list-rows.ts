@@ -1,7 +1,8 @@
 /** A paddock list in the block: every paddock's fence, the sides it shares, and the set that begins with it. */
 import { BLANK, formula, number, text } from '../../block/cells';
 import type { BlockCell } from '../../contract';
-import { listLookup } from '../../table/list-lookup';
+import { memoryRow } from '../../lists/list-memory';
+import { ifFilled, listLookup } from '../../table/list-lookup';
 import { fromInside, symbolOf } from '../../units/units';
 import type { Draft } from '../draft-block';
 import { plus, roundUp } from '../formula-parts';
@@ -34,12 +35,14 @@ export function addList(list: ListLayout, on: LayoutOn): FenceFormulas {
   const sides = sharedSides(list);
   draft.add([text(LAYOUT_TITLE)], 'heading');
   draft.add([text(TOUCHING_LABEL), text(TOUCHING_WORDS[list.touching])]);
+  if (on.list) draft.add(memoryRow(on.list.list), ['plain', 'muted', 'muted']);
   const unit = symbolOf('length', units);
   draft.add(
     [BLANK, ...Array(3).fill(text(unit)), text('posts'), text(unit), text('posts'), text(unit)],
     'muted',
   );
-  draft.add(LIST_HEADINGS.map(text), 'heading');
+  // Sums begin at the headings: a list of one paddock would be a range of one cell.
+  const head = draft.add(LIST_HEADINGS.map(text), 'heading');
   const first = draft.next();
   const last = first + list.paddocks.length - 1;
   list.paddocks.forEach((paddock, at) => {
@@ -49,7 +52,7 @@ export function addList(list: ListLayout, on: LayoutOn): FenceFormulas {
       ...setCells(list, sides, at, first, on),
     ]);
   });
-  const total = (column: number): string => `SUM(${draft.down(first, last, column)})`;
+  const total = (column: number): string => `SUM(${draft.down(head, last, column)})`;
   const met = crossings(list.paddocks.length, sides);
   const corners = (set: readonly number[]): number => 4 * set.length - 2 * sidesInSet(set, sides).length;
   const sets = list.paddocks.map((_, at) => corners(setFrom(at, setPaddocks, list.paddocks.length)));
@@ -62,8 +65,8 @@ export function addList(list: ListLayout, on: LayoutOn): FenceFormulas {
       corners: String(4 * list.paddocks.length - 2 * sides.length + met),
     },
     set: {
-      length: `MAX(${draft.down(first, last, 7)})`,
-      posts: `MAX(${draft.down(first, last, 8)})`,
+      length: `MAX(${draft.down(head, last, 7)})`,
+      posts: `MAX(${draft.down(head, last, 8)})`,
       corners: String(Math.max(0, ...sets)),
     },
   };
@@ -79,7 +82,7 @@ function paddockCells(paddock: LaidPaddock, row: number, on: LayoutOn): BlockCel
   ];
   const side = (field: 'width' | 'length' | 'fenceLength', meters: number | undefined): BlockCell => {
     const lookup = listLookup(on.list, field, paddock.name, name, on.units, false);
-    if (lookup !== undefined) return formula(`=${lookup}`, '0.0');
+    if (lookup !== undefined) return formula(ifFilled(lookup), '0.0');
     return meters === undefined ? BLANK : number(fromInside(meters, 'length', on.units), '0.0');
   };
   const label = text(paddock.name);
@@ -106,7 +109,8 @@ function guessedWidth(squareMeters: number, paddock: string, name: string, on: L
   const squares = on.units === 'US' ? 43560 : 10000;
   const sides = fromInside(squareMeters, 'area', on.units);
   const area = lookup ?? `${Math.round(sides * 1e6)}/10^6`;
-  return formula(`=SQRT(${area}*${squares}/${on.shape})`, '0.0');
+  const width = `SQRT(${area}*${squares}/${on.shape})`;
+  return formula(lookup === undefined ? `=${width}` : ifFilled(lookup, width), '0.0');
 }
 
 /** The side two paddocks share: the shorter of the two that touch. */

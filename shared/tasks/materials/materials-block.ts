@@ -38,8 +38,10 @@ export interface MaterialsTyped extends TypedComparison {
 
 /** Cautions that stand beside the list, in the sheet and in the sidebar. */
 export const MATERIALS_CAUTIONS: readonly string[] = [
-  'Look out: the energizer’s manual and local codes decide over every figure here. Never two energizers on one fence; never live barbed wire.',
-  'Ground rods stay at least 10 m (33 ft) from any utility or telephone earth. Measure the volts with a fence tester when it stands.',
+  'Look out: the energizer’s manual and local codes decide. Never mains on a fence, never live barbed wire. Keep head, neck and body away from the wire.',
+  'Never two energizers or circuits on one fence; fences of separate energizers, as for several groups, stay 2.5 m (8 ft) apart.',
+  'Ground rods: 10 m (33 ft) from supply and telephone earths. Never above power lines; 3 m (10 ft) clear to 1 kV, 4 m (13 ft) to 33 kV, 8 m (26 ft) over that. Measure the volts.',
+  'Against swine fever some countries demand a second, fixed fence round outdoor pigs: ask the vet office first.',
 ];
 
 const WIDTHS = [260, 170, 110, 110, 110, 110, 110, 260, 110];
@@ -52,14 +54,19 @@ export function materialsBlock(plan: MaterialsPlan, typed: MaterialsTyped, origi
     column: origin.column,
   });
   const { set, fence } = addGround(below, plan);
-  const figure = addFigures(fence, plan.atATime, { draft: below, units: plan.units, set });
+  const figure = addFigures(fence, plan.atATime, {
+    draft: below,
+    units: plan.units,
+    set,
+    strands: plan.settings.strands ?? 1,
+  });
   const items = addItems({ draft: list, units: plan.units, set, figure }, typed.items, typed.own);
   list.add();
   below.add();
   const lengths = { portable: figure.line, fixed: figure.fixed, corners: fence.all.corners };
   addComparison({ draft: below, units: plan.units, lengths, items, typed }, plan.comparison);
-  const { cells, styles } = composeBlock([...list.rows, ...below.rows]);
-  return { cells, styles, rules: [], widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 110) ?? [] };
+  const { cells, styles, ids } = composeBlock([...list.rows, ...below.rows]);
+  return { cells, styles, ids, rules: [], widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 110) ?? [] };
 }
 
 function addHead(draft: Draft): void {

@@ -6,10 +6,10 @@ import { markRow } from './original-mark';
 import { COPY_STEPS } from './share-advice';
 
 export function composeMarkBlock(mark: string): ComposedBlock {
-  const { cells, styles } = composeBlock([
+  const { cells, styles, ids } = composeBlock([
     { cells: [text('This file and its copies')], style: 'title' },
     { cells: markRow(mark).map(text), style: 'muted' },
     ...COPY_STEPS.map((step) => ({ cells: [text(step)] })),
   ]);
-  return { cells, styles, rules: [], widths: [240, 240] };
+  return { cells, styles, ids, rules: [], widths: [240, 240] };
 }

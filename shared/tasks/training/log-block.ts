@@ -69,7 +69,12 @@ export function composeLogBlock(
   const todayRow = draft.add([text('Today'), formula('=TODAY()', 'yyyy-mm-dd')]);
   draft.add();
   const across = withFreeColumns(headings.length > 0 ? headings : LOG_HEADINGS);
-  const headRow = draft.add(across.map(text), 'heading');
+  const ours: readonly string[] = LOG_HEADINGS;
+  const headRow = draft.add(
+    across.map(text),
+    // The headings of free columns and of the grower's own are the grower's to type.
+    across.map((heading): BlockStyle => (ours.includes(heading) ? 'heading' : 'input')),
+  );
   const endRow = headRow + roomToType(typed.length, FREE_ROWS, room) + 1;
   const table: LogTable = {
     headings: across,

@@ -1,5 +1,5 @@
 /** The training pen as a live list: one TRAINING_PEN call, one STRAND_HEIGHTS call, plain formulas for the rest. */
-import { BLANK, blank, formula, text } from '../../block/cells';
+import { answer, BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
@@ -70,7 +70,7 @@ export const PEN_SETTINGS: readonly SettingSpec<PenKey>[] = [
 export const PEN_CAUTIONS = [
   'Panels outside, live wire inside, so that the pigs see the wire and cannot get out: published (Defra Pig Welfare Code PB7950).',
   'Never drive pigs into the wire. Leave them room to step back, and watch the first hour.',
-  'The energizer’s manual and local codes decide. Earth at least 10 m (33 ft) from any utility or telephone earth; one energizer to a fence; no live barbed wire.',
+  'The energizer’s manual and local codes decide. Keep head, neck and body off the wire. Earth 10 m (33 ft) from supply and telephone earths; one energizer, one circuit a fence, 2.5 m (8 ft) from the next; no live barbed wire.',
   'Shade, shelter, feed and water are not in this list. Heat kills pigs: keep water there at all times.',
 ] as const;
 
@@ -89,7 +89,6 @@ const LINE_FORMATS: Readonly<Record<(typeof LINES)[number], string>> = {
   highest: '0.0',
 };
 /** Rows that one TRAINING_PEN call fills. */
-export const PEN_LINES = LINES.length;
 const COUNTED: readonly string[] = ['panels', 'posts', 'clips'];
 
 const INPUT_ROW: readonly BlockStyle[] = ['plain', 'plain', 'muted', 'input', 'plain'];
@@ -115,7 +114,7 @@ export function composePenBlock(
   const first = addPenLines(draft, set, onHand, units);
   addWires(draft, set, onHand, first);
   draft.add();
-  addHeights(draft, set, first, units);
+  addHeights(draft, set, first, { units, strands: settings.strands ?? 1 });
   return {
     name: PEN_BLOCK,
     ...composeBlock(draft.rows),
@@ -137,7 +136,7 @@ function addPenLines(
     const counted = COUNTED.includes(line);
     const row = draft.next();
     // One call fills item, need and unit of all rows; those cells stay blank here.
-    const cells = [i === 0 ? formula(call) : BLANK, blank(LINE_FORMATS[line]), BLANK];
+    const cells = [i === 0 ? formula(call) : answer(), answer(LINE_FORMATS[line]), answer()];
     const typed = counted ? [onHand[i] ?? BLANK, toBuy(draft, row)] : [];
     draft.add([...cells, ...typed], counted ? INPUT_ROW : 'plain');
   });
@@ -168,7 +167,7 @@ function addHeights(
   draft: Draft,
   set: Readonly<Record<PenKey, string>>,
   first: number,
-  units: UnitSystem,
+  { units, strands }: { readonly units: UnitSystem; readonly strands: number },
 ): void {
   const unit = symbolOf('height', units);
   const highest = draft.at(first + LINES.indexOf('highest'), 1);
@@ -177,8 +176,8 @@ function addHeights(
   );
   draft.add([text(`Wire heights in the pen (${unit})`), ...inPen, text(PEN_HEIGHTS_NOTE)], HEIGHTS_ROW);
   const later = formula(`=STRAND_HEIGHTS(${set.weight};${set.strands};"${units}")`, '0.0');
-  const rest = blank('0.0');
-  draft.add([text(`${HEIGHTS_LABEL} (${unit})`), later, rest, rest, text(LATER_NOTE)], HEIGHTS_ROW);
+  const rest = [2, 3].map((i) => (i <= strands ? answer('0.0') : BLANK));
+  draft.add([text(`${HEIGHTS_LABEL} (${unit})`), later, ...rest, text(LATER_NOTE)], HEIGHTS_ROW);
 }
 
 function toBuy(draft: Draft, row: number): BlockCell {

@@ -1,7 +1,7 @@
 /** Words that stand in the sheet and in the sidebar, each with where it comes from. */
 
 export const MINIMUM_DAYS_NOTE =
-  'Sources differ: usually 1 day or less (Univ. of Maine, all stock), about 2 days (Ontario column), a few days (Mississippi State); for pigs 2 to 7 days is common, from memory. Pigs that have not passed the check stay in.';
+  'Until each pig has met the wire and backed off, watched on at least 3 days; commonly one to two weeks (common practice, no source).';
 
 export interface Advice {
   readonly text: string;

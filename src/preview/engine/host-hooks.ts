@@ -3,6 +3,9 @@ export interface HostHooks {
   timeZone(): string;
   now(): Date;
   hasCellFunction(name: string): boolean;
+  /** See the modes of the same names. */
+  sumproductPassesErrors(): boolean;
+  blankStaysBlank(): boolean;
   /** Runs a function of the script with what Google Sheets would pass: values, Dates, rows of rows. */
   callCellFunction(name: string, values: unknown[]): unknown;
 }

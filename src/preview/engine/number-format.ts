@@ -2,10 +2,7 @@
 import type { Engine } from './engine';
 import { outsideTexts } from './outside-texts';
 
-/** What Range.getNumberFormat gives for a cell without a format of its own (from memory). */
-export const AUTOMATIC_FORMAT = '0.###############';
-
-const AUTOMATIC = new Set(['', 'General', 'general', AUTOMATIC_FORMAT]);
+const AUTOMATIC = new Set(['', 'General', 'general']);
 
 /**
  * Plain text "@" under the engine's name. With "@" itself the engine shows the apostrophe of "'=1+1", and without

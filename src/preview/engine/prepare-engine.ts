@@ -37,6 +37,7 @@ export function prepareEngine(engine: Engine): void {
   addBatchCommand(engine);
   groupHistoryByCall(engine);
   addClock(engine);
+  addStrictSumproduct(engine);
   engine.addFunction(PARSE_ERROR_FUNCTION, {
     description: 'Keeps a formula that could not be read.',
     hidden: true,
@@ -55,6 +56,23 @@ function addBatchCommand(engine: Engine): void {
     }
   }
   engine.registries.featurePluginRegistry.add('sounderBatch', BatchPlugin);
+}
+
+/** SUMPRODUCT that passes errors on, for workbooks that want it so. */
+function addStrictSumproduct(engine: Engine): void {
+  const functions = engine.registries.functionRegistry;
+  const plain = functions.get('SUMPRODUCT');
+  functions.replace('SUMPRODUCT', {
+    ...plain,
+    compute(...ranges) {
+      const hooks = (this as unknown as Record<string, unknown>)[HOOKS_KEY] as HostHooks | undefined;
+      const cells = hooks?.sumproductPassesErrors()
+        ? (ranges.flat(2) as ({ value: unknown } | undefined)[])
+        : [];
+      const error = cells.find((cell) => engine.helpers.isEvaluationError(cell?.value as never));
+      return (error as never) ?? plain.compute.apply(this, ranges);
+    },
+  });
 }
 
 /** TODAY and NOW in the workbook's own time zone, by the host's clock. */

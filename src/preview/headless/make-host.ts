@@ -4,6 +4,7 @@ import { loadEngine } from '../engine/load-engine';
 import { dateOfSerial } from '../engine/zone-time';
 import { Host, type HostOptions } from '../host';
 import type { UiPort } from '../service/host-state';
+import type { Modes } from '../service/modes';
 import { type StartCell, serialOfIsoDay } from './start-cells';
 
 export type WorkbookOptions = {
@@ -23,13 +24,15 @@ export type WorkbookOptions = {
   merges?: Readonly<Record<string, readonly string[]>>;
   /** Named ranges, for example { SEASON: "Plan!B2:B3" }. */
   names?: Readonly<Record<string, string>>;
+  /** Nasty habits of the real service, see service/modes.ts. */
+  modes?: Partial<Modes>;
 };
 
 const NOON = 0.5;
 
 /** A host with empty tabs, or with those of the engine snapshot. */
 export async function makeHost(options: WorkbookOptions, ui: UiPort, snapshot: unknown): Promise<Host> {
-  const { codeJs, sidebarHtml, title, locale, timeZone, scriptTimeZone, today } = options;
+  const { codeJs, sidebarHtml, title, locale, timeZone, scriptTimeZone, today, modes } = options;
   const tabs = Object.entries(options.tabs ?? { Sheet1: [] }).map(([name, rows]) => ({
     name,
     rows: Math.max(NEW_TAB_SIZE.rows, rows.length),
@@ -37,7 +40,7 @@ export async function makeHost(options: WorkbookOptions, ui: UiPort, snapshot: u
   }));
   const htmlFiles = sidebarHtml === undefined ? undefined : { sidebar: sidebarHtml };
   const now = clockOf(today, timeZone ?? 'Etc/UTC');
-  const given = { codeJs, htmlFiles, snapshot, title, locale, timeZone, scriptTimeZone, now };
+  const given = { codeJs, htmlFiles, snapshot, title, locale, timeZone, scriptTimeZone, now, modes };
   return new Host({ engine: await loadEngine(), ui, tabs, ...withoutUndefined(given) });
 }
 

@@ -53,6 +53,10 @@ export class Workbook {
   get callTotal(): number {
     return this.gate.callTotal;
   }
+  /** Calls that had to wait for Google; the others were queued or needed no answer. */
+  get waits(): number {
+    return this.gate.waits;
+  }
   /** Cell-function calls by name since the workbook was opened or the counts were reset. */
   get cellCalls(): Record<string, number> {
     return Object.fromEntries(this.host.cellCalls);
@@ -121,7 +125,9 @@ export class Workbook {
     const { book } = this.state;
     const ownFormat = book.ownFormat(sheetId, row, column);
     const entry = typedIntoCell(text, ownFormat, book.locale, this.thisYear());
+    const oldValue = this.value(tab, a1);
     book.must({ type: 'UPDATE_CELL', sheetId, row, col: column, ...entry });
+    this.host.edited({ sheetId, row, column, rows: 1, columns: 1 }, text, oldValue);
   }
   select(tab: string, a1: string): void {
     const area = this.area(tab, a1);
@@ -149,6 +155,18 @@ export class Workbook {
       wholeSheet: a1 === undefined,
       ...shared,
     });
+  }
+  /** The script's call number `call` (from 0) fails: before or after it took effect, or with every later one. */
+  killAt(call: number, how: 'before' | 'after' | 'for good'): void {
+    this.failOn(call, undefined, { after: how === 'after', forGood: how === 'for good' });
+  }
+  /** The tab becomes one that holds a chart and no cells. */
+  makeChartTab(tab: string): void {
+    this.state.chartTabs.add(this.sheetId(tab));
+  }
+  /** The grower turns cells into a table and gives its columns types. */
+  typeColumns(tab: string, a1: string): void {
+    this.state.typedColumns.push(this.area(tab, a1));
   }
   holdLockElsewhere(isHeld = true): void {
     this.state.lockHeldElsewhere = isHeld;

@@ -28,14 +28,20 @@ export function noteTyping(engine: Engine): void {
   };
 }
 
-export function acceptSheetsTyping(book: Book, thisYear: () => number): void {
+type Edited = (place: Place, typed: string, oldValue: unknown) => void;
+
+export function acceptSheetsTyping(book: Book, thisYear: () => number, edited: Edited): void {
   const model = book.model as unknown as { dispatch: Dispatch };
   const dispatch = model.dispatch;
   model.dispatch = (type, payload) => {
     if (type !== 'UPDATE_CELL' || !payload.content) return dispatch(type, payload);
     const typing = lastTyping?.content === payload.content ? lastTyping : undefined;
     lastTyping = undefined;
-    return dispatch(type, { ...payload, ...sheetsEntry(book, payload, payload.content, typing, thisYear()) });
+    const oldValue = book.cell(payload.sheetId, payload.row, payload.col).value;
+    const entry = sheetsEntry(book, payload, payload.content, typing, thisYear());
+    const result = dispatch(type, { ...payload, ...entry });
+    if (typing) edited(payload, typing.typed, oldValue);
+    return result;
   };
 }
 

@@ -67,7 +67,13 @@ async function openBuilt(built: Built, title: string, file: ArrayBuffer | undefi
       toast: showToast,
     },
   });
-  acceptSheetsTyping(host.state.book, () => clock().getUTCFullYear());
+  const { book } = host.state;
+  const thisYear = () => clock().getUTCFullYear();
+  acceptSheetsTyping(book, thisYear, ({ sheetId, row, col }, typed, oldValue) => {
+    const area = { sheetId, row, column: col, rows: 1, columns: 1 };
+    // The editor has to be done with the cell before the script changes anything.
+    queueMicrotask(() => host.edited(area, typed, oldValue));
+  });
   element('title').textContent = title;
   await mountGrid(built.templates);
   if (file) tellFileLoss(await lossOf(file));
@@ -98,7 +104,19 @@ async function mountGrid(templates: string): Promise<void> {
     templates,
   });
   app = grid;
+  drawBeforeNextKey(grid);
   await grid.mount(element('grid'));
+}
+
+/**
+ * The engine's editor reads the next key from what is drawn, and the view library draws at the next frame: a key that
+ * comes earlier was put beside what the cell held before. So everything is drawn as soon as the key's event is over.
+ */
+function drawBeforeNextKey({ scheduler }: Pick<InstanceType<typeof owl.App>, 'scheduler'>): void {
+  scheduler.requestAnimationFrame = ((draw: FrameRequestCallback) => {
+    queueMicrotask(() => draw(performance.now()));
+    return 1;
+  }) as typeof window.requestAnimationFrame;
 }
 
 /** A failing menu function shows its message, as Sheets shows it over the grid. */

@@ -22,9 +22,6 @@ class BooleanCondition {
     this.#formula = formula;
     this.#background = background;
   }
-  getCriteriaType(): string {
-    return 'CUSTOM_FORMULA';
-  }
   getCriteriaValues(): string[] {
     return [this.#formula];
   }
@@ -74,15 +71,6 @@ export class ConditionalFormatRuleBuilder {
   }
   setBackground(color: string | null): this {
     return this.#styled({ fillColor: cssColor(color) });
-  }
-  setFontColor(color: string | null): this {
-    return this.#styled({ textColor: cssColor(color) });
-  }
-  setBold(bold: boolean): this {
-    return this.#styled({ bold });
-  }
-  setItalic(italic: boolean): this {
-    return this.#styled({ italic });
   }
   setRanges(ranges: Range[]): this {
     this.#rule.areas = ranges.map((range) => ({ ...RangePlace.area(range) }));

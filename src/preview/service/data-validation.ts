@@ -18,15 +18,6 @@ export class DataValidation {
   static rule(validation: DataValidation): Rule {
     return validation.#rule;
   }
-  getAllowInvalid(): boolean {
-    return this.#rule.allowInvalid;
-  }
-  getHelpText(): string {
-    return this.#rule.helpText;
-  }
-  getCriteriaType(): string {
-    return this.#rule.criterion.type;
-  }
   getCriteriaValues(): unknown[] {
     return [...this.#rule.criterion.values];
   }
@@ -39,37 +30,12 @@ export class DataValidationBuilder {
   constructor(gate: CallGate) {
     this[GATE] = gate;
   }
-  requireValueInList(values: unknown[], showDropdown = true): this {
-    const displayStyle = showDropdown ? 'arrow' : 'plainText';
-    this.#rule.criterion = { type: 'isValueInList', values: values.map(String), displayStyle };
-    return this;
-  }
   requireNumberBetween(low: number, high: number): this {
     this.#rule.criterion = { type: 'isBetween', values: [String(low), String(high)] };
     return this;
   }
-  requireNumberGreaterThan(limit: number): this {
-    this.#rule.criterion = { type: 'isGreaterThan', values: [String(limit)] };
-    return this;
-  }
-  requireNumberGreaterThanOrEqualTo(limit: number): this {
-    this.#rule.criterion = { type: 'isGreaterOrEqualTo', values: [String(limit)] };
-    return this;
-  }
-  requireDate(): this {
-    this.#rule.criterion = { type: 'dateIsValid', values: [] };
-    return this;
-  }
-  requireCheckbox(): this {
-    this.#rule.criterion = { type: 'isBoolean', values: [] };
-    return this;
-  }
   setAllowInvalid(allowInvalid: boolean): this {
     this.#rule.allowInvalid = allowInvalid;
-    return this;
-  }
-  setHelpText(helpText: string): this {
-    this.#rule.helpText = String(helpText);
     return this;
   }
   build(): DataValidation {
@@ -104,6 +70,26 @@ function clearValidation(state: HostState, sheetId: string, zones: EngineZone[])
   // A new rule takes its cells away from the older ones; then the new one goes.
   book.must({ type: 'ADD_DATA_VALIDATION_RULE', sheetId, ranges, rule });
   book.must({ type: 'REMOVE_DATA_VALIDATION_RULE', sheetId, id: temporary });
+}
+
+/** A value that a blocking rule turns down: scripts may not write it either. */
+export function breaksValidation(
+  { book }: HostState,
+  { sheetId, row, column }: Area,
+  matrix: readonly (readonly unknown[])[],
+): boolean {
+  const { getters } = book.model;
+  return matrix.some((line, r) =>
+    line.some((value, c) => {
+      if (value === '' || (typeof value === 'string' && value.startsWith('='))) return false;
+      const found = getters.getValidationResultForCellValue(value as number, {
+        sheetId,
+        row: row + r,
+        col: column + c,
+      });
+      return !found.isValid && found.rule.isBlocking === true;
+    }),
+  );
 }
 
 export function validationAt(state: HostState, cell: Area): DataValidation | null {

@@ -2,6 +2,7 @@
 import type { Book } from '../engine/book';
 import type { Area } from './area';
 import type { CallGate } from './call-gate';
+import type { LoadingCells, Modes } from './modes';
 
 export type MenuItem =
   | { kind: 'item'; caption: string; functionName: string }
@@ -46,6 +47,13 @@ export type HostState = {
   /** Notes by tab and "row,column" from 0. They do not move with inserted rows. */
   notes: Map<string, Map<string, string>>;
   protections: ProtectedArea[];
+  modes: Modes;
+  loading: LoadingCells;
+  hasCellFunction(name: string): boolean;
+  /** Tabs that hold a chart and nothing else, by id. */
+  chartTabs: Set<string>;
+  /** Columns of tables whose type the grower has set. */
+  typedColumns: Area[];
   /** Someone else holds the document lock. */
   lockHeldElsewhere: boolean;
   lockHeld: boolean;

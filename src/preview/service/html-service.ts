@@ -13,19 +13,9 @@ export class HtmlOutput {
   static shown(output: HtmlOutput): ShownHtml {
     return { ...output.#shown };
   }
-  getContent(): string {
-    return this.#shown.content;
-  }
-  setContent(content: string): this {
-    this.#shown.content = String(content);
-    return this;
-  }
   append(content: string): this {
     this.#shown.content += String(content);
     return this;
-  }
-  getTitle(): string {
-    return this.#shown.title;
   }
   setTitle(title: string): this {
     this.#shown.title = String(title);

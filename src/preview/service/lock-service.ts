@@ -16,16 +16,8 @@ export class Lock {
     this.#state.lockHeld = true;
     return true;
   }
-  waitLock(timeoutMilliseconds: number): void {
-    if (!this.tryLock(timeoutMilliseconds)) {
-      throw new Error('Lock timeout: another process was holding the lock for too long.');
-    }
-  }
   releaseLock(): void {
     this.#state.lockHeld = false;
-  }
-  hasLock(): boolean {
-    return this.#state.lockHeld;
   }
 }
 

@@ -23,10 +23,6 @@ export class NamedRange {
     if (!area) throw new Error(`The named range "${this.#name}" no longer refers to a range.`);
     return new Range(this.#state, area);
   }
-  setRange(range: Range): this {
-    setNamedArea(this.#state, this.#name, RangePlace.area(range));
-    return this;
-  }
   setName(name: string): this {
     const area = RangePlace.area(this.getRange());
     removeName(this.#state, this.#name);

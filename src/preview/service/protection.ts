@@ -17,26 +17,6 @@ export class Protection {
   getRange(): Range {
     return new Range(this.#state, this.#record.area);
   }
-  getDescription(): string {
-    return this.#record.description;
-  }
-  setDescription(description: string): this {
-    this.#record.description = String(description);
-    return this;
-  }
-  isWarningOnly(): boolean {
-    return this.#record.warningOnly;
-  }
-  setWarningOnly(warningOnly: boolean): this {
-    this.#record.warningOnly = warningOnly;
-    return this;
-  }
-  canEdit(): boolean {
-    return !this.#record.byOther || this.#record.warningOnly;
-  }
-  getProtectionType(): 'RANGE' | 'SHEET' {
-    return this.#record.wholeSheet ? 'SHEET' : 'RANGE';
-  }
   remove(): void {
     if (this.#record.byOther) throw new Error('You do not have permission to remove this protection.');
     this.#state.protections = this.#state.protections.filter((one) => one !== this.#record);

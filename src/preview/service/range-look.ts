@@ -1,10 +1,11 @@
 /** How a range looks: number formats, colours, fonts, alignment, wrapping. */
 import type { EngineStyle } from '../engine/engine';
-import { AUTOMATIC_FORMAT, engineFormat, sheetsFormat } from '../engine/number-format';
-import { zoneOf, zonesByEntry } from './area';
+import { engineFormat, sheetsFormat } from '../engine/number-format';
+import { overlaps, zoneOf, zonesByEntry } from './area';
 import { guardService } from './call-gate';
 import { cssColor } from './colors';
 import { filled, fittingMatrix, RangePlace, refuseProtected } from './range-place';
+import { typedColumn } from './refusals';
 
 const state = RangePlace.state;
 const area = RangePlace.area;
@@ -58,16 +59,16 @@ const fontWeight = (weight: Nullable): StylePatch => ({
 const fontStyle = (style: Nullable): StylePatch => ({
   italic: oneOf('setFontStyle', style ?? 'normal', ['italic', 'normal']) === 'italic',
 });
-const fontSize = (size: number): StylePatch => ({ fontSize: size });
+const _fontSize = (size: number): StylePatch => ({ fontSize: size });
 const wrapping = (wrap: boolean): StylePatch => ({ wrapping: wrap ? 'wrap' : 'overflow' });
-const wrapStrategy = (strategy: unknown): StylePatch => ({
+const _wrapStrategy = (strategy: unknown): StylePatch => ({
   wrapping: oneOf('setWrapStrategy', String(strategy).toLowerCase(), ['wrap', 'overflow', 'clip']),
 });
-const horizontal = (where: Nullable): StylePatch => {
+const _horizontal = (where: Nullable): StylePatch => {
   const choice = oneOf('setHorizontalAlignment', where ?? 'normal', ['left', 'center', 'right', 'normal']);
   return { align: choice === 'normal' ? undefined : choice };
 };
-const vertical = (where: Nullable): StylePatch => ({
+const _vertical = (where: Nullable): StylePatch => ({
   verticalAlign: oneOf('setVerticalAlignment', where ?? 'bottom', ['top', 'middle', 'bottom']),
 });
 
@@ -77,6 +78,7 @@ export class RangeLook extends RangePlace {
     const place = area(this);
     const matrix = fittingMatrix<string>('setNumberFormats', place, formats);
     refuseProtected(state(this), place);
+    if (state(this).typedColumns.some((typed) => overlaps(typed, place))) throw typedColumn();
     const commands = [...zonesByEntry(place, matrix)].map(([pattern, target]) => {
       const format = engineFormat(book.engine, String(pattern ?? ''));
       if (format === undefined) throw new Error(`The preview cannot show the number format "${pattern}"`);
@@ -89,7 +91,7 @@ export class RangeLook extends RangePlace {
     return this.setNumberFormats(filled(area(this), format));
   }
   getNumberFormats(): string[][] {
-    const { book } = state(this);
+    const { book, modes } = state(this);
     const { sheetId, row, column, rows, columns } = area(this);
     return Array.from({ length: rows }, (_, r) =>
       Array.from(
@@ -97,7 +99,7 @@ export class RangeLook extends RangePlace {
         (__, c) =>
           sheetsFormat(book.cell(sheetId, row + r, column + c).format ?? '') ||
           book.ownFormat(sheetId, row + r, column + c) ||
-          AUTOMATIC_FORMAT,
+          modes.automaticFormat,
       ),
     );
   }
@@ -122,9 +124,6 @@ export class RangeLook extends RangePlace {
     setStyles(this, 'setFontColors', colors, fontColor);
     return this;
   }
-  setFontColor(color: Nullable): this {
-    return this.setFontColors(filled(area(this), color));
-  }
   getFontColors(): string[][] {
     return getStyles(this, (style) => style.textColor ?? '#000000');
   }
@@ -148,43 +147,9 @@ export class RangeLook extends RangePlace {
   getFontStyles(): string[][] {
     return getStyles(this, (style) => (style.italic ? 'italic' : 'normal'));
   }
-  setFontSizes(sizes: unknown): this {
-    setStyles(this, 'setFontSizes', sizes, fontSize);
-    return this;
-  }
-  setFontSize(size: number): this {
-    return this.setFontSizes(filled(area(this), size));
-  }
-  setHorizontalAlignments(alignments: unknown): this {
-    setStyles(this, 'setHorizontalAlignments', alignments, horizontal);
-    return this;
-  }
-  setHorizontalAlignment(alignment: Nullable): this {
-    return this.setHorizontalAlignments(filled(area(this), alignment));
-  }
-  setVerticalAlignments(alignments: unknown): this {
-    setStyles(this, 'setVerticalAlignments', alignments, vertical);
-    return this;
-  }
-  setVerticalAlignment(alignment: Nullable): this {
-    return this.setVerticalAlignments(filled(area(this), alignment));
-  }
   setWraps(wraps: unknown): this {
     setStyles(this, 'setWraps', wraps, wrapping);
     return this;
-  }
-  setWrap(wrap: boolean): this {
-    return this.setWraps(filled(area(this), wrap));
-  }
-  getWraps(): boolean[][] {
-    return getStyles(this, (style) => style.wrapping === 'wrap');
-  }
-  setWrapStrategies(strategies: unknown): this {
-    setStyles(this, 'setWrapStrategies', strategies, wrapStrategy);
-    return this;
-  }
-  setWrapStrategy(strategy: unknown): this {
-    return this.setWrapStrategies(filled(area(this), strategy));
   }
   clearFormat(): this {
     const place = area(this);

@@ -2,7 +2,7 @@
 import { type Area, a1Of, areaOf, overlaps, zoneOf } from './area';
 import { type CallGate, GATE, guardService } from './call-gate';
 import type { HostState } from './host-state';
-import { OUT_OF_BOUNDS, PROTECTED, wrongSignature, wrongSize } from './refusals';
+import { closedToEditing, OUT_OF_BOUNDS, wrongSignature, wrongSize } from './refusals';
 
 export class RangePlace {
   readonly [GATE]: CallGate;
@@ -41,20 +41,11 @@ export class RangePlace {
   getNumColumns(): number {
     return this.#area.columns;
   }
-  getHeight(): number {
-    return this.#area.rows;
-  }
-  getWidth(): number {
-    return this.#area.columns;
-  }
   getLastRow(): number {
     return this.#area.row + this.#area.rows;
   }
   getLastColumn(): number {
     return this.#area.column + this.#area.columns;
-  }
-  getRowIndex(): number {
-    return this.#area.row + 1;
   }
   isPartOfMerge(): boolean {
     return mergesIn(this.#state, this.#area).length > 0;
@@ -77,7 +68,7 @@ export function refuseProtected(state: HostState, area: Area): void {
       !one.warningOnly &&
       (one.wholeSheet ? one.area.sheetId === area.sheetId : overlaps(one.area, area)),
   );
-  if (isClosed) throw new Error(PROTECTED);
+  if (isClosed) throw closedToEditing();
 }
 
 /** Checks that values are rows of equal length that fit the area exactly. */

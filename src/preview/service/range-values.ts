@@ -6,11 +6,11 @@ import { type Entry, formulaEntry, literalText, PLAIN_TEXT_FORMAT, typedEntry } 
 import { serialOfDate } from '../engine/zone-time';
 import { zoneOf } from './area';
 import { guardService } from './call-gate';
+import { breaksValidation } from './data-validation';
 import type { HostState } from './host-state';
 import { RangeLook } from './range-look';
 import { filled, fittingMatrix, mergesIn, RangePlace, refuseProtected } from './range-place';
-import { wrongSignature } from './refusals';
-import { isRichTextValue } from './rich-text';
+import { invalidData, wrongSignature } from './refusals';
 
 const state = RangePlace.state;
 const area = RangePlace.area;
@@ -43,6 +43,7 @@ function write(
   const { book } = host;
   const place = area(range);
   refuseProtected(host, place);
+  if (breaksValidation(host, place, matrix)) throw invalidData(place);
   const hidden = mergesIn(host, place);
   const isHidden = (row: number, column: number): boolean =>
     hidden.some(
@@ -63,6 +64,7 @@ function write(
     }),
   );
   book.batch(commands);
+  host.loading.written(place.sheetId, commands);
 }
 
 export function readCells<Result>(
@@ -77,9 +79,13 @@ export function readCells<Result>(
 
 export class RangeValues extends RangeLook {
   getValues(): unknown[][] {
-    const { book, timeZone } = state(this);
-    return readCells(this, (sheetId, row, column) =>
-      scriptValue(book.engine, book.cell(sheetId, row, column), timeZone),
+    const { book, timeZone, loading } = state(this);
+    const insteadOf = loading.reading();
+    return readCells(
+      this,
+      (sheetId, row, column) =>
+        insteadOf(sheetId, row, column) ??
+        scriptValue(book.engine, book.cell(sheetId, row, column), timeZone),
     );
   }
   getValue(): unknown {
@@ -106,14 +112,6 @@ export class RangeValues extends RangeLook {
   getFormula(): string {
     return this.getFormulas()[0]![0]!;
   }
-  isBlank(): boolean {
-    return readCells(
-      this,
-      (sheetId, row, column) => state(this).book.cell(sheetId, row, column).type === 'empty',
-    )
-      .flat()
-      .every(Boolean);
-  }
 
   setValues(values: unknown): this {
     const matrix = fittingMatrix('setValues', area(this), values);
@@ -136,17 +134,6 @@ export class RangeValues extends RangeLook {
   }
   setFormula(formula: string): this {
     return this.setFormulas(filled(area(this), formula));
-  }
-  setRichTextValues(values: unknown): this {
-    const matrix = fittingMatrix('setRichTextValues', area(this), values);
-    write(this, matrix, (value) => {
-      if (!isRichTextValue(value)) throw wrongSignature('Range.setRichTextValues', [value]);
-      return literalText(value.getText());
-    });
-    return this;
-  }
-  setRichTextValue(value: unknown): this {
-    return this.setRichTextValues(filled(area(this), value));
   }
   clearContent(): this {
     const place = area(this);

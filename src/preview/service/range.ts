@@ -1,7 +1,7 @@
 /** SpreadsheetApp.Range: what the classes below it give, and notes, validation, merges, protection. */
 import { type Area, areaOf, zoneOf } from './area';
 import { guardService } from './call-gate';
-import { type DataValidation, setValidation, validationAt } from './data-validation';
+import { type DataValidation, setValidation } from './data-validation';
 import type { HostState } from './host-state';
 import { type Protection, protect } from './protection';
 import { filled, fittingMatrix, mergesIn, RangePlace, refuseProtected } from './range-place';
@@ -25,16 +25,6 @@ export class Range extends RangeValues {
       column: left + column - 1,
       rows: 1,
       columns: 1,
-    });
-  }
-  offset(rowOffset: number, columnOffset: number, rows?: number, columns?: number): Range {
-    const place = area(this);
-    return new Range(state(this), {
-      sheetId: place.sheetId,
-      row: place.row + rowOffset,
-      column: place.column + columnOffset,
-      rows: rows ?? place.rows,
-      columns: columns ?? place.columns,
     });
   }
 
@@ -64,9 +54,6 @@ export class Range extends RangeValues {
   getNote(): string {
     return this.getNotes()[0]![0]!;
   }
-  clearNote(): this {
-    return this.setNote(null);
-  }
 
   setDataValidations(rules: unknown): this {
     const matrix = fittingMatrix<DataValidation | null>('setDataValidations', area(this), rules);
@@ -80,26 +67,11 @@ export class Range extends RangeValues {
   clearDataValidations(): this {
     return this.setDataValidation(null);
   }
-  getDataValidations(): (DataValidation | null)[][] {
-    return readCells(this, (sheetId, row, column) =>
-      validationAt(state(this), { sheetId, row, column, rows: 1, columns: 1 }),
-    );
-  }
-  getDataValidation(): DataValidation | null {
-    return this.getDataValidations()[0]![0]!;
-  }
 
   merge(): this {
     refuseProtected(state(this), area(this));
     const { sheetId } = area(this);
     state(this).book.must({ type: 'ADD_MERGE', sheetId, target: [zoneOf(area(this))], force: true });
-    return this;
-  }
-  breakApart(): this {
-    refuseProtected(state(this), area(this));
-    for (const merge of mergesIn(state(this), area(this))) {
-      state(this).book.must({ type: 'REMOVE_MERGE', sheetId: merge.sheetId, target: [zoneOf(merge)] });
-    }
     return this;
   }
   getMergedRanges(): Range[] {

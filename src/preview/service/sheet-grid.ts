@@ -90,30 +90,8 @@ export class SheetGrid {
   getFrozenRows(): number {
     return state(this).book.model.getters.getPaneDivisions(tabId(this)).ySplit;
   }
-  setFrozenColumns(columns: number): this {
-    if (columns < 0 || columns >= whole(this).columns) throw new Error("You can't freeze all columns.");
-    const command =
-      columns === 0 ? { type: 'UNFREEZE_COLUMNS' } : { type: 'FREEZE_COLUMNS', quantity: columns };
-    state(this).book.must({ ...command, sheetId: tabId(this) });
-    return this;
-  }
-  getFrozenColumns(): number {
-    return state(this).book.model.getters.getPaneDivisions(tabId(this)).xSplit;
-  }
   setColumnWidth(column: number, width: number): this {
-    return this.setColumnWidths(column, 1, width);
-  }
-  setColumnWidths(column: number, count: number, width: number): this {
-    return this.#resize('COL', column - 1, count, width, whole(this).columns);
-  }
-  getColumnWidth(column: number): number {
-    return state(this).book.model.getters.getColSize(tabId(this), column - 1);
-  }
-  setRowHeight(row: number, height: number): this {
-    return this.setRowHeights(row, 1, height);
-  }
-  setRowHeights(row: number, count: number, height: number): this {
-    return this.#resize('ROW', row - 1, count, height, whole(this).rows);
+    return this.#resize('COL', column - 1, 1, width, whole(this).columns);
   }
   #resize(dimension: 'ROW' | 'COL', first: number, count: number, size: number, limit: number): this {
     if (first < 0 || count < 1 || first + count > limit)
@@ -123,23 +101,26 @@ export class SheetGrid {
     state(this).book.must({ type: 'RESIZE_COLUMNS_ROWS', sheetId: tabId(this), dimension, elements, size });
     return this;
   }
-  hideRows(row: number, count = 1): this {
-    const elements = Array.from({ length: count }, (_, index) => row - 1 + index);
+  hideColumns(column: number, count = 1): this {
+    const elements = Array.from({ length: count }, (_, index) => column - 1 + index);
     state(this).book.must({
       type: 'HIDE_COLUMNS_ROWS',
       sheetId: tabId(this),
-      dimension: 'ROW',
+      dimension: 'COL',
       elements,
     });
     return this;
   }
+  showColumns(column: number, count = 1): this {
+    const elements = Array.from({ length: count }, (_, index) => column - 1 + index);
+    state(this).book.must({ type: 'UNHIDE_COLUMNS_ROWS', sheetId: tabId(this), dimension: 'COL', elements });
+    return this;
+  }
+  isColumnHiddenByUser(column: number): boolean {
+    return state(this).book.model.getters.isColHiddenByUser(tabId(this), column - 1);
+  }
   isRowHiddenByUser(row: number): boolean {
     return state(this).book.model.getters.isRowHiddenByUser(tabId(this), row - 1);
-  }
-  setTabColor(color: string | null): this {
-    const command = { type: 'COLOR_SHEET', sheetId: tabId(this), ...(color ? { color } : {}) };
-    state(this).book.must(command);
-    return this;
   }
 }
 
@@ -156,4 +137,4 @@ export function refuseClosed(sheet: SheetGrid): void {
   refuseProtected(state(sheet), whole(sheet));
 }
 
-guardService(SheetGrid, 'Sheet', ['hideRows']);
+guardService(SheetGrid, 'Sheet', ['hideRows', 'hideColumns', 'showColumns']);

@@ -6,11 +6,10 @@ import {
   conditionalFormatRules,
   setConditionalFormatRules,
 } from './conditional-format';
-import { type Protection, protect, protectionsOf } from './protection';
+import { type Protection, protect } from './protection';
 import { Range } from './range';
-import { wrongSignature } from './refusals';
+import { chartTab, wrongSignature } from './refusals';
 import { refuseClosed, SheetGrid, whole } from './sheet-grid';
-import { Spreadsheet } from './spreadsheet';
 
 const state = SheetGrid.state;
 const tabId = SheetGrid.id;
@@ -36,44 +35,30 @@ export class Sheet extends SheetGrid {
     });
     return this;
   }
-  /** A number, as in Sheets; the same for as long as the tab lives. */
-  getSheetId(): number {
-    return [...tabId(this)].reduce((hash, letter) => (hash * 31 + letter.charCodeAt(0)) % 2_147_483_647, 7);
-  }
-  getIndex(): number {
-    return state(this).book.sheetIds().indexOf(tabId(this)) + 1;
-  }
-  getParent(): Spreadsheet {
-    return new Spreadsheet(state(this));
-  }
   activate(): this {
     state(this).book.activate(tabId(this));
     return this;
   }
-  isSheetHidden(): boolean {
-    return !state(this).book.model.getters.isSheetVisible(tabId(this));
-  }
-  hideSheet(): this {
-    state(this).book.must({ type: 'HIDE_SHEET', sheetId: tabId(this) });
-    return this;
-  }
-  showSheet(): this {
-    state(this).book.must({ type: 'SHOW_SHEET', sheetId: tabId(this) });
-    return this;
-  }
 
+  getType(): 'GRID' | 'OBJECT' {
+    return isChart(this) && state(this).modes.chartTabsTell ? 'OBJECT' : 'GRID';
+  }
   getLastRow(): number {
+    refuseChart(this, 'getLastRow');
     return state(this).book.usedSize(tabId(this)).rows;
   }
   getLastColumn(): number {
+    refuseChart(this, 'getLastColumn');
     return state(this).book.usedSize(tabId(this)).columns;
   }
   getDataRange(): Range {
+    refuseChart(this, 'getDataRange');
     const { rows, columns } = state(this).book.usedSize(tabId(this));
     const size = { rows: Math.max(rows, 1), columns: Math.max(columns, 1) };
     return new Range(state(this), { sheetId: tabId(this), row: 0, column: 0, ...size });
   }
   getRange(rowOrA1: number | string, column?: number, rows?: number, columns?: number): Range {
+    refuseChart(this, 'getRange');
     if (typeof rowOrA1 === 'string' && column === undefined) return this.#rangeOfA1(rowOrA1);
     const sizes = [rowOrA1, column, rows ?? 1, columns ?? 1];
     if (!sizes.every((size) => typeof size === 'number' && Number.isInteger(size))) {
@@ -108,9 +93,6 @@ export class Sheet extends SheetGrid {
     refuseClosed(this);
     setConditionalFormatRules(state(this), tabId(this), rules);
   }
-  getProtections(type: string): Protection[] {
-    return protectionsOf(state(this), tabId(this), type === 'SHEET');
-  }
   protect(): Protection {
     return protect(state(this), whole(this), true);
   }
@@ -118,10 +100,14 @@ export class Sheet extends SheetGrid {
     new Range(state(this), whole(this)).clear();
     return this;
   }
-  clearContents(): this {
-    new Range(state(this), whole(this)).clearContent();
-    return this;
-  }
+}
+
+function isChart(sheet: Sheet): boolean {
+  return state(sheet).chartTabs.has(tabId(sheet));
+}
+
+function refuseChart(sheet: Sheet, method: string): void {
+  if (isChart(sheet)) throw chartTab(method);
 }
 
 guardService(Sheet, 'Sheet', ['activate', 'hideSheet', 'protect']);

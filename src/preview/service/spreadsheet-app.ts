@@ -4,7 +4,6 @@ import { ConditionalFormatRuleBuilder } from './conditional-format';
 import { DataValidationBuilder } from './data-validation';
 import type { HostState } from './host-state';
 import type { Range } from './range';
-import { RichTextValueBuilder } from './rich-text';
 import type { Sheet } from './sheet';
 import { Spreadsheet } from './spreadsheet';
 import { Ui } from './ui';
@@ -13,6 +12,7 @@ export class SpreadsheetApp {
   readonly [GATE]: CallGate;
   readonly WrapStrategy = { WRAP: 'WRAP', OVERFLOW: 'OVERFLOW', CLIP: 'CLIP' } as const;
   readonly ProtectionType = { RANGE: 'RANGE', SHEET: 'SHEET' } as const;
+  readonly SheetType = { GRID: 'GRID', OBJECT: 'OBJECT' } as const;
   readonly #state: HostState;
 
   constructor(state: HostState) {
@@ -22,13 +22,10 @@ export class SpreadsheetApp {
   getActiveSpreadsheet(): Spreadsheet {
     return new Spreadsheet(this.#state);
   }
-  getActive(): Spreadsheet {
-    return new Spreadsheet(this.#state);
-  }
   getActiveSheet(): Sheet {
     return new Spreadsheet(this.#state).getActiveSheet();
   }
-  getActiveRange(): Range {
+  getActiveRange(): Range | null {
     return new Spreadsheet(this.#state).getActiveRange();
   }
   getCurrentCell(): Range {
@@ -38,16 +35,13 @@ export class SpreadsheetApp {
     if (this[GATE].isInCellFunction) throw new Error('Cannot call SpreadsheetApp.getUi() from this context.');
     return new Ui(this.#state);
   }
-  /** Writes show at once here, so there is nothing to flush. */
+  /** Waits until all that is queued is written; the gate throws what was refused. */
   flush(): void {}
   newConditionalFormatRule(): ConditionalFormatRuleBuilder {
     return new ConditionalFormatRuleBuilder(this.#state);
   }
   newDataValidation(): DataValidationBuilder {
     return new DataValidationBuilder(this[GATE]);
-  }
-  newRichTextValue(): RichTextValueBuilder {
-    return new RichTextValueBuilder(this[GATE]);
   }
 }
 

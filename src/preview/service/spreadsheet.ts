@@ -4,7 +4,6 @@ import { areaOfA1, splitTabName } from './area';
 import { type CallGate, GATE, guardService } from './call-gate';
 import type { HostState } from './host-state';
 import { type NamedRange, namedArea, namedRanges, removeName, setNamedArea } from './named-range';
-import { type Protection, protectionsOf } from './protection';
 import { activeCellRange, Range, selectedRange } from './range';
 import { RangePlace } from './range-place';
 import { wrongSignature } from './refusals';
@@ -25,28 +24,15 @@ export class Spreadsheet {
   getName(): string {
     return this.#state.title;
   }
-  rename(name: string): void {
-    this.#state.title = String(name);
-  }
   getSpreadsheetLocale(): string {
     return this.#state.book.locale.code;
-  }
-  setSpreadsheetLocale(locale: string): void {
-    this.#state.book.setLocale(locale);
   }
   getSpreadsheetTimeZone(): string {
     return this.#state.timeZone;
   }
-  setSpreadsheetTimeZone(timeZone: string): void {
-    new Intl.DateTimeFormat('en', { timeZone });
-    this.#state.timeZone = timeZone;
-  }
 
   getSheets(): Sheet[] {
     return this.#state.book.sheetIds().map((id) => new Sheet(this.#state, id));
-  }
-  getNumSheets(): number {
-    return this.#state.book.sheetIds().length;
   }
   getSheetByName(name: string): Sheet | null {
     const id = this.#state.book.sheetIds().find((one) => this.#state.book.nameOf(one) === name);
@@ -69,7 +55,8 @@ export class Spreadsheet {
     return new Sheet(this.#state, sheetId);
   }
   deleteSheet(sheet: Sheet): void {
-    if (this.getNumSheets() === 1) throw new Error("You can't remove all the sheets in a document.");
+    if (this.#state.book.sheetIds().length === 1)
+      throw new Error("You can't remove all the sheets in a document.");
     this.#state.book.must({ type: 'DELETE_SHEET', sheetId: Sheet.id(sheet), sheetName: sheet.getName() });
   }
   setActiveSheet(sheet: Sheet): Sheet {
@@ -78,20 +65,12 @@ export class Spreadsheet {
   getActiveSheet(): Sheet {
     return new Sheet(this.#state, this.#state.book.activeSheetId());
   }
-  getActiveRange(): Range {
+  getActiveRange(): Range | null {
+    if (this.#state.chartTabs.has(this.#state.book.activeSheetId())) return null;
     return selectedRange(this.#state);
-  }
-  setActiveRange(range: Range): Range {
-    return range.activate();
-  }
-  getActiveCell(): Range {
-    return activeCellRange(this.#state);
   }
   getCurrentCell(): Range {
     return activeCellRange(this.#state);
-  }
-  setCurrentCell(cell: Range): Range {
-    return cell.activate();
   }
   getRange(a1: string): Range {
     const named = namedArea(this.#state, a1);
@@ -116,12 +95,6 @@ export class Spreadsheet {
   }
   removeNamedRange(name: string): void {
     removeName(this.#state, name);
-  }
-  getProtections(type: string): Protection[] {
-    return this.#state.book.sheetIds().flatMap((id) => protectionsOf(this.#state, id, type === 'SHEET'));
-  }
-  toast(message: string, title = ''): void {
-    this.#state.ui.toast(String(message), String(title));
   }
 }
 

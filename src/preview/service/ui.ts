@@ -22,10 +22,6 @@ export class Menu {
     this.#menu.items.push({ kind: 'separator' });
     return this;
   }
-  addSubMenu(menu: Menu): this {
-    this.#menu.items.push({ kind: 'menu', menu: menu.#menu });
-    return this;
-  }
   addToUi(): void {
     this.#state.ui.addMenu(this.#menu);
   }
@@ -51,9 +47,6 @@ export class Ui {
   createMenu(caption: string): Menu {
     return new Menu(this.#state, caption);
   }
-  createAddonMenu(): Menu {
-    return new Menu(this.#state, 'Add-on');
-  }
   showSidebar(html: unknown): void {
     if (!(html instanceof HtmlOutput)) throw wrongSignature('Ui.showSidebar', [html]);
     this.#state.ui.showSidebar(HtmlOutput.shown(html));
@@ -61,10 +54,6 @@ export class Ui {
   showModalDialog(html: unknown, title: string): void {
     if (!(html instanceof HtmlOutput)) throw wrongSignature('Ui.showModalDialog', [html, title]);
     this.#state.ui.showDialog({ ...HtmlOutput.shown(html), title: String(title) }, true);
-  }
-  showModelessDialog(html: unknown, title: string): void {
-    if (!(html instanceof HtmlOutput)) throw wrongSignature('Ui.showModelessDialog', [html, title]);
-    this.#state.ui.showDialog({ ...HtmlOutput.shown(html), title: String(title) }, false);
   }
   /** alert(text), alert(text, buttons) or alert(title, text, buttons). Locks do not survive it. */
   alert(...words: string[]): AlertAnswer {

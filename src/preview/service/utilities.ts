@@ -7,9 +7,15 @@ import { wrongSignature } from './refusals';
 
 export class Utilities {
   readonly [GATE]: CallGate;
+  readonly #state: HostState;
 
   constructor(state: HostState) {
     this[GATE] = state.gate;
+    this.#state = state;
+  }
+  /** Nobody waits here, but what takes time in Sheets is done afterwards. */
+  sleep(_milliseconds: number): void {
+    this.#state.loading.settle();
   }
   formatDate(date: unknown, timeZone: string, format: string): string {
     if (!isDate(date) || typeof timeZone !== 'string' || typeof format !== 'string') {
@@ -29,9 +35,6 @@ export class Session {
   }
   getScriptTimeZone(): string {
     return this.#state.scriptTimeZone;
-  }
-  getActiveUserLocale(): string {
-    return this.#state.book.locale.code.slice(0, 2);
   }
 }
 

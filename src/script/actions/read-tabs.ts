@@ -6,7 +6,10 @@ export function readTabs(port: SheetPort, names: readonly string[]): TabContent[
   const tabs = port.tabs();
   return names.map((name) => {
     const tab = tabs.find((info) => info.name === name);
-    if (!tab) throw new Told(`There is no tab named "${name}" any more. Read the file again.`);
+    if (!tab) {
+      const why = port.passedOver().includes(name) ? 'holds no cells' : 'is not in this file any more';
+      throw new Told(`The tab "${name}" ${why}. Read the file again.`);
+    }
     if (tab.rows === 0 || tab.columns === 0) return { name, values: [], formulas: [] };
     return { name, ...port.read({ tab: name, row: 1, column: 1, rows: tab.rows, columns: tab.columns }) };
   });

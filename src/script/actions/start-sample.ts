@@ -41,7 +41,7 @@ function writeTab(port: SheetPort, name: string, rows: readonly (readonly Sample
     formats: cells.map((row) => row.map(sampleFormat)),
   });
   const styles = cells.map((row, r) => row.map((): BlockStyle => (r === 0 ? 'title' : 'plain')));
-  port.style(area, styles, []);
+  port.style(area, area, styles, []);
 }
 
 function sampleValue(cell: SampleCell): string | number | boolean {

@@ -1,6 +1,7 @@
 /** Where a block goes, and every reason not to put it there. */
 
 import { areaA1, cellA1 } from '../../../shared/block/a1';
+import { firstFew } from '../../../shared/block/first-few';
 import type { WriteBlock } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { isWithin } from '../is-within';
@@ -15,7 +16,7 @@ export function targetArea(port: SheetPort, request: WriteBlock, old: Area | und
   const { place } = request;
   const size = sizeOf(request);
   if (place.at === 'own') return overOwn(port, request, size, old);
-  if (old && request.replaces !== true && !isEmpty(port.read(old))) {
+  if (old && request.replaces !== true) {
     throw new Told(
       `A table of this kind already stands on "${old.tab}" at ${areaA1(old)}. Rebuild it there, or delete that tab first. Nothing was written.`,
     );
@@ -26,9 +27,20 @@ export function targetArea(port: SheetPort, request: WriteBlock, old: Area | und
   return area;
 }
 
-/** An emptied table: its name may move to the new one. */
-export function isEmpty({ values, formulas }: AreaContent): boolean {
+/** Whether nothing stands there: a table that was emptied, or a tab that a failed first write left. */
+export function isEmptyArea(port: SheetPort, area: Area): boolean {
+  const used = usedPart(port, area);
+  if (!used) return true;
+  const { values, formulas } = port.read(used);
   return values.flat().every((value) => value === '') && formulas.flat().every((formula) => formula === '');
+}
+
+/** The part of an area within the used part of its tab; undefined where there is none. */
+function usedPart(port: SheetPort, area: Area): Area | undefined {
+  const tab = port.tabs().find(({ name }) => name === area.tab);
+  const rows = Math.min(area.rows, (tab?.rows ?? 0) - area.row + 1);
+  const columns = Math.min(area.columns, (tab?.columns ?? 0) - area.column + 1);
+  return rows > 0 && columns > 0 ? { ...area, rows, columns } : undefined;
 }
 
 function newTab(port: SheetPort, name: string, size: { rows: number; columns: number }): Area {
@@ -36,10 +48,10 @@ function newTab(port: SheetPort, name: string, size: { rows: number; columns: nu
   if (tab === '' || tab.length > LONGEST_TAB_NAME) {
     throw new Told(`The new tab needs a name of 1 to ${LONGEST_TAB_NAME} letters. Nothing was written.`);
   }
-  const taken = port.tabs().some((info) => info.name.toLowerCase() === tab.toLowerCase());
-  if (taken)
+  const taken = port.tabs().find((info) => info.name.toLowerCase() === tab.toLowerCase());
+  if (taken && (taken.rows > 0 || taken.columns > 0))
     throw new Told(`There is already a tab named "${tab}". Choose another name. Nothing was written.`);
-  return { tab, row: 1, column: 1, ...size };
+  return { tab: taken?.name ?? tab, row: 1, column: 1, ...size };
 }
 
 function overOwn(
@@ -64,22 +76,24 @@ function overOwn(
   return area;
 }
 
-const MOST_NAMED_CELLS = 5;
-
-/** Refuses where a cell of the area that is not our own already holds something. */
+/** Refuses where a cell of the area that is not our own already holds something, or where cells are merged. */
 function refuseTaken(port: SheetPort, area: Area, old: Area | undefined): void {
-  const tab = port.tabs().find((info) => info.name === area.tab);
-  if (!tab) throw new Told(`There is no tab named "${area.tab}" any more. Nothing was written.`);
-  const rows = Math.min(area.rows, tab.rows - area.row + 1);
-  const columns = Math.min(area.columns, tab.columns - area.column + 1);
-  if (rows <= 0 || columns <= 0) return;
-  const taken = takenCells(port.read({ ...area, rows, columns }), area, old);
-  if (taken.length === 0) return;
-  const named = taken.slice(0, MOST_NAMED_CELLS).join(', ');
-  const more = taken.length > MOST_NAMED_CELLS ? ` and ${taken.length - MOST_NAMED_CELLS} more` : '';
-  throw new Told(
-    `The table needs ${areaA1(area)} on "${area.tab}", but something stands in ${named}${more}. Choose an empty area or a new tab, or move those cells. Nothing was written.`,
-  );
+  if (port.tabs().every(({ name }) => name !== area.tab)) {
+    throw new Told(`There is no tab named "${area.tab}" any more. Nothing was written.`);
+  }
+  const used = usedPart(port, area);
+  const taken = used ? takenCells(port.read(used), area, old) : [];
+  if (taken.length > 0) {
+    throw new Told(
+      `The table needs ${areaA1(area)} on "${area.tab}", but something stands in ${firstFew(taken)}. Choose an empty area or a new tab, or move those cells. Nothing was written.`,
+    );
+  }
+  const merged = port.mergedAreas(area);
+  if (merged.length > 0) {
+    throw new Told(
+      `The table needs ${areaA1(area)} on "${area.tab}", but cells are merged in ${firstFew(merged)}. Undo that with Format > Merge cells > Unmerge, or choose another place. Nothing was written.`,
+    );
+  }
 }
 
 function takenCells({ values, formulas }: AreaContent, area: Area, old: Area | undefined): string[] {

@@ -1,4 +1,6 @@
+import { headingsAt } from '../../../shared/lists/headings-at';
 import type { FoundList, GrowerList } from '../../../shared/lists/model';
+import { withRows } from '../../../shared/lists/pointed-list';
 import { foundLists } from '../parts/found-lists';
 import type { Book } from '../parts/use-book';
 import { recalledList } from './recalled-list';
@@ -6,16 +8,20 @@ import { recalledList } from './recalled-list';
 /** A list that was used before, as it stands in this reading of the file; undefined where it is gone. */
 export function listAgain(book: Book, before: GrowerList | FoundList | undefined): FoundList | undefined {
   const found = foundLists(book).filter(({ kind }) => kind === before?.kind);
-  return recalledList(found, before) ?? pointedAt(book, before);
+  const isFound = found.some(
+    ({ tab, headingRow }) => tab === before?.tab && headingRow === before.headingRow,
+  );
+  const pointed = isFound ? undefined : pointedAt(book, before);
+  return pointed ?? recalledList(found, before) ?? pointedAt(book, before);
 }
 
 /** A list that only the grower saw, while its headings stand where they stood. */
 function pointedAt({ tabs }: Book, own: GrowerList | FoundList | undefined): FoundList | undefined {
   const tab = tabs.find(({ name }) => name === own?.tab);
   if (!own || !('headings' in own) || !tab) return undefined;
-  const cells = tab.values[own.headingRow - 1] ?? [];
-  const isThere = own.headings.every(
-    ({ column, text }) => String(cells[column - 1] ?? '').trim() === text.trim(),
+  const now = headingsAt(tab, own.headingRow);
+  const isThere = own.headings.every((heading) =>
+    now.some(({ column, text }) => column === heading.column && text === heading.text),
   );
-  return isThere ? { ...own, lastRow: tab.values.length } : undefined;
+  return isThere ? withRows(own, tab) : undefined;
 }

@@ -1,10 +1,11 @@
 /** Changes to a proposed list: another column for a field, or another row of headings. */
+import { dateWords } from '../../../shared/block/date-words';
 import type { Selection, TabContent } from '../../../shared/contract';
 import { headingUnit } from '../../../shared/lists/heading-unit';
-import type { ListUnit } from '../../../shared/lists/list-units';
-import { matchHeading } from '../../../shared/lists/match-heading';
 import { missingFields } from '../../../shared/lists/missing-fields';
 import type { FoundList, GroupField, ListKind, PaddockField } from '../../../shared/lists/model';
+import { pointedList } from '../../../shared/lists/pointed-list';
+import type { ListUnit } from '../../../shared/units/unit-words';
 
 type Field = PaddockField | GroupField;
 
@@ -42,29 +43,27 @@ export function unusedHeadings(list: FoundList): readonly string[] {
     .map(({ text }) => text);
 }
 
-/** A list whose heading row the grower pointed at. Columns are taken where the words are known. */
-export function listFromSelection(kind: ListKind, selection: Selection, tab: TabContent): FoundList {
-  const cells = tab.values[selection.row - 1] ?? [];
-  const headings = cells.flatMap((cell, c) =>
-    typeof cell === 'string' && cell.trim() !== '' ? [{ column: c + 1, text: cell.trim() }] : [],
-  );
-  const bare = {
-    kind,
-    tab: tab.name,
-    headingRow: selection.row,
-    firstRow: selection.row + 1,
-    lastRow: tab.values.length,
-    columns: {},
-    units: {},
-    headings,
-    missing: [],
-    items: 0,
-  } as unknown as FoundList;
-  return headings.reduce(
-    (list, { column, text }) => {
-      const field = matchHeading(text).find((match) => match.kind === kind)?.field;
-      return field && !(field in list.columns) ? withColumn(list, field, column) : list;
-    },
-    withColumn(bare, 'name', undefined),
+/** The list of which the grower selected a cell; throws, in words, where none can be told there. */
+export function listFromSelection(
+  kind: ListKind,
+  selection: Selection,
+  tab: TabContent | undefined,
+): FoundList {
+  const list = tab && pointedList(kind, tab, selection);
+  if (list) return list;
+  throw new Error(
+    `No row of headings was found at or above ${selection.a1} of “${selection.tab}”. Select a cell of the list. If you have just typed there, press “Read the spreadsheet again” first.`,
   );
 }
+
+/** What stands first in a column, to see whether it is the right one. */
+export function firstOf(tab: TabContent | undefined, list: FoundList, column: number): string {
+  const rows = tab?.values.slice(list.firstRow - 1, list.lastRow) ?? [];
+  const cells = rows.map((row) => row[column - 1] ?? '').filter((cell) => cell !== '');
+  const words = cells
+    .slice(0, FIRST)
+    .map((cell) => (typeof cell === 'object' ? dateWords(cell.d) : String(cell)));
+  return words.join(' · ');
+}
+
+const FIRST = 3;

@@ -8,7 +8,7 @@ import {
 } from '../../../shared/lists/model';
 import { Button } from '../parts/button';
 import { SelectField } from '../parts/field';
-import { headingText, unusedHeadings, withColumn } from './list-columns';
+import { firstOf, headingText, unusedHeadings, withColumn } from './list-columns';
 import type { Lists } from './use-lists';
 
 export const KIND_WORDS: Readonly<Record<ListKind, { list: string; one: string; many: string }>> = {
@@ -64,7 +64,7 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
           <Unused list={list} />
           <details open={list.missing.length > 0}>
             <summary>Which heading stands for what</summary>
-            <Columns list={list} onChange={lists.choose} />
+            <Columns list={list} lists={lists} />
           </details>
         </>
       ) : (
@@ -77,18 +77,24 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
           {note}
         </p>
       ))}
-      <details>
+      {kind === 'paddocks' && list && <RemarkOffers list={list} lists={lists} />}
+      <details open={!list}>
         <summary>The list is somewhere else</summary>
-        <p class="hint">Select any cell of its row of headings in the sheet, then press the button.</p>
-        <Button
-          onPress={onPoint}
-          label={`Use the selected row of headings for the ${words.list.toLowerCase()}`}
-        >
-          Use the selected row
-        </Button>
+        <p class="hint">Select any cell of it in the sheet, then press the button.</p>
+        <Button onPress={onPoint}>This is my {words.list.toLowerCase()}</Button>
       </details>
     </section>
   );
+}
+
+/** Remarks with a day in them may be what keeps the pigs out: one press takes their column for “open from”. */
+function RemarkOffers({ list, lists }: { list: FoundList; lists: Lists }) {
+  const columns = [...new Set(lists.remarks.map(({ column }) => column))];
+  return columns.map((column) => (
+    <Button key={column} onPress={() => lists.choose(withColumn(list, 'openFrom', column))}>
+      Use the days in “{headingText(list, column)}” as “open from”
+    </Button>
+  ));
 }
 
 const NEEDS: Readonly<Record<ListKind, string>> = {
@@ -108,7 +114,7 @@ function placeWords(list: FoundList): string {
 
 const NONE = '';
 
-function Columns({ list, onChange }: { list: FoundList; onChange: (list: FoundList) => void }) {
+function Columns({ list, lists }: { list: FoundList; lists: Lists }) {
   const fields = list.kind === 'paddocks' ? PADDOCK_FIELDS : GROUP_FIELDS;
   const columns: Readonly<Record<string, number>> = list.columns;
   const units: Readonly<Record<string, string>> = list.units;
@@ -130,15 +136,20 @@ function Columns({ list, onChange }: { list: FoundList; onChange: (list: FoundLi
             key={field}
             label={capital(FIELD_LABELS[field])}
             hint={
-              unit && column !== undefined && !headingText(list, column).includes(unit)
-                ? `in ${unit}`
-                : undefined
+              column === undefined
+                ? undefined
+                : [
+                    firstOf(lists.tabOf(list), list, column),
+                    unit && !headingText(list, column).includes(unit) ? `in ${unit}` : '',
+                  ]
+                    .filter(Boolean)
+                    .join(', ')
             }
             problem={needed ? 'Needed: choose the column that holds it.' : undefined}
             value={column === undefined ? NONE : String(column)}
             options={options}
             onChange={(value) =>
-              onChange(withColumn(list, field, value === NONE ? undefined : Number(value)))
+              lists.choose(withColumn(list, field, value === NONE ? undefined : Number(value)))
             }
           />
         );

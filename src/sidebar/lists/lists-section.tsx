@@ -25,11 +25,6 @@ export function ListsSection({ book, lists, units, onUnits }: Props) {
     work.start(async () => {
       const selection = await ask('readSelection', {});
       const tab = book.tabs.find(({ name }) => name === selection.tab);
-      if (!tab?.values[selection.row - 1]) {
-        throw new Error(
-          `Nothing stands in row ${selection.row} of “${selection.tab}”. If you have just typed there, press “Read the spreadsheet again” first.`,
-        );
-      }
       lists.choose(listFromSelection(kind, selection, tab));
     });
   const picker = (kind: ListKind, summary: string) => (

@@ -21,9 +21,6 @@ export function OneList({ kind, lists, units }: Props) {
     work.start(async () => {
       const selection = await ask('readSelection', {});
       const [tab] = await ask('readTabs', { tabs: [selection.tab] });
-      if (!tab?.values[selection.row - 1]) {
-        throw new Error(`Nothing stands in row ${selection.row} of “${selection.tab}”.`);
-      }
       lists.choose(listFromSelection(kind, selection, tab));
     });
   return (

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { TabContent } from '../../../shared/contract';
+import { dayFromIso } from '../../../shared/core/calendar/day';
 import type {
   FoundList,
   GroupList,
@@ -13,9 +14,12 @@ import type {
 import { copiedMovesNotes } from '../../../shared/lists/own-headings';
 import { readGroups } from '../../../shared/lists/read-groups';
 import { type PaddocksRead, readPaddocks } from '../../../shared/lists/read-paddocks';
+import { standingProblems } from '../../../shared/lists/standing-place';
+import { isWeighingLog, lastWeighings } from '../../../shared/lists/weighings';
 import { fixedFiguresNotes } from '../../../shared/table/fixed-figures';
 import type { RotationSettings } from '../../../shared/table/model';
 import type { UnitSystem } from '../../../shared/units/units';
+import { dateOrder } from '../numbers/date-order';
 import { decimalComma } from '../numbers/decimal-comma';
 import { ROTATION_NAME } from '../panels/rotation/old-table';
 import { foundLists } from '../parts/found-lists';
@@ -25,6 +29,8 @@ import { lostHeadings } from './lost-headings';
 import { recalledList } from './recalled-list';
 
 export interface Lists {
+  /** The tab that a list stands on. */
+  readonly tabOf: (list: FoundList | undefined) => TabContent | undefined;
   readonly found: Readonly<Record<ListKind, readonly FoundList[]>>;
   readonly chosen: Readonly<Record<ListKind, FoundList | undefined>>;
   readonly choose: (list: FoundList) => void;
@@ -32,6 +38,8 @@ export interface Lists {
   readonly groups: readonly ReadGroup[];
   /** Everything wrong in both lists, each with its cell. */
   readonly problems: readonly ListProblem[];
+  /** Remarks with a day that may be meant as “open from”. */
+  readonly remarks: PaddocksRead['remarks'];
   /** What the grower should know about the reading of each list although nothing is wrong. */
   readonly notes: Readonly<Record<ListKind, readonly string[]>>;
 }
@@ -58,14 +66,20 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
   // A heading that the grower left out on this page is not missed.
   const lost = (kind: ListKind): string[] => (own[kind] ? [] : lostHeadings(remembered[kind], chosen[kind]));
   const tabOf = (list: FoundList | undefined) => book.tabs.find(({ name }) => name === list?.tab);
-  const comma = decimalComma(book.overview.locale);
+  const { locale, today } = book.overview;
+  const comma = decimalComma(locale);
+  const dates = { order: dateOrder(locale), today: dayFromIso(today) };
+  const weighings = useMemo(
+    () => lastWeighings(book.tabs, foundLists(book).filter(isWeighingLog), units, comma, dates),
+    [book, units],
+  );
   const paddockTab = tabOf(chosen.paddocks);
   const groupTab = tabOf(chosen.groups);
   const paddocks = paddockTab
-    ? readPaddocks(paddockTab, chosen.paddocks as unknown as PaddockList, units, comma)
-    : { paddocks: [], ...NOTHING };
+    ? readPaddocks(paddockTab, chosen.paddocks as unknown as PaddockList, units, comma, dates)
+    : { paddocks: [], remarks: [], ...NOTHING };
   const groups = groupTab
-    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units, comma)
+    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units, comma, { ...dates, weighings })
     : { groups: [], ...NOTHING };
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
     tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
@@ -73,13 +87,17 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
     paddocks: fixedIn(paddockTab, chosen.paddocks),
     groups: fixedIn(groupTab, chosen.groups),
   };
+  const listed = [...paddocks.problems, ...groups.problems];
+  const standing = standingProblems(groups.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
   return {
+    tabOf,
     found,
     chosen,
     choose: (list) => setOwn((before) => ({ ...before, [list.kind]: list })),
     paddocks: paddocks.paddocks,
     groups: groups.groups,
-    problems: [...paddocks.problems, ...groups.problems],
+    problems: [...listed, ...(listed.length > 0 ? [] : standing)],
+    remarks: paddocks.remarks,
     notes: {
       paddocks: [...lost('paddocks'), ...notesOf(paddocks), ...fixed.paddocks, ...copies],
       groups: [...lost('groups'), ...notesOf(groups), ...fixed.groups],

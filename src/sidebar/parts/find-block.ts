@@ -1,4 +1,4 @@
-import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
+import { type BlockContent, cutBlock, wholeOf } from '../../../shared/block/read-block';
 import { cellOnTab } from '../../../shared/lists/cell-on-tab';
 import { widenedBlock } from '../../../shared/table/widened-block';
 import { areasBeside } from './found-lists';
@@ -16,10 +16,11 @@ export function findBlock(book: Book, name: string, rowsBelow = 0): StandingNow 
   if (!named) return undefined;
   const tab = book.tabs.find((content) => content.name === named.tab);
   if (!tab) throw new Error(`There is no tab named “${named.tab}” any more. Read the file again.`);
-  const info = { ...named, rows: named.rows + rowsBelow };
+  const block = cutBlock(tab, named, rowsBelow);
+  const info = wholeOf(block);
   const others = areasBeside(book, name);
   const { info: wide, apart } = widenedBlock(tab, info, others);
   const isJoined = wide.columns > info.columns;
   const cell = isJoined ? { row: info.row, column: info.column + info.columns } : apart;
-  return { block: cutBlock(tab, info), beside: cell && cellOnTab(tab.name, cell.row, cell.column) };
+  return { block, beside: cell && cellOnTab(tab.name, cell.row, cell.column) };
 }

@@ -3,6 +3,8 @@ import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
 import type { BlockInfo, TabContent } from '../../../shared/contract';
 import { cellOnTab } from '../../../shared/lists/cell-on-tab';
 import { grownBlock } from '../../../shared/tasks/grown-block';
+import { asWritten } from '../../../shared/tasks/merge-block';
+import { OUR_WORDS } from '../../../shared/tasks/our-words';
 import { areasBeside } from './found-lists';
 import type { Book } from './use-book';
 
@@ -23,10 +25,12 @@ export function standingAndBelow(book: Book, name: string): GrownBlock | undefin
   const named = overview.blocks.find((block) => block.name === name);
   const tab = tabs.find((one) => one.name === named?.tab);
   if (!named || !tab) return undefined;
-  const { info, below, apart } = grownBlock(tab, named, areasBeside(book, name));
+  const alone = cutBlock(tab, named).info;
+  const { info, below, apart } = grownBlock(tab, alone, areasBeside(book, name));
+  const adoptRows = info.rows - alone.rows;
   return {
-    content: cutBlock(tab, info),
-    adoptRows: info.rows - named.rows,
+    content: asWritten(cutBlock(tab, named, adoptRows), OUR_WORDS),
+    adoptRows,
     below,
     apart: apart === undefined ? undefined : firstCell(tab, info, apart),
   };

@@ -8,6 +8,11 @@ export function WithBook({ children }: { children: (book: Book, reread: () => vo
   return (
     <>
       <ReadAgain busy={busy} problem={problem} read={read} />
+      {book && book.overview.passedOver.length > 0 && (
+        <p class="hint">
+          Passed over, because there are no cells on it: {book.overview.passedOver.join(', ')}.
+        </p>
+      )}
       {book && children(book, read)}
     </>
   );

@@ -1,16 +1,17 @@
 /** Where a task's block goes and the button that writes it: a first time, or over the one that stands. */
 import { useState } from 'preact/hooks';
 import { areaA1 } from '../../../shared/block/a1';
+import { firstFew } from '../../../shared/block/first-few';
 import { pointingCells } from '../../../shared/block/pointing-cells';
-import type { BlockContent } from '../../../shared/block/read-block';
-import type { Overview, WriteBlock as Request, WriteDone } from '../../../shared/contract';
-import { blockFingerprint } from '../../../shared/table/block-fingerprint';
+import { type BlockContent, wholeOf } from '../../../shared/block/read-block';
+import type { WriteBlock as Request, WriteDone } from '../../../shared/contract';
 import { astrayCells } from '../../../shared/tasks/astray-cells';
-import { blockOver } from '../../../shared/tasks/block-over';
 import type { ComposedBlock } from '../../../shared/tasks/composed-block';
-import { replacedCells } from '../../../shared/tasks/replaced-cells';
+import { type MergedBlock, mergeBlock } from '../../../shared/tasks/merge-block';
+import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
 import { usePage } from '../page';
 import { ask } from '../server';
+import { areaFingerprint } from './area-fingerprint';
 import { Button } from './button';
 import { findBlock } from './find-block';
 import { Notice } from './notice';
@@ -19,10 +20,14 @@ import { type Book, readBook } from './use-book';
 import { useWork } from './use-work';
 import { type Written, WrittenNotices } from './written-notices';
 
-/** Composes the block for that corner; `old` is what stands there now, to keep what was typed. */
+/**
+ * Composes the block for that corner; `old` is what stands there now, to keep what was typed, `now` the file as it is
+ * when the button is pressed. Throws where lists or tables that the block rests on say something else by now.
+ */
 export type Compose = (
   corner: { readonly row: number; readonly column: number },
   old: BlockContent | undefined,
+  now: Book,
 ) => ComposedBlock;
 
 interface Props {
@@ -31,28 +36,21 @@ interface Props {
   /** "the map": for the button and the messages. */
   readonly what: string;
   readonly tabName: string;
-  readonly file: Overview;
+  readonly book: Book;
   readonly compose: Compose;
-  /** The block as the page read it, where one stands: what is written rests on that. */
-  readonly asRead: BlockContent | undefined;
   /** Rows right below the block that were read as part of it: it takes them in. */
   readonly adoptRows?: number | undefined;
   /** Why nothing can be written yet. */
   readonly notYet?: string | undefined;
   readonly freezeRows?: number;
-  /** What of the standing block a rebuild must not lose, where that is less than everything typed. */
-  readonly mustKeep?: (old: BlockContent) => BlockContent;
-  /** What the same builder makes by other choices, so that formulas of theirs are known as ours. */
-  readonly variants?: (corner: BlockContent['info'], old: BlockContent) => readonly ComposedBlock[];
-  /** Throws where lists or tables that the new block rests on were changed after the page had read them. */
-  readonly refuseStale?: (now: Book) => void;
   /** Why the block that stands is left as a record and the new one gets a place of its own. */
   readonly record?: string | undefined;
   readonly onDone: (done: WriteDone) => void;
 }
 
 export function WriteBlock(props: Props) {
-  const { name, what, file, notYet, adoptRows = 0 } = props;
+  const { name, what, notYet, adoptRows = 0 } = props;
+  const file = props.book.overview;
   const place = usePlace(
     props.tabName,
     file.tabs.map((tab) => tab.name),
@@ -87,6 +85,7 @@ export function WriteBlock(props: Props) {
         <PlaceChoice legend={`Where to put ${what}`} place={place} />
       )}
       {notYet && <p class="hint">{notYet}</p>}
+      {standing && !notYet && <KeptNotice {...keptNow(props)} />}
       <Button
         kind="main"
         disabled={work.busy || problem !== undefined || notYet !== undefined}
@@ -106,49 +105,81 @@ function rowsTaken(rows: number): string {
     : `The ${rows} filled rows right below it become part of it.`;
 }
 
+/** What of the grower's would stay where it is, or move below the table, if it were written now. */
+function keptNow({ book, name, adoptRows, compose }: Props): MergedBlock['kept'] {
+  const old = findBlock(book, name, adoptRows)?.block;
+  try {
+    return old
+      ? rebuildBlock(name, old, (corner, reading) => compose(corner, reading, book)).kept
+      : NOTHING_KEPT;
+  } catch {
+    // The button says what is wrong.
+    return NOTHING_KEPT;
+  }
+}
+
+const NOTHING_KEPT = { inPlace: [], below: [] };
+
+function KeptNotice({ inPlace, below }: MergedBlock['kept']) {
+  return (
+    <>
+      {inPlace.length > 0 && (
+        <Notice kind="note">
+          You typed over cells of the table; that stays: {firstFew(inPlace)}. Clear a cell and write anew to
+          have ours back.
+        </Notice>
+      )}
+      {below.length > 0 && (
+        <Notice kind="note">
+          These have no place in the new table and move below it: {firstFew(below)}.
+        </Notice>
+      )}
+    </>
+  );
+}
+
 async function writeFirst(props: Props, tab: string | undefined): Promise<Written> {
-  if (props.refuseStale) props.refuseStale(await readBook());
-  if (tab !== undefined)
-    return send(props, { at: 'new-tab', tab }, props.compose({ row: 1, column: 1 }, undefined));
+  const now = await readBook();
+  if (tab !== undefined) return send(props, { at: 'new-tab', tab }, first(props, { row: 1, column: 1 }, now));
   const selected = await ask('readSelection', {});
   const corner = { row: selected.row, column: selected.column };
-  return send(props, { at: 'area', tab: selected.tab, ...corner }, props.compose(corner, undefined));
+  return send(props, { at: 'area', tab: selected.tab, ...corner }, first(props, corner, now));
+}
+
+function first({ name, compose }: Props, corner: Parameters<Compose>[0], now: Book): MergedBlock {
+  return mergeBlock(name, compose(corner, undefined, now));
 }
 
 async function rebuild(props: Props): Promise<Written> {
-  const { adoptRows } = props;
+  const { adoptRows, name } = props;
   const now = await readBook();
-  props.refuseStale?.(now);
-  const standing = findBlock(now, props.name, adoptRows);
+  const standing = findBlock(now, name, adoptRows);
   if (!standing) throw new Error('The table is gone from the file. Read the file again.');
   const { block: old, beside } = standing;
-  const variants = props.variants?.(old.info, old);
-  const block = blockOver(old, props.compose(old.info, old), {
-    mustKeep: props.mustKeep,
-    variants,
-    asRead: props.asRead,
-  });
-  const place = { at: 'own', ...(adoptRows ? { adoptRows } : {}) } as const;
-  const done = await send(props, place, block, blockFingerprint(old.values, old.formulas));
+  const asRead = findBlock(props.book, name, adoptRows)?.block;
+  const block = rebuildBlock(name, old, (corner, reading) => props.compose(corner, reading, now), asRead);
+  const area = wholeOf(old);
+  const memoryColumn = old.memory && old.info.column + old.info.columns;
+  const place = { at: 'own', area, ...(memoryColumn && { memoryColumn }) } as const;
+  const done = await send(props, place, block, areaFingerprint(now, area));
   const pointing = pointingCells(now.tabs, old.info, now.overview.blocks);
-  return {
-    ...done,
-    beside,
-    astray: astrayCells(pointing, old, block.cells),
-    replaced: replacedCells(old, block.cells),
-  };
+  return { ...done, beside, kept: block.kept, astray: astrayCells(pointing, old, block.cells) };
 }
 
 function send(
   props: Props,
   place: Request['place'],
-  block: ComposedBlock,
+  { cells, styles, rules, widths, stamp }: MergedBlock,
   expects?: string,
 ): Promise<WriteDone> {
   return ask('writeBlock', {
     name: props.name,
     place,
-    ...block,
+    cells,
+    styles,
+    rules,
+    widths,
+    stamp,
     freezeRows: props.freezeRows ?? 0,
     ...(props.record && { replaces: true }),
     ...(expects !== undefined && { expects }),

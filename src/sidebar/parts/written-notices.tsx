@@ -1,5 +1,6 @@
 import { firstFew } from '../../../shared/block/first-few';
 import type { WriteDone } from '../../../shared/contract';
+import type { Kept } from '../../../shared/tasks/merge-block';
 import { Notice } from './notice';
 
 /** What was written, and what of the grower's may now mean another row. */
@@ -8,11 +9,11 @@ export type Written = WriteDone & {
   readonly beside?: string | undefined;
   /** Cells elsewhere that point at rows which have moved. */
   readonly astray?: readonly string[];
-  /** Cells of the table before, in whose place something else stands. */
-  readonly replaced?: readonly string[];
+  /** What of the grower's stayed in the table, or moved below it. */
+  readonly kept?: Kept;
 };
 
-export function WrittenNotices({ block, a1, note, beside, astray = [], replaced = [] }: Written) {
+export function WrittenNotices({ block, a1, note, beside, astray = [], kept }: Written) {
   return (
     <>
       <Notice kind="done">
@@ -30,12 +31,11 @@ export function WrittenNotices({ block, a1, note, beside, astray = [], replaced 
           {firstFew(astray)}. Look at them.
         </Notice>
       )}
-      {replaced.length > 0 && (
-        <Notice kind="warning">
-          The table was made anew from your lists and choices, and these values in it gave way:{' '}
-          {firstFew(replaced)}. If you typed one of them by hand, type it in the list or the field that it
-          comes from.
-        </Notice>
+      {kept && kept.inPlace.length > 0 && (
+        <Notice kind="note">What you typed over cells of the table stays: {firstFew(kept.inPlace)}.</Notice>
+      )}
+      {kept && kept.below.length > 0 && (
+        <Notice kind="note">Kept below the table, where it has no place: {firstFew(kept.below)}.</Notice>
       )}
     </>
   );

@@ -1,8 +1,7 @@
 /** "Will it bite" and the fence walk log in the preview's engine, written through the built script. */
 import { describe, expect, test, vi } from 'vitest';
-import type { BlockInfo, TabContent } from '../../../shared/contract';
+import type { BlockInfo } from '../../../shared/contract';
 import { BITE_BLOCK, type BitePlan, biteBlock } from '../../../shared/tasks/bite/bite-block';
-import { biteMustKeep } from '../../../shared/tasks/bite/bite-must-keep';
 import { BITE_SETTINGS, weedsOhmMeters } from '../../../shared/tasks/bite/bite-settings';
 import { lineVolts } from '../../../shared/tasks/bite/line-volts';
 import { readBite } from '../../../shared/tasks/bite/read-bite';
@@ -11,12 +10,23 @@ import { readingRow, WALK_BLOCK, WALK_SETTINGS, walkBlock } from '../../../share
 import { wireResistance } from '../../../shared/tasks/bite/wire-resistance';
 import { WIRES } from '../../../shared/tasks/bite/wires';
 import { grownBlock } from '../../../shared/tasks/grown-block';
-import { lostCells } from '../../../shared/tasks/lost-cells';
+import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
 import { startSettings } from '../../../shared/tasks/settings';
 import type { UnitSystem } from '../../../shared/units/units';
 import { openWorkbook, type Workbook } from '../../../src/preview/headless';
 import { scriptText } from '../script-text';
-import { beside, cellBeside, errorsIn, readFromSheet, writeInSheet } from '../sheet-block';
+import {
+  beside,
+  cellBeside,
+  errorsIn,
+  NOTHING_KEPT,
+  readAsWritten,
+  readFromSheet,
+  readTab,
+  writeAnew,
+  writeInSheet,
+  writeOver,
+} from '../sheet-block';
 
 // The engine's first evaluation takes seconds on a busy machine.
 vi.setConfig({ testTimeout: 120_000 });
@@ -106,18 +116,24 @@ describe('the "will it bite" block', () => {
       ['Wood edge', 500],
     ]);
     const settings = { ...plan.settings, ...read.settings.values };
-    const again = biteBlock({ ...plan, ...read, settings }, info);
-    expect(lostCells(biteMustKeep(content), again.cells)).toEqual([]);
-    // A line taken away on the page is meant; a remark beside the settings is not ours to lose.
-    const fewer = biteBlock({ ...plan, ...read, settings, lines: read.lines.slice(1) }, info);
-    expect(lostCells(biteMustKeep(content), fewer.cells)).toEqual([]);
+    const again = () => biteBlock({ ...plan, ...read, settings }, info);
+    expect(rebuildBlock(BITE_BLOCK, content, again).kept).toEqual(NOTHING_KEPT);
+    // A line taken away on the page: what stood in its row to be typed over still stands below the table.
+    const fewer = () => biteBlock({ ...plan, ...read, settings, lines: read.lines.slice(1) }, info);
+    const { kept } = rebuildBlock(BITE_BLOCK, content, fewer);
+    const lane = content.info.row + content.values.findIndex(([name]) => name === 'Lane');
+    expect(kept.inPlace).toEqual([]);
+    expect(kept.below.filter((cell) => !cell.startsWith(`A${lane} `))).toEqual(
+      kept.below.filter((cell) => new RegExp(`^[BCD]${lane} `).test(cell)),
+    );
     const remark = cellBeside(content, 'A pig that touches', 6);
     book.type('Bite', remark, 'ask Bea');
-    expect(lostCells(biteMustKeep(readFromSheet(book, info)), again.cells)).toEqual([
-      `${remark} (“ask Bea”)`,
-    ]);
-    book.type('Bite', remark, '');
-    const after = readFromSheet(book, writeInSheet(book, BITE_BLOCK, again, { at: 'own' }, content.expects));
+    expect(rebuildBlock(BITE_BLOCK, readFromSheet(book, info), again).kept).toEqual({
+      inPlace: [`${remark} (“ask Bea”)`],
+      below: [],
+    });
+    const after = readFromSheet(book, writeAnew(book, BITE_BLOCK, info, again).info);
+    expect(beside(after, 'A pig that touches', 6)).toBe('ask Bea');
     expect(Number(beside(after, 'Wood edge', 7))).toBeCloseTo(1428.6, 1);
     expect(beside(after, 'Volts the pig should get, at least')).toBe(1000);
   });
@@ -156,9 +172,11 @@ describe('the fence walk log', () => {
     const read = readWalk(content);
     expect(read.problems).toEqual([]);
     expect(read.readings.map(({ volts }) => volts)).toEqual([6100, 4700, 5200, 2900]);
-    const again = walkBlock(read.rows, { ...start, ...read.settings.values }, info);
-    expect(lostCells(content, again.cells)).toEqual([]);
-    const after = readFromSheet(book, writeInSheet(book, WALK_BLOCK, again, { at: 'own' }, content.expects));
+    const anew = writeAnew(book, WALK_BLOCK, info, () =>
+      walkBlock(read.rows, { ...start, ...read.settings.values }, info),
+    );
+    expect(anew.kept).toEqual(NOTHING_KEPT);
+    const after = readFromSheet(book, anew.info);
     expect(readWalk(after).readings).toEqual(read.readings);
     expect(beside(after, 'Change')).toBe(-1800);
   });
@@ -233,13 +251,15 @@ describe('the fence walk log', () => {
     for (let row = rows; row < end - 5; row++) type(row, 4000);
     book.type('Walk', `A${end + 8}`, 'my own line');
     const anew = (named: typeof info) => {
-      const reply = book.ask('readTabs', { tabs: ['Walk'] }) as unknown as { data: TabContent[] };
-      const { info: grown, below } = grownBlock(reply.data[0]!, named, []);
-      const content = readFromSheet(book, grown);
-      const { rows: walked, lines } = readWalk(content);
-      const block = walkBlock(walked, startSettings(WALK_SETTINGS, 'US'), named, { lines, below });
-      const place = { at: 'own', adoptRows: grown.rows - named.rows } as const;
-      return writeInSheet(book, WALK_BLOCK, block, place, content.expects);
+      const { info: grown, below } = grownBlock(readTab(book, 'Walk'), named, []);
+      const adoptRows = grown.rows - named.rows;
+      const { rows: walked, lines } = readWalk(readAsWritten(book, named, adoptRows));
+      const old = readFromSheet(book, named, adoptRows);
+      const block = rebuildBlock(WALK_BLOCK, old, () =>
+        walkBlock(walked, startSettings(WALK_SETTINGS, 'US'), named, { lines, below }),
+      );
+      expect(block.kept).toEqual(NOTHING_KEPT);
+      return writeOver(book, WALK_BLOCK, old, block);
     };
     expect(anew(info)).toEqual(info);
     // Full, and one reading too many: no further than the grower's own line.

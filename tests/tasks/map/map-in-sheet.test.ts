@@ -1,21 +1,22 @@
 /** The map's block, written through the real script into the preview's engine and recalculated there. */
 import { describe, expect, it } from 'vitest';
 import { number as numberCell, text } from '../../../shared/block/cells';
-import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
-import type { BlockInfo, Overview, TabContent, WriteBlock } from '../../../shared/contract';
+import type { BlockInfo, Overview, TabContent } from '../../../shared/contract';
 import { findLists } from '../../../shared/lists/find-lists';
 import type { PaddockList } from '../../../shared/lists/model';
 import { readPaddocks } from '../../../shared/lists/read-paddocks';
-import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { NO_ADDED_COLUMNS } from '../../../shared/tasks/added-columns';
+import type { ComposedBlock } from '../../../shared/tasks/composed-block';
 import { composeMapBlock } from '../../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../../shared/tasks/map/guess-role';
+import { MAP_BLOCK } from '../../../shared/tasks/map/map-block';
 import { keptInMap, mapFromBlock } from '../../../shared/tasks/map/map-from-block';
 import { mapFromGeojson } from '../../../shared/tasks/map/map-from-geojson';
 import { type MeasuredMap, measureMap } from '../../../shared/tasks/map/measure-map';
 import { fromInside, type UnitSystem } from '../../../shared/units/units';
 import { openWorkbook, type Workbook } from '../../../src/preview/headless';
 import { scriptText } from '../script-text';
+import { readAsWritten, writeAnew, writeInSheet } from '../sheet-block';
 import { SAMPLE_MAP } from './sample-map';
 
 const measured = (map: unknown): MeasuredMap =>
@@ -39,16 +40,8 @@ function compose(map: MeasuredMap, units: UnitSystem, kept?: ReturnType<typeof k
   });
 }
 
-function write(book: Workbook, request: Omit<WriteBlock, 'place'>, place: WriteBlock['place']): BlockInfo {
-  const reply = book.ask('writeBlock', { ...request, place });
-  if (!reply.ok) throw new Error(reply.error);
-  return (reply.data as { block: BlockInfo }).block;
-}
-
-function readBack(book: Workbook, info: BlockInfo): BlockContent {
-  const reply = book.ask('readTabs', { tabs: [info.tab] });
-  if (!reply.ok) throw new Error(reply.error);
-  return cutBlock((reply.data as TabContent[])[0]!, info);
+function write(book: Workbook, block: ComposedBlock): BlockInfo {
+  return writeInSheet(book, MAP_BLOCK, block, { at: 'new-tab', tab: 'Map' });
 }
 
 const LIST_ROW = 9;
@@ -57,7 +50,7 @@ describe('the map block in a sheet', () => {
   it('agrees with geodesics (geographiclib) to 1 in a million, live, in feet and acres', async () => {
     const book = await farm();
     const map = measured(SAMPLE_MAP);
-    write(book, compose(map, 'US'), { at: 'new-tab', tab: 'Map' });
+    write(book, compose(map, 'US'));
     const rows = book.values('Map');
     expect(rows[LIST_ROW - 2]?.slice(0, 8)).toEqual([
       'paddock',
@@ -94,7 +87,7 @@ describe('the map block in a sheet', () => {
     ];
     const map = measured({ type: 'Polygon', coordinates: [[...corners, corners[0]]] });
     const book = await farm();
-    write(book, compose(map, 'metric'), { at: 'new-tab', tab: 'Map' });
+    write(book, compose(map, 'metric'));
     const [, area, perimeter] = book.values('Map')[LIST_ROW - 1] ?? [];
     const paddock = map.paddocks[0]!;
     expect(Number(area) / (paddock.areaSquareMeters / 10_000)).toBeCloseTo(1, 6);
@@ -105,7 +98,7 @@ describe('the map block in a sheet', () => {
     const book = await farm();
     const map = measured(SAMPLE_MAP);
     const first = compose(map, 'metric');
-    const info = write(book, first, { at: 'new-tab', tab: 'Map' });
+    const info = write(book, first);
     const before = Number(book.value('Map', 'B9'));
     const corner = book.values('Map').findIndex((row) => row[0] === 'North' && row[1] === 3) + 1;
     book.type('Map', `C${corner}`, '44.0012');
@@ -119,7 +112,7 @@ describe('the map block in a sheet', () => {
     book.type('Map', 'J8', 'twice');
     book.type('Map', 'J11', '=B11*2');
 
-    const block = readBack(book, info);
+    const block = readAsWritten(book, info);
     const again = mapFromBlock(block);
     const remeasured = measureMap(
       again.shapes.map((shape) => ({ ...shape, role: guessRole(shape) })),
@@ -130,8 +123,7 @@ describe('the map block in a sheet', () => {
     expect(remeasured.paddocks[3]?.holes).toHaveLength(1);
     // One paddock fewer, so that the rows below move up.
     const fewer = { ...remeasured, paddocks: remeasured.paddocks.slice(1) };
-    const request = compose(fewer, 'metric', keptInMap(block, 'metric'));
-    write(book, { ...request, expects: blockFingerprint(block.values, block.formulas) }, { at: 'own' });
+    writeAnew(book, MAP_BLOCK, info, (_, old) => compose(fewer, 'metric', keptInMap(old, 'metric')));
     const rows = book.values('Map');
     expect(rows[LIST_ROW - 1]?.[0]).toBe('Middle');
     expect(rows[LIST_ROW - 1]?.[7]).toBe('stays text');
@@ -146,7 +138,7 @@ describe('the map block in a sheet', () => {
   it('serves as the paddock list of the rotation planner, without its corners', async () => {
     const book = await farm();
     const map = measured(SAMPLE_MAP);
-    write(book, compose(map, 'US'), { at: 'new-tab', tab: 'Map' });
+    write(book, compose(map, 'US'));
     const overview = book.ask('overview') as { data: Overview };
     const tabs = book.ask('readTabs', { tabs: ['Map'] }) as { data: TabContent[] };
     const lists = findLists(tabs.data, overview.data.blocks);
@@ -168,7 +160,7 @@ describe('the map block in a sheet', () => {
     named.features[0]!.properties.name = '=1+1';
     named.features[1]!.properties.name = '<b>"x"</b>';
     const book = await farm();
-    write(book, compose(measured(named), 'US'), { at: 'new-tab', tab: 'Map' });
+    write(book, compose(measured(named), 'US'));
     expect(book.formula('Map', 'A9')).toBe('');
     expect(String(book.value('Map', 'A9'))).toMatch(/=1\+1$/);
     expect(book.formula('Map', 'E10')).toBe('');
@@ -178,7 +170,7 @@ describe('the map block in a sheet', () => {
   it('gives the same numbers under a decimal comma', async () => {
     const book = await openWorkbook({ tabs: { Farm: [[]] }, codeJs: await scriptText(), locale: 'de_DE' });
     const map = measured(SAMPLE_MAP);
-    write(book, compose(map, 'metric'), { at: 'new-tab', tab: 'Map' });
+    write(book, compose(map, 'metric'));
     expect(Number(book.value('Map', 'B9')) / (map.paddocks[0]!.areaSquareMeters / 10_000)).toBeCloseTo(1, 6);
   });
 

@@ -46,8 +46,8 @@ describe('counts by hand', () => {
     expect(need).toMatchObject({ rolls: 2, reels: 4, gateHandles: 4, energizer: 1, tester: 1 });
     // 38 line posts and 5 %: 39.9; two insulators on each of 4 corner posts and 5 %: 8.4.
     expect(need).toMatchObject({ linePosts: 40, cornerPosts: 4, insulators: 9 });
-    // 50 to the fence, 33 to the first rod, one rod.
-    expect(need.cable / FOOT).toBeCloseTo(83, 6);
+    // 50 to the fence, 33 to the first rod, 10 to the second: 3 m of rod at least take two of 6 ft.
+    expect(need.cable / FOOT).toBeCloseTo(93, 6);
   });
 
   test('signs at most 90 m apart where the public passes (code of practice), none elsewhere', () => {

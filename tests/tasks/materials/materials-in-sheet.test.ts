@@ -1,26 +1,33 @@
 /** The materials block, written through the built script into the preview's engine and recalculated there. */
 import { describe, expect, test, vi } from 'vitest';
-import { blockOver } from '../../../shared/tasks/block-over';
-import { lostCells } from '../../../shared/tasks/lost-cells';
+import type { BlockContent } from '../../../shared/block/read-block';
 import { COMPARISON_SETTINGS } from '../../../shared/tasks/materials/comparison-model';
 import { ITEM_NAMES } from '../../../shared/tasks/materials/item-rows';
 import type { Layout } from '../../../shared/tasks/materials/layout';
 import { layoutFence } from '../../../shared/tasks/materials/layout-fence';
+import { LAYOUT_TITLE } from '../../../shared/tasks/materials/layout-formulas';
 import { type AtATime, MATERIAL_ITEMS, materialNeeds } from '../../../shared/tasks/materials/material-needs';
 import {
   MATERIALS_BLOCK,
   type MaterialsPlan,
   materialsBlock,
 } from '../../../shared/tasks/materials/materials-block';
-import { materialsMustKeep } from '../../../shared/tasks/materials/materials-must-keep';
 import { MATERIALS_SETTINGS } from '../../../shared/tasks/materials/materials-settings';
-import { materialsVariants } from '../../../shared/tasks/materials/materials-variants';
 import { NOTHING_TYPED, readMaterials } from '../../../shared/tasks/materials/read-materials';
+import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
 import { insideSettings, startSettings } from '../../../shared/tasks/settings';
 import { fromInside, type UnitSystem } from '../../../shared/units/units';
 import { openWorkbook, type Workbook } from '../../../src/preview/headless';
 import { scriptText } from '../script-text';
-import { beside, cellBeside, errorsIn, readFromSheet, writeInSheet } from '../sheet-block';
+import {
+  beside,
+  cellBeside,
+  errorsIn,
+  NOTHING_KEPT,
+  readFromSheet,
+  writeAnew,
+  writeInSheet,
+} from '../sheet-block';
 
 // The engine's first evaluation takes seconds on a busy machine.
 vi.setConfig({ testTimeout: 120_000 });
@@ -69,6 +76,12 @@ const LANE: Layout = {
     { name: 'Elm', widthMeters: 52, lengthMeters: 58, adjoins: [0, 1] },
   ],
 };
+
+/** Whether all that moved below stood in the layout, the last part of the table. */
+function isOfLayout(below: readonly string[], { info, values }: BlockContent): boolean {
+  const first = info.row + values.findIndex(([label]) => label === LAYOUT_TITLE);
+  return below.every((cell) => Number(/\d+/.exec(cell)) > first);
+}
 
 describe('the materials block in a sheet', () => {
   test.each([
@@ -176,43 +189,45 @@ describe('the materials block in a sheet', () => {
     expect(read.settings.values.postSpacing).toBe(12.5);
     expect(read.atATime).toEqual({ kind: 'all' });
     const settings = { ...plan.settings, ...read.settings.values };
-    const again = materialsBlock({ ...plan, settings }, read.typed, info);
-    expect(lostCells(materialsMustKeep(content), again.cells)).toEqual([]);
-    // From the grid to a list, all at once to a set: what stood in the layout is ours; a remark is not.
-    const other = materialsBlock(
-      { ...planOf(LANE, { kind: 'set', paddocks: 2 }, 'US'), settings },
-      read.typed,
-      info,
-    );
-    const variants = materialsVariants(plan, info);
-    expect(() => blockOver(content, other, { mustKeep: materialsMustKeep, variants })).not.toThrow();
+    const again = () => materialsBlock({ ...plan, settings }, read.typed, info);
+    expect(rebuildBlock(MATERIALS_BLOCK, content, again).kept).toEqual(NOTHING_KEPT);
+    // From the grid to a list, all at once to a set: nothing of the layout is taken for typed over ours; the grid's
+    // own numbers, which are there to be typed over, have no place in a list.
+    const other = () =>
+      materialsBlock({ ...planOf(LANE, { kind: 'set', paddocks: 2 }, 'US'), settings }, read.typed, info);
+    const toList = rebuildBlock(MATERIALS_BLOCK, content, other).kept;
+    expect(toList.inPlace).toEqual([]);
+    expect(isOfLayout(toList.below, content)).toBe(true);
     const remark = cellBeside(content, 'To buy, together', 7);
     book.type('Notes', remark, 'by May');
-    expect(lostCells(materialsMustKeep(readFromSheet(book, info)), again.cells)).toEqual([
-      `${remark} (“by May”)`,
-    ]);
-    book.type('Notes', remark, '');
-    const rebuilt = writeInSheet(book, MATERIALS_BLOCK, again, { at: 'own' }, content.expects);
+    const { info: rebuilt, kept } = writeAnew(book, MATERIALS_BLOCK, info, again);
+    expect(kept).toEqual({ inPlace: [`${remark} (“by May”)`], below: [] });
     const after = readFromSheet(book, rebuilt);
+    expect(beside(after, 'To buy, together', 7)).toBe('by May');
     expect(beside(after, 'Rolls of wire', 3)).toBe(2);
     expect(beside(after, 'To buy, together', 6)).toBe(351.5);
     expect(beside(after, 'Sledge', 4)).toBe(1);
     expectAsPlanned(after, { ...plan, settings });
   });
 
-  test('a value or a formula typed over a formula is named; a formula typed as a setting stays', async () => {
+  test('a value or a formula typed over a formula stays and is named; a formula typed as a setting stays', async () => {
     const book = await emptyFarm();
     const plan = planOf(GRID, { kind: 'set', paddocks: 2 }, 'US');
     const block = materialsBlock(plan, NOTHING_TYPED, { row: 1, column: 1 });
     const info = writeInSheet(book, MATERIALS_BLOCK, block, { at: 'new-tab', tab: 'Fence' });
     const content = readFromSheet(book, info);
-    const over = (typed = readMaterials(content).typed) => {
-      const settings = { ...plan.settings, ...readMaterials(readFromSheet(book, info)).settings.values };
-      const next = materialsBlock({ ...plan, settings }, typed, info);
-      const options = { mustKeep: materialsMustKeep, variants: materialsVariants(plan, info) };
-      return blockOver(readFromSheet(book, info), next, options);
+    const over = () =>
+      rebuildBlock(MATERIALS_BLOCK, readFromSheet(book, info), (corner, old) => {
+        const { settings, typed } = readMaterials(old);
+        return materialsBlock({ ...plan, settings: { ...plan.settings, ...settings.values } }, typed, corner);
+      });
+    const cellOf = (cell: string) => {
+      const [, column = '', row = ''] = /^([A-Z])(\d+)$/.exec(cell) ?? [];
+      return over().cells[Number(row) - 1]?.[column.charCodeAt(0) - 65];
     };
-    expect(over().cells).toMatchObject(block.cells);
+    const withoutMemory = over().cells.map((row) => row.slice(0, -1));
+    expect(withoutMemory).toMatchObject(block.cells);
+    expect(over().kept).toEqual(NOTHING_KEPT);
     // The need of posts, a figure, a warning of the cost: also a number that stands elsewhere in the block.
     for (const cell of [
       cellBeside(content, 'Line posts'),
@@ -222,15 +237,18 @@ describe('the materials block in a sheet', () => {
     ]) {
       const before = book.range('Fence', cell).getFormula();
       book.type('Fence', cell, '25');
-      expect(over).toThrow(new RegExp(`typed over: ${cell}\\b`));
+      expect(over().kept).toEqual({ inPlace: [`${cell} (25)`], below: [] });
+      expect(cellOf(cell)).toMatchObject({ k: 'n', v: 25 });
       book.type('Fence', cell, '=SQRT(25)');
-      expect(over).toThrow(`${cell} (=SQRT(25))`);
+      expect(over().kept).toEqual({ inPlace: [`${cell} (=SQRT(25))`], below: [] });
+      expect(cellOf(cell)).toMatchObject({ k: 'f', v: '=SQRT(25)' });
       book.range('Fence', cell).setValue(before);
     }
     // A formula beside our rows, where nothing of ours stands.
     const beyond = cellBeside(content, 'Line to put up', 6);
     book.type('Fence', beyond, '=1+1');
-    expect(over).toThrow(`${beyond} (=1+1)`);
+    expect(over().kept).toEqual({ inPlace: [`${beyond} (=1+1)`], below: [] });
+    expect(cellOf(beyond)).toMatchObject({ k: 'f', v: '=1+1' });
     book.type('Fence', beyond, '');
 
     // A word over one of ours, in the figures and in the row of units.
@@ -241,17 +259,15 @@ describe('the materials block in a sheet', () => {
     ]) {
       const before = String(book.range('Fence', word).getValue());
       book.type('Fence', word, 'T-posts');
-      expect(over).toThrow(`${word} (“T-posts”)`);
+      expect(over().kept).toEqual({ inPlace: [`${word} (“T-posts”)`], below: [] });
+      expect(cellOf(word)).toMatchObject({ k: 't', v: 'T-posts' });
       book.type('Fence', word, before);
     }
 
     const gap = cellBeside(content, 'Gap between posts, at most');
     book.type('Fence', gap, '=40/2');
-    const kept = over();
-    const row = kept.cells.find(
-      (cells) => cells[0]?.k === 't' && cells[0].v === 'Gap between posts, at most',
-    );
-    expect(row?.[1]).toMatchObject({ k: 'f', v: '=40/2' });
+    expect(over().kept).toEqual(NOTHING_KEPT);
+    expect(cellOf(gap)).toMatchObject({ k: 'f', v: '=40/2' });
   });
 
   test('an item written twice keeps the stock and price of both rows', async () => {
@@ -259,7 +275,7 @@ describe('the materials block in a sheet', () => {
     const plan = planOf(GRID, { kind: 'all' }, 'US');
     const block = materialsBlock(plan, NOTHING_TYPED, { row: 1, column: 1 });
     const info = writeInSheet(book, MATERIALS_BLOCK, block, { at: 'new-tab', tab: 'Fence' });
-    let content = readFromSheet(book, info);
+    const content = readFromSheet(book, info);
     const rolls = cellBeside(content, 'Rolls of wire', 3);
     const free = info.row + content.values.findIndex((row) => row[0] === ITEM_NAMES.tester) + 2;
     book.type('Fence', rolls, '2');
@@ -269,21 +285,19 @@ describe('the materials block in a sheet', () => {
       [`F${free}`, '70'],
     ] as const)
       book.type('Fence', cell, typed);
-    content = readFromSheet(book, info);
-    const options = { mustKeep: materialsMustKeep, variants: materialsVariants(plan, info) };
-    const next = blockOver(content, materialsBlock(plan, readMaterials(content).typed, info), options);
-    const after = readFromSheet(
-      book,
-      writeInSheet(book, MATERIALS_BLOCK, next, { at: 'own' }, content.expects),
+    const anew = writeAnew(book, MATERIALS_BLOCK, info, (corner, old) =>
+      materialsBlock(plan, readMaterials(old).typed, corner),
     );
-    const stock = after.values.filter((row) => row[0] === 'Rolls of wire').map((row) => [row[3], row[5]]);
+    const stock = readFromSheet(book, anew.info)
+      .values.filter((row) => row[0] === 'Rolls of wire')
+      .map((row) => [row[3], row[5]]);
     expect(stock).toEqual([
       [2, ''],
       [5, 70],
     ]);
   });
 
-  test('going over to another layout or to another set names nothing as typed by hand', async () => {
+  test('going over to another layout or to another set names nothing but the numbers of the layout left', async () => {
     const book = await emptyFarm();
     const all: MaterialsPlan[] = [GRID, LANE].flatMap((layout) =>
       ([{ kind: 'all' }, { kind: 'set', paddocks: 1 }, { kind: 'set', paddocks: 3 }] as AtATime[]).map(
@@ -293,10 +307,13 @@ describe('the materials block in a sheet', () => {
     const first = materialsBlock(all[0]!, NOTHING_TYPED, { row: 1, column: 1 });
     let info = writeInSheet(book, MATERIALS_BLOCK, first, { at: 'new-tab', tab: 'Fence' });
     for (const plan of [...all, ...all.reverse()]) {
-      const content = readFromSheet(book, info);
-      const options = { mustKeep: materialsMustKeep, variants: materialsVariants(plan, info) };
-      const next = blockOver(content, materialsBlock(plan, readMaterials(content).typed, info), options);
-      info = writeInSheet(book, MATERIALS_BLOCK, next, { at: 'own' }, content.expects);
+      const old = readFromSheet(book, info);
+      const anew = writeAnew(book, MATERIALS_BLOCK, info, (corner, old) =>
+        materialsBlock(plan, readMaterials(old).typed, corner),
+      );
+      expect(anew.kept.inPlace).toEqual([]);
+      expect(isOfLayout(anew.kept.below, old)).toBe(true);
+      info = anew.info;
       expectAsPlanned(readFromSheet(book, info), plan);
     }
   });

@@ -1,7 +1,7 @@
 /** Private cells are cleared in a copy and nowhere else: through the real script, in the preview's workbook. */
 import { describe, expect, it } from 'vitest';
 import { number, text } from '../../../shared/block/cells';
-import { cutBlock } from '../../../shared/block/read-block';
+import { cut, cutBlock, wholeOf } from '../../../shared/block/read-block';
 import type { Overview, TabContent, WireCell } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { ITEM_HEADINGS } from '../../../shared/tasks/materials/item-rows';
@@ -10,10 +10,10 @@ import { findPrivate, type PrivateFound } from '../../../shared/tasks/share/find
 import { composeMarkBlock } from '../../../shared/tasks/share/mark-block';
 import { MARK_BLOCK, originalMark } from '../../../shared/tasks/share/original-mark';
 import { composeLogBlock, LOG_BLOCK } from '../../../shared/tasks/training/log-block';
-import { composePenBlock, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
+import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
 import { type Envelope, openWorkbook, type Workbook } from '../../../src/preview/headless';
-import { writeNew } from '../block-in-sheet';
 import { scriptText } from '../script-text';
+import { readTab, writeInSheet } from '../sheet-block';
 
 const ORIGIN = { row: 1, column: 1 };
 
@@ -28,12 +28,14 @@ async function farm({ marked }: { marked: boolean }): Promise<Workbook> {
     ['Observer', text('Ada')],
     ['Note', text('limps')],
   ]);
-  writeNew(book, composeLogBlock({ minimumDays: 3 }, [row], [], ORIGIN), 'Training');
+  const on = (tab: string) => ({ at: 'new-tab', tab }) as const;
+  writeInSheet(book, LOG_BLOCK, composeLogBlock({ minimumDays: 3 }, [row], [], ORIGIN), on('Training'));
   const onHand = [number(3), text(''), number(5)];
-  writeNew(book, composePenBlock(startSettings(PEN_SETTINGS, 'US'), onHand, 'US', ORIGIN), 'Pen');
+  const pen = composePenBlock(startSettings(PEN_SETTINGS, 'US'), onHand, 'US', ORIGIN);
+  writeInSheet(book, PEN_BLOCK, pen, on('Pen'));
   if (marked) {
     const { mark } = data<{ mark: string }>(book.ask('fileMark'));
-    writeNew(book, { name: MARK_BLOCK, freezeRows: 0, ...composeMarkBlock(mark) }, 'Sharing');
+    writeInSheet(book, MARK_BLOCK, composeMarkBlock(mark), on('Sharing'));
   }
   return book;
 }
@@ -58,10 +60,10 @@ function clear(book: Workbook, pick: (found: PrivateFound) => boolean = () => tr
     areas: picked.map(({ area }) => area),
     blocks: contents
       .filter(({ info }) => names.has(info.name))
-      .map(({ info, values, formulas }) => ({
-        name: info.name,
-        expects: blockFingerprint(values, formulas),
-      })),
+      .map((block) => {
+        const { values, formulas } = cut(readTab(book, block.info.tab), wholeOf(block));
+        return { name: block.info.name, expects: blockFingerprint(values, formulas) };
+      }),
   });
 }
 

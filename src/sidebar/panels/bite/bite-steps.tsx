@@ -5,7 +5,6 @@ import {
   type BitePlan,
   biteBlock,
 } from '../../../../shared/tasks/bite/bite-block';
-import { biteMustKeep } from '../../../../shared/tasks/bite/bite-must-keep';
 import { BITE_SETTINGS, type BiteSettings } from '../../../../shared/tasks/bite/bite-settings';
 import { readBite } from '../../../../shared/tasks/bite/read-bite';
 import { WIRES } from '../../../../shared/tasks/bite/wires';
@@ -67,12 +66,10 @@ export function BiteSteps({ book, onReread }: { book: Book; onReread: () => void
       <Cautions sentences={BITE_CAUTIONS} />
       <h2>4. Into the sheet</h2>
       <WriteBlock
-        asRead={old}
         name={BITE_BLOCK}
-        mustKeep={biteMustKeep}
         what="the volts"
         tabName="Fence volts"
-        file={book.overview}
+        book={book}
         notYet={plan ? undefined : 'Something above is still missing or wrong.'}
         compose={(corner) => {
           if (!plan) throw new Error('Something is still missing above. Nothing was written.');

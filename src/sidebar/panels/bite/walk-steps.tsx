@@ -85,12 +85,11 @@ export function WalkSteps({ book, onReread }: { book: Book; onReread: () => void
       </p>
       <NotPart apart={old?.apart} />
       <WriteBlock
-        asRead={old?.content}
         adoptRows={old?.adoptRows}
         name={WALK_BLOCK}
         what="the fence walk log"
         tabName="Fence walk"
-        file={book.overview}
+        book={book}
         notYet={
           problem !== undefined || !settings.read.ok
             ? 'Something above is still missing or wrong.'

@@ -5,7 +5,6 @@ import {
   type BudgetPlan,
   budgetBlock,
 } from '../../../../shared/tasks/budget/budget-block';
-import { budgetMustKeep } from '../../../../shared/tasks/budget/budget-must-keep';
 import { BUDGET_SETTINGS } from '../../../../shared/tasks/budget/budget-settings';
 import { earlierBudget } from '../../../../shared/tasks/budget/earlier-budget';
 import { readBudget } from '../../../../shared/tasks/budget/read-budget';
@@ -36,7 +35,7 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
   const units = standingUnits ?? chosenUnits;
   const on = { units, comma: decimalComma(book.overview.locale) };
   const settings = useSettings(BUDGET_SETTINGS, standing?.settings.values ?? {}, on);
-  const stays = useStays(book, units, on.comma);
+  const stays = useStays(book, units, on.comma, standing);
   const sheetProblems = standing?.settings.problems ?? [];
   const inside = insideSettings(BUDGET_SETTINGS, settings.read.values, units);
   const workable = workableStays(settings.read.ok ? stays.stays : [], inside, units);
@@ -75,18 +74,16 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
       <Cautions sentences={BUDGET_CAUTIONS} />
       <h2>4. Into the sheet</h2>
       <WriteBlock
-        asRead={old}
         name={BUDGET_BLOCK}
-        mustKeep={budgetMustKeep}
         what="the budget"
         tabName="Feed and water"
-        file={book.overview}
+        book={book}
         notYet={plan ? undefined : 'Something above is still missing or wrong.'}
-        compose={(corner, now) => {
+        compose={(corner, standing, now) => {
           if (!plan) throw new Error('Something is still missing above. Nothing was written.');
-          return budgetBlock(plan, now ? readBudget(now).notes : new Map(), corner);
+          const bound = { ...plan, source: stays.bind(now) };
+          return budgetBlock(bound, standing ? readBudget(standing).notes : new Map(), corner);
         }}
-        refuseStale={stays.refuseStale}
         record={old && plan && earlierBudget(old, plan.stays)}
         onDone={onReread}
       />

@@ -14,12 +14,13 @@ import { readRotation } from '../../../../shared/table/read-rotation';
 import type { BudgetStay } from '../../../../shared/tasks/budget/budget-model';
 import { originOfLists, originOfRotation } from '../../../../shared/tasks/budget/origin-words';
 import { plainStays } from '../../../../shared/tasks/budget/plain-stays';
+import type { BudgetRead } from '../../../../shared/tasks/budget/read-budget';
 import { rotationLinks } from '../../../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../../../shared/tasks/budget/rotation-stays';
 import type { StaySource } from '../../../../shared/tasks/budget/stay-columns';
 import type { UnitSystem } from '../../../../shared/units/units';
+import { bindLists } from '../../lists/bind-lists';
 import { seasonNotesOf } from '../../lists/list-notes';
-import { refuseChangedLists } from '../../lists/refuse-changed-lists';
 import { type Lists, useLists } from '../../lists/use-lists';
 import { readAmount } from '../../numbers/read-amount';
 import { standingBlock } from '../../parts/standing-block';
@@ -47,8 +48,8 @@ export interface StaysState {
   readonly words: string;
   /** What in the group list does not fit the season. */
   readonly notes: readonly string[];
-  /** Throws where what the stays were read from stands otherwise in the file now. */
-  readonly refuseStale: (now: Book) => void;
+  /** The source as it stands in the file now. Throws where it says something else than what the stays were read from. */
+  readonly bind: (now: Book) => StaySource;
 }
 
 const ROTATION_NAME = 'SOUNDER_ROTATION';
@@ -63,10 +64,15 @@ export function rotationOf(book: Book) {
 }
 
 /** Stays to budget for: those of the rotation table, or a plain walk through the lists. */
-export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysState {
+export function useStays(
+  book: Book,
+  units: UnitSystem,
+  comma: boolean,
+  standing: BudgetRead | undefined,
+): StaysState {
   const rotation = rotationOf(book);
   const [from, setFrom] = useState<StaysFrom>(rotation ? 'rotation' : 'lists');
-  const lists = useLists(book, units);
+  const lists = useLists(book, units, standing?.lists);
   const [typed, setSeason] = useState<SeasonForm>();
   const season = typed ?? startSeason(lists, book.overview.today);
   const base = { rotationTab: rotation?.block.info.tab, from, setFrom, lists, season, setSeason };
@@ -81,7 +87,11 @@ export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysSt
       problems: [...problems.map(({ sentence }) => sentence), ...read.problems],
       words: originOfRotation(rotation.block.info.tab),
       notes: [],
-      refuseStale: (now) => refuseChangedTable(rotation.block, standingBlock(now, ROTATION_NAME)),
+      bind: (now) => {
+        const table = sameTable(rotation.block, standingBlock(now, ROTATION_NAME));
+        const bound = links && rotationLinks(table);
+        return bound ? { rotation: bound } : {};
+      },
     };
   }
   const read = readSeason(season, comma);
@@ -95,7 +105,7 @@ export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysSt
   const source = sourceOf(book, lists);
   return {
     ...base,
-    refuseStale: (now) => refuseChangedLists([source.paddocks, source.groups], now),
+    bind: (now) => bindLists(source, now),
     stays: stays.length > MOST_STAYS ? [] : stays,
     source,
     problems:
@@ -111,9 +121,9 @@ export function useStays(book: Book, units: UnitSystem, comma: boolean): StaysSt
   };
 }
 
-function refuseChangedTable(asRead: BlockContent, now: BlockContent | undefined): void {
+function sameTable(asRead: BlockContent, now: BlockContent | undefined): BlockContent {
   const mark = (block: BlockContent): string => blockFingerprint(block.values, block.formulas);
-  if (now && mark(now) === mark(asRead)) return;
+  if (now && mark(now) === mark(asRead)) return now;
   throw new Error(
     `The rotation table on “${asRead.info.tab}” was changed after the page had read it. Press “Read the spreadsheet again” so that it counts, look at the numbers and write once more. Nothing was written.`,
   );

@@ -3,7 +3,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { composeMapBlock } from '../../../../shared/tasks/map/compose-map-block';
 import { NEIGHBOUR_TOLERANCE_METERS } from '../../../../shared/tasks/map/find-neighbours';
 import { MAP_BLOCK, MAP_SETTINGS } from '../../../../shared/tasks/map/map-block';
-import { type KeptInMap, keptInMap, withoutMeasured } from '../../../../shared/tasks/map/map-from-block';
+import { type KeptInMap, keptInMap } from '../../../../shared/tasks/map/map-from-block';
 import type { FarmMap, Role } from '../../../../shared/tasks/map/map-model';
 import { type MeasuredMap, measureMap } from '../../../../shared/tasks/map/measure-map';
 import { insideSettings, readSettings, readUnits, type SettingSpec } from '../../../../shared/tasks/settings';
@@ -97,13 +97,11 @@ export function MapResult({ book, map, roles, onReread }: Props) {
             </Notice>
           )}
           <WriteBlock
-            asRead={standing}
             name={MAP_BLOCK}
             what="the map table"
             tabName="Map"
-            file={book.overview}
+            book={book}
             compose={compose}
-            mustKeep={(old) => withoutMeasured(old, units)}
             onDone={onReread}
           />
         </>

@@ -7,14 +7,12 @@ import {
   type MaterialsPlan,
   materialsBlock,
 } from '../../../../shared/tasks/materials/materials-block';
-import { materialsMustKeep } from '../../../../shared/tasks/materials/materials-must-keep';
 import { MATERIALS_SETTINGS } from '../../../../shared/tasks/materials/materials-settings';
-import { materialsVariants } from '../../../../shared/tasks/materials/materials-variants';
 import { NOTHING_TYPED, readMaterials } from '../../../../shared/tasks/materials/read-materials';
 import { strandsForWeight } from '../../../../shared/tasks/materials/strands-for-weight';
 import { readUnits, type SettingSpec } from '../../../../shared/tasks/settings';
 import { toInside, type UnitSystem } from '../../../../shared/units/units';
-import { refuseChangedLists } from '../../lists/refuse-changed-lists';
+import { bindLists } from '../../lists/bind-lists';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { Cautions } from '../../parts/cautions';
 import { Choices } from '../../parts/choices';
@@ -127,19 +125,17 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
         with woven wire and panels.
       </p>
       <WriteBlock
-        asRead={old}
         name={MATERIALS_BLOCK}
-        mustKeep={materialsMustKeep}
-        variants={(corner) => (plan ? materialsVariants(plan, corner) : [])}
         what="the materials list"
         tabName="Fence materials"
-        file={book.overview}
+        book={book}
         notYet={plan ? undefined : 'Something above is still missing or wrong.'}
-        compose={(corner, now) => {
+        compose={(corner, standing, now) => {
           if (!plan) throw new Error('Something is still missing above. Nothing was written.');
-          return materialsBlock(plan, now ? readMaterials(now).typed : NOTHING_TYPED, corner);
+          const { paddocks } = bindLists(plan.list ? { paddocks: plan.list } : {}, now);
+          const bound = paddocks ? { ...plan, list: paddocks } : plan;
+          return materialsBlock(bound, standing ? readMaterials(standing).typed : NOTHING_TYPED, corner);
         }}
-        refuseStale={(now) => refuseChangedLists([plan?.list], now)}
         onDone={onReread}
       />
     </>

@@ -57,7 +57,7 @@ interface Options {
 
 /** What is to be fenced: a list, a block of rows and columns, or one field to be cut. */
 export function useLayout(book: Book, { units, comma, shape, standing }: Options): LayoutState {
-  const lists = useLists(book, units);
+  const lists = useLists(book, units, standing?.list ? { paddocks: standing.list } : {});
   const list = lists.chosen.paddocks;
   const hadGrid = standing !== undefined && 'rows' in standing.grid.values;
   const [kind, setKind] = useState<LayoutKind>(hadGrid || !list ? 'grid' : 'list');

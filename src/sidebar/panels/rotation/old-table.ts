@@ -1,13 +1,12 @@
 /** The rotation table that stands in the file already, if any. */
-import { cutBlock } from '../../../../shared/block/read-block';
-import type { BlockInfo } from '../../../../shared/contract';
+import { cut, cutBlock } from '../../../../shared/block/read-block';
+import type { BlockInfo, TabContent } from '../../../../shared/contract';
 import { cellOnTab } from '../../../../shared/lists/cell-on-tab';
-import { blockFingerprint } from '../../../../shared/table/block-fingerprint';
 import type { OldRotation } from '../../../../shared/table/model';
 import { readRotation } from '../../../../shared/table/read-rotation';
 import { widenedBlock } from '../../../../shared/table/widened-block';
+import { areaFingerprint } from '../../parts/area-fingerprint';
 import { areasBeside } from '../../parts/found-lists';
-import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
 
 /** The named range of the rotation table. */
@@ -18,6 +17,10 @@ export interface OldTable {
   readonly info: BlockInfo;
   /** How many columns those are. */
   readonly adopted: number;
+  /** Column of its memory, and the stamp there; absent in a table of version 0.1.0. */
+  readonly memory: { readonly column: number; readonly stamp: string } | undefined;
+  /** The whole rectangle that is written over. */
+  readonly area: BlockInfo;
   /** A filled cell further right, which does not move along. */
   readonly apart: string | undefined;
   readonly rotation: OldRotation;
@@ -28,17 +31,33 @@ export interface OldTable {
 }
 
 export function oldTable(book: Book): OldTable | undefined {
-  const block = standingBlock(book, ROTATION_NAME);
-  const tab = book.tabs.find(({ name }) => name === block?.info.tab);
-  if (!block || !tab) return undefined;
-  const { info, apart } = widenedBlock(tab, block.info, areasBeside(book, ROTATION_NAME));
-  const { values, formulas } = cutBlock(tab, info);
+  const named = book.overview.blocks.find(({ name }) => name === ROTATION_NAME);
+  const tab = book.tabs.find(({ name }) => name === named?.tab);
+  if (!named || !tab) return undefined;
+  const block = cutBlock(tab, named);
+  const memory = block.memory && {
+    column: block.info.column + block.info.columns,
+    stamp: block.memory.stamp,
+  };
+  // Columns that the grower began right beside the table stand beyond its memory: read as if that were not there.
+  const table = memory ? withoutColumn(tab, memory.column) : tab;
+  const { info, apart } = widenedBlock(table, block.info, areasBeside(book, ROTATION_NAME));
+  const area = memory ? { ...info, columns: info.columns + 1 } : info;
+  const { values } = cut(table, info);
   return {
     info,
     adopted: info.columns - block.info.columns,
-    apart: apart && cellOnTab(tab.name, apart.row, apart.column),
-    rotation: readRotation(tab, info),
+    memory,
+    area,
+    apart: apart && cellOnTab(tab.name, apart.row, apart.column + (memory ? 1 : 0)),
+    rotation: readRotation(table, info),
     firstColumn: values.map(([first = '']) => (typeof first === 'string' ? first : '')),
-    fingerprint: blockFingerprint(values, formulas),
+    fingerprint: areaFingerprint(book, area),
   };
+}
+
+function withoutColumn(tab: TabContent, column: number): TabContent {
+  const less = <Cell>(rows: readonly (readonly Cell[])[]): Cell[][] =>
+    rows.map((row) => row.filter((_, c) => c !== column - 1));
+  return { ...tab, values: less(tab.values), formulas: less(tab.formulas) };
 }

@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
-import { blockFingerprint } from '../../../../shared/table/block-fingerprint';
+import { wholeOf } from '../../../../shared/block/read-block';
 import { isEarlierPicture, type PictureInput, pictureBlock } from '../../../../shared/table/picture-block';
-import { namesGone, refuseTypedInPicture } from '../../../../shared/table/typed-in-picture';
+import { mergeBlock } from '../../../../shared/tasks/merge-block';
+import { areaFingerprint } from '../../parts/area-fingerprint';
 import { Button } from '../../parts/button';
+import { findBlock } from '../../parts/find-block';
 import { freeTabName } from '../../parts/free-tab-name';
 import { Notice } from '../../parts/notice';
-import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { type Written, WrittenNotices } from '../../parts/written-notices';
@@ -32,8 +33,7 @@ export function PictureStep({ input, readNow }: Props) {
   return (
     <>
       <p class="hint">
-        Drawn anew each time: letters that were changed in it by hand give way. The picture of an earlier
-        season stays.
+        Drawn anew each time; what you typed into it stays. The picture of an earlier season stays too.
       </p>
       <Button disabled={work.busy} onPress={write}>
         {work.busy ? 'Writing…' : 'Write the season as a picture in cells'}
@@ -44,27 +44,25 @@ export function PictureStep({ input, readNow }: Props) {
   );
 }
 
-/** Over the old picture where there is one, unless something was typed into it. Else on a new tab. */
+/** Over the old picture where there is one of this season. Else on a new tab. */
 async function writePicture(input: Omit<PictureInput, 'corner'>, book: Book): Promise<Written> {
-  const before = standingBlock(book, PICTURE_NAME);
+  const before = findBlock(book, PICTURE_NAME)?.block;
   const isEarlier = before && isEarlierPicture(before.values, input.settings.rules.seasonStart);
   const old = isEarlier ? undefined : before;
   const tab = freeTabName(
     TAB_NAME,
     book.overview.tabs.map(({ name }) => name),
   );
-  const corner = old?.info ?? { tab, row: 1, column: 1 };
-  const picture = pictureBlock({
-    ...input,
-    corner: { tab: corner.tab, row: corner.row, column: corner.column },
-  });
-  if (old) refuseTypedInPicture(old);
+  const { tab: on, row, column } = old?.info ?? { tab, row: 1, column: 1 };
+  const picture = pictureBlock({ ...input, corner: { tab: on, row, column } });
+  const { kept, ids: _, ...block } = mergeBlock(PICTURE_NAME, picture, old);
   const done = await ask('writeBlock', {
     name: PICTURE_NAME,
-    ...picture,
+    ...block,
+    freezeRows: picture.freezeRows,
     ...(old
-      ? { place: { at: 'own' }, expects: blockFingerprint(old.values, old.formulas) }
+      ? { place: { at: 'own', area: wholeOf(old) }, expects: areaFingerprint(book, wholeOf(old)) }
       : { place: { at: 'new-tab', tab }, ...(isEarlier && { replaces: true }) }),
   });
-  return { ...done, ...(old && { replaced: namesGone(old, picture.cells) }) };
+  return { ...done, kept };
 }

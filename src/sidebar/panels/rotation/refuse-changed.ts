@@ -1,5 +1,5 @@
 import type { RotationBlockInput } from '../../../../shared/table/model';
-import { refuseChangedLists } from '../../lists/refuse-changed-lists';
+import { bindLists } from '../../lists/bind-lists';
 import { type Book, readBook } from '../../parts/use-book';
 import { type OldTable, oldTable } from './old-table';
 
@@ -12,7 +12,7 @@ export async function refuseChanged(
   sources: RotationBlockInput['sources'],
 ): Promise<Book> {
   const book = await readBook();
-  refuseChangedLists([sources?.paddocks, sources?.groups], book);
+  bindLists(sources ?? {}, book);
   const now = oldTable(book);
   if (known === undefined || now === undefined || now.fingerprint === known.fingerprint) return book;
   throw new Error(

@@ -33,10 +33,13 @@ const START = { restDays: '40', shortest: '3', longest: '7' };
 const USUAL_SEASON_DAYS = 180;
 
 export function startingRules(groups: readonly ReadGroup[], today: Day): RulesForm {
-  const starts = groups.flatMap(({ from }) => from ?? []);
-  const ends = groups.flatMap(({ until }) => until ?? []);
-  const start = starts.length > 0 ? Math.min(...starts) : today;
-  const end = ends.length > 0 ? Math.max(...ends) : start + USUAL_SEASON_DAYS;
+  // A group without a day is in the season from its start to its end: no other group's day moves them for it.
+  const starts = groups.map(({ from, standsIn }) => from ?? standsIn?.since ?? today);
+  const start = Math.min(...(starts.length > 0 ? starts : [today]));
+  const end = Math.max(
+    start,
+    ...groups.map(({ until }) => until ?? Math.max(start, today) + USUAL_SEASON_DAYS),
+  );
   return {
     seasonStart: isoFromDay(start),
     seasonEnd: isoFromDay(end > start ? end : start + USUAL_SEASON_DAYS),

@@ -7,7 +7,7 @@ import { afterLastSeason } from '../../../../shared/table/after-last-season';
 import { type RebuildInput, rebuildInput } from '../../../../shared/table/rebuild-input';
 import type { Lists } from '../../lists/use-lists';
 import type { OldTable } from './old-table';
-import { planProblem } from './plan-problem';
+import { fromToday, planProblem } from './plan-problem';
 
 export type Season =
   /** Why nothing can be planned yet. */
@@ -31,13 +31,15 @@ export function seasonOf({ lists, rules, old, today, countPlannedAsDone }: Given
   if (!rules) return { missing: 'First put right what is wrong in the rules (step 2).', problems };
   const whole = planProblem(lists.paddocks, lists.groups, rules);
   if (old && isNewSeason(old, rules)) {
-    const fresh = { ...whole, paddocks: afterLastSeason(whole.paddocks, old.rotation.rows) };
+    const paddocks = afterLastSeason(whole.paddocks, old.rotation.rows);
+    const fresh = fromToday({ ...whole, paddocks }, today);
     return nobodyIn(fresh) ?? { problem: fresh, rules, rebuild: undefined };
   }
-  if (!old) return nobodyIn(whole) ?? { problem: whole, rules, rebuild: undefined };
+  const begun = fromToday(whole, today);
+  if (!old) return nobodyIn(begun) ?? { problem: begun, rules, rebuild: undefined };
   const rebuild = rebuildInput(old.rotation, { ...whole, today, countPlannedAsDone });
-  const nobody = rebuild.past.length === 0 ? nobodyIn(rebuild.problem) : undefined;
-  return nobody ?? { problem: rebuild.problem, rules, rebuild };
+  if (rebuild.past.length > 0) return { problem: rebuild.problem, rules, rebuild };
+  return nobodyIn(begun) ?? { problem: begun, rules, rebuild: { ...rebuild, problem: begun } };
 }
 
 /** Rules that begin after the season of the table that stands: that table is last season's, and stays. */

@@ -3,13 +3,14 @@ import type { FoundList, GroupList, PaddockList } from '../../../../shared/lists
 import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
 import {
-  DEFAULT_OUTDOOR_FACTOR,
   DEFAULT_TEMPERATURE_C,
   type ListSource,
   type RotationBlockInput,
 } from '../../../../shared/table/model';
 import type { RebuildInput } from '../../../../shared/table/rebuild-input';
+import { OUTDOOR_FACTOR } from '../../../../shared/tables/nrc-intake';
 import type { UnitSystem } from '../../../../shared/units/units';
+import { bindLists, type ListSources } from '../../lists/bind-lists';
 import { headingTexts } from '../../lists/recalled-list';
 import type { Lists } from '../../lists/use-lists';
 import type { Book } from '../../parts/use-book';
@@ -40,11 +41,8 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
       unitSystem: given.unitSystem,
       rules: given.rules,
       temperatureC: before?.temperatureC ?? DEFAULT_TEMPERATURE_C,
-      outdoorFactor: before?.outdoorFactor ?? DEFAULT_OUTDOOR_FACTOR,
-      lists: {
-        ...(paddocks && { paddocks: withTexts(paddocks.list) }),
-        ...(groups && { groups: withTexts(groups.list) }),
-      },
+      outdoorFactor: before?.outdoorFactor ?? OUTDOOR_FACTOR,
+      lists: listsOf({ ...(paddocks && { paddocks }), ...(groups && { groups }) }),
     },
     warnings: warningsOf(made, rebuild),
     sources: { ...(paddocks && { paddocks }), ...(groups && { groups }) },
@@ -57,15 +55,28 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
   };
 }
 
+/** The same table with its lists where they stand in the file now. Throws where they say something else. */
+export function boundInput<Input extends Omit<RotationBlockInput, 'corner'>>(input: Input, now: Book): Input {
+  const sources = bindLists(input.sources ?? {}, now);
+  return { ...input, sources, settings: { ...input.settings, lists: listsOf(sources) } };
+}
+
 /** What stands above the table in the sheet: where the plan falls short, and what was taken for granted. */
 function warningsOf({ problem, plan, words }: Made, rebuild: RebuildInput | undefined): string[] {
   const short = words && fallsShort(plan) ? [...words.score, ...(words.mend ? [words.mend] : [])] : [];
   return [...short, ...growthNotes(problem, plan), ...(rebuild?.notes ?? [])];
 }
 
-/** A list with the words of its headings, by which it is found again. */
-function withTexts<List extends PaddockList | GroupList>(list: List): List {
-  return { ...list, texts: headingTexts(list as unknown as FoundList) };
+/** The lists with the words of their headings, by which they are found again. */
+function listsOf({ paddocks, groups }: ListSources): RotationBlockInput['settings']['lists'] {
+  const withTexts = <List extends PaddockList | GroupList>(list: List): List => ({
+    ...list,
+    texts: headingTexts(list as unknown as FoundList),
+  });
+  return {
+    ...(paddocks && { paddocks: withTexts(paddocks.list) }),
+    ...(groups && { groups: withTexts(groups.list) }),
+  };
 }
 
 function sourceOf<List extends PaddockList | GroupList>(

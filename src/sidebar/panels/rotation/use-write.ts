@@ -2,11 +2,11 @@ import { useState } from 'preact/hooks';
 import type { WriteDone } from '../../../../shared/contract';
 import { liveMoves } from '../../../../shared/table/frozen-rotation';
 import type { RotationBlockInput } from '../../../../shared/table/model';
-import { refuseChangedLists } from '../../lists/refuse-changed-lists';
 import { usePage } from '../../page';
 import { readBook } from '../../parts/use-book';
 import { useWork, type Work } from '../../parts/use-work';
 import { freezeTable } from './freeze-table';
+import { boundInput } from './table-input';
 import { type Place, writeTable } from './write-table';
 
 export interface Writer extends Work {
@@ -25,12 +25,11 @@ export function useWrite(onReread: () => void): Writer {
       setDone(undefined);
       say('Writing the table…');
       try {
-        const { sources } = input;
         // Before anything is written, last season's figures among it.
-        refuseChangedLists([sources?.paddocks, sources?.groups], await readBook());
+        const bound = boundInput(input, await readBook());
         const before = place.at === 'own' ? undefined : place.replaces;
         if (before && liveMoves(before.rotation) > 0) await freezeTable(before, input.problem);
-        const written = await writeTable(input, place);
+        const written = await writeTable(bound, place);
         setDone(written);
         say(`The table stands on ${written.block.tab}, ${written.a1}.`);
       } finally {

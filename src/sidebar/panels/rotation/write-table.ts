@@ -1,9 +1,9 @@
 /** Builds the block and has the script write it. */
 import type { WriteDone } from '../../../../shared/contract';
 import type { Corner, RotationBlockInput } from '../../../../shared/table/model';
-import { rotationBlock } from '../../../../shared/table/rotation-block';
 import { ask } from '../../server';
-import { type OldTable, ROTATION_NAME } from './old-table';
+import type { OldTable } from './old-table';
+import { rotationRequest } from './rotation-request';
 
 export type NewPlace = { readonly at: 'new-tab'; readonly tab: string } | { readonly at: 'selection' };
 export type Place =
@@ -15,17 +15,13 @@ export async function writeTable(
   place: Place,
 ): Promise<WriteDone> {
   const corner = await cornerOf(place);
-  const block = { name: ROTATION_NAME, ...rotationBlock({ ...input, corner }) };
-  if (place.at === 'own') {
-    return ask('writeBlock', {
-      ...block,
-      place: { at: 'own', adopt: place.old.adopted },
-      expects: place.old.fingerprint,
-    });
-  }
+  if (place.at === 'own') return ask('writeBlock', rotationRequest(input, corner, place));
+  const where =
+    place.at === 'new-tab'
+      ? ({ at: 'new-tab', tab: place.tab } as const)
+      : ({ at: 'area', ...corner } as const);
   return ask('writeBlock', {
-    ...block,
-    place: place.at === 'new-tab' ? { at: 'new-tab', tab: place.tab } : { at: 'area', ...corner },
+    ...rotationRequest(input, corner, { place: where }),
     ...(place.replaces && { replaces: true }),
   });
 }

@@ -1,8 +1,9 @@
 import { useState } from 'preact/hooks';
-import { blockFingerprint } from '../../../../shared/table/block-fingerprint';
+import { wholeOf } from '../../../../shared/block/read-block';
 import { findPrivate, type PrivateFound } from '../../../../shared/tasks/share/find-private';
 import { KIND_WORDS, PRIVATE_KINDS, type PrivateKind } from '../../../../shared/tasks/share/private-columns';
 import { usePage } from '../../page';
+import { areaFingerprint } from '../../parts/area-fingerprint';
 import { Button } from '../../parts/button';
 import { count } from '../../parts/day-words';
 import { InputField } from '../../parts/field';
@@ -82,15 +83,12 @@ export function ClearSection({ shared, onReread }: { shared: SharedFile; onRerea
   );
 }
 
-function requestFor(chosen: readonly PrivateFound[], { contents }: SharedFile) {
+function requestFor(chosen: readonly PrivateFound[], { contents, book }: SharedFile) {
   const names = new Set(chosen.map(({ block }) => block));
   return {
     areas: chosen.map(({ area }) => area),
     blocks: contents
       .filter(({ info }) => names.has(info.name))
-      .map(({ info, values, formulas }) => ({
-        name: info.name,
-        expects: blockFingerprint(values, formulas),
-      })),
+      .map((block) => ({ name: block.info.name, expects: areaFingerprint(book, wholeOf(block)) })),
   };
 }

@@ -28,11 +28,10 @@ export function MarkSection({ shared, isOriginal, onReread }: Props) {
             number itself is not written.
           </p>
           <WriteBlock
-            asRead={undefined}
             name={MARK_BLOCK}
             what="the mark"
             tabName="Sharing"
-            file={shared.file}
+            book={shared.book}
             compose={() => composeMarkBlock(shared.mark)}
             onDone={onReread}
           />

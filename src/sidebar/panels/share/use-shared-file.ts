@@ -1,14 +1,14 @@
 import { useEffect, useState } from 'preact/hooks';
 import { type BlockContent, cutBlock } from '../../../../shared/block/read-block';
-import type { Overview } from '../../../../shared/contract';
 import { unnamedTables } from '../../../../shared/tasks/share/unnamed-tables';
-import { readBook } from '../../parts/use-book';
+import { type Book, readBook } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
 
 /** Our own tables in the file, and the mark that the file would carry as an original. */
 export interface SharedFile {
-  readonly file: Overview;
+  readonly book: Book;
+  readonly file: Book['overview'];
   readonly contents: readonly BlockContent[];
   /** Tabs with tables of ours that are not looked at: of an earlier season, or copied. */
   readonly unnamed: readonly string[];
@@ -24,12 +24,13 @@ export function useSharedFile() {
 }
 
 async function readSharedFile(): Promise<SharedFile> {
-  const { overview: file, tabs } = await readBook();
+  const book = await readBook();
+  const { overview: file, tabs } = book;
   const contents = file.blocks.flatMap((info) => {
     const tab = tabs.find(({ name }) => name === info.tab);
     return tab ? [cutBlock(tab, info)] : [];
   });
   const { mark } = await ask('fileMark', {});
   const unnamed = unnamedTables(tabs, new Set(file.blocks.map(({ tab }) => tab)));
-  return { file, contents, unnamed, mark };
+  return { book, file, contents, unnamed, mark };
 }

@@ -57,12 +57,11 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
       </Notice>
       <NotPart apart={old?.apart} />
       <WriteBlock
-        asRead={old?.content}
         adoptRows={old?.adoptRows}
         name={LOG_BLOCK}
         what="the training log"
         tabName="Training log"
-        file={book.overview}
+        book={book}
         notYet={ok ? undefined : 'Correct the number above first.'}
         compose={(corner, now) => {
           const read = now && readLog(now);

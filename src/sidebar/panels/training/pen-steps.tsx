@@ -11,7 +11,7 @@ import {
   type PenSettings,
 } from '../../../../shared/tasks/training/pen-block';
 import { penPlan } from '../../../../shared/tasks/training/pen-drawing';
-import { readPen, withoutAnswers } from '../../../../shared/tasks/training/read-pen';
+import { readPen } from '../../../../shared/tasks/training/read-pen';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { decimalComma } from '../../numbers/decimal-comma';
 import { formatNumber } from '../../numbers/format-number';
@@ -51,11 +51,10 @@ export function PenSteps({ book, onReread }: { book: Book; onReread: () => void 
       <h2>Into the sheet</h2>
       <p class="hint">There you type what you have; what to buy follows.</p>
       <WriteBlock
-        asRead={old}
         name={PEN_BLOCK}
         what="the pen list"
         tabName="Training pen"
-        file={book.overview}
+        book={book}
         notYet={ok ? undefined : 'Correct the numbers above first.'}
         compose={(corner, now) => {
           const read = now && readPen(now);
@@ -66,7 +65,6 @@ export function PenSteps({ book, onReread }: { book: Book; onReread: () => void 
             corner,
           );
         }}
-        mustKeep={withoutAnswers}
         onDone={onReread}
       />
     </>

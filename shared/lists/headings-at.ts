@@ -1,0 +1,72 @@
+/** The headings of a row as they are meant: in two rows, with units in the row below, or none above the names. */
+import type { TabContent, WireCell } from '../contract';
+import { unitOfText } from '../units/unit-words';
+import { mayBeHeading } from './below-a-list';
+import { isBlankCell } from './list-rows';
+import { matchHeading } from './match-heading';
+import { isErrorWire } from './read-list-cell';
+
+export interface Heading {
+  readonly column: number;
+  readonly text: string;
+}
+
+/** What stands for the heading of a column of names that has none. */
+export const NO_HEADING = '(no heading)';
+
+export function headingsAt(tab: TabContent, row: number): readonly Heading[] {
+  const cells = tab.values[row - 1] ?? [];
+  const above = tab.values[row - 2] ?? [];
+  const units = isUnitRow(tab, row + 1) ? (tab.values[row] ?? []) : [];
+  const isInTwo = areWords(cells) && areWords(above);
+  const headings = cells.flatMap((_, c): Heading[] => {
+    const text = isInTwo ? withAbove(cells, above, c) : wordsOf(cells[c]);
+    const unit = wordsOf(units[c]);
+    if (text === '') return [];
+    return [{ column: c + 1, text: unit === '' ? text : `${text} (${unit.replace(/[()[\]]/g, '')})` }];
+  });
+  const first = headings[0]?.column ?? 1;
+  const isNamed = first === 1 || !isBlankCell(cells[first - 2]) || headings.length < FEWEST_HEADINGS;
+  const below = isNamed
+    ? []
+    : tab.values.slice(row, row + ROWS_OF_NAMES).map((one) => wordsOf(one[first - 2]));
+  const names = below.filter((name) => name !== '');
+  const areNames = names.length >= FEWEST_NAMES && new Set(names).size === names.length;
+  return areNames ? [{ column: first - 1, text: NO_HEADING }, ...headings] : headings;
+}
+
+const FEWEST_HEADINGS = 2;
+const ROWS_OF_NAMES = 6;
+const FEWEST_NAMES = 2;
+
+/** Whether a row holds the units of the headings above it, and nothing else. */
+export function isUnitRow(tab: TabContent, row: number): boolean {
+  const cells = (tab.values[row - 1] ?? []).filter((cell) => !isBlankCell(cell));
+  return (
+    cells.length > 0 &&
+    cells.every(
+      (cell) => typeof cell === 'string' && unitOfText(cell.replace(/[()[\]]/g, ''), true) !== undefined,
+    )
+  );
+}
+
+/** A heading that says nothing by itself, or none, with that of the row above: "Size" over "acres". */
+function withAbove(cells: readonly WireCell[], above: readonly WireCell[], c: number): string {
+  const own = wordsOf(cells[c]);
+  if (own !== '' && matchHeading(own).length > 0) return own;
+  if (own === '') return matchHeading(wordsOf(above[c])).length > 0 ? wordsOf(above[c]) : '';
+  const over = above.slice(0, c + 1).filter((cell) => !isBlankCell(cell));
+  const both = `${wordsOf(over[over.length - 1])} ${own}`;
+  // The title of a list above is not part of its headings' words.
+  const fields = matchHeading(both).map(({ field }) => field);
+  return fields.length > 0 && !fields.includes('name') ? both : own;
+}
+
+function areWords(row: readonly WireCell[]): boolean {
+  return row.every(mayBeHeading) && row.filter((cell) => !isBlankCell(cell)).length >= FEWEST_HEADINGS;
+}
+
+/** "#NAME?" is no name. */
+function wordsOf(cell: WireCell | undefined): string {
+  return typeof cell === 'string' && !isErrorWire(cell) ? cell.trim() : '';
+}

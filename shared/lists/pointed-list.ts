@@ -1,0 +1,97 @@
+/** A list that the grower points at with one of its cells: its headings, extent and columns as far as they can be told. */
+import type { TabContent } from '../contract';
+import type { ListUnit } from '../units/unit-words';
+import { looksLike } from './column-content';
+import { headingUnit } from './heading-unit';
+import { type Heading, headingsAt } from './headings-at';
+import { isBlankCell, listRows } from './list-rows';
+import { matchHeading } from './match-heading';
+import { missingFields } from './missing-fields';
+import type { CellPlace, FoundList, GroupField, ListKind, PaddockField } from './model';
+import { otherTableBelow } from './other-table-below';
+
+type Field = PaddockField | GroupField;
+
+/** A gap of more rows than this is not inside a list. Judgement. */
+const LARGEST_GAP = 2;
+
+/** Undefined where no row of headings stands at the cell or above it. */
+export function pointedList(kind: ListKind, tab: TabContent, at: CellPlace): FoundList | undefined {
+  const headingRow = headingRowAt(tab, at);
+  if (headingRow === undefined) return undefined;
+  const headings = headingsAt(tab, headingRow);
+  const near = joined(headings, at.column);
+  const columns = columnsIn(kind, tab, headingRow, near);
+  const units: Record<string, ListUnit> = {};
+  for (const [field, column] of Object.entries(columns)) {
+    const text = near.find((heading) => heading.column === column)?.text ?? '';
+    const unit = headingUnit(text, field as Field);
+    if (unit) units[field] = unit;
+  }
+  const missing = missingFields(kind, (field) => field in columns);
+  const bare = { kind, tab: tab.name, headingRow, columns, units, headings, missing };
+  return withRows({ ...bare, firstRow: headingRow + 1, lastRow: headingRow + 1, items: 0 } as FoundList, tab);
+}
+
+/** The list with the rows that it takes as the tab stands now. */
+export function withRows(list: FoundList, tab: TabContent): FoundList {
+  const under = { tab, row: list.headingRow, columns: list.columns };
+  if (Object.keys(list.columns).length === 0) return { ...list, lastRow: tab.values.length };
+  return { ...list, ...listRows(under, otherTableBelow(under) ?? Infinity) };
+}
+
+/** The nearest row of words, at or above the cell, that known headings stand in; else the nearest of words. */
+function headingRowAt(tab: TabContent, { row, column }: CellPlace): number | undefined {
+  let words: number | undefined;
+  for (let at = row, gap = 0; at > 0 && gap <= LARGEST_GAP; at--) {
+    const cells = tab.values[at - 1] ?? [];
+    gap = cells.every(isBlankCell) ? gap + 1 : 0;
+    const near = joined(headingsAt(tab, at), column);
+    const filled = cells.filter((cell, c) => !isBlankCell(cell) && near.some((one) => one.column === c + 1));
+    if (near.length < 2 || filled.some((cell) => typeof cell !== 'string' || /^\s*[+-]?\d/.test(cell)))
+      continue;
+    if (near.filter(({ text }) => matchHeading(text).length > 0).length >= 2) return at;
+    words ??= at;
+  }
+  return words;
+}
+
+/** The headings that stand side by side with that of a column. */
+function joined(headings: readonly Heading[], column: number): readonly Heading[] {
+  const own = headings.findIndex((heading) => heading.column === column);
+  if (own < 0) return [];
+  const follows = (i: number): boolean => headings[i]?.column === (headings[i - 1]?.column ?? 0) + 1;
+  let [first, last] = [own, own];
+  while (first > 0 && follows(first)) first -= 1;
+  while (last + 1 < headings.length && follows(last + 1)) last += 1;
+  return headings.slice(first, last + 1);
+}
+
+/** What stands in columns, asked in this order, where words do not tell. The grower sees and may change it. */
+const BY_CONTENT: Readonly<Record<ListKind, readonly Field[]>> = {
+  paddocks: ['name', 'area'],
+  groups: ['name', 'weight', 'head', 'weighedOn'],
+};
+
+function columnsIn(kind: ListKind, tab: TabContent, row: number, headings: readonly Heading[]) {
+  const columns: Record<string, number> = {};
+  const free = headings.filter(({ column, text }) => {
+    const field = matchHeading(text).find((match) => match.kind === kind)?.field;
+    if (!field || field in columns) return true;
+    columns[field] = column;
+    return false;
+  });
+  const take = (field: Field, fits: (column: number) => boolean): void => {
+    const found = free.findIndex(({ column }) => fits(column));
+    if (field in columns || found < 0) return;
+    columns[field] = free.splice(found, 1)[0]!.column;
+  };
+  for (const field of BY_CONTENT[kind]) take(field, (column) => looksLike(field, tab, row, column));
+  // One column of numbers that is left can only be what is still missing.
+  const numbers = free.filter(({ column }) => looksLike('untilWeight', tab, row, column));
+  const [field] = missingFields(kind, (one) => one in columns);
+  const [only] = numbers;
+  if (field && field !== 'name' && only && numbers.length === 1)
+    take(field, (column) => column === only.column);
+  return columns;
+}

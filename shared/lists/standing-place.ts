@@ -1,0 +1,40 @@
+/** Where the groups stand when the plan begins, as the group list says. */
+import { cellOnTab } from './cell-on-tab';
+import type { ListProblem, ReadGroup, ReadPaddock } from './model';
+import { nameKey } from './read-list-cell';
+
+/** Position in the paddock list of the paddock in which a group stands; -1: not listed; undefined: nothing is said. */
+export function standingPlace(
+  standsIn: ReadGroup['standsIn'],
+  paddocks: readonly Pick<ReadPaddock, 'name'>[],
+): number | undefined {
+  if (!standsIn) return undefined;
+  return paddocks.findIndex(({ name }) => nameKey(name) === nameKey(standsIn.paddock));
+}
+
+/** A sentence, with its cell, for each place that is not in the paddock list or is taken by another group. */
+export function standingProblems(
+  groups: readonly ReadGroup[],
+  paddocks: readonly ReadPaddock[],
+  tab: string,
+): ListProblem[] {
+  const places = groups.map(({ standsIn }) => standingPlace(standsIn, paddocks));
+  return groups.flatMap(({ standsIn, cells }, g): ListProblem[] => {
+    const place = places[g];
+    if (!standsIn || place === undefined || !cells.paddock) return [];
+    const cell = cellOnTab(tab, cells.paddock.row, cells.paddock.column);
+    const must = `${cell}: stands in now must be`;
+    const got = `got ${JSON.stringify(standsIn.paddock)}`;
+    const other = groups[places.findIndex((one, h) => h < g && one === place)];
+    if (place < 0) {
+      return [
+        {
+          cell,
+          sentence: `${must} a name in the paddock list, ${got}. If the column means something else, choose “(not in the list)” for “Stands in now”`,
+        },
+      ];
+    }
+    if (!other) return [];
+    return [{ cell, sentence: `${must} a paddock of its own, ${got} as for “${other.name}”` }];
+  });
+}

@@ -1,0 +1,59 @@
+/** The weights of a group list that has none: the last weighing of each group in a log elsewhere in the file. */
+import type { TabContent } from '../contract';
+import type { Day } from '../core/calendar/day';
+import type { UnitSystem } from '../units/units';
+import { cellOnTab } from './cell-on-tab';
+import { rowKind } from './list-rows';
+import type { FoundList, GroupList, ListProblem } from './model';
+import { type DateHabits, hasCell, nameKey, type RowReader, readAmount, readDay } from './read-list-cell';
+import { writingOfList } from './writing-of-list';
+
+export interface Weighing {
+  readonly weightKg: number;
+  readonly day: Day;
+  /** Where it stands: Weights!C12. */
+  readonly cell: string;
+}
+
+/** Whether a list is a log of weighings: groups with days and weights, but no head. */
+export function isWeighingLog({ kind, missing, columns }: FoundList): boolean {
+  return kind === 'groups' && missing.join() === 'head' && 'weight' in columns && 'weighedOn' in columns;
+}
+
+/** The last weighing of each group by `nameKey`; rows that cannot be read tell nothing. */
+export function lastWeighings(
+  tabs: readonly TabContent[],
+  logs: readonly FoundList[],
+  system: UnitSystem,
+  comma: boolean,
+  dates: DateHabits,
+): ReadonlyMap<string, Weighing> {
+  const last = new Map<string, Weighing>();
+  for (const log of logs) {
+    const tab = tabs.find(({ name }) => name === log.tab);
+    const list = log as unknown as GroupList;
+    for (let row = log.firstRow; tab && row <= Math.min(log.lastRow, tab.values.length); row++) {
+      if (rowKind({ tab, row: log.headingRow, columns: list.columns }, row) !== 'item') continue;
+      const unread: ListProblem[] = [];
+      const writing = writingOfList(tab, list, { comma, dates });
+      const reader: RowReader = {
+        tab,
+        list,
+        row,
+        system,
+        ...writing,
+        problems: unread,
+        readings: [],
+        notes: [],
+      };
+      if (!['name', 'weight', 'weighedOn'].every((field) => hasCell(reader, field as 'name'))) continue;
+      const weightKg = readAmount(reader, 'weight', { above: 0 });
+      const day = readDay(reader, 'weighedOn');
+      if (weightKg === undefined || day === undefined) continue;
+      const key = nameKey(String(tab.values[row - 1]?.[(list.columns.name ?? 1) - 1]));
+      const cell = cellOnTab(tab.name, row, list.columns.weight ?? 1);
+      if (day >= (last.get(key)?.day ?? -Infinity)) last.set(key, { weightKg, day, cell });
+    }
+  }
+  return last;
+}

@@ -1,0 +1,37 @@
+/**
+ * A formula whose result is a blank cell: the engine shows 0, Sheets shows nothing (from memory). The engine's
+ * evaluator is watched: where a formula gave nothing its cell counts as empty.
+ */
+import type { EngineModel } from './engine';
+
+type Result = { value?: unknown } | unknown[];
+type Formula = { execute(...values: unknown[]): Result };
+type FormulaCell = { compiledFormula: Formula };
+type Evaluator = { computeFormulaCell(position: unknown, cell: FormulaCell): object };
+type Handler = { evaluator?: Evaluator };
+
+export function keepBlankResults(model: EngineModel, isOn: () => boolean): void {
+  const { handlers } = model as unknown as { handlers: Handler[] };
+  const evaluator = handlers.find((handler) => handler.evaluator)?.evaluator;
+  if (!evaluator) throw new Error('The engine has no evaluator where it is looked for.');
+  const compute = evaluator.computeFormulaCell;
+  evaluator.computeFormulaCell = function computed(this: Evaluator, position, cell) {
+    if (!isOn()) return compute.call(this, position, cell);
+    let isBlank = false;
+    const execute = (...values: unknown[]): Result => {
+      const result = cell.compiledFormula.execute(...values);
+      const one = (Array.isArray(result) ? onlyCell(result) : result) as { value?: unknown } | undefined;
+      isBlank = one !== undefined && (one.value === null || one.value === undefined);
+      return result;
+    };
+    const compiledFormula = Object.create(cell.compiledFormula, { execute: { value: execute } }) as Formula;
+    const watched = Object.create(cell, { compiledFormula: { value: compiledFormula } }) as FormulaCell;
+    const evaluated = compute.call(this, position, watched);
+    return isBlank ? { ...evaluated, type: 'empty', value: null, formattedValue: '' } : evaluated;
+  };
+}
+
+/** The cell of a result of one column and one row. */
+function onlyCell([column, ...others]: unknown[]): unknown {
+  return others.length === 0 && Array.isArray(column) && column.length === 1 ? column[0] : undefined;
+}

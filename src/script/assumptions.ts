@@ -1,0 +1,182 @@
+/**
+ * What we take for true about Google Sheets, once: the stand-in of the preview obeys it, the menu's "Check this
+ * spreadsheet" tries it in a real file (actions/check-spreadsheet.ts), and whoever finds out more changes it here.
+ */
+
+/** likely: others have seen it; memory: nobody of us can show it; documented: Google says so. */
+export type Sureness = 'documented' | 'likely' | 'memory';
+
+export interface Assumption {
+  readonly id: string;
+  /** What we take for true, in plain words. */
+  readonly says: string;
+  /** What of ours rests on it. */
+  readonly matters: string;
+  readonly sure: Sureness;
+  readonly source: string;
+  /** What the check must find, as its answer is written; without it only a person can try it. */
+  readonly wanted?: RegExp;
+}
+
+const MEMORY = 'from memory';
+
+export const ASSUMPTIONS = [
+  {
+    id: 'semicolon',
+    says: 'A formula may have ; between its arguments, whatever the country.',
+    matters: 'every formula we write',
+    sure: 'likely',
+    source: MEMORY,
+    wanted: /^3$/,
+  },
+  {
+    id: 'rule',
+    says: 'A colour rule may have ; in its formula and gives back the same formula.',
+    matters: 'our own colour rules are known again when a table is built anew',
+    sure: 'memory',
+    source: MEMORY,
+    wanted: /^=AND\(\$?A1[=>]1[;,] ?TRUE\)$/i,
+  },
+  {
+    id: 'plain-text',
+    says: 'A formula written into a plain-text cell stays text.',
+    matters: 'names that begin with = stay names; a formula needs an automatic cell',
+    sure: 'likely',
+    source: MEMORY,
+    wanted: /^text =1\+1$/,
+  },
+  {
+    id: 'automatic',
+    says: 'A cell without a number format gives back 0.############### or General, and General takes a format away.',
+    matters: 'formats kept on a rebuild: a date typed later must show as a date',
+    sure: 'likely',
+    source: 'notes on oddities of a published stand-in for these services (gas-fakes)',
+    wanted: /^(0\.#{15}|General|), then (0\.#{15}|General|)$/,
+  },
+  {
+    id: 'date-format',
+    says: 'The format yyyy-mm-dd;; makes a number a date.',
+    matters: 'days that show nothing where they are 0',
+    sure: 'memory',
+    source: MEMORY,
+    wanted: /^2026-04-21$/,
+  },
+  {
+    id: 'blank',
+    says: 'A formula that points at a blank cell is blank and no number.',
+    matters: 'look-ups of a weight or a gain that was left blank',
+    sure: 'memory',
+    source: MEMORY,
+    wanted: /^nothing, number FALSE$/,
+  },
+  {
+    id: 'sumproduct',
+    says: 'SUMPRODUCT over a row with text is an error.',
+    matters: 'the budget must not multiply text',
+    sure: 'likely',
+    source: 'two other spreadsheet programs on the same data',
+    wanted: /^#VALUE!$/,
+  },
+  {
+    id: 'criterion',
+    says: 'COUNTIF takes "<=" with a date joined to it.',
+    matters: 'counts of moves up to today',
+    sure: 'likely',
+    source: MEMORY,
+    wanted: /^1$/,
+  },
+  {
+    id: 'name-twice',
+    says: 'Setting a named range a second time moves it.',
+    matters: 'a table is found again by its name',
+    sure: 'documented',
+    source: 'reference of SpreadsheetApp, setNamedRange',
+    wanted: /^1 name at A2$/,
+  },
+  {
+    id: 'late-refusal',
+    says: 'A write that is refused says so at the latest when the script waits for it.',
+    matters: 'nothing is called written that was not',
+    sure: 'documented',
+    source: 'reference of SpreadsheetApp, flush: changes may be bundled',
+    wanted: /^refused (at once|on waiting)$/,
+  },
+  {
+    id: 'answers',
+    says: 'The answer of a cell function is there five seconds after it was written.',
+    matters: 'a table built anew right after it was written',
+    sure: 'likely',
+    source: 'public reports of Loading... in cells read too early',
+    wanted: /1000$/,
+  },
+  {
+    id: 'one-cell',
+    says: 'A cell function takes a range of one cell and a left-out argument.',
+    matters: 'lists of one line',
+    sure: 'memory',
+    source: MEMORY,
+    wanted: /^1000$/,
+  },
+  {
+    id: 'chart-tabs',
+    says: 'A tab that is a chart says so, every other has cells.',
+    matters: 'reading a file that holds charts',
+    sure: 'documented',
+    source: 'reference of SpreadsheetApp, SheetType',
+    wanted: /^\d+ with cells, \d+ without$/,
+  },
+  {
+    id: 'frozen-and-hidden',
+    says: 'A column can be hidden and a row frozen, and both are read back.',
+    matters: 'working columns of tables of ours',
+    sure: 'documented',
+    source: 'reference of SpreadsheetApp, Sheet',
+    wanted: /^hidden, 1 frozen$/,
+  },
+  {
+    id: 'merged',
+    says: 'A value written under a merged cell is not kept.',
+    matters: 'an area with merged cells is refused',
+    sure: 'memory',
+    source: MEMORY,
+    wanted: /^nothing$/,
+  },
+  {
+    id: 'id',
+    says: 'The file gives its id without asking for more rights.',
+    matters: 'telling a copy from the original',
+    sure: 'memory',
+    source: MEMORY,
+    wanted: /^given$/,
+  },
+  {
+    id: 'typed-column',
+    says: 'A column that was given a type in a table takes no number format.',
+    matters: 'writing over such a table is refused in words',
+    sure: 'likely',
+    source: 'three public questions',
+  },
+  {
+    id: 'protected',
+    says: 'A cell that somebody else protects cannot be written.',
+    matters: 'writing there is refused in words',
+    sure: 'documented',
+    source: 'help of Google Sheets on protected ranges',
+  },
+  {
+    id: 'page',
+    says: 'Printing, downloads and a page in the background work from the sidebar.',
+    matters: 'printing the moves, saving a drawing, planning without a standstill',
+    sure: 'memory',
+    source: MEMORY,
+  },
+  {
+    id: 'phone',
+    says: 'Typed days and ticks work in the phone app; menus and the sidebar do not show there.',
+    matters: 'typing real days in the field',
+    sure: 'memory',
+    source: MEMORY,
+  },
+] as const satisfies readonly Assumption[];
+
+export type AssumptionId = (typeof ASSUMPTIONS)[number]['id'];

@@ -1,0 +1,92 @@
+/** A move that nobody planned, typed into the first blank row under the moves, and days whose format was lost. */
+
+import { describe, expect, it, vi } from 'vitest';
+import { isMemory } from '../../shared/block/memory';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { shownMoves } from '../hard-use/check-table';
+import { buildRotation, type Outcome } from '../hard-use/rotation-task';
+import { scriptText } from '../tasks/script-text';
+
+vi.setConfig({ testTimeout: 120_000 });
+
+const TABS: Record<string, StartCell[][]> = {
+  Farm: [
+    ['Paddock', 'Acres', '', 'Group', 'Head', 'Weight (lb)', 'Weighed on', 'ADG (lb/day)', 'Until'],
+    ['North', 0.5, '', 'Reds', 10, 60, { d: '2026-03-28' }, 1.5, { d: '2026-04-30' }],
+    ['South', 0.4],
+    ['Oak', 0.6],
+    ['Hill', 0.5],
+  ],
+};
+
+async function built() {
+  const book = await openWorkbook({ tabs: TABS, codeJs: await scriptText(), today: '2026-04-01' });
+  return { book, info: rebuilt(book) };
+}
+
+function rebuilt(book: Workbook) {
+  const outcome: Outcome = buildRotation(book);
+  if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome));
+  return outcome.info;
+}
+
+describe('an unplanned move under the others', () => {
+  it('is a past move after the rebuild, with dates and a weight, and the table is built again and again', async () => {
+    const { book, info } = await built();
+    const moves = shownMoves(book, info);
+    const [first] = moves;
+    const free = moves[moves.length - 1]!.row + 1;
+    book.type(info.tab, `D${first!.row}`, '2026-04-01');
+    book.type(info.tab, `A${free}`, 'Reds');
+    book.type(info.tab, `B${free}`, 'Hill');
+    book.type(info.tab, `D${free}`, '2026-04-03');
+    book.state.now = () => new Date('2026-04-04T12:00:00Z');
+    for (let time = 0; time < 3; time++) {
+      const again = shownMoves(book, rebuilt(book));
+      const move = again.find(({ cell }) => cell('Paddock') === 'Hill')!;
+      const shown = (column: string) => book.range(info.tab, `${column}${move.row}`).getDisplayValue();
+      expect([shown('A'), shown('C'), shown('D'), shown('G')]).toEqual([
+        'Reds',
+        '2026-04-03',
+        '2026-04-03',
+        '10',
+      ]);
+      // 60 lb on 28 March, 1.5 lb a day: six days later 69 lb.
+      expect(Number(move.cell('Weight in'))).toBeCloseTo(69, 6);
+      expect(move.cell('Check')).toBe('');
+      expect(again[0]!.cell('Days')).toBe(2);
+    }
+  });
+
+  it('two names without a day are no move and stay as a line', async () => {
+    const { book, info } = await built();
+    const moves = shownMoves(book, info);
+    const free = moves[moves.length - 1]!.row + 1;
+    book.type(info.tab, `A${free}`, 'Reds');
+    book.type(info.tab, `B${free}`, 'Hill');
+    rebuilt(book);
+    expect(book.values(info.tab).flat()).toContain(`Row ${free}: Reds; Hill`);
+  });
+});
+
+it('a table whose number formats were all lost says and writes the same as before', async () => {
+  const { book, info } = await built();
+  book.type(info.tab, `D${shownMoves(book, info)[0]!.row}`, '2026-04-01');
+  book.state.now = () => new Date('2026-04-04T12:00:00Z');
+  rebuilt(book);
+  const before = withoutMemory(book.shownValues(info.tab));
+  const all = book.spreadsheet.getSheetByName(info.tab)!.getDataRange();
+  all.setNumberFormat('General');
+  expect(book.shownValues(info.tab).flat()).toContain('46113');
+  rebuilt(book);
+  expect(withoutMemory(book.shownValues(info.tab))).toEqual(before);
+  // Counts under the format of a day are counts.
+  all.setNumberFormat('yyyy-mm-dd');
+  rebuilt(book);
+  expect(book.shownValues(info.tab).find(([label]) => label === 'Longest stay in days')?.[1]).toBe('7');
+});
+
+/** The memory's stamp differs at every write. */
+function withoutMemory(rows: readonly (readonly string[])[]): readonly (readonly string[])[] {
+  return rows.map((row) => row.filter((value) => !isMemory(value)));
+}
