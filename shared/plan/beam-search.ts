@@ -20,6 +20,13 @@ export interface SearchEffort {
   readonly restWeight: number;
   /** Whether the guess supposes stays past the ground limit. */
   readonly longStays?: boolean;
+  /** No entry short of rest, and the first end will do. */
+  readonly flawless?: boolean;
+}
+
+/** States made, to share out effort the same on every machine. */
+export interface Work {
+  states: number;
 }
 
 /** An end of the search: the state, and its points with the rest of the kept stays after the finish. */
@@ -54,6 +61,7 @@ export function beamSearch(
   task: SearchTask,
   effort: SearchEffort,
   limit: number,
+  work: Work,
 ): Found | undefined {
   const { groupCount, paddockCount, groups, days } = tables;
   const closeLooks = effort.looks * effort.width;
@@ -84,7 +92,8 @@ export function beamSearch(
     if (standing && at === paddockCount) {
       if (state.left[standing.paddock]! > groups[g]!.entry) return;
       for (const [i, out] of standing.outs.entries()) {
-        const cost = state.cost + standing.points[i]!;
+        if (effort.flawless && standing.flawed[i]! > 0) continue;
+        const cost = state.cost + stayPoints(tables, g, standing.paddock, groups[g]!.entry, out);
         const bound = othersBound + leastToCome(tables, task, g, out, standing.paddock);
         offer(state, g, standing.paddock, out, cost, bound, others);
       }
@@ -134,6 +143,7 @@ export function beamSearch(
     sorts.clear();
     for (let p = 0; p < paddockCount; p++) {
       if (p === at || state.left[p]! > day) continue;
+      if (effort.flawless && state.ready[p]! > day) continue;
       const sort = task.kind[p]! * NEVER + Math.max(0, state.ready[p]! - day);
       const other = sorts.get(sort);
       if (other === undefined || state.left[p]! < state.left[other]!) sorts.set(sort, p);
@@ -189,6 +199,7 @@ export function beamSearch(
       const state = afterMove(tables, parent, mover(parent), p, out, cost, bound);
       const mark = stateMark(tables, task.kind, state, day);
       if (seen.has(mark)) continue;
+      work.states += 1;
       seen.set(mark, { state, rank: least + effort.restWeight * guess(state) });
     }
     const ranked = [...seen.values()].sort((a, b) => a.rank - b.rank);
@@ -216,6 +227,7 @@ export function beamSearch(
     buckets[i] = undefined;
     trim(bucket);
     const day = Math.floor((firstKey + i) / groupCount);
+    if (best && effort.flawless) break;
     for (const state of pick(bucket, day)) expand(state, firstKey + i - day * groupCount, day);
   }
   return best;

@@ -1,4 +1,6 @@
-import type { NoPlan, Plan, PlanProblem } from './model';
+import { isoFromDay } from '../core/calendar/day';
+import { isFlawless } from './find-plan';
+import type { NoPlan, Plan, PlanProblem, PlanRules } from './model';
 import {
   fewerHead,
   longerStay,
@@ -9,13 +11,21 @@ import {
 } from './plan-changes';
 import { scoreStays } from './score-plan';
 import { smallestChange, type Tries } from './smallest-change';
+import { loadSpread } from './stay-loads';
 import { capital, counted, orList } from './words';
 
-/** How often the problem is solved again at most; judgement. */
-const MOST_TRIES = 30;
-/** A farm this large (days × groups × paddocks) takes a good part of a second to solve, so fewer tries; judgement. */
-const LARGE_FARM = 20_000;
-const FEW_TRIES = 10;
+/** How often the problem is solved again for each sort of change; judgement. */
+const TRIES_PER_SORT = 8;
+/** A stay with more than this many times the median load is named; the design of this tool (judgement). */
+const HARD_USE = 2;
+
+/** A change of the rules alone that was found to help, to be applied with a button. */
+export interface RulesOffer {
+  /** "Use 8 days" */
+  readonly button: string;
+  /** The rules with it. */
+  readonly rules: PlanRules;
+}
 
 /** A plan in words. */
 export interface PlanWords {
@@ -25,6 +35,8 @@ export interface PlanWords {
   readonly mend: string | undefined;
   /** The changes named in `mend`, each as solved, smallest of its sort. */
   readonly changes: readonly string[];
+  /** Those of them that the form can take up. */
+  readonly offers: readonly RulesOffer[];
 }
 
 /**
@@ -33,16 +45,19 @@ export interface PlanWords {
  */
 export function explainPlan(problem: PlanProblem, plan: Plan | NoPlan): PlanWords {
   if (!('stays' in plan))
-    return { score: [plan.reason], mend: plan.mend, changes: plan.mend ? [plan.mend] : [] };
+    return { score: [plan.reason], mend: plan.mend, changes: plan.mend ? [plan.mend] : [], offers: [] };
   const score = scoreSentences(problem, plan);
-  if (plan.score.restShortDays + plan.score.overLimitDays === 0)
-    return { score, mend: undefined, changes: [] };
-  const changes = findMends(problem);
+  if (!fallsShort(plan)) return { score, mend: undefined, changes: [], offers: [] };
+  const mends = findMends(problem);
+  const changes = mends.map(({ change, n }) => change.words(n));
+  const offers = mends.flatMap(({ change, n }) =>
+    change.button ? [{ button: change.button(n), rules: change.apply(n).rules }] : [],
+  );
   const mend =
     changes.length > 0
       ? `${capital(orList(changes))} would close it.`
       : 'No single change that was tried would close it: more land, fewer pigs or a shorter season together may.';
-  return { score, mend, changes };
+  return { score, mend, changes, offers };
 }
 
 function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
@@ -61,10 +76,28 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
       `The ground carries more than its limit on ${counted(days, 'day')} in ${counted(over.length, 'stay')}.`,
     );
   }
-  if (short.length + over.length === 0) sentences.push(goodNews(problem));
+  const tooLong = plan.score.tooLongDays ?? 0;
+  if (tooLong > 0) {
+    sentences.push(
+      `No move day comes within the longest stay: stays are ${counted(tooLong, 'day')} longer in all.`,
+    );
+  }
+  if (!fallsShort(plan)) sentences.push(goodNews(problem));
+  sentences.push(...hardUse(problem, plan));
   const far = strides > 0 ? `, ${strides} of them to a paddock that does not adjoin` : '';
   sentences.push(`${capital(counted(moves, 'move'))} in all${far}.`);
   return sentences;
+}
+
+function hardUse(problem: PlanProblem, plan: Plan): string[] {
+  const spread = loadSpread(problem, plan.stays);
+  if (!spread || spread.worst <= HARD_USE * spread.median) return [];
+  const { paddock, inDay } = spread.worstStay;
+  const times = (spread.worst / spread.median).toFixed(1);
+  const name = problem.paddocks[paddock]!.name;
+  return [
+    `${name} bears ${times} times the load of the median stay in the stay from ${isoFromDay(inDay)} on.`,
+  ];
 }
 
 function goodNews(problem: PlanProblem): string {
@@ -72,29 +105,31 @@ function goodNews(problem: PlanProblem): string {
   return `Every paddock gets the rest it is due${limit}.`;
 }
 
-function findMends(problem: PlanProblem): string[] {
-  const { groups, paddocks, rules } = problem;
-  const size = groups.length * paddocks.length * (rules.seasonEnd - rules.seasonStart);
-  const tries: Tries = { left: size > LARGE_FARM ? FEW_TRIES : MOST_TRIES };
-  const found: string[] = [];
-  const good = (plan: Plan): boolean => plan.score.restShortDays + plan.score.overLimitDays === 0;
+/** Whether a paddock gets too little rest, the ground carries too much or a stay is too long. */
+export function fallsShort({ score }: Plan): boolean {
+  return score.restShortDays + score.overLimitDays + (score.tooLongDays ?? 0) > 0;
+}
+
+interface Mend {
+  readonly change: PlanChange;
+  readonly n: number;
+}
+
+/** The smallest change of each sort with which a plan falls short nowhere; what changes least comes first. */
+function findMends(problem: PlanProblem): Mend[] {
   const sorts: PlanChange[][] = [
-    [morePaddocks(problem)],
-    [fewerHead(problem)],
-    [shorterRest(problem)],
     [longerStay(problem)],
     moreMoveDays(problem).slice(0, 2),
+    [morePaddocks(problem)],
+    fewerHead(problem),
+    [shorterRest(problem)],
   ];
-  sorts.forEach((sort, i) => {
-    const share: Tries = { left: Math.ceil(tries.left / (sorts.length - i)) };
-    tries.left -= share.left;
+  return sorts.flatMap((sort) => {
+    const tries: Tries = { left: TRIES_PER_SORT };
     for (const change of sort) {
-      const n = smallestChange(change, good, share);
-      if (n === undefined) continue;
-      found.push(change.words(n));
-      break;
+      const n = smallestChange(change, isFlawless, tries);
+      if (n !== undefined) return { change, n };
     }
-    tries.left += share.left;
+    return [];
   });
-  return found;
 }

@@ -1,18 +1,32 @@
 import type { Plan, PlanProblem, Stay } from './model';
 import { type PlanTables, planTables } from './plan-tables';
 import { scorePlan } from './score-plan';
-import { searchPlan, type Thoroughness } from './search-plan';
+import { searchAny, searchFlawless, searchPlan } from './search-plan';
 import type { Move } from './search-state';
 
 /** The best plan found, or undefined; see planRotation for the model, searchPlan for the way. */
-export function findPlan(problem: PlanProblem, thoroughness: Thoroughness): Plan | undefined {
-  const { shortestStayDays, longestStayDays } = problem.rules;
-  if (shortestStayDays > longestStayDays || longestStayDays < 1) return undefined;
+export function findPlan(problem: PlanProblem): Plan | undefined {
+  if (!hasStays(problem)) return undefined;
   const tables = planTables(problem);
-  const moves = searchPlan(tables, thoroughness);
+  const moves = searchPlan(tables, searchFlawless(planTables(problem, true)));
   if (!moves) return undefined;
   const stays = staysFrom(tables, moves);
   return { stays, score: scorePlan(problem, stays) };
+}
+
+/** Whether a plan is found that falls short nowhere; quick, for the many tries of an explanation. */
+export function isFlawless(problem: PlanProblem): boolean {
+  return hasStays(problem) && searchFlawless(planTables(problem, true)) !== undefined;
+}
+
+/** Whether any lawful plan is found; quick, for the same. */
+export function isPlannable(problem: PlanProblem): boolean {
+  return hasStays(problem) && searchAny(planTables(problem)) !== undefined;
+}
+
+function hasStays({ rules, paddocks }: PlanProblem): boolean {
+  const { shortestStayDays, longestStayDays } = rules;
+  return shortestStayDays <= longestStayDays && longestStayDays >= 1 && paddocks.length > 0;
 }
 
 function staysFrom(tables: PlanTables, moves: readonly Move[]): Stay[] {

@@ -2,7 +2,6 @@ import { groupSpan } from './group-span';
 import { groupLoadOn } from './group-weights';
 import type { PlanProblem } from './model';
 import { NEVER } from './never';
-import { DAY_POINTS, MOVE_POINTS } from './points';
 
 const ROUNDING = 1e-9;
 
@@ -27,11 +26,11 @@ export interface GroupTable {
   /** loads[day − loadsFrom]: liveweight-days of the group from day loadsFrom to before `day`. */
   readonly loads: Float64Array;
   readonly loadsFrom: number;
-  /** Where it stands: paddock, since when, and the days on which it may leave, each with the points of the stay. */
+  /** Where it stands: paddock, since when, and the days on which it may leave, each with days over the limit or too long. */
   readonly standing?: {
     readonly paddock: number;
     readonly outs: readonly number[];
-    readonly points: readonly number[];
+    readonly flawed: readonly number[];
   };
 }
 
@@ -41,7 +40,7 @@ export function groupTable(
   g: number,
   days: number,
   moveDays: Int32Array,
-  unevenPoints: Float64Array,
+  flawless: boolean,
 ): GroupTable {
   const { paddocks, rules } = problem;
   const group = problem.groups[g]!;
@@ -67,7 +66,7 @@ export function groupTable(
   const entry = span.entry - start;
   const end = span.end - start;
   const outs = Int32Array.from([...moveDays.filter((day) => day < end), end]);
-  const { firstOut, afterOut, withinLimit } = stayRanges(problem, days, entry, outs, within);
+  const { firstOut, afterOut, withinLimit } = stayRanges(problem, days, entry, outs, within, flawless);
   const longStay = longStayDays(problem, moveDays);
   const usualStay = usualStayDays(problem, longStay, withinLimit);
   const loadsFrom = first - start;
@@ -75,12 +74,13 @@ export function groupTable(
   if (!group.standing || entry >= end) return base;
   const p = group.standing.paddock;
   const leaves = standingOuts(problem, p, entry, end, within(p, entry), moveDays);
-  const points = leaves.map((out) => {
+  const flawed = leaves.map((out) => {
     const over = Math.max(0, out - entry - within(p, entry));
-    const load = loads[out - loadsFrom]! - loads[entry - loadsFrom]!;
-    return MOVE_POINTS + DAY_POINTS * over + unevenPoints[p]! * load * load;
+    // What has happened costs nothing: only the days still ahead count as too long.
+    const tooLong = Math.max(0, out - Math.max(entry + problem.rules.longestStayDays, 0));
+    return over + tooLong;
   });
-  return { ...base, standing: { paddock: p, outs: leaves, points } };
+  return { ...base, standing: { paddock: p, outs: leaves, flawed } };
 }
 
 function stayRanges(
@@ -89,6 +89,7 @@ function stayRanges(
   entry: number,
   outs: Int32Array,
   within: (paddock: number, inDay: number) => number,
+  flawless: boolean,
 ): Pick<GroupTable, 'firstOut' | 'afterOut' | 'withinLimit'> {
   const size = paddocks.length * (days + 1);
   const firstOut = new Int32Array(size);
@@ -108,9 +109,12 @@ function stayRanges(
       const i = p * (days + 1) + day;
       withinLimit[i] = within(p, day);
       const shortest = withinLimit[i]! < rules.shortestStayDays ? 1 : rules.shortestStayDays;
-      const latest = Math.min(day + rules.longestStayDays, closes);
       firstOut[i] = Math.min(firstAtOrAfter(day + shortest), outs.length - 1);
-      afterOut[i] = latest <= day ? 0 : firstAtOrAfter(latest + 1);
+      // A stretch without move days that is longer than the longest stay lengthens the stay over it.
+      const latest = Math.min(Math.max(day + rules.longestStayDays, outs[firstOut[i]!]!), closes);
+      const borne = flawless ? day + Math.min(withinLimit[i]!, rules.longestStayDays) : NEVER;
+      const last = Math.min(latest, borne);
+      afterOut[i] = last <= day ? 0 : firstAtOrAfter(last + 1);
     }
   }
   return { firstOut, afterOut, withinLimit };
@@ -151,6 +155,5 @@ function standingOuts(
   if (end <= latest) outs.push(end);
   if (outs.length > 0) return outs;
   const first = [...moveDays].find((day) => day > entry && day < end);
-  if (first !== undefined) return [first];
-  return end <= rules.longestStayDays ? [end] : [];
+  return [first ?? end];
 }

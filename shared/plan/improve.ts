@@ -1,4 +1,4 @@
-import { beamSearch, endPoints, type SearchEffort } from './beam-search';
+import { beamSearch, endPoints, type SearchEffort, type Work } from './beam-search';
 import type { PlanTables } from './plan-tables';
 import { replay } from './replay';
 import { type Move, movesOf } from './search-state';
@@ -15,6 +15,7 @@ export function improveWindow(
   until: number,
   groups: readonly number[],
   effort: SearchEffort,
+  work: Work,
 ): readonly Move[] {
   const before = moves.filter((move) => move.inDay < from);
   const after = moves.filter((move) => move.inDay >= from);
@@ -34,7 +35,7 @@ export function improveWindow(
       moves.filter((move) => move.inDay < finish),
     ),
   );
-  const found = beamSearch(tables, task, effort, now);
+  const found = beamSearch(tables, task, effort, now, work);
   if (!found) return moves;
   const later = kept.filter((move) => move.inDay >= finish);
   return [...before, ...movesOf(found.state), ...later].sort((a, b) => a.inDay - b.inDay || a.g - b.g);

@@ -85,7 +85,7 @@ export interface Plan {
   readonly score: PlanScore;
 }
 
-/** Lower is better. total = 10·restShortDays + 10·overLimitDays + moves + 0.5·strides + unevenPoints. */
+/** Lower is better. total = 10·restShortDays + 10·overLimitDays + 10·tooLongDays + moves + 0.5·strides + unevenPoints. */
 export interface PlanScore {
   readonly total: number;
   readonly restShortDays: number;
@@ -93,6 +93,8 @@ export interface PlanScore {
   readonly moves: number;
   /** Moves to a paddock that does not adjoin the one left. */
   readonly strides: number;
+  /** Days of stays beyond the longest stay, where no move day came sooner; absent: none. */
+  readonly tooLongDays?: number;
   /** evenness × (load ÷ even share)², summed over the stays; absent without evenness. */
   readonly unevenPoints?: number;
 }

@@ -7,45 +7,48 @@ export interface PlanChange {
   /** "two more paddocks like the smallest (Creek)" */
   readonly words: (n: number) => string;
   readonly apply: (n: number) => PlanProblem;
+  /** "Use 8 days"; only where the rules alone change. */
+  readonly button?: (n: number) => string;
 }
 
 const WEEKDAYS = ['Sundays', 'Mondays', 'Tuesdays', 'Wednesdays', 'Thursdays', 'Fridays', 'Saturdays'];
 /** Order in which move days are offered: a working week first. */
 const WEEKDAY_ORDER = [3, 5, 1, 4, 2, 6, 0];
 
-/** n more paddocks as large as the smallest one that exists. */
+/** n more paddocks like the one of median area. */
 export function morePaddocks(problem: PlanProblem): PlanChange {
-  const areas = problem.paddocks.map((paddock) => paddock.areaSquareMeters);
-  const smallest = areas.length > 0 ? Math.min(...areas) : 0;
+  const byArea = [...problem.paddocks].sort((a, b) => a.areaSquareMeters - b.areaSquareMeters);
+  const median = byArea[(byArea.length - 1) >> 1];
+  const areaSquareMeters = median?.areaSquareMeters ?? 0;
   return {
-    most: smallest > 0 ? Math.max(12, problem.paddocks.length) : 0,
-    words: (n) => `${countInWords(n)} more ${n === 1 ? 'paddock' : 'paddocks'} like the smallest`,
+    most: median ? Math.max(12, problem.paddocks.length) : 0,
+    words: (n) => `${countInWords(n)} more ${n === 1 ? 'paddock' : 'paddocks'} as large as ${median?.name}`,
     apply: (n) => ({
       ...problem,
       paddocks: [
         ...problem.paddocks,
-        ...Array.from({ length: n }, (_, i) => ({ name: `new ${i + 1}`, areaSquareMeters: smallest })),
+        ...Array.from({ length: n }, (_, i) => ({ name: `new ${i + 1}`, areaSquareMeters })),
       ],
     }),
   };
 }
 
-/** n fewer pigs, each from the group that is then the largest. Only the ground limit feels it. */
-export function fewerHead(problem: PlanProblem): PlanChange {
-  const total = problem.groups.reduce((sum, group) => sum + group.head, 0);
-  return {
-    most:
-      problem.rules.groundLimit === undefined ? 0 : Math.max(0, Math.floor(total) - problem.groups.length),
-    words: (n) => `${n} fewer ${n === 1 ? 'pig' : 'pigs'}`,
-    apply: (n) => {
-      const heads = problem.groups.map((group) => group.head);
-      for (let i = 0; i < n; i++) {
-        const largest = heads.indexOf(Math.max(...heads));
-        heads[largest] = heads[largest]! - 1;
-      }
-      return { ...problem, groups: problem.groups.map((group, g) => ({ ...group, head: heads[g]! })) };
-    },
-  };
+/**
+ * n fewer pigs in one group, half of it at most: one change for each group, the heaviest first. Only the ground
+ * limit feels it.
+ */
+export function fewerHead(problem: PlanProblem): PlanChange[] {
+  if (problem.rules.groundLimit === undefined) return [];
+  const order = problem.groups.map((group, g) => ({ group, g }));
+  order.sort((a, b) => b.group.head * b.group.weightKg - a.group.head * a.group.weightKg);
+  return order.map(({ group, g }) => ({
+    most: Math.floor(group.head / 2),
+    words: (n) => `${n} fewer ${n === 1 ? 'pig' : 'pigs'} in ${group.name}`,
+    apply: (n) => ({
+      ...problem,
+      groups: problem.groups.map((other, i) => (i === g ? { ...group, head: group.head - n } : other)),
+    }),
+  }));
 }
 
 /**
@@ -61,7 +64,10 @@ export function shorterRest(problem: PlanProblem): PlanChange {
   const own = problem.paddocks.map((paddock) => paddock.restDays ?? 0);
   return {
     most: Math.max(0, Math.ceil(Math.max(...own, longestRest(rest))) - SHORTEST_REST_OFFERED),
-    words: (n) => `a rest ${n} ${n === 1 ? 'day' : 'days'} shorter`,
+    words: (n) => `a rest ${n} ${n === 1 ? 'day' : 'days'} shorter (which helps the plan, not the ground)`,
+    ...(own.every((days) => days === 0) && {
+      button: (n: number) => `Use a rest ${n} ${n === 1 ? 'day' : 'days'} shorter`,
+    }),
     apply: (n) => ({
       ...problem,
       paddocks: problem.paddocks.map((paddock) =>
@@ -80,6 +86,7 @@ export function longerStay(problem: PlanProblem): PlanChange {
   return {
     most: Math.max(7, longestStayDays),
     words: (n) => `stays of up to ${longestStayDays + n} days`,
+    button: (n) => `Use ${longestStayDays + n} days`,
     apply: (n) => ({ ...problem, rules: { ...problem.rules, longestStayDays: longestStayDays + n } }),
   };
 }
@@ -89,6 +96,7 @@ export function moreMoveDays(problem: PlanProblem): PlanChange[] {
   return WEEKDAY_ORDER.filter((day) => !problem.rules.moveWeekdays[day]).map((day) => ({
     most: 1,
     words: () => `moving on ${WEEKDAYS[day]} as well`,
+    button: () => `Move on ${WEEKDAYS[day]} as well`,
     apply: () => ({
       ...problem,
       rules: { ...problem.rules, moveWeekdays: problem.rules.moveWeekdays.map((yes, d) => yes || d === day) },

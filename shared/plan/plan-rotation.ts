@@ -24,7 +24,8 @@ import { whyNoPlan } from './why-no-plan';
  * - A group that already stands somewhere begins there on the day it came in, which counts in the length of the
  *   stay; it leaves on or after the season start. Where the rules leave it no day to leave (it is there too long
  *   already, the paddock has closed), it leaves on the first move day there is: what has happened cannot be broken.
- *   Where there is none before its end, it stays to its end, if that is no longer off than a longest stay.
+ *   Where there is none before its end, it stays to its end.
+ * - Where no move day comes between the shortest and the longest day of a stay, it is lengthened to the next one.
  *
  * The score, lower is better:
  * - 10 for each day short of the rest due, counted at the entry into a paddock from the day it was last left: by
@@ -32,6 +33,7 @@ import { whyNoPlan } from './why-no-plan';
  *   that already stands there is past and not counted.
  * - 10 for each day over the ground limit: each day k of a stay after which head × weight, summed over its first
  *   k days with the weight at mid-day, is more than the limit × area.
+ * - 10 for each day ahead that a stay is longer than the longest.
  * - 1 for each stay, and 0.5 for each move to a paddock that does not adjoin the one left, where for either of
  *   the two the adjoining paddocks are given.
  * - evenness × (load ÷ even share)² for each stay, its load being liveweight-days per area; see evenShare. It adds
@@ -40,5 +42,5 @@ import { whyNoPlan } from './why-no-plan';
  * Same problem, same plan: there is no clock and no chance in the search.
  */
 export function planRotation(problem: PlanProblem): Plan | NoPlan {
-  return findPlan(problem, 'full') ?? whyNoPlan(problem);
+  return findPlan(problem) ?? whyNoPlan(problem);
 }

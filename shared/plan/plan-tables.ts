@@ -37,7 +37,8 @@ export interface PlanTables {
   readonly noStride: readonly (readonly number[])[];
 }
 
-export function planTables(problem: PlanProblem): PlanTables {
+/** `flawless`: without the stays that are too long or over the ground limit. */
+export function planTables(problem: PlanProblem, flawless = false): PlanTables {
   const { paddocks, groups, rules } = problem;
   const start = rules.seasonStart;
   const days = Math.max(0, rules.seasonEnd - start);
@@ -65,7 +66,7 @@ export function planTables(problem: PlanProblem): PlanTables {
     days,
     groupCount: groups.length,
     paddockCount: paddocks.length,
-    groups: groups.map((_, g) => groupTable(problem, g, days, moveDays, unevenPoints)),
+    groups: groups.map((_, g) => groupTable(problem, g, days, moveDays, flawless)),
     openFrom: Int32Array.from(paddocks, (p) => (p.openFrom ?? -NEVER) - start),
     closes: Int32Array.from(paddocks, (p) => (p.openUntil === undefined ? NEVER : p.openUntil + 1 - start)),
     ready,

@@ -29,10 +29,11 @@ export function scorePlan(problem: PlanProblem, stays: readonly Stay[]): PlanSco
   const restShortDays = sum(rows.map((row) => row.restShortDays));
   const overLimitDays = sum(rows.map((row) => row.overLimitDays));
   const strides = rows.filter((row) => row.stride).length;
+  const tooLongDays = sum(stays.map((stay) => tooLong(problem, stay)));
   const unevenPoints = unevenPointsOf(problem, stays);
   const total =
     DAY_POINTS * restShortDays +
-    DAY_POINTS * overLimitDays +
+    DAY_POINTS * (overLimitDays + tooLongDays) +
     MOVE_POINTS * rows.length +
     STRIDE_POINTS * strides +
     unevenPoints;
@@ -42,6 +43,7 @@ export function scorePlan(problem: PlanProblem, stays: readonly Stay[]): PlanSco
     overLimitDays,
     moves: rows.length,
     strides,
+    ...(tooLongDays > 0 && { tooLongDays }),
     ...(unevenPoints > 0 && { unevenPoints }),
   };
 }
@@ -87,6 +89,11 @@ function overLimitDays(problem: PlanProblem, stay: Stay): number {
     if (load > borne * (1 + ROUNDING)) over += 1;
   }
   return over;
+}
+
+/** Days beyond the longest stay, those before the plan begins left out: they are past. */
+function tooLong({ rules }: PlanProblem, { inDay, outDay }: Stay): number {
+  return Math.max(0, outDay - Math.max(inDay + rules.longestStayDays, rules.seasonStart));
 }
 
 function unevenPointsOf(problem: PlanProblem, stays: readonly Stay[]): number {

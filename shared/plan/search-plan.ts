@@ -1,10 +1,11 @@
-import { beamSearch, type SearchEffort } from './beam-search';
+import { beamSearch, type SearchEffort, type Work } from './beam-search';
 import { improveWindow } from './improve';
 import { NEVER } from './never';
 import type { PlanTables } from './plan-tables';
 import { replay } from './replay';
 import { type Move, movesOf } from './search-state';
 import { type SearchTask, wholeTask } from './search-task';
+import { simpleRound } from './simple-round';
 
 /*
  * Why this search. A stay's cost depends on when its paddock was last left, so the future depends on all paddocks
@@ -18,64 +19,118 @@ import { type SearchTask, wholeTask } from './search-task';
  * the whole season, are searched again with the rest kept (large neighbourhood search), by the same beam. Several
  * weights of the guess give several starts, and the best end wins.
  *
- * The work is days × groups × paddocks × width, and the width shrinks to a floor as farms grow, so that large farms
- * cost time in proportion to their size.
+ * Effort is counted in states, each weighed by its groups and paddocks, never by the clock: the same problem gets the
+ * same plan on every machine. The width shrinks to a floor as farms grow; where the plan falls short and effort is
+ * left, it is improved again with ever wider beams. Two starts are of another kind: a beam that may not fall short at
+ * all, and the simple round, which needs no paddock to spare.
  */
 
 /** Farm size (days × groups × paddocks) up to which the widest search is affordable; judgement. */
 const SMALL_FARM = 2000;
 const WIDEST = 40;
 const NARROWEST = 8;
-/** Share of the widest search below which one start and one round of improvement must do. */
-const FEW_TRIES = 0.2;
+/**
+ * States × (groups + paddocks) for a plan: enough where nothing falls short, and the most where something does. About
+ * a second's and three seconds' work on a machine of 2024; judgement.
+ */
+const ENOUGH = 2_000_000;
+const MOST = 6_000_000;
 const MOST_ROUNDS = 4;
 /** How much wider the last look is at most. */
 const MOST_WIDENING = 10;
 /** Points closer together than this are the same. */
 const SAME = 1e-9;
 
-/** Full for the plan itself; quick for the many plans that only tell what a change would bring. */
-export type Thoroughness = 'full' | 'quick';
+/** What the search of one problem has in hand. */
+interface Search {
+  readonly tables: PlanTables;
+  readonly whole: SearchTask;
+  readonly work: Work;
+}
 
 /** The best plan found, or undefined. */
-export function searchPlan(tables: PlanTables, thoroughness: Thoroughness): readonly Move[] | undefined {
+export function searchPlan(
+  tables: PlanTables,
+  flawless: readonly Move[] | undefined,
+): readonly Move[] | undefined {
+  const search = { tables, whole: wholeTask(tables), work: { states: 0 } };
   const share = SMALL_FARM / Math.max(1, tables.days * tables.groupCount * tables.paddockCount);
   const width = Math.round(Math.min(WIDEST, Math.max(NARROWEST, WIDEST * share)));
-  const thorough = thoroughness === 'full' && share >= FEW_TRIES;
-  const whole = wholeTask(tables);
   let best: readonly Move[] | undefined;
-  for (const effort of thorough ? thoroughStarts(width) : [{ width, looks: 3, restWeight: 0.5 }]) {
-    const found = beamSearch(tables, whole, effort, Infinity);
-    if (!found) continue;
-    if (isProven(whole, found.total)) return movesOf(found.state);
-    const moves = improve(tables, movesOf(found.state), width, thorough);
-    if (!best || points(tables, moves) < points(tables, best)) best = moves;
-    if (isProven(whole, points(tables, best))) break;
+  const take = (moves: readonly Move[] | undefined): void => {
+    if (moves && (!best || points(tables, moves) < points(tables, best) - SAME)) best = moves;
+  };
+  const enough = (): boolean =>
+    best !== undefined && (isProven(search, best) || spent(search) > limitOf(search, best));
+  if (flawless) take(improve(search, flawless, width));
+  for (const effort of starts(width)) {
+    if (enough()) return best;
+    const found = beamSearch(tables, search.whole, effort, Infinity, search.work);
+    if (found) take(improve(search, movesOf(found.state), width));
   }
-  if (best && thorough)
-    best = lookWide(tables, whole, best, Math.round(width * Math.min(MOST_WIDENING, 2.5 * share)));
-  return best ?? searchWider(tables, width);
+  if (!best || fallsShort(tables, best)) {
+    const round = simpleRound(tables);
+    if (round) take(improve(search, round, width));
+  }
+  best ??= searchWider(search, width);
+  if (best && !enough())
+    take(lookWide(search, best, Math.round(width * Math.min(MOST_WIDENING, 2.5 * share))));
+  for (let wider = 2 * width; best && !enough() && fallsShort(tables, best); wider *= 2) {
+    const before: readonly Move[] = best;
+    take(improve(search, best, wider));
+    if (best === before && wider > WIDEST) break;
+  }
+  return best;
+}
+
+/** A plan that falls short nowhere, or undefined where none was found; `tables` leave out the stays that do. */
+export function searchFlawless(tables: PlanTables): readonly Move[] | undefined {
+  const whole = wholeTask(tables);
+  if (whole.start.bound === Infinity) return undefined;
+  for (const width of [NARROWEST, WIDEST]) {
+    const effort = { width, looks: 3, restWeight: 0.5, flawless: true };
+    const found = beamSearch(tables, whole, effort, Infinity, { states: 0 });
+    if (found) return movesOf(found.state);
+  }
+  return undefined;
+}
+
+/** Any lawful plan, the first one found. */
+export function searchAny(tables: PlanTables): readonly Move[] | undefined {
+  const effort = { width: NARROWEST, looks: 3, restWeight: 0.5 };
+  const found = beamSearch(tables, wholeTask(tables), effort, Infinity, { states: 0 });
+  return found ? movesOf(found.state) : simpleRound(tables);
+}
+
+function spent({ tables, work }: Search): number {
+  return work.states * (tables.groupCount + tables.paddockCount);
+}
+
+function limitOf({ tables }: Search, best: readonly Move[]): number {
+  return fallsShort(tables, best) ? MOST : ENOUGH;
+}
+
+/** Whether some of the points are for days short or over: those alone count tens. */
+function fallsShort(tables: PlanTables, moves: readonly Move[]): boolean {
+  return replay(tables, moves).flaws > 0;
 }
 
 /** One wide look for something better than the best: cheap, since all that cannot beat it is cut off. */
-function lookWide(
-  tables: PlanTables,
-  whole: SearchTask,
-  best: readonly Move[],
-  width: number,
-): readonly Move[] {
+function lookWide(search: Search, best: readonly Move[], width: number): readonly Move[] | undefined {
+  if (width < NARROWEST) return undefined;
   const effort = { width, looks: 12, restWeight: 0.5, longStays: true };
-  const found = beamSearch(tables, whole, effort, points(tables, best));
-  return found ? movesOf(found.state) : best;
+  const found = beamSearch(search.tables, search.whole, effort, points(search.tables, best), search.work);
+  return found && movesOf(found.state);
 }
 
 /** At the bound that no plan can beat. */
-function isProven(whole: SearchTask, total: number): boolean {
-  return total <= whole.start.bound + SAME;
+function isProven({ tables, whole }: Search, moves: readonly Move[]): boolean {
+  return points(tables, moves) <= whole.start.bound + SAME;
 }
 
-function thoroughStarts(width: number): SearchEffort[] {
+function starts(width: number): SearchEffort[] {
   return [
+    { width, looks: 3, restWeight: 0.5 },
     { width, looks: 12, restWeight: 0.5 },
     { width, looks: 12, restWeight: 1 },
     { width: 2 * width, looks: 3, restWeight: 0.5, longStays: true },
@@ -83,50 +138,50 @@ function thoroughStarts(width: number): SearchEffort[] {
 }
 
 /** Where the beam met only dead ends: a few times more, ever wider. */
-function searchWider(tables: PlanTables, width: number): readonly Move[] | undefined {
+function searchWider({ tables, whole, work }: Search, width: number): readonly Move[] | undefined {
   for (const wider of [4, 16]) {
-    const found = beamSearch(
-      tables,
-      wholeTask(tables),
-      { width: width * wider, looks: 3, restWeight: 0 },
-      Infinity,
-    );
+    const effort = { width: width * wider, looks: 3, restWeight: 0 };
+    const found = beamSearch(tables, whole, effort, Infinity, work);
     if (found) return movesOf(found.state);
   }
   return undefined;
 }
 
-function improve(
-  tables: PlanTables,
-  first: readonly Move[],
-  width: number,
-  thorough: boolean,
-): readonly Move[] {
+function improve(search: Search, first: readonly Move[], width: number): readonly Move[] {
   let moves = first;
-  for (let round = 0; round < (thorough ? MOST_ROUNDS : 1); round++) {
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    if (isProven(search, moves) || spent(search) > limitOf(search, moves)) break;
     const before = moves;
-    const effort = { width, looks: thorough ? 12 : 3, restWeight: 0.5, longStays: round % 2 === 0 };
-    if (tables.groupCount > 1) moves = improveGroups(tables, moves, effort);
-    moves = improveWindows(tables, moves, effort);
+    const effort = { width, looks: round === 0 ? 3 : 12, restWeight: 0.5, longStays: round % 2 === 0 };
+    if (search.tables.groupCount > 1) moves = improveGroups(search, moves, effort);
+    moves = improveWindows(search, moves, effort);
     if (moves === before && round > 0) break;
   }
   return moves;
 }
 
-function improveGroups(tables: PlanTables, first: readonly Move[], effort: SearchEffort): readonly Move[] {
+function improveGroups(
+  { tables, work }: Search,
+  first: readonly Move[],
+  effort: SearchEffort,
+): readonly Move[] {
   return tables.groups.reduce(
-    (moves, _, g) => improveWindow(tables, moves, -NEVER, NEVER, [g], effort),
+    (moves, _, g) => improveWindow(tables, moves, -NEVER, NEVER, [g], effort, work),
     first,
   );
 }
 
 /** Windows of about four stays, each beginning about one stay after the last. */
-function improveWindows(tables: PlanTables, first: readonly Move[], effort: SearchEffort): readonly Move[] {
+function improveWindows(
+  { tables, work }: Search,
+  first: readonly Move[],
+  effort: SearchEffort,
+): readonly Move[] {
   const everyone = tables.groups.map((_, g) => g);
   const step = Math.max(2, Math.round(tables.problem.rules.longestStayDays));
   let moves = first;
   for (let day = 0; day < tables.days; day += step) {
-    moves = improveWindow(tables, moves, day === 0 ? -NEVER : day, day + 4 * step, everyone, effort);
+    moves = improveWindow(tables, moves, day === 0 ? -NEVER : day, day + 4 * step, everyone, effort, work);
   }
   return moves;
 }

@@ -107,8 +107,9 @@ export function leastToCome(
   const { standing, end } = tables.groups[g]!;
   if (day >= end) return 0;
   if (standing && left === tables.paddockCount) {
-    return standing.outs.reduce((least, out, i) => {
-      return Math.min(least, standing.points[i]! + leastToCome(tables, task, g, out, standing.paddock));
+    return standing.outs.reduce((least, out) => {
+      const points = stayPoints(tables, g, standing.paddock, tables.groups[g]!.entry, out);
+      return Math.min(least, points + leastToCome(tables, task, g, out, standing.paddock));
     }, Infinity);
   }
   if (day < task.goal[g]!) {

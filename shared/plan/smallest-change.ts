@@ -1,5 +1,4 @@
-import { findPlan } from './find-plan';
-import type { Plan } from './model';
+import type { PlanProblem } from './model';
 import type { PlanChange } from './plan-changes';
 
 /** Counts the times a problem is solved again, so that an explanation does not take longer than a plan or so. */
@@ -8,13 +7,13 @@ export interface Tries {
 }
 
 /**
- * The smallest number of steps of a change found with which a plan is `good`; undefined where none was found.
- * Doubles the steps until the plan is good, then halves the gap. What it returns has been solved, so it is certain
+ * The smallest number of steps of a change found with which the farm is `good`; undefined where none was found.
+ * Doubles the steps until it is good, then halves the gap. What it returns has been solved, so it is certain
  * to help; that no smaller change would is not certain.
  */
 export function smallestChange(
   change: PlanChange,
-  good: (plan: Plan) => boolean,
+  good: (problem: PlanProblem) => boolean,
   tries: Tries,
 ): number | undefined {
   let bad = 0;
@@ -35,8 +34,12 @@ function nextSize(n: number, most: number): number {
   return n < most ? Math.min(2 * n, most) : most + 1;
 }
 
-function helps(change: PlanChange, n: number, good: (plan: Plan) => boolean, tries: Tries): boolean {
+function helps(
+  change: PlanChange,
+  n: number,
+  good: (problem: PlanProblem) => boolean,
+  tries: Tries,
+): boolean {
   tries.left -= 1;
-  const plan = findPlan(change.apply(n), 'quick');
-  return plan !== undefined && good(plan);
+  return good(change.apply(n));
 }

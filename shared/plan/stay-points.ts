@@ -6,9 +6,16 @@ import { DAY_POINTS, MOVE_POINTS } from './points';
  * uneven use. Rest and the way to the paddock are not in it.
  */
 export function stayPoints(tables: PlanTables, g: number, p: number, inDay: number, out: number): number {
-  const { entry, standing, withinLimit, loads, loadsFrom } = tables.groups[g]!;
-  if (standing && inDay === entry) return standing.points[standing.outs.indexOf(out)]!;
-  const over = Math.max(0, out - inDay - withinLimit[p * (tables.days + 1) + inDay]!);
+  const { loads, loadsFrom } = tables.groups[g]!;
   const load = loads[out - loadsFrom]! - loads[inDay - loadsFrom]!;
-  return MOVE_POINTS + DAY_POINTS * over + tables.unevenPoints[p]! * load * load;
+  const flawed = flawedDays(tables, g, p, inDay, out);
+  return MOVE_POINTS + DAY_POINTS * flawed + tables.unevenPoints[p]! * load * load;
+}
+
+/** Days of a stay over the ground limit, and days ahead that it is longer than the longest. */
+export function flawedDays(tables: PlanTables, g: number, p: number, inDay: number, out: number): number {
+  const { entry, standing, withinLimit } = tables.groups[g]!;
+  if (standing && inDay === entry) return standing.flawed[standing.outs.indexOf(out)]!;
+  const over = Math.max(0, out - inDay - withinLimit[p * (tables.days + 1) + inDay]!);
+  return over + Math.max(0, out - inDay - tables.problem.rules.longestStayDays);
 }

@@ -1,4 +1,5 @@
-import { isoFromDay, weekday } from '../core/calendar/day';
+import { isoFromDay } from '../core/calendar/day';
+import { isPlannable } from './find-plan';
 import { groupBound } from './group-bound';
 import { groupSpan } from './group-span';
 import type { NoPlan, PlanProblem } from './model';
@@ -32,7 +33,6 @@ function reasonFor(problem: PlanProblem): string {
     badStays(problem) ??
     sharedPlace(problem) ??
     tooFewPaddocks(problem) ??
-    longGap(problem) ??
     stuckAlone(problem) ??
     'No plan was found for all the groups together, though each alone has one. That is not proof that there is none.'
   );
@@ -72,27 +72,6 @@ function tooFewPaddocks({ groups, paddocks, rules }: PlanProblem): string | unde
   return undefined;
 }
 
-/** A stretch without a move day that is longer than any stay may be. */
-function longGap({ groups, rules }: PlanProblem): string | undefined {
-  for (const group of groups) {
-    const { entry, end } = groupSpan(group, rules);
-    if (entry >= end) continue;
-    let last = Math.max(entry, rules.seasonStart);
-    // A group that stands somewhere may wait for the first move day, however long that takes.
-    let waits = group.standing !== undefined;
-    for (let day = last + 1; day <= end; day++) {
-      const moves = rules.moveWeekdays[weekday(day)] && !rules.noMoveDays.includes(day);
-      if (day < end && !moves) continue;
-      if (day - last > rules.longestStayDays && !(waits && day < end)) {
-        return `${group.name} cannot be moved between ${isoFromDay(last)} and ${isoFromDay(day)}, ${counted(day - last, 'day')}, and the longest stay is ${counted(rules.longestStayDays, 'day')}.`;
-      }
-      last = day;
-      waits = false;
-    }
-  }
-  return undefined;
-}
-
 function stuckAlone(problem: PlanProblem): string | undefined {
   const tables = planTables(problem);
   for (const [g, { entry, end, standing }] of tables.groups.entries()) {
@@ -114,7 +93,7 @@ function mendFor(problem: PlanProblem): string | undefined {
     ...withoutGroup(problem),
   ];
   for (const change of changes) {
-    const n = smallestChange(change, () => true, { left: TRIES_PER_SORT });
+    const n = smallestChange(change, isPlannable, { left: TRIES_PER_SORT });
     if (n !== undefined) return `${capital(change.words(n))} would make a plan possible.`;
   }
   return undefined;

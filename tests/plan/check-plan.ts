@@ -1,5 +1,5 @@
 import type { PlanGroup, PlanProblem, PlanScore, Stay } from '../../shared/plan/model';
-import { dueAfter, isFarMove, overDaysOf, spanOf, stayFaults, unevenPoints } from './stay-rules';
+import { dueAfter, isFarMove, overDaysOf, spanOf, stayFaults, tooLongOf, unevenPoints } from './stay-rules';
 
 /**
  * An independent judge of plans: reads the rules from a day × group table and keeps the score by walking through
@@ -66,6 +66,7 @@ function keepScore(problem: PlanProblem, stays: readonly Stay[]): PlanScore {
   let overLimitDays = 0;
   let moves = 0;
   let strides = 0;
+  let tooLongDays = 0;
   let uneven = 0;
   const unevenOf = unevenPoints(problem);
   const first = Math.min(...stays.map((stay) => stay.inDay));
@@ -77,6 +78,7 @@ function keepScore(problem: PlanProblem, stays: readonly Stay[]): PlanScore {
       const group = problem.groups[stay.group]!;
       const paddock = problem.paddocks[stay.paddock]!;
       moves += 1;
+      tooLongDays += tooLongOf(problem, stay);
       uneven += unevenOf(stay);
       overLimitDays += overDaysOf(problem, group, paddock, day, stay.outDay - day);
       const lastLeft = left[stay.paddock];
@@ -89,6 +91,14 @@ function keepScore(problem: PlanProblem, stays: readonly Stay[]): PlanScore {
       place[stay.group] = stay.paddock;
     }
   }
-  const total = 10 * restShortDays + 10 * overLimitDays + moves + 0.5 * strides + uneven;
-  return { total, restShortDays, overLimitDays, moves, strides, ...(uneven > 0 && { unevenPoints: uneven }) };
+  const total = 10 * restShortDays + 10 * (overLimitDays + tooLongDays) + moves + 0.5 * strides + uneven;
+  return {
+    total,
+    restShortDays,
+    overLimitDays,
+    moves,
+    strides,
+    ...(tooLongDays > 0 && { tooLongDays }),
+    ...(uneven > 0 && { unevenPoints: uneven }),
+  };
 }

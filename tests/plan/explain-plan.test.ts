@@ -3,6 +3,7 @@ import { dayFromCivil } from '../../shared/core/calendar/day';
 import { explainPlan } from '../../shared/plan/explain-plan';
 import type { PlanProblem } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
+import { checkPlan } from './check-plan';
 
 const START = dayFromCivil(2026, 5, 4); // a Monday
 
@@ -38,6 +39,7 @@ describe('explainPlan', () => {
       score: ['Every paddock gets the rest it is due.', '10 moves in all.'],
       mend: undefined,
       changes: [],
+      offers: [],
     });
   });
 
@@ -47,14 +49,18 @@ describe('explainPlan', () => {
     const problem = farm(4);
     const words = explainPlan(problem, planRotation(problem));
     expect(words.score[0]).toBe('Rest falls short on 6 moves, 7 days at most.');
-    expect(words.changes.slice(0, 2)).toEqual([
-      'one more paddock like the smallest',
-      'a rest 7 days shorter',
+    expect(words.changes).toEqual([
+      'stays of up to 10 days',
+      'one more paddock as large as P2',
+      'a rest 7 days shorter (which helps the plan, not the ground)',
     ]);
-    expect(words.changes[2]).toBe('stays of up to 10 days');
     expect(words.mend).toBe(
-      'One more paddock like the smallest, a rest 7 days shorter or stays of up to 10 days would close it.',
+      'Stays of up to 10 days, one more paddock as large as P2 or a rest 7 days shorter (which helps the plan, not the ground) would close it.',
     );
+    expect(words.offers.map(({ button, rules }) => [button, rules.longestStayDays, rules.rest])).toEqual([
+      ['Use 10 days', 10, problem.rules.rest],
+      ['Use a rest 7 days shorter', 7, { kind: 'fixed', days: 21 }],
+    ]);
   });
 
   it('finds how many pigs fewer the ground would bear', () => {
@@ -63,7 +69,7 @@ describe('explainPlan', () => {
     // 3 days = 1200 is borne, and 12 paddocks × 3 days give 33.
     const problem = farm(12, { groundLimit: 1.2, shortestStayDays: 3, longestStayDays: 3 });
     const words = explainPlan(problem, planRotation(problem));
-    expect(words.changes).toContain('2 fewer pigs');
+    expect(words.changes).toContain('2 fewer pigs in G1');
   });
 });
 
@@ -77,19 +83,7 @@ describe('no plan', () => {
   it('more groups than paddocks', () => {
     const plan = noPlan(farm(2, {}, 3));
     expect(plan.reason).toBe('On 2026-05-04 there are 3 groups in the rotation and 2 open paddocks.');
-    expect(plan.mend).toMatch(/more paddock.* like the smallest would make a plan possible\.$/);
-  });
-
-  it('no move day within the longest stay', () => {
-    // Mondays only: 7 days apart, stays of 3 to 5. A Wednesday would split the week into 2 and 5 days, 2 too short;
-    // a Friday into 4 and 3.
-    const plan = noPlan(
-      farm(6, { longestStayDays: 5, moveWeekdays: [false, true, false, false, false, false, false] }),
-    );
-    expect(plan.reason).toBe(
-      'G1 cannot be moved between 2026-05-04 and 2026-05-11, 7 days, and the longest stay is 5 days.',
-    );
-    expect(plan.mend).toBe('Moving on Fridays as well would make a plan possible.');
+    expect(plan.mend).toMatch(/more paddock.* as large as P1 would make a plan possible\.$/);
   });
 
   it('a day on which nothing is open', () => {
@@ -100,17 +94,14 @@ describe('no plan', () => {
     expect(plan.mend).toBeDefined();
   });
 
-  it('stays that no row of move days fits', () => {
-    // Shortest 5 days, longest 6, moves only on Mondays and Wednesdays: 7, 2 or 5 days; then Wednesday → Monday is 5,
-    // but Monday → Wednesday 2 and Monday → Monday 7.
-    const plan = noPlan(
-      farm(6, {
-        shortestStayDays: 5,
-        longestStayDays: 6,
-        moveWeekdays: [false, true, false, true, false, false, false],
-      }),
-    );
-    expect(plan.reason).toMatch(/^Even alone, G1 finds no row of stays/);
+  it('stays that no row of open days fits', () => {
+    // For two days only P1 is open, then only P2; the shortest stay is three days.
+    const [first, second] = farm(2).paddocks;
+    const paddocks = [
+      { ...first!, openUntil: START + 1 },
+      { ...second!, openFrom: START + 2 },
+    ];
+    expect(noPlan({ ...farm(2), paddocks }).reason).toMatch(/^Even alone, G1 finds no row of stays/);
   });
 
   it('two groups that stand in the same paddock', () => {
@@ -118,14 +109,34 @@ describe('no plan', () => {
     const groups = problem.groups.map((group) => ({ ...group, standing: { paddock: 2, since: START - 2 } }));
     expect(noPlan({ ...problem, groups }).reason).toBe('G1 and G2 both stand in P3.');
   });
+});
+
+describe('no move day within the longest stay lengthens it', () => {
+  const tooLong = (problem: PlanProblem): number | undefined => {
+    const plan = planRotation(problem);
+    if (!('stays' in plan)) throw new Error(plan.reason);
+    expect(checkPlan(problem, plan.stays)).toEqual({ faults: [], score: plan.score });
+    return plan.score.tooLongDays;
+  };
+
+  it('moves on Mondays only, stays of up to 5 days', () => {
+    // 10 weeks: 10 stays of 7 days, each 2 too long.
+    const moveWeekdays = [false, true, false, false, false, false, false];
+    const problem = farm(6, { longestStayDays: 5, moveWeekdays });
+    expect(tooLong(problem)).toBe(20);
+    expect(explainPlan(problem, planRotation(problem)).offers[0]?.button).toBe('Use 7 days');
+  });
+
+  it('moves on Mondays and Wednesdays, stays of 5 or 6 days', () => {
+    // From a Monday, Wednesday is 2 days off, too short, and the next Monday 7, one too long; 10 weeks from a Monday.
+    const moveWeekdays = [false, true, false, true, false, false, false];
+    expect(tooLong(farm(6, { shortestStayDays: 5, longestStayDays: 6, moveWeekdays }))).toBe(10);
+  });
 
   it('no move day at all, for a group that already stands somewhere', () => {
+    // It stays from 2 days before to the end on day 70, and 5 of its 7 days are still to come: 65 too long.
     const problem = farm(6, { moveWeekdays: [false, false, false, false, false, false, false] });
     const groups = problem.groups.map((group) => ({ ...group, standing: { paddock: 2, since: START - 2 } }));
-    const plan = noPlan({ ...problem, groups });
-    expect(plan.reason).toBe(
-      'G1 cannot be moved between 2026-05-04 and 2026-07-13, 70 days, and the longest stay is 7 days.',
-    );
-    expect(plan.mend).toMatch(/^Moving on \w+ as well would make a plan possible\.$/);
+    expect(tooLong({ ...problem, groups })).toBe(65);
   });
 });

@@ -1,7 +1,7 @@
 import highsLoader from 'highs';
 import type { PlanProblem, Stay } from '../../shared/plan/model';
 import { checkPlan } from './check-plan';
-import { dueAfter, isFarMove, overDaysOf, spanOf, stayFaults, unevenPoints } from './stay-rules';
+import { dueAfter, isFarMove, overDaysOf, spanOf, stayFaults, tooLongOf, unevenPoints } from './stay-rules';
 
 /**
  * The exact optimum of the planning model, from HiGHS (MILP solver, dev dependency), written independently of
@@ -36,7 +36,9 @@ export async function planOptimum(
   const program = writeProgram(problem);
   if (program === 'infeasible') return 'infeasible';
   const options = { mip_rel_gap: 0, mip_abs_gap: 1e-6, time_limit: seconds };
-  const solution = highs.solve(program.text, options);
+  let solution = highs.solve(program.text, options);
+  // Presolve has called programs infeasible that are not, so that verdict is asked for again without it.
+  if (solution.Status === 'Infeasible') solution = highs.solve(program.text, { ...options, presolve: 'off' });
   if (solution.Status === 'Infeasible') return 'infeasible';
   if (solution.Status === 'Time limit reached') return 'time';
   if (solution.Status !== 'Optimal') throw new Error(`HiGHS says ${solution.Status}`);
@@ -56,16 +58,14 @@ function lawfulStays(problem: PlanProblem): Column[] {
   const uneven = unevenPoints(problem);
   problem.groups.forEach((group, g) => {
     const [entry, end] = spanOf(problem, problem.groups[g]!);
-    const longest = problem.rules.longestStayDays;
     for (let inDay = entry; inDay < end; inDay++) {
-      const stands = group.standing !== undefined && inDay === entry;
-      const furthest = stands ? end : Math.min(end, inDay + longest);
-      for (let outDay = inDay + 1; outDay <= furthest; outDay++) {
+      for (let outDay = inDay + 1; outDay <= end; outDay++) {
         problem.paddocks.forEach((_, paddock) => {
           const stay = { group: g, paddock, inDay, outDay };
           if (stayFaults(problem, stay).length > 0) return;
           const points =
             1 +
+            10 * tooLongOf(problem, stay) +
             10 * overDaysOf(problem, group, problem.paddocks[paddock]!, inDay, outDay - inDay) +
             uneven(stay);
           columns.push({ ...stay, points, name: `x${columns.length}` });

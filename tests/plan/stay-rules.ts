@@ -87,6 +87,15 @@ export function overDaysOf(
   return over;
 }
 
+/** Days beyond the longest stay that lie in the plan. */
+export function tooLongOf({ rules }: PlanProblem, stay: Stay): number {
+  let days = 0;
+  for (let day = Math.max(stay.inDay, rules.seasonStart); day < stay.outDay; day++) {
+    if (day - stay.inDay >= rules.longestStayDays) days += 1;
+  }
+  return days;
+}
+
 /** Liveweight-days per area of a stay, summed day by day. */
 function loadOf(problem: PlanProblem, stay: Stay): number {
   const group = problem.groups[stay.group]!;
@@ -130,7 +139,7 @@ function leavesAtOnce(problem: PlanProblem, stay: Stay, end: number): boolean {
   for (let day = Math.max(stay.inDay + 1, problem.rules.seasonStart); day < stay.outDay; day++) {
     if (isMoveDay(problem, day)) return false;
   }
-  if (stay.outDay === end) return end - problem.rules.seasonStart <= problem.rules.longestStayDays;
+  if (stay.outDay === end) return true;
   return isMoveDay(problem, stay.outDay);
 }
 
@@ -153,8 +162,15 @@ export function stayFaults(problem: PlanProblem, stay: Stay): string[] {
     if (leavesAtOnce(problem, stay, end)) return faults;
   }
   const days = stay.outDay - stay.inDay;
-  if (days > rules.longestStayDays) faults.push(`stays ${days} days in ${paddock.name}`);
   const pressed = overDaysOf(problem, group, paddock, stay.inDay, rules.shortestStayDays) > 0;
+  if (days > rules.longestStayDays) {
+    // Lawful only where nobody could have moved the group sooner.
+    for (let day = stay.inDay + (pressed ? 1 : rules.shortestStayDays); day < stay.outDay; day++) {
+      if (!isMoveDay(problem, day)) continue;
+      faults.push(`stays ${days} days in ${paddock.name}`);
+      break;
+    }
+  }
   if (days < rules.shortestStayDays && stay.outDay !== end && !pressed)
     faults.push(`stays only ${days} days`);
   for (let day = standing ? Math.max(stay.inDay, rules.seasonStart) : stay.inDay; day < stay.outDay; day++) {

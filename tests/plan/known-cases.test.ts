@@ -1,0 +1,85 @@
+/** Farms that were once planned badly or not at all. Invented; the least points worked by hand. */
+import { describe, expect, it } from 'vitest';
+import { dayFromCivil } from '../../shared/core/calendar/day';
+import { explainPlan, fallsShort } from '../../shared/plan/explain-plan';
+import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
+import { planRotation } from '../../shared/plan/plan-rotation';
+import { checkPlan } from './check-plan';
+import { randomFarm } from './random-farm';
+
+const START = dayFromCivil(2026, 5, 4);
+
+function farm(paddocks: number, groups: number, days: number, rules: Partial<PlanRules>): PlanProblem {
+  return {
+    paddocks: Array.from({ length: paddocks }, (_, p) => ({ name: `P${p + 1}`, areaSquareMeters: 1000 })),
+    groups: Array.from({ length: groups }, (_, g) => ({
+      name: `G${g + 1}`,
+      head: 10,
+      weightKg: 50,
+      weighedOn: START,
+      dailyGainKg: 0,
+      from: START,
+    })),
+    rules: {
+      rest: { kind: 'fixed', days: 10 },
+      shortestStayDays: 3,
+      longestStayDays: 7,
+      moveWeekdays: Array<boolean>(7).fill(true),
+      noMoveDays: [],
+      seasonStart: START,
+      seasonEnd: START + days,
+      ...rules,
+    },
+  };
+}
+
+function lawful(problem: PlanProblem): Plan {
+  const plan = planRotation(problem);
+  if (!('stays' in plan)) throw new Error(plan.reason);
+  const verdict = checkPlan(problem, plan.stays);
+  expect(verdict.faults).toEqual([]);
+  expect(verdict.score).toEqual(plan.score);
+  return plan;
+}
+
+describe('known cases', () => {
+  it('three groups on three paddocks', () => {
+    // Nobody can move unless all do, so every paddock is taken again the day it is left: 10 days short each. 24 days
+    // ÷ 5 at most = 5 stays each, 4 rounds of moves: 10 × 10 × 12 + 15 = 1215.
+    expect(lawful(farm(3, 3, 24, { longestStayDays: 5 })).score.total).toBe(1215);
+  });
+
+  it('eight groups on eight paddocks', () => {
+    // 56 days ÷ 7 = 8 stays each, 7 rounds of moves: 10 × 10 × 56 + 64 = 5664.
+    expect(lawful(farm(8, 8, 56, {})).score.total).toBe(5664);
+  });
+
+  it('a trip of ten days is planned, and told', () => {
+    // The last move before it is on the day before, the next on the day after: 11 days, 4 more than the longest stay.
+    const trip = Array.from({ length: 10 }, (_, i) => START + 58 + i);
+    const problem = farm(9, 1, 180, { rest: { kind: 'fixed', days: 40 }, noMoveDays: trip });
+    const plan = lawful(problem);
+    expect(plan.score.tooLongDays).toBe(4);
+    const { score, offers } = explainPlan(problem, plan);
+    expect(score).toContain('No move day comes within the longest stay: stays are 4 days longer in all.');
+    expect(offers.map(({ button }) => button)).toContain('Use 11 days');
+  });
+});
+
+describe('advice, tried by following it', () => {
+  it('with each change that is offered nothing falls short any more, on 100 random farms', {
+    timeout: 120_000,
+  }, () => {
+    let followed = 0;
+    for (let seed = 1001; seed <= 1100; seed++) {
+      const problem = randomFarm(seed);
+      const plan = planRotation(problem);
+      for (const { button, rules } of explainPlan(problem, plan).offers) {
+        const better = planRotation({ ...problem, rules });
+        expect('stays' in better && !fallsShort(better), `farm ${seed}: ${button}`).toBe(true);
+        followed += 1;
+      }
+    }
+    expect(followed).toBeGreaterThan(20);
+  });
+});
