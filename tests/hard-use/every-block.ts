@@ -43,8 +43,8 @@ const SHAPE = 1.5;
 /** Writes a block onto a new tab of its own. */
 export function writeNew(workbook: Workbook, name: string, block: Block, tab: string): BlockInfo {
   const place: WriteBlock['place'] = { at: 'new-tab', tab };
-  const { cells, styles, rules, widths, stamp } = mergeBlock(name, block);
-  const request = { cells, styles, rules, widths, stamp, freezeRows: 0, name, place };
+  const { cells, styles, rules, widths } = mergeBlock(name, block);
+  const request = { cells, styles, rules, widths, freezeRows: 0, name, place };
   return asked<WriteDone>(workbook, 'writeBlock', request).block;
 }
 

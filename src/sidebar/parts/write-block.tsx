@@ -169,7 +169,7 @@ async function rebuild(props: Props): Promise<Written> {
 function send(
   props: Props,
   place: Request['place'],
-  { cells, styles, rules, widths, stamp }: MergedBlock,
+  { cells, styles, rules, widths }: MergedBlock,
   expects?: string,
 ): Promise<WriteDone> {
   return ask('writeBlock', {
@@ -179,7 +179,6 @@ function send(
     styles,
     rules,
     widths,
-    stamp,
     freezeRows: props.freezeRows ?? 0,
     ...(props.record && { replaces: true }),
     ...(expects !== undefined && { expects }),
