@@ -1,6 +1,6 @@
+import { cellOnTab } from '../block/cell-on-tab';
 import { type BlockContent, cutBlock } from '../block/read-block';
 import type { BlockInfo, TabContent, WireCell } from '../contract';
-import { cellOnTab } from '../lists/cell-on-tab';
 import type { RestRule } from '../plan/model';
 import { OUTDOOR_FACTOR } from '../tables/nrc-intake';
 import { toInside, type UnitSystem } from '../units/units';

@@ -1,17 +1,19 @@
 /** The rotation table, rebuilt as its panel does: with the plan that is there as long as the problem is the same. */
+
+import { ROTATION_NAME } from '../../shared/block/own-words';
 import type { BlockContent } from '../../shared/block/read-block';
 import type { TabContent } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
+import { startUnits } from '../../shared/lists/start-units';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { describeChanges } from '../../shared/table/describe-changes';
 import { readRotation } from '../../shared/table/read-rotation';
 import { rotationBlock } from '../../shared/table/rotation-block';
-import { type OldTable, oldTable, ROTATION_NAME } from '../../src/sidebar/panels/rotation/old-table';
+import { type OldTable, oldTable } from '../../src/sidebar/panels/rotation/old-table';
 import { readRules } from '../../src/sidebar/panels/rotation/read-rules';
 import { rulesFormOf, startingRules } from '../../src/sidebar/panels/rotation/rules-form';
 import { seasonOf } from '../../src/sidebar/panels/rotation/season';
 import { tableInput } from '../../src/sidebar/panels/rotation/table-input';
-import { startUnits } from '../../src/sidebar/parts/start-units';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import { growersOwn } from './list-source';
 import { readLists } from './rotation-task';

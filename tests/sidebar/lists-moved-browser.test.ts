@@ -4,10 +4,10 @@
  */
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { MAP_BLOCK } from '../../shared/block/own-words';
 import type { Envelope, Overview } from '../../shared/contract';
 import { composeMapBlock } from '../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../shared/tasks/map/guess-role';
-import { MAP_BLOCK } from '../../shared/tasks/map/map-block';
 import { mapFromGeojson } from '../../shared/tasks/map/map-from-geojson';
 import { measureMap } from '../../shared/tasks/map/measure-map';
 import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
