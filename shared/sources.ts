@@ -23,6 +23,10 @@ export const SOURCES = {
   countrySmallholder: {
     citation: 'The Country Smallholder (magazine): one wire about 8 in (20 cm) high to train weaners.',
   },
+  boarFenceTrial: {
+    citation:
+      '"Evaluation of different designs of temporary electric fence systems for the protection of maize against wild boar", Slovenia (abstract): wires 15, 15 and 30 cm apart, or 25 and 25 cm; none was broken through.',
+  },
   petherick1983: {
     citation: 'J. C. Petherick, Animal Production, 1983: body measures grow with the cube root of weight.',
   },
@@ -44,6 +48,10 @@ export const SOURCES = {
   resistivityTables: {
     citation: 'Tables of electrical resistivity, The Engineering ToolBox and an encyclopedia table.',
     url: 'engineeringtoolbox.com',
+  },
+  stainless304: {
+    citation: 'Data sheets of AISI 304 (1.4301) stainless steel: 72 µΩ·cm at 20 °C.',
+    url: 'roymech.co.uk/material-properties/metals/ferrous-metals/304-Stainless-Steel-Q0006Q',
   },
   lineTheory: { citation: 'Textbook theory of the uniform line with leakage, steady state.' },
   dalton2016: {
@@ -84,6 +92,10 @@ export const SOURCES = {
     citation:
       'J. C. Petherick and S. H. Baxter, 1981, quoted in Pastorelli and others, Livestock Science 105:260, 2006.',
   },
+  bmelLivestockUnit: {
+    citation: 'German ministry of agriculture, BMEL-Statistik: 500 kg of live mass are one livestock unit.',
+    url: 'bmel-statistik.de',
+  },
   stockDensityTerm: {
     citation:
       'University of Missouri and Oklahoma State extension, quoted in Ozarks Farm & Neighbor, 3 July 2017.',
@@ -97,7 +109,12 @@ export const SOURCES = {
   },
   ukNitrates2008: {
     citation:
-      'UK Statutory Instrument 2008/2349: nitrogen a pig a day 14.2 g at 13–31 kg, 24 g at 31–66 kg, 33 g from 66 kg.',
+      'UK Statutory Instrument 2008/2349: nitrogen a pig a day 14.2 g at 13–31 kg, 24 g at 31–66 kg, 33 g from 66 kg; 12.1 g of P2O5 at 31–66 kg.',
+  },
+  koreaPhosphorus2024: {
+    citation:
+      '"Estimation of annual phosphorus excretion from pigs in Korea", J Anim Sci Technol, 2024 (abstract): 1.94 kg of P a year from market pigs, 44.1 kg on average.',
+    url: 'ejast.org/archive/view_article?pid=jast-2024-e42',
   },
   pennState: {
     citation: 'Penn State Extension, "Four Steps to Rotational Grazing", step 3.',

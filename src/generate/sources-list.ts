@@ -1,5 +1,6 @@
 /** Prints shared/SOURCES.md: every source once, with what rests on it and how sure that is. */
 import type { AnyEntry } from '../../shared/catalogue/define';
+import { certaintyOf } from '../../shared/catalogue/describe';
 import { SOURCES, type SourceId } from '../../shared/sources';
 import { SETBACKS } from '../../shared/tables/setbacks';
 import { VOLT_LEVELS } from '../../shared/tasks/bite/levels';
@@ -20,7 +21,7 @@ function section(id: SourceId, catalogue: readonly AnyEntry[]): string {
   const uses = catalogue.flatMap(({ name, sources }) =>
     sources
       .filter(({ source }) => source === id)
-      .map(({ covers, certainty }) => `* \`${name}\`: ${covers} (${certainty})`),
+      .map((use) => `* \`${name}\`: ${use.covers} (${certaintyOf(use)})`),
   );
   return `## ${id}\n\n${citation}${url ? ` <https://${url}>` : ''}\n\n${uses.join('\n')}\n`;
 }
