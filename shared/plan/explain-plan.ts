@@ -48,10 +48,8 @@ export function explainPlan(problem: PlanProblem, plan: Plan | NoPlan): PlanWord
 
 /** The same in steps. */
 export function* explainSteps(problem: PlanProblem, plan: Plan | NoPlan): Steps<PlanWords> {
-  if (!('stays' in plan))
-    return { score: [plan.reason], mend: plan.mend, changes: plan.mend ? [plan.mend] : [], offers: [] };
-  const score = scoreSentences(problem, plan);
-  if (!fallsShort(plan)) return { score, mend: undefined, changes: [], offers: [] };
+  const plain = plainWords(problem, plan);
+  if (!('stays' in plan) || !fallsShort(plan)) return plain;
   const mends = yield* findMends(problem);
   const changes = mends.map(({ change, n }) => change.words(n));
   const offers = mends.flatMap(({ change, n }) =>
@@ -61,7 +59,14 @@ export function* explainSteps(problem: PlanProblem, plan: Plan | NoPlan): Steps<
     changes.length > 0
       ? `${capital(orList(changes))} would close it.`
       : 'No single change that was tried would close it: more land, fewer pigs or a shorter season together may.';
-  return { score, mend, changes, offers };
+  return { ...plain, mend, changes, offers };
+}
+
+/** The plan in words, without looking for what would mend it. */
+export function plainWords(problem: PlanProblem, plan: Plan | NoPlan): PlanWords {
+  if ('stays' in plan)
+    return { score: scoreSentences(problem, plan), mend: undefined, changes: [], offers: [] };
+  return { score: [plan.reason], mend: plan.mend, changes: plan.mend ? [plan.mend] : [], offers: [] };
 }
 
 function scoreSentences(problem: PlanProblem, plan: Plan): string[] {

@@ -9,7 +9,7 @@ import { findLists } from '../../shared/lists/find-lists';
 import type { FoundList, GroupList, ListKind, PaddockList } from '../../shared/lists/model';
 import { readGroups } from '../../shared/lists/read-groups';
 import { readPaddocks } from '../../shared/lists/read-paddocks';
-import { explainPlan } from '../../shared/plan/explain-plan';
+import { explainPlan, plainWords } from '../../shared/plan/explain-plan';
 import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import type { OldRotation } from '../../shared/table/model';
@@ -115,7 +115,7 @@ export function writeRotation(workbook: Workbook, book: Book, wish: Wish = {}): 
   const comma = decimalComma(locale);
   const day = dayFromIso(today)!;
   const given = wish.rules ?? settings?.rules;
-  const form = given ? rulesFormOf(given, units, comma) : startingRules(lists.groups, day);
+  const form = given ? rulesFormOf(given, units, comma) : startingRules(lists.paddocks, lists.groups, day);
   const read = readRules(form, units, comma);
   const season = seasonOf({ lists, rules: read.rules, old, today: day, countPlannedAsDone: false });
   if ('missing' in season) {
@@ -128,7 +128,7 @@ export function writeRotation(workbook: Workbook, book: Book, wish: Wish = {}): 
   const input = tableInput({
     book,
     lists,
-    made: { problem, plan, words: wish.explain ? explainPlan(problem, plan) : undefined },
+    made: { problem, plan, words: (wish.explain ? explainPlan : plainWords)(problem, plan) },
     rules,
     unitSystem: units,
     old,

@@ -1,5 +1,6 @@
 /** What the table is built from: the plan, the settings it was made with, the grower's lists, and what to keep. */
 import type { FoundList, GroupList, PaddockList } from '../../../../shared/lists/model';
+import { fallsShort } from '../../../../shared/plan/explain-plan';
 import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
 import {
@@ -15,7 +16,6 @@ import { headingTexts } from '../../lists/recalled-list';
 import type { Lists } from '../../lists/use-lists';
 import type { Book } from '../../parts/use-book';
 import type { OldTable } from './old-table';
-import { fallsShort } from './plan-words';
 import type { Made } from './use-plan';
 
 interface Given {
@@ -63,7 +63,7 @@ export function boundInput<Input extends Omit<RotationBlockInput, 'corner'>>(inp
 
 /** What stands above the table in the sheet: where the plan falls short, and what was taken for granted. */
 function warningsOf({ problem, plan, words }: Made, rebuild: RebuildInput | undefined): string[] {
-  const short = words && fallsShort(plan) ? [...words.score, ...(words.mend ? [words.mend] : [])] : [];
+  const short = fallsShort(plan) ? [...words.score, ...(words.mend ? [words.mend] : [])] : [];
   return [...short, ...growthNotes(problem, plan), ...(rebuild?.notes ?? [])];
 }
 
