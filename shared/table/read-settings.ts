@@ -10,6 +10,7 @@ import { savedLists } from './saved-lists';
 import {
   dateOf,
   datesOf,
+  evennessOf,
   got,
   numberOf,
   type SettingLine,
@@ -68,6 +69,8 @@ export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
         lines.has('groundLimit') ? read('groundLimit', (line) => numberOf(line, 0)) : undefined,
         unitSystem,
       ),
+      // A table from before there was this setting goes on without it.
+      ...(lines.has('evenness') && { evenness: read('evenness', evennessOf) ?? 0 }),
       moveWeekdays: read('moveDays', weekdaysOf) ?? WEEKDAYS.map(() => true),
       noMoveDays: read('noMoves', datesOf) ?? [],
       seasonStart: read('seasonStart', dateOf) ?? 0,

@@ -5,6 +5,7 @@ import type { BlockContent } from '../../shared/block/read-block';
 import type { TabContent } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import { startUnits } from '../../shared/lists/start-units';
+import { plainWords } from '../../shared/plan/explain-plan';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { describeChanges } from '../../shared/table/describe-changes';
 import { readRotation } from '../../shared/table/read-rotation';
@@ -34,7 +35,9 @@ export function rotationTask(name: string, book: Book, written?: Composed): Type
     const old: OldTable = { ...before, rotation };
     const units = rotation.settings?.unitSystem ?? ownUnits;
     const given = rotation.settings?.rules;
-    const form = given ? rulesFormOf(given, units, false) : startingRules(lists.groups, today);
+    const form = given
+      ? rulesFormOf(given, units, false)
+      : startingRules(lists.paddocks, lists.groups, today);
     const read = readRules(form, units, false);
     const season = seasonOf({ lists, rules: read.rules, old, today, countPlannedAsDone: false });
     if ('missing' in season) {
@@ -46,7 +49,7 @@ export function rotationTask(name: string, book: Book, written?: Composed): Type
     const plan = plans.get(key) ?? planRotation(problem);
     plans.set(key, plan);
     if ('reason' in plan) return { refused: [plan.reason] };
-    const made = { problem, plan, words: undefined };
+    const made = { problem, plan, words: plainWords(problem, plan) };
     const input = tableInput({ book, lists, made, rules, unitSystem: units, old, rebuild: again });
     const { cells, styles } = rotationBlock({ ...input, corner: changed.info });
     const told = again ? [...again.notes, ...describeChanges(again, plan)] : [];

@@ -12,6 +12,7 @@ import { mapFromGeojson } from '../../shared/tasks/map/map-from-geojson';
 import { measureMap } from '../../shared/tasks/map/measure-map';
 import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
 import { launchBrowser } from '../browser/launch';
+import { planned } from '../browser/planned';
 import { SAMPLE_MAP } from '../tasks/map/sample-map';
 import { scriptText } from '../tasks/script-text';
 import { withoutMemory } from '../without-memory';
@@ -159,7 +160,7 @@ async function ready(name: TaskName, book: Workbook): Promise<Opened> {
   const { page } = opened;
   const task = TASKS[name];
   await page.getByRole('button', { name: task.title }).click();
-  if (task.plan) await page.getByRole('button', { name: 'Work out the plan' }).click();
+  if (task.plan) await planned(page);
   if (name === 'budget') await page.getByRole('heading', { name: '3. What it comes to' }).waitFor();
   await page.getByRole('button', { name: task.button }).first().waitFor({ timeout: 60_000 });
   return opened;

@@ -2,6 +2,7 @@
 import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
 import { readAmount } from '../../../../shared/locale/read-amount';
 import type { PlanRules, RestRule } from '../../../../shared/plan/model';
+import { EVENNESS } from '../../../../shared/table/settings-rows';
 import { symbolOf, toInside, type UnitSystem } from '../../../../shared/units/units';
 import type { RulesForm } from './rules-form';
 
@@ -52,6 +53,7 @@ export function readRules(form: RulesForm, system: UnitSystem, comma: boolean): 
     shortestStayDays,
     longestStayDays,
     ...(limit !== undefined && { groundLimit: limit }),
+    evenness: EVENNESS[form.evenness],
     moveWeekdays: form.weekdays,
     noMoveDays,
     seasonStart,
