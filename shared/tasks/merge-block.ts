@@ -33,6 +33,7 @@ import { alignColumns } from './align-columns';
 import { shownCell } from './cell-value';
 import type { ComposedBlock } from './composed-block';
 import { keptCell } from './kept-cell';
+import { NOT_WRITTEN } from './today/tick-words';
 
 const KEPT_BELOW = 'Kept from this table as it was before';
 /** Ids of the rows below the table; what stands in them is the grower's. */
@@ -152,7 +153,8 @@ function isTakenAway({ values, formulas, memory }: BlockContent, r: number, colu
 
 function isNothing({ value, formula }: Cell): boolean {
   // A formula that lost what it pointed to has nothing left to keep.
-  return (value === '' && formula === '') || formula.includes('#REF!') || isMemory(value);
+  const isSaid = typeof value === 'string' && value.startsWith(NOT_WRITTEN);
+  return (value === '' && formula === '') || formula.includes('#REF!') || isMemory(value) || isSaid;
 }
 
 /** Settles what stands in a cell that the new block has too. */

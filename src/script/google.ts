@@ -7,8 +7,10 @@ import { areaA1 } from '../../shared/block/a1';
 import type { BlockRule, BlockStyle, TabContent, WireCell } from '../../shared/contract';
 import { type Day, dayFromIso } from '../../shared/core/calendar/day';
 import type { Edge } from '../../shared/door/edge';
+import { TODAY_BLOCK } from '../../shared/tasks/today/tick-words';
 import { onScratchTab } from './google-scratch';
 import { isWithin } from './is-within';
+import type { TickedPage } from './on-edit';
 import type { Area, AreaContent, AreaWrite, Ground, Origins, SheetPort } from './port';
 import { Told } from './port';
 import { ruleShape } from './rule-shape';
@@ -129,8 +131,10 @@ export function boundSpreadsheet(): SheetPort {
     read: (area) => readRange(rangeOf(area), zone()),
     ground: (area) => groundOf(sheetOf(area.tab), area, zone()),
     makeRoom: (area) => makeRoom(sheetOf(area.tab), area),
-    addTab: (name) => {
-      known.set(name, file.insertSheet(name));
+    addTab: (name, before) => {
+      const at =
+        before === undefined ? -1 : file.getSheets().findIndex((sheet) => sheet.getName() === before);
+      known.set(name, at < 0 ? file.insertSheet(name) : file.insertSheet(name, at));
     },
     removeTab: (name) => {
       file.deleteSheet(sheetOf(name));
@@ -165,6 +169,7 @@ export function boundSpreadsheet(): SheetPort {
     moveFrozenRows: (tab, from, to) => {
       if (sheetOf(tab).getFrozenRows() === from) sheetOf(tab).setFrozenRows(to);
     },
+    setBoxes: (area, isBox) => setBoxes(rangeOf(area), isBox),
     setLook: (tab, column, widths, freezeRows) => setLook(sheetOf(tab), column, widths, freezeRows),
     putFormula: (area, formula) => {
       const cell = rangeOf(area);
@@ -178,6 +183,28 @@ export function boundSpreadsheet(): SheetPort {
     onScratchTab: (work) => onScratchTab(file, (range) => readRange(range, zone()).values, work),
     flush: () => SpreadsheetApp.flush(),
     locked: (work) => withLock(work),
+  };
+}
+
+/** Today's page, where the edited cell lies on its tab. */
+export function tickedPage(cell: Range): TickedPage | undefined {
+  const file = SpreadsheetApp.getActiveSpreadsheet();
+  const page = file.getRangeByName(TODAY_BLOCK);
+  const tab = cell.getSheet();
+  if (page?.getSheet().getName() !== tab.getName()) return undefined;
+  const [row, column] = [cell.getRow(), cell.getColumn()];
+  return {
+    row,
+    column,
+    values: page.getValues(),
+    formulas: page.getFormulas(),
+    untick: (says) => {
+      tab.getRange(row, column, 1, 2).setValues([[false, says]]);
+    },
+    writeDay: (range, place, day) => {
+      file.getRange(range.replace(/\$/g, '')).getCell(place, 1).setValue(day);
+      SpreadsheetApp.flush();
+    },
   };
 }
 
@@ -366,6 +393,17 @@ function setRules(sheet: Sheet, area: Area, old: Area | undefined, rules: readon
       .build(),
   );
   sheet.setConditionalFormatRules([...others, ...ours]);
+}
+
+function setBoxes(range: Range, isBox: readonly (readonly boolean[])[]): void {
+  const box = SpreadsheetApp.newDataValidation().requireCheckbox().build();
+  const { CHECKBOX } = SpreadsheetApp.DataValidationCriteria;
+  const rules = range.getDataValidations();
+  range.setDataValidations(
+    rules.map((row, r) =>
+      row.map((rule, c) => (isBox[r]?.[c] ? box : rule?.getCriteriaType() === CHECKBOX ? null : rule)),
+    ),
+  );
 }
 
 function setLook(sheet: Sheet, column: number, widths: readonly number[], freezeRows: number): void {
