@@ -44,7 +44,16 @@ export const BlockCell = v.variant('k', [
 export type BlockCell = v.InferOutput<typeof BlockCell>;
 
 /** How a cell looks. Colours are never the only sign of anything. */
-export const BlockStyle = v.picklist(['plain', 'title', 'heading', 'input', 'muted', 'warning', 'memory']);
+export const BlockStyle = v.picklist([
+  'plain',
+  'title',
+  'heading',
+  'input',
+  'muted',
+  'note',
+  'warning',
+  'memory',
+]);
 export type BlockStyle = v.InferOutput<typeof BlockStyle>;
 
 /** One conditional colour: a rectangle of the block, by offsets from its corner, where `formula` is TRUE. */

@@ -29,13 +29,16 @@ const COPY_PIXELS = { width: 640, height: 480 };
 /** What a cell without a fill says of itself. Set as a fill, it would hide the lines of the grid. */
 const NO_FILL = '#ffffff';
 
+const MUTED: Look = { background: null, color: '#5f6368', weight: 'normal', slant: 'italic' };
 /** Looks of the cells. Colours come with a weight or a slant, so that none speaks by colour alone. */
 const LOOKS: Readonly<Record<BlockStyle, Look>> = {
   plain: { background: null, color: '#202124', weight: 'normal', slant: 'normal' },
   title: { background: null, color: '#202124', weight: 'bold', slant: 'normal' },
   heading: { background: '#dfe8d8', color: '#202124', weight: 'bold', slant: 'normal' },
   input: { background: '#fff8e1', color: '#202124', weight: 'normal', slant: 'normal' },
-  muted: { background: null, color: '#5f6368', weight: 'normal', slant: 'italic' },
+  muted: MUTED,
+  /** Muted, in as many lines as it takes. */
+  note: MUTED,
   /** The block's last column, for the tool alone: hidden on a tab of ours, hardly seen elsewhere. */
   memory: { background: null, color: '#e8eaed', weight: 'normal', slant: 'normal' },
   warning: { background: '#fdecea', color: '#7a1f14', weight: 'bold', slant: 'normal' },
@@ -348,7 +351,7 @@ function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: O
   range.setFontWeights(look('weight', () => before.getFontWeights()));
   range.setFontStyles(look('slant', () => before.getFontStyles()));
   // Headings are longer than their columns are wide; long sentences may run over their empty neighbours.
-  range.setWraps(styles.map((row) => row.map((style) => style === 'heading')));
+  range.setWraps(styles.map((row) => row.map((style) => style === 'heading' || style === 'note')));
 }
 
 /** An area may reach past the tab's edge, which grows before it is written. */

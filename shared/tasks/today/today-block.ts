@@ -21,12 +21,11 @@ import { addWorkingHeadings, addWorkingRow, lookedUp, type WorkingAt, workingAt 
 const DAY = 'ddd d mmm';
 const WHOLE = '#,##0';
 /** A phone shows about 350 pixels beside the row numbers. Judgement. */
-const WIDTHS = [112, 108, 130];
+const WIDTHS = [100, 104, 140];
 const COLOURS = { late: '#f4cccc', today: '#fff2cc' } as const;
 const ROWS_A_CARD = 15;
 const HINT = 'Tick Moved when a group has moved: the day goes into the rotation table.';
-const STILL_TICKED =
-  'Ticked. If this stays, nothing was written: type the day in the rotation table and untick.';
+const STILL_TICKED = 'Ticked: if it stays, nothing was written. Type the day.';
 const LATE = 'Late';
 
 export function todayBlock(table: BoundTable, origin: Origin): ComposedBlock {
@@ -34,7 +33,8 @@ export function todayBlock(table: BoundTable, origin: Origin): ComposedBlock {
   const workingTop = origin.row + 3 + ROWS_A_CARD * table.groups.length + REMINDERS.length + 3;
   draft.add([text('Today'), formula('=TODAY()', DAY)], 'title');
   draft.add([text(HINT)], 'muted');
-  draft.add([formula(outOfDate(table, draft, workingTop))], 'warning', 'out of date');
+  const warning = draft.add([formula(outOfDate(table, draft, workingTop))], 'plain', 'out of date');
+  colour(draft, warning, `${draft.fixed(warning, 0)}<>""`, COLOURS.late);
   const cards = table.groups.map((group, g) => ({
     group,
     ...addCard(draft, table, group, workingAt(draft, workingTop + g)),
@@ -59,7 +59,7 @@ function addCard(draft: Draft, table: BoundTable, group: string, at: WorkingAt) 
   const { units } = table;
   const top = draft.next();
   const add = (label: string, cells: readonly BlockCell[], style: 'plain' | 'input' = 'plain'): number =>
-    draft.add([text(label), ...cells], ['plain', style, 'muted'], `${group}: ${label}`);
+    draft.add([text(label), ...cells], ['plain', style, 'note'], `${group}: ${label}`);
   const shown = (body: string, format?: string): BlockCell => formula(`=IFERROR(${body};"?")`, format);
   const here = (column: Parameters<typeof lookedUp>[1]): string => lookedUp(table, column, at('At'));
   const there = (column: Parameters<typeof lookedUp>[1]): string => lookedUp(table, column, at(TICK.next));
@@ -90,7 +90,7 @@ function addCard(draft: Draft, table: BoundTable, group: string, at: WorkingAt) 
   ]);
   const boxRow = draft.next() + 1;
   const box = draft.fixed(boxRow, BOX_COLUMN - 1);
-  const toDo = add('To do', [formula(toDoFormula(table, at, box, hasLeft))]);
+  const toDo = draft.add([formula(toDoFormula(table, at, box, hasLeft))], 'plain', `${group}: to do`);
   add('Moved', [{ k: 'b', v: false, box: true }, BLANK], 'input');
   add('Pigs', [shown(ifHere(here('head')), '0')]);
   add('Weight each', [
@@ -101,18 +101,20 @@ function addCard(draft: Draft, table: BoundTable, group: string, at: WorkingAt) 
   add('Water today', [shown(ifHere(ifNumber(here('water'), water)), WHOLE), unit('volumePerDay')]);
   add('On a hot day', [
     shown(ifHere(ifNumber(here('water'), `${water}*${hotShare(table)}`)), WHOLE),
-    text(`${symbolOf('volumePerDay', units)} from ${hotDay(table)} up`),
+    text(`${symbolOf('volumePerDay', units)} at ${hotDay(table)}`),
   ]);
   add('Feed a day', [
     shown(ifHere(`IF(ISNUMBER(${here('feed')});${here('feed')}/${here('stayDays')};"no figure")`), WHOLE),
-    text(`${symbolOf('mass', units)}, mean of the stay`),
+    text(`${symbolOf('mass', units)}, mean of stay`),
   ]);
   add('Feed to carry', [
     shown(`IF(${hasNext};${ifNumber(there('feed'))};"")`, WHOLE),
-    text(`${symbolOf('mass', units)} for the next stay`),
+    text(`${symbolOf('mass', units)}, next stay`),
   ]);
-  add('Carry', [shown(`IF(${hasNext};"fence, posts, shelter, trough, drinker";"")`)]);
-  addColours(draft, toDo, at);
+  add('Carry', [shown(`IF(${hasNext};"fence, shelter, trough, drinker";"")`)]);
+  const says = draft.fixed(toDo, 0);
+  colour(draft, toDo, `LEFT(${says};${LATE.length})="${LATE}"`, COLOURS.late);
+  colour(draft, toDo, `AND(${at('Next day')}=TODAY();${says}<>"")`, COLOURS.today);
   return { name: draft.fixed(top, 0), box };
 }
 
@@ -138,13 +140,10 @@ function toDoFormula(table: BoundTable, at: WorkingAt, box: string, hasLeft: str
   return `=IFERROR(${body};"${LATE}? The days of this group cannot be worked out: see Check in the table.")`;
 }
 
-function addColours(draft: Draft, row: number, at: WorkingAt): void {
-  const cell = draft.fixed(row, 1);
-  const place = { row: row - draft.origin.row, column: 1, rows: 1, columns: 1 };
-  draft.rules.push(
-    { ...place, formula: `=LEFT(${cell};${LATE.length})="${LATE}"`, background: COLOURS.late },
-    { ...place, formula: `=AND(${at('Next day')}=TODAY();${cell}<>"")`, background: COLOURS.today },
-  );
+/** Colours a line beside words that say the same. */
+function colour(draft: Draft, row: number, when: string, background: string): void {
+  const place = { row: row - draft.origin.row, column: 0, rows: 1, columns: WIDTHS.length };
+  draft.rules.push({ ...place, formula: `=${when}`, background });
 }
 
 /**

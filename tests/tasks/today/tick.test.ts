@@ -205,7 +205,7 @@ describe('cut short', () => {
       expect(['', '2026-05-09'], `call ${call}`).toContain(written);
       if (box === 'TRUE') {
         expect(written, `call ${call}`).toBe('');
-        expect(shown(one, 'Reds', 'To do')[0]).toMatch(/^Ticked\. If this stays, nothing was written/);
+        expect(shown(one, 'Reds', 'To do')[0]).toMatch(/^Ticked: if it stays, nothing was written/);
         one.type('Today', a1, 'FALSE');
         tick(one, 'Reds');
       } else if (written === '') tick(one, 'Reds');

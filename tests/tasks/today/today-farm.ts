@@ -100,11 +100,12 @@ export function card(
   const rows = book.shownValues('Today');
   const top = rows.findIndex(([first]) => first === group);
   const end = rows.findIndex(([first], r) => r > top && first === 'Carry');
-  return Object.fromEntries(
-    rows
-      .slice(top + 1, end + 1)
-      .map(([label, shown = '', beside = ''], i) => [label, { shown, beside, a1: `B${top + 2 + i}` }]),
-  );
+  const lines = rows
+    .slice(top + 1, end + 1)
+    .map(([label, shown = '', beside = ''], i) => [label, { shown, beside, a1: `B${top + 2 + i}` }] as const);
+  // The line above the box says what is to be done; it has no label.
+  const toDo = lines[lines.findIndex(([label]) => label === 'Moved') - 1]![0] ?? '';
+  return { ...Object.fromEntries(lines), 'To do': { shown: toDo, beside: '', a1: '' } };
 }
 
 export function shown(book: Workbook, group: string, ...labels: readonly string[]): readonly string[] {
