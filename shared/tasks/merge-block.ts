@@ -35,6 +35,7 @@ import { shownCell } from './cell-value';
 import type { ComposedBlock } from './composed-block';
 import { keptCell } from './kept-cell';
 import { placeColumns, type Slot, slotsOf } from './place-columns';
+import { NOT_WRITTEN } from './today/tick-words';
 
 const KEPT_BELOW = 'Kept from this table as it was before';
 /** Ids of the rows below the table; what stands in them is the grower's. */
@@ -273,7 +274,8 @@ function isTakenAway({ values, formulas, memory }: BlockContent, r: number, colu
 
 function isNothing({ value, formula }: Cell): boolean {
   // A formula that lost what it pointed to has nothing left to keep.
-  return (value === '' && formula === '') || formula.includes('#REF!') || isMemory(value);
+  const isSaid = typeof value === 'string' && value.startsWith(NOT_WRITTEN);
+  return (value === '' && formula === '') || formula.includes('#REF!') || isMemory(value) || isSaid;
 }
 
 /** Settles what stands in a cell that the new block has too. */

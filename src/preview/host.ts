@@ -134,7 +134,16 @@ export class Host {
   edited(area: Area, value: string, oldValue: unknown): void {
     if (!this.publicFunctions().includes('onEdit')) return;
     try {
-      this.call('onEdit', { range: rangeOf(this.state, area), value, oldValue });
+      // The place of the edit stands in the range itself too: no call is needed for it.
+      const [rowStart, columnStart] = [area.row + 1, area.column + 1];
+      const place = {
+        rowStart,
+        columnStart,
+        rowEnd: area.row + area.rows,
+        columnEnd: area.column + area.columns,
+      };
+      const range = Object.assign(rangeOf(this.state, area), place);
+      this.call('onEdit', { range, value, oldValue });
     } catch {
       // Google notes it in the log of executions only.
     }

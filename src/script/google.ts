@@ -7,8 +7,10 @@ import { areaA1 } from '../../shared/block/a1';
 import type { BlockRule, BlockStyle, TabContent, WireCell } from '../../shared/contract';
 import { type Day, dayFromIso } from '../../shared/core/calendar/day';
 import type { Edge } from '../../shared/door/edge';
+import { TODAY_BLOCK } from '../../shared/tasks/today/tick-words';
 import { onScratchTab } from './google-scratch';
 import { isWithin } from './is-within';
+import type { TickedPage } from './on-edit';
 import type { Area, AreaContent, AreaWrite, Ground, Origins, SheetPort } from './port';
 import { Told } from './port';
 import { ruleShape } from './rule-shape';
@@ -33,13 +35,16 @@ const COPY_PIXELS = { width: 640, height: 480 };
 /** What a cell without a fill says of itself. Set as a fill, it would hide the lines of the grid. */
 const NO_FILL = '#ffffff';
 
+const MUTED: Look = { background: null, color: '#5f6368', weight: 'normal', slant: 'italic' };
 /** Looks of the cells. Colours come with a weight or a slant, so that none speaks by colour alone. */
 const LOOKS: Readonly<Record<BlockStyle, Look>> = {
   plain: { background: null, color: '#202124', weight: 'normal', slant: 'normal' },
   title: { background: null, color: '#202124', weight: 'bold', slant: 'normal' },
   heading: { background: '#dfe8d8', color: '#202124', weight: 'bold', slant: 'normal' },
   input: { background: '#fff8e1', color: '#202124', weight: 'normal', slant: 'normal' },
-  muted: { background: null, color: '#5f6368', weight: 'normal', slant: 'italic' },
+  muted: MUTED,
+  /** Muted, in as many lines as it takes. */
+  note: MUTED,
   /** The block's last column, for the tool alone: hidden on a tab of ours, hardly seen elsewhere. */
   memory: { background: null, color: '#e8eaed', weight: 'normal', slant: 'normal' },
   warning: { background: '#fdecea', color: '#7a1f14', weight: 'bold', slant: 'normal' },
@@ -148,8 +153,10 @@ export function boundSpreadsheet(): SheetPort {
       makeRoom(sheetOf(area.tab), sizeOf(area.tab), area);
       sizes.delete(area.tab);
     },
-    addTab: (name) => {
-      known.set(name, file.insertSheet(name));
+    addTab: (name, before) => {
+      const at =
+        before === undefined ? -1 : file.getSheets().findIndex((sheet) => sheet.getName() === before);
+      known.set(name, at < 0 ? file.insertSheet(name) : file.insertSheet(name, at));
     },
     removeTab: (name) => {
       file.deleteSheet(sheetOf(name));
@@ -184,6 +191,7 @@ export function boundSpreadsheet(): SheetPort {
     moveFrozenRows: (tab, from, to) => {
       if (sheetOf(tab).getFrozenRows() === from) sheetOf(tab).setFrozenRows(to);
     },
+    setBoxes: (area, isBox) => setBoxes(rangeOf(area), isBox),
     setLook: (tab, column, widths, freezeRows) => setLook(sheetOf(tab), column, widths, freezeRows),
     putFormula: (area, formula) => {
       const cell = rangeOf(area);
@@ -197,6 +205,28 @@ export function boundSpreadsheet(): SheetPort {
     onScratchTab: (work) => onScratchTab(file, (range) => readRange(range, zone()).values, work),
     flush: () => SpreadsheetApp.flush(),
     locked: (work) => withLock(work),
+  };
+}
+
+/** Today's page, where the edited cell lies on its tab. */
+export function tickedPage(cell: Range): TickedPage | undefined {
+  const file = SpreadsheetApp.getActiveSpreadsheet();
+  const page = file.getRangeByName(TODAY_BLOCK);
+  const tab = cell.getSheet();
+  if (page?.getSheet().getName() !== tab.getName()) return undefined;
+  const [row, column] = [cell.getRow(), cell.getColumn()];
+  return {
+    row,
+    column,
+    values: page.getValues(),
+    formulas: page.getFormulas(),
+    untick: (says) => {
+      tab.getRange(row, column, 1, 2).setValues([[false, says]]);
+    },
+    writeDay: (range, place, day) => {
+      file.getRange(range.replace(/\$/g, '')).getCell(place, 1).setValue(day);
+      SpreadsheetApp.flush();
+    },
   };
 }
 
@@ -338,7 +368,7 @@ function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: O
   range.setFontWeights(look('weight', () => before.getFontWeights()));
   range.setFontStyles(look('slant', () => before.getFontStyles()));
   // Headings are longer than their columns are wide; long sentences may run over their empty neighbours.
-  range.setWraps(styles.map((row) => row.map((style) => style === 'heading')));
+  range.setWraps(styles.map((row) => row.map((style) => style === 'heading' || style === 'note')));
 }
 
 /** An area may reach past the tab's edge, which grows before it is written. */
@@ -388,6 +418,17 @@ function setRules(sheet: Sheet, area: Area, old: Area | undefined, rules: readon
       .build(),
   );
   sheet.setConditionalFormatRules([...others, ...ours]);
+}
+
+function setBoxes(range: Range, isBox: readonly (readonly boolean[])[]): void {
+  const box = SpreadsheetApp.newDataValidation().requireCheckbox().build();
+  const { CHECKBOX } = SpreadsheetApp.DataValidationCriteria;
+  const rules = range.getDataValidations();
+  range.setDataValidations(
+    rules.map((row, r) =>
+      row.map((rule, c) => (isBox[r]?.[c] ? box : rule?.getCriteriaType() === CHECKBOX ? null : rule)),
+    ),
+  );
 }
 
 function setLook(sheet: Sheet, column: number, widths: readonly number[], freezeRows: number): void {

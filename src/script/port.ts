@@ -82,7 +82,8 @@ export interface SheetPort {
   ground(area: Area): Ground;
   /** Grows the tab where the area reaches past its edge. */
   makeRoom(area: Area): void;
-  addTab(name: string): void;
+  /** In front of `before`, where that tab is there. */
+  addTab(name: string, before?: string): void;
   removeTab(name: string): void;
   readFormats(area: Area): string[][];
   setFormats(area: Area, formats: string[][]): void;
@@ -102,6 +103,8 @@ export interface SheetPort {
   notedCells(area: Area): (readonly [row: number, column: number])[];
   /** Replaces the block's own conditional colours inside `old`, keeps all others. */
   setRules(area: Area, old: Area | undefined, rules: readonly BlockRule[]): void;
+  /** Makes boxes to tick of those cells; the area's other boxes go. */
+  setBoxes(area: Area, isBox: readonly (readonly boolean[])[]): void;
   setLook(tab: string, column: number, widths: readonly number[], freezeRows: number): void;
   /** Freezes `to` rows where exactly `from` are frozen. */
   moveFrozenRows(tab: string, from: number, to: number): void;

@@ -26,10 +26,14 @@ import { MATERIALS_SETTINGS } from '../../shared/tasks/materials/materials-setti
 import { NOTHING_TYPED } from '../../shared/tasks/materials/read-materials';
 import { mergeBlock } from '../../shared/tasks/merge-block';
 import { startSettings } from '../../shared/tasks/settings';
+import { type BoundTable, boundTable } from '../../shared/tasks/today/bound-table';
+import { TODAY_BLOCK } from '../../shared/tasks/today/tick-words';
+import { todayBlock } from '../../shared/tasks/today/today-block';
 import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS } from '../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../shared/tasks/training/pen-block';
 import type { UnitSystem } from '../../shared/units/units';
 import type { Workbook } from '../../src/preview/headless';
+import type { Book } from '../../src/sidebar/parts/use-book';
 import { SAMPLE_MAP } from '../tasks/map/sample-map';
 import { asked, buildRotation, type Outcome, readBook, readLists, type Wish } from './rotation-task';
 
@@ -54,6 +58,7 @@ export function buildEveryBlock(workbook: Workbook, units: UnitSystem, wish: Wis
   if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome));
   const day = outcome.rules.seasonStart;
   picture(workbook, outcome);
+  writeNew(workbook, TODAY_BLOCK, todayBlock(rotationNow(readBook(workbook)), ORIGIN), 'Today');
   writeNew(workbook, MATERIALS_BLOCK, materials(workbook, units), 'Materials');
   writeNew(workbook, BITE_BLOCK, bite(units), 'Bite');
   const walks = [3, 11].flatMap((after) =>
@@ -78,6 +83,14 @@ function picture(workbook: Workbook, { problem, plan, rules, units }: Written): 
   const settings = { rules, unitSystem: units, temperatureC: 20, outdoorFactor: 1.15, lists: {} };
   const corner = { tab: 'Picture', row: 1, column: 1 };
   writeNew(workbook, 'SOUNDER_PICTURE', pictureBlock({ problem, plan, settings, corner }), 'Picture');
+}
+
+/** The rotation table as today's page is bound to it. */
+export function rotationNow({ overview, tabs }: Book): BoundTable {
+  const info = overview.blocks.find(({ name }) => name === 'SOUNDER_ROTATION')!;
+  const table = boundTable(cutBlock(tabs.find(({ name }) => name === info.tab)!, info));
+  if ('problem' in table) throw new Error(table.problem);
+  return table;
 }
 
 function materials(workbook: Workbook, units: UnitSystem): Block {

@@ -13,7 +13,7 @@ import { markOfCell, markOfStanding } from '../../../shared/block/memory';
 import type { WriteBlock, WriteDone } from '../../../shared/contract';
 import { failureSentence } from '../failure-sentence';
 import { type Area, type SheetPort, Told } from '../port';
-import { blockContent, grid, originOf } from './block-content';
+import { blockContent, grid, hasBox, originOf } from './block-content';
 import { around, isEmptyArea, targetArea } from './target-area';
 
 export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
@@ -51,7 +51,7 @@ function writeCells(
   let began = false;
   try {
     if (needsTab) {
-      port.addTab(area.tab);
+      port.addTab(area.tab, request.place.at === 'new-tab' ? request.place.before : undefined);
       undo.push(() => port.removeTab(area.tab));
     }
     port.makeRoom(area);
@@ -111,6 +111,8 @@ function finish(port: SheetPort, request: WriteBlock, area: Area, old: Area | un
         grid(area, (r, c) => originOf(request.cells[r]?.[c])),
       );
       port.setRules(area, old, request.rules);
+      const isBox = grid(looks, (r, c) => hasBox(request.cells[r]?.[c]));
+      if (isBox.flat().includes(true)) port.setBoxes(looks, isBox);
       setView(port, request, area, old);
       port.showTab(area.tab);
     },

@@ -36,6 +36,8 @@ interface Props {
   /** "the map": for the button and the messages. */
   readonly what: string;
   readonly tabName: string;
+  /** The new tab goes in front of that one. A block that says so has a tab of its own, and no other place. */
+  readonly before?: string | undefined;
   readonly book: Book;
   readonly compose: Compose;
   /** Rows right below the block that were read as part of it: it takes them in. */
@@ -82,7 +84,7 @@ export function WriteBlock(props: Props) {
           {adoptRows > 0 && ` ${rowsTaken(adoptRows)}`}
         </p>
       ) : (
-        <PlaceChoice legend={`Where to put ${what}`} place={place} />
+        <PlaceChoice legend={`Where to put ${what}`} place={place} onlyTab={'before' in props} />
       )}
       {notYet && <p class="hint">{notYet}</p>}
       {standing && !notYet && <KeptNotice {...keptNow(props)} />}
@@ -140,7 +142,11 @@ function KeptNotice({ inPlace, below }: MergedBlock['kept']) {
 
 async function writeFirst(props: Props, tab: string | undefined): Promise<Written> {
   const now = await readBook();
-  if (tab !== undefined) return send(props, { at: 'new-tab', tab }, first(props, { row: 1, column: 1 }, now));
+  if (tab !== undefined) {
+    const { before } = props;
+    const place = { at: 'new-tab', tab, ...(before !== undefined && { before }) } as const;
+    return send(props, place, first(props, { row: 1, column: 1 }, now));
+  }
   const selected = await ask('readSelection', {});
   const corner = { row: selected.row, column: selected.column };
   return send(props, { at: 'area', tab: selected.tab, ...corner }, first(props, corner, now));
