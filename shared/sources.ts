@@ -151,3 +151,110 @@ export type Certainty =
   | 'from memory'
   | 'common practice, no source'
   | 'judgement';
+
+/** Cautions of the sidebar's tasks that no function carries. */
+export const TASK_CAUTIONS: readonly {
+  readonly says: string;
+  readonly source: string;
+  readonly certainty: Certainty;
+}[] = [
+  {
+    says: 'clear of power lines: 3 m up to 1 kV, 4 m up to 33 kV, 8 m above; live wire 15 cm off barbed wire',
+    source: 'iecFenceAnnex',
+    certainty: 'published, second hand',
+  },
+  {
+    says: 'a second, fixed fence against swine fever is law: France',
+    source: 'order of 16 October 2018: two fences 25 cm apart or more, the outer one 1.3 m high',
+    certainty: 'published, second hand',
+  },
+  {
+    says: 'the same: Austria',
+    source:
+      'Schweinegesundheitskommission, 26 July 2017, on the order BGBl. II 2016/406: outer fence 1.5 m high',
+    certainty: 'published',
+  },
+  {
+    says: 'the same, with permit and sign: Germany',
+    source: 'Schweinehaltungshygieneverordnung, annex 4',
+    certainty: 'published',
+  },
+  { says: 'advised, 2 to 3 m between: Switzerland', source: 'fibl2019', certainty: 'published' },
+];
+
+/** What was looked for, the last time in November 2026: what came of it, and what did not. */
+export const LOOKED_FOR: readonly {
+  readonly what: string;
+  readonly found: readonly { readonly says: string; readonly certainty: Certainty }[];
+  readonly missing: string;
+}[] = [
+  {
+    what: 'An official voltage for pigs',
+    found: [
+      {
+        says: 'all stock, Germany: law asks for 2,000 V at every point of the fence at any time (G. Herkert, Naturschutz und Landschaftsplanung, 14 April 2025)',
+        certainty: 'published',
+      },
+      {
+        says: 'wild boar kept out of crops: three strands, over 4,000 V at every point (Agridea, in Schweizer Bauer)',
+        certainty: 'published, second hand',
+      },
+    ],
+    missing: 'a level for domestic pigs alone; levels for pigs in training are from memory',
+  },
+  {
+    what: 'How long pigs take to learn the wire',
+    found: [
+      {
+        says: 'weaners: one wire indoors first, then watch the first hour outside (The Country Smallholder)',
+        certainty: 'published',
+      },
+      { says: 'cattle: a day in a training yard was enough (a trial, abstract)', certainty: 'published' },
+    ],
+    missing: 'any trial with pigs: the days are common practice, no source',
+  },
+  {
+    what: 'Leak of growth to earth, in ohms',
+    found: [
+      {
+        says: 'growth, dirt and broken insulators make fences ineffective, in wet weather most (L. H. Weston, Lincoln, 1968, abstract)',
+        certainty: 'published',
+      },
+    ],
+    missing: 'any figure: the start value is an illustration',
+  },
+  {
+    what: 'Growth of pasture, month by month over a year',
+    found: [
+      {
+        says: 'Katanning, Western Australia, all months (Department of Primary Industries)',
+        certainty: 'published',
+      },
+      { says: 'Northern Ireland, April to June 2021 (GrassCheck)', certainty: 'published' },
+    ],
+    missing: 'rates for the reader’s own ground, which no table gives',
+  },
+  {
+    what: 'How much load of pigs ground bears',
+    found: [
+      {
+        says: 'bermudagrass, 14 weeks: cover held best at 37 finishing pigs a hectare, of 37 to 148 (Pietrosemoli and others, Animals 10:1666, 2020)',
+        certainty: 'published',
+      },
+      {
+        says: 'bermudagrass in rotation: 10 to 15 sows or gilts a hectare (Pietrosemoli and others, Animals 10:1046, 2020)',
+        certainty: 'published',
+      },
+      {
+        says: 'tall fescue, 12 weeks at 47 finishing pigs a hectare: rotation and strips changed cover and promise more than one paddock (Pietrosemoli and others, Animals 2020)',
+        certainty: 'published',
+      },
+    ],
+    missing: 'a limit in liveweight-days for one stay: it comes from the grower’s own records (GROUND_LIMIT)',
+  },
+  {
+    what: 'NRC 2012, Table 16-1, and ASAE D384.2, swine rows',
+    found: [],
+    missing: 'a page that shows them: gains by weight and nutrients dropped stay from memory',
+  },
+];

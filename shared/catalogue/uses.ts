@@ -34,7 +34,6 @@ export const GROWTH_USES: readonly SourceUse[] = [
       'EDGES_KG 25',
       'EDGES_KG 50',
       'EDGES_KG 75',
-      'EDGES_KG 100',
       'EDGES_KG 135',
       'GAINS_KG_PER_DAY 0.21',
       'GAINS_KG_PER_DAY 0.335',

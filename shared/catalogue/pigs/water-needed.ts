@@ -28,7 +28,11 @@ export const WATER_NEEDED = define({
   ],
   result: { kind: 'value', label: 'water', quantity: 'volumePerDay' },
   sources: [
-    { source: 'mount1971', certainty: 'published', covers: 'water per feed at 7 to 22 and 30 to 33 °C' },
+    {
+      source: 'mount1971',
+      certainty: 'published',
+      covers: 'water per feed at 7 to 22 and 30 to 33 °C, pigs of 21 to 73 kg',
+    },
     {
       source: 'judgement',
       certainty: 'judgement',
