@@ -54,9 +54,8 @@ function limitOf(records: readonly GroundRecord[]): number | undefined {
 }
 
 function recordOf(row: PastRow): GroundRecord[] {
-  const cover = row.cover.value;
-  const { head, startWeightKg, growthDays, areaSquareMeters, dailyGainKg } = row;
-  if (typeof cover !== 'number' || cover <= 0 || cover > 1) return [];
+  const { cover, head, startWeightKg, growthDays, areaSquareMeters, dailyGainKg } = row;
+  if (cover === undefined || cover <= 0 || cover > 1) return [];
   if (head === undefined || startWeightKg === undefined || growthDays === undefined || !areaSquareMeters)
     return [];
   const group: PlanGroup = {
