@@ -1,6 +1,7 @@
 import type { Day } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { OldRow, PastRow, RotationBlockInput } from './model';
+import { moveId } from './move-rows';
 
 type StayInput = Pick<RotationBlockInput, 'problem' | 'plan' | 'past' | 'future'>;
 
@@ -13,10 +14,12 @@ export interface TableRow {
   /** Position in the problem's lists; undefined for what is past and no longer there. */
   readonly groupIndex: number | undefined;
   readonly paddockIndex: number | undefined;
+  /** Of its row in the block's memory: what was typed in a row goes where its id goes. */
+  readonly id: string;
   /** Set for rows that are past: kept as they stand. */
   readonly past?: PastRow;
-  /** The row of the old table whose typed cells this one takes over. */
-  readonly kept?: OldRow;
+  /** The row of the old table that had that id. */
+  readonly old?: OldRow;
   /** Positions of the same group's rows before and after this one. */
   readonly previous?: number;
   readonly next?: number;
@@ -24,31 +27,51 @@ export interface TableRow {
 
 /**
  * The rows of the new table in the order of the day in, then of groups: what is past, then the plan. Where a
- * group stands in a paddock by a typed move, that row and the plan's first stay are one. What was typed into
- * future rows of the old table goes to the same stay: same group, same paddock, same count of visits. `lost`
- * are the old rows that have no such stay any more.
+ * group stands in a paddock by a typed move, that row and the plan's first stay are one. A stay of the plan takes over
+ * the row of the move of the old table that it is, see `sameMoves`.
  */
-export function tableRows(input: StayInput): { rows: TableRow[]; lost: OldRow[] } {
+export function tableRows(input: StayInput): TableRow[] {
   const past = input.past ?? [];
   const planned = plannedRows(input);
-  const standing = new Map<PastRow, TableRow>();
+  const standing = new Map<PastRow, Row>();
   const fresh = planned.filter((row) => {
     const same = past.find((old) => isSameStay(old, row));
     if (same) standing.set(same, row);
     return !same;
   });
   const kept = past.map((old) => pastRow(input, old, standing.get(old)));
-  const rows = [...kept, ...fresh].sort(
-    (a, b) => a.inDay - b.inDay || orderOf(a) - orderOf(b) || a.outDay - b.outDay,
-  );
-  return withTyped(rows, input.future ?? [], past, input.problem.rules.seasonStart);
+  const future = input.future ?? [];
+  const again = sameMoves(fresh, future, input.problem.rules.seasonStart);
+  const taken = new Set([...past, ...future].map(({ id }) => id));
+  const rows = [...kept, ...fresh]
+    .sort((a, b) => a.inDay - b.inDay || orderOf(a) - orderOf(b) || a.outDay - b.outDay)
+    .map((row): TableRow => {
+      const old = row.past ?? again.get(row);
+      return old ? { ...row, id: old.id, old } : { ...row, id: moveId(row, taken) };
+    });
+  return linked(rows);
 }
 
-function orderOf({ groupIndex }: TableRow): number {
+type Row = Omit<TableRow, 'id' | 'old'>;
+
+/** Days of a move to come: those that were typed, else the plan's. */
+export function daysIn(row: TableRow): number {
+  return wishesIn(row).includes('days') ? row.old!.days! : row.outDay - row.inDay;
+}
+
+/** Cells of a move to come that hold a wish of the grower's: days that were typed, a paddock that the plan has there. */
+export function wishesIn({ past, old, paddock }: TableRow): readonly ('paddock' | 'days')[] {
+  if (past || !old) return [];
+  const hasPaddock = old.typed.includes('paddock') && nameKey(old.paddock) === nameKey(paddock);
+  const hasDays = old.typed.includes('days') && old.days !== undefined;
+  return [...(hasPaddock ? (['paddock'] as const) : []), ...(hasDays ? (['days'] as const) : [])];
+}
+
+function orderOf({ groupIndex }: Row): number {
   return groupIndex ?? Number.MAX_SAFE_INTEGER;
 }
 
-function plannedRows({ problem, plan }: StayInput): TableRow[] {
+function plannedRows({ problem, plan }: StayInput): Row[] {
   return plan.stays.map((stay) => ({
     group: problem.groups[stay.group]!.name,
     paddock: problem.paddocks[stay.paddock]!.name,
@@ -59,7 +82,7 @@ function plannedRows({ problem, plan }: StayInput): TableRow[] {
   }));
 }
 
-function isSameStay(old: PastRow, row: TableRow): boolean {
+function isSameStay(old: PastRow, row: Row): boolean {
   return (
     old.inDay === row.inDay &&
     nameKey(old.group) === nameKey(row.group) &&
@@ -67,7 +90,7 @@ function isSameStay(old: PastRow, row: TableRow): boolean {
   );
 }
 
-function pastRow({ problem }: StayInput, old: PastRow, stay: TableRow | undefined): TableRow {
+function pastRow({ problem }: StayInput, old: PastRow, stay: Row | undefined): Row {
   const indexOf = (list: readonly { name: string }[], name: string): number | undefined => {
     const at = list.findIndex((one) => nameKey(one.name) === nameKey(name));
     return at < 0 ? undefined : at;
@@ -80,28 +103,46 @@ function pastRow({ problem }: StayInput, old: PastRow, stay: TableRow | undefine
     groupIndex: indexOf(problem.groups, old.group),
     paddockIndex: indexOf(problem.paddocks, old.paddock),
     past: stay ? { ...old, days: stay.outDay - stay.inDay } : old,
-    kept: old,
   };
 }
 
-function withTyped(rows: TableRow[], future: readonly OldRow[], past: readonly PastRow[], planStart: Day) {
-  const waiting = new Map<string, OldRow>();
-  const inOrder = [...past, ...future].sort((a, b) => (a.inDay ?? 0) - (b.inDay ?? 0));
-  const isFuture = new Set<OldRow>(future);
-  for (const [key, old] of counted(inOrder)) if (isFuture.has(old)) waiting.set(key, old);
-  const [nextOld, nextNew] = [firstOfGroups(future), firstOfGroups(rows.filter(({ past: is }) => !is))];
+/**
+ * For each planned stay the move of the old table that it is: the same group, paddock and day; else, where group or
+ * paddock were typed over, the same day and the other of the two; else the next visit of the group to that paddock.
+ */
+function sameMoves(fresh: readonly Row[], future: readonly OldRow[], planStart: Day): Map<Row, OldRow> {
+  const found = new Map<Row, OldRow>();
+  const used = new Set<OldRow>();
+  const inOrder = [...future].sort((a, b) => (a.inDay ?? Infinity) - (b.inDay ?? Infinity));
+  const [nextOld, nextNew] = [firstOfGroups(future), firstOfGroups(fresh)];
+  const pairUp = (
+    parts: readonly ('group' | 'paddock' | 'inDay')[],
+    may: (old: OldRow, row: Row) => boolean,
+  ): void => {
+    const keyOf = (row: OldRow | Row): string =>
+      JSON.stringify(parts.map((part) => (part === 'inDay' ? row.inDay : nameKey(row[part]))));
+    const open = new Map<string, Row[]>();
+    for (const row of [...fresh].sort((a, b) => a.inDay - b.inDay)) {
+      if (!found.has(row)) open.set(keyOf(row), [...(open.get(keyOf(row)) ?? []), row]);
+    }
+    for (const old of inOrder) {
+      const [row] = used.has(old) ? [] : (open.get(keyOf(old)) ?? []);
+      if (!row || !may(old, row)) continue;
+      open.get(keyOf(old))!.shift();
+      found.set(row, old);
+      used.add(old);
+    }
+  };
+  pairUp(['group', 'paddock', 'inDay'], () => true);
+  pairUp(['group', 'inDay'], ({ typed }) => typed.includes('paddock'));
+  pairUp(['paddock', 'inDay'], ({ typed }) => typed.includes('group'));
   // What was typed into a move that should have been by now was seen then: it is no reading of a stay to come,
   // unless the group goes on to that very stay.
-  const isSeenBefore = (old: OldRow, row: TableRow): boolean =>
+  const isSeenBefore = (old: OldRow, row: Row): boolean =>
     old.inDay !== undefined && old.inDay < planStart && !(nextOld.has(old) && nextNew.has(row));
-  const used = new Set<OldRow>();
-  const out = counted(rows).map(([key, row]): TableRow => {
-    const kept = row.kept ?? waiting.get(key);
-    if (!kept || (!row.kept && isSeenBefore(kept, row))) return row;
-    used.add(kept);
-    return { ...row, kept };
-  });
-  return { rows: linked(out), lost: future.filter((old) => !used.has(old)) };
+  const isAsPlanned = ({ typed }: OldRow): boolean => !typed.includes('paddock') && !typed.includes('group');
+  pairUp(['group', 'paddock'], (old, row) => isAsPlanned(old) && !isSeenBefore(old, row));
+  return found;
 }
 
 /** The first row of each group, by the day in. */
@@ -133,15 +174,4 @@ function linked(rows: readonly TableRow[]): TableRow[] {
     ...(previous.has(i) && { previous: previous.get(i)! }),
     ...(next.has(i) && { next: next.get(i)! }),
   }));
-}
-
-/** Each row with its group, paddock and which visit it is. */
-function counted<Row extends { group: string; paddock: string }>(rows: readonly Row[]): [string, Row][] {
-  const counts = new Map<string, number>();
-  return rows.map((row) => {
-    const pair = JSON.stringify([nameKey(row.group), nameKey(row.paddock)]);
-    const count = (counts.get(pair) ?? 0) + 1;
-    counts.set(pair, count);
-    return [`${pair}${count}`, row];
-  });
 }

@@ -1,4 +1,4 @@
-import { ANSWER_MARK, BLANK_MARK, bareMark, markOfStanding } from '../block/memory';
+import { ANSWER_MARK, BLANK_MARK, bareMark, type Memory, markOfStanding } from '../block/memory';
 import type { BlockContent } from '../block/read-block';
 
 /** Column that each standing column was written as; undefined for one of the grower's. */
@@ -10,11 +10,21 @@ export type Columns = readonly (number | undefined)[];
  * right of the one that it was written right of. Without a memory they are as they stand.
  */
 export function alignColumns(block: BlockContent, wanted: number): Columns {
-  const { values, formulas, memory } = block;
-  const standing = values[0]?.length ?? 0;
-  const written = Math.max(0, ...(memory?.rows ?? []).map((row) => row?.marks.length ?? 0));
-  const all = Array.from({ length: standing }, (_, c) => c);
+  const { values, memory } = block;
+  const all = Array.from({ length: values[0]?.length ?? 0 }, (_, c) => c);
   if (!memory) return all.map((c) => (c < wanted ? c : undefined));
+  const known = aligned.get(block) ?? alignedTo(block, memory);
+  aligned.set(block, known);
+  return known;
+}
+
+/** Blocks never change, and many ask. */
+const aligned = new WeakMap<BlockContent, Columns>();
+
+function alignedTo({ values, formulas }: BlockContent, memory: Memory): Columns {
+  const standing = values[0]?.length ?? 0;
+  const all = Array.from({ length: standing }, (_, c) => c);
+  const written = Math.max(0, ...memory.rows.map((row) => row?.marks.length ?? 0));
   const marks = memory.rows.map((row) => row?.marks.map(says) ?? []);
   const stands = values.map((row, r) => row.map((value, c) => markOfStanding(value, formulas[r]?.[c] ?? '')));
   const alike = (c: number, w: number): number =>

@@ -37,7 +37,7 @@ import { keptCell } from './kept-cell';
 import { placeColumns, type Slot, slotsOf } from './place-columns';
 import { NOT_WRITTEN } from './today/tick-words';
 
-const KEPT_BELOW = 'Kept from this table as it was before';
+export const KEPT_BELOW = 'Kept from this table as it was before';
 /** Ids of the rows below the table; what stands in them is the grower's. */
 const KEPT_ID = '!';
 

@@ -132,7 +132,7 @@ function budget(workbook: Workbook, units: UnitSystem): Block {
   const book = readBook(workbook);
   const info = book.overview.blocks.find(({ name }) => name === 'SOUNDER_ROTATION')!;
   const tab = book.tabs.find(({ name }) => name === info.tab)!;
-  const { stays } = rotationStays(readRotation(tab, info).rows, info.tab);
+  const { stays } = rotationStays(readRotation(cutBlock(tab, info)).rows, info.tab);
   const rotation = rotationLinks(cutBlock(tab, info));
   const settings = startSettings(BUDGET_SETTINGS, units);
   const plan = {

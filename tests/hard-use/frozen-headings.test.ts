@@ -19,7 +19,7 @@ it.each([false, true])('in a table planned anew; frozen elsewhere by the grower:
   if (isGrowers) sheet.setFrozenRows(1);
   // What the page says of the rows that stand frozen is what was frozen.
   const old = oldTable(readBook(workbook))!;
-  expect(old.info.row + old.rotation.own!.headRows).toBe(headingRow());
+  expect(old.info.row + old.rotation.headRows!).toBe(headingRow());
   workbook.state.now = () => new Date('2026-06-20T12:00:00Z');
   const again = buildRotation(workbook);
   expect(again).toMatchObject({ kind: 'written', note: '' });

@@ -60,8 +60,7 @@ function rotationUnits(book: Book): UnitSystem {
 
 function rotationOf(book: Book) {
   const block = contentOf(book, 'SOUNDER_ROTATION');
-  const tab = book.tabs.find(({ name }) => name === block.info.tab)!;
-  return { block, old: readRotation(tab, block.info) };
+  return { block, old: readRotation(block) };
 }
 
 function staysOfRotation(book: Book): Stays {

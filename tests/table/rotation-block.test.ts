@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import { cutBlock } from '../../shared/block/read-block';
 import type { WireCell } from '../../shared/contract';
 import { dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
 import { feedNeeded } from '../../shared/core/herd/feed-needed';
@@ -208,7 +209,7 @@ describe('rotationBlock, recalculated by the engine', () => {
     const rules = { ...RULES, ...change };
     const farm = await openFarm(TABS, rules, 'US');
     const { info, settings, plan, problem } = buildTable(farm);
-    const read = readSettings(readTab(farm.book, 'Rotation'), info);
+    const read = readSettings(cutBlock(readTab(farm.book, 'Rotation'), info));
     expect(read.problems).toEqual([]);
     const { groundLimit, ...others } = read.settings!.rules;
     expect(groundLimit ?? 0).toBeCloseTo(rules.groundLimit ?? 0, 12);

@@ -448,7 +448,7 @@ function expectTypedOverKept(book: Workbook, info: BlockInfo, paddock: string, n
 
 function rotationPlan(book: Workbook, info: BlockInfo): BudgetPlan {
   const tab = readTab(book, info.tab);
-  const old = readRotation(tab, info);
+  const old = readRotation(cutBlock(tab, info));
   const { stays, problems } = rotationStays(old.rows, info.tab);
   expect([...old.problems, ...problems]).toEqual([]);
   const links = rotationLinks(cutBlock(tab, info));

@@ -6,9 +6,9 @@ import { ROTATION_NAME } from '../../block/own-words';
 import type { BlockContent } from '../../block/read-block';
 import { columnOfHeading } from '../../table/columns';
 import { settingsTitleRow } from '../../table/read-settings';
-import { KEPT_TITLE } from '../../table/rotation-block';
 import { ITEM_HEADINGS, ITEM_NAMES, TOTAL_LABEL } from '../materials/item-rows';
 import { MATERIALS_BLOCK } from '../materials/materials-block';
+import { KEPT_BELOW } from '../merge-block';
 
 /** Cells of one column, from 0 within the block, that are cleared together. */
 export interface ExtraCells {
@@ -21,7 +21,7 @@ export function privateExtras(block: BlockContent): readonly ExtraCells[] {
   if (block.info.name === ROTATION_NAME) {
     return [...warnings(block), ...keptLines(block), ...ownColumns(block)];
   }
-  return block.info.name === MATERIALS_BLOCK ? ownRemarks(block) : [];
+  return [...keptLines(block), ...(block.info.name === MATERIALS_BLOCK ? ownRemarks(block) : [])];
 }
 
 function rowsUntil(block: BlockContent, first: number, end: number, column: number): number[] {
@@ -43,13 +43,14 @@ function warnings(block: BlockContent): ExtraCells[] {
 
 const MOVES = ['Group', 'Paddock', 'Moved in'];
 
+/** What had no place in the table any more, below it. */
 function keptLines(block: BlockContent): ExtraCells[] {
-  const at = block.values.findIndex((row) => row.includes(KEPT_TITLE));
-  const end = settingsTitleRow(block);
+  const at = block.values.findIndex(([first]) => first === KEPT_BELOW);
   if (at < 0) return [];
-  const column = block.values[at]!.indexOf(KEPT_TITLE);
-  const rows = rowsUntil(block, at + 1, end > at ? end : block.values.length, column);
-  return rows.length === 0 ? [] : [{ what: `“${KEPT_TITLE}” in the moves`, column, rows }];
+  return (block.values[at] ?? []).flatMap((_, column) => {
+    const rows = rowsUntil(block, at + 1, block.values.length, column);
+    return rows.length === 0 ? [] : [{ what: `“${KEPT_BELOW}”`, column, rows }];
+  });
 }
 
 function ownColumns(block: BlockContent): ExtraCells[] {

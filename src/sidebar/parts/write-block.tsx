@@ -122,7 +122,7 @@ function keptNow({ book, name, adoptRows, compose }: Props): MergedBlock['kept']
 
 const NOTHING_KEPT = { inPlace: [], below: [] };
 
-function KeptNotice({ inPlace, below }: MergedBlock['kept']) {
+export function KeptNotice({ inPlace, below }: MergedBlock['kept']) {
   return (
     <>
       {inPlace.length > 0 && (

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { BlockContent } from '../../../../shared/block/read-block';
+import { type BlockContent, cutBlock } from '../../../../shared/block/read-block';
 import {
   civilFromDay,
   type Day,
@@ -10,8 +10,9 @@ import {
 import { bindLists } from '../../../../shared/lists/bind-lists';
 import type { GroupList, ListSource, PaddockList } from '../../../../shared/lists/model';
 import { readAmount } from '../../../../shared/locale/read-amount';
-import { blockFingerprint } from '../../../../shared/table/block-fingerprint';
+import { blockMeaning } from '../../../../shared/table/block-meaning';
 import { readRotation } from '../../../../shared/table/read-rotation';
+import { rememberedRotation } from '../../../../shared/table/remembered-rotation';
 import type { BudgetStay } from '../../../../shared/tasks/budget/budget-model';
 import { originOfLists, originOfRotation } from '../../../../shared/tasks/budget/origin-words';
 import { plainStays } from '../../../../shared/tasks/budget/plain-stays';
@@ -19,7 +20,6 @@ import type { BudgetRead } from '../../../../shared/tasks/budget/read-budget';
 import { rotationLinks } from '../../../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../../../shared/tasks/budget/rotation-stays';
 import type { StaySource } from '../../../../shared/tasks/budget/stay-columns';
-import { standingBlock } from '../../../../shared/tasks/standing-block';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { seasonNotesOf } from '../../lists/list-notes';
 import { type Lists, useLists } from '../../lists/use-lists';
@@ -57,9 +57,11 @@ const MOST_STAYS = 2000;
 
 /** The rotation table as it stands, with its unit system. */
 export function rotationOf(book: Book) {
-  const block = standingBlock(book, ROTATION_NAME);
-  const tab = book.tabs.find(({ name }) => name === block?.info.tab);
-  return block && tab ? { block, old: readRotation(tab, block.info) } : undefined;
+  const named = book.overview.blocks.find(({ name }) => name === ROTATION_NAME);
+  const tab = book.tabs.find(({ name }) => name === named?.tab);
+  if (!named || !tab) return undefined;
+  const block = rememberedRotation(cutBlock(tab, named));
+  return { block, old: readRotation(block) };
 }
 
 /** Stays to budget for: those of the rotation table, or a plain walk through the lists. */
@@ -87,7 +89,7 @@ export function useStays(
       words: originOfRotation(rotation.block.info.tab),
       notes: [],
       bind: (now) => {
-        const table = sameTable(rotation.block, standingBlock(now, ROTATION_NAME));
+        const table = sameTable(rotation.block, rotationOf(now)?.block);
         const bound = links && rotationLinks(table);
         return bound ? { rotation: bound } : {};
       },
@@ -121,8 +123,7 @@ export function useStays(
 }
 
 function sameTable(asRead: BlockContent, now: BlockContent | undefined): BlockContent {
-  const mark = (block: BlockContent): string => blockFingerprint(block.values, block.formulas);
-  if (now && mark(now) === mark(asRead)) return now;
+  if (now && blockMeaning(now) === blockMeaning(asRead)) return now;
   throw new Error(
     `The rotation table on “${asRead.info.tab}” was changed after the page had read it. Press “Read the spreadsheet again” so that it counts, look at the numbers and write once more. Nothing was written.`,
   );

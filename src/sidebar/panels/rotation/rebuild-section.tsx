@@ -1,7 +1,9 @@
 import { areaA1 } from '../../../../shared/block/a1';
 import { firstFew } from '../../../../shared/block/first-few';
+import type { Kept } from '../../../../shared/tasks/merge-block';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
+import { KeptNotice } from '../../parts/write-block';
 import type { OldTable } from './old-table';
 
 interface Props {
@@ -10,6 +12,8 @@ interface Props {
   readonly units: readonly string[];
   /** What the new table changes, in sentences. */
   readonly changes: readonly string[];
+  /** What was typed and stays, or has no place any more. */
+  readonly kept: Kept;
   /** Cells elsewhere that will point at another move. */
   readonly astray: readonly string[];
   readonly busy: boolean;
@@ -17,13 +21,13 @@ interface Props {
 }
 
 /** A table stands already: what building it anew changes, and the button that does it. */
-export function RebuildSection({ old, units, changes, astray, busy, onWrite }: Props) {
+export function RebuildSection({ old, units, changes, kept, astray, busy, onWrite }: Props) {
   return (
     <>
       <p>
         The table on “{old.info.tab}”, {areaA1(old.info)}, is built anew in its place. Moves that really
-        happened stay. Days typed under Moved in, cover, notes and your own columns stay; Days and Paddock of
-        moves still to come are planned anew.
+        happened stay, and what you typed stays with its move: days under Moved in, cover, notes, your own
+        columns, and what you typed over cells of the table.
       </p>
       {old.adopted > 0 && (
         <p>Your own columns right beside the table become part of it, so that they move with its rows.</p>
@@ -40,6 +44,7 @@ export function RebuildSection({ old, units, changes, astray, busy, onWrite }: P
           <li key={change}>{change}</li>
         ))}
       </ul>
+      <KeptNotice {...kept} />
       {units.length > 0 && <Notice kind="warning">{units.join(' ')}</Notice>}
       {astray.length > 0 && (
         <Notice kind="warning">

@@ -52,8 +52,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
     ...(rebuild && {
       past: rebuild.past,
       future: rebuild.future,
-      own: rebuild.own,
-      keptLines: rebuild.keptLines,
+      headRows: rebuild.headRows,
     }),
   };
 }
