@@ -8,4 +8,6 @@ export interface ComposedBlock {
   readonly widths: number[];
   /** What rows are called from one write to the next, where their first cell does not say it. */
   readonly ids?: readonly (string | undefined)[];
+  /** Rows at the top of a new tab to freeze. */
+  readonly freezeRows?: number;
 }

@@ -8,6 +8,8 @@
  *   no such row or column any more what was typed there moves, row by row, below the table
  *   no memory (version 0.1.0)      nothing is guessed: what the new table does not hold moves below it
  *
+ * With `putBack`, what was typed over something of ours gives way to it, and is told.
+ *
  * In a cell that is there to be typed into, another value from the page takes the place of what stands, which then
  * moves below the table if it was typed since the last write.
  */
@@ -42,6 +44,8 @@ const KEPT_ID = '!';
 export interface Kept {
   readonly inPlace: readonly string[];
   readonly below: readonly string[];
+  /** What gave way to something of ours, as the grower asked for. */
+  readonly gaveWay: readonly string[];
 }
 
 export interface MergedBlock extends ComposedBlock {
@@ -61,11 +65,17 @@ interface Cell {
 }
 
 /** `name`: the block's named range. `old`: the block as it stands in the sheet; absent: there is none. */
-export function mergeBlock(name: string, want: ComposedBlock, old?: BlockContent): MergedBlock {
+export function mergeBlock(
+  name: string,
+  want: ComposedBlock,
+  old?: BlockContent,
+  putBack = false,
+): MergedBlock {
   const ids = [...rowIds(want.cells, want.ids)];
   const cells = want.cells.map((row) => [...row]);
   const styles = want.styles.map((row) => [...row]);
-  const kept = old ? keepTyped(old, { ...want, cells, styles }, ids) : { inPlace: [], left: [] };
+  const kept = old ? keepTyped(old, { ...want, cells, styles }, ids, putBack) : { inPlace: [], left: [] };
+  const inPlace = kept.inPlace.map((cell) => named(old!, cell));
   const below = old ? addBelow(old, kept.left, cells, styles, ids) : [];
   // What stays in place of something of ours is remembered as that, so that it stays the next time too.
   const ours = cells.map((row, r) =>
@@ -73,7 +83,7 @@ export function mergeBlock(name: string, want: ComposedBlock, old?: BlockContent
   );
   return {
     ...withMemory(name, { ...want, cells, styles, ids }, old?.memory?.stamp, ours),
-    kept: { inPlace: kept.inPlace.map((cell) => named(old!, cell)), below },
+    kept: { inPlace: putBack ? [] : inPlace, below, gaveWay: putBack ? inPlace : [] },
   };
 }
 
@@ -101,7 +111,7 @@ export function withMemory<Block extends ComposedBlock>(
 }
 
 /** Puts what was typed into its place in `want`; gives what has none, and what was kept where something of ours stood. */
-function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[]) {
+function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[], putBack: boolean) {
   const rowOf = new Map(ids.map((id, r) => [id, r]));
   const columns = alignColumns(old, want.cells[0]?.length ?? 0);
   const inPlace: Cell[] = [];
@@ -126,7 +136,7 @@ function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[
       if (!isTyped && !isYours(mark)) continue;
       if (now === undefined || mark === undefined || isRoom) loose.push(cell);
       else {
-        const end = settle(want, [at!, to!], cell, mark, isTyped);
+        const end = settle(want, [at!, to!], cell, { mark, isTyped, putBack });
         if (end === 'in place of ours') inPlace.push(cell);
         else if (end === 'gives way') loose.push(cell);
       }
@@ -160,8 +170,7 @@ function settle(
   { cells, styles }: ComposedBlock,
   [row, column]: readonly [row: number, column: number],
   cell: Cell,
-  mark: string,
-  isTyped: boolean,
+  { mark, isTyped, putBack }: { mark: string; isTyped: boolean; putBack: boolean },
 ): 'stays' | 'in place of ours' | 'gives way' {
   const now = cells[row]![column]!;
   const stays = keptCell(cell.value, shiftFormula(cell.formula, row - cell.row));
@@ -181,7 +190,7 @@ function settle(
   }
   if (!isTyped) return now.k === 'blank' ? 'gives way' : 'stays';
   if (styles[row]?.[column] !== 'input') {
-    put(stays);
+    if (!putBack) put(stays);
     return 'in place of ours';
   }
   const isSameNumber = now.k === 'n' && cell.formula !== '' && now.v === cell.value;

@@ -7,7 +7,7 @@ import ExcelJS from 'exceljs';
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE } from '../../shared/catalogue/index';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
-import { openWorkbook, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';
 import { buildEveryBlock } from './every-block';
 import { findOffice, newerPrefixed, recalculate } from './office';
@@ -103,7 +103,7 @@ describe.skipIf(!office)('LibreOffice agrees with the preview', () => {
         modes: { blankStaysBlank: false },
       });
       asked(workbook, 'startSample', { sample: farm.id });
-      buildEveryBlock(workbook, id.startsWith('metric') ? 'metric' : 'US');
+      await buildEveryBlock(workbook, id.startsWith('metric') ? 'metric' : 'US');
       const { file, formulas, replaced } = await asFile(workbook);
       const judged = await recalculate(office!, file);
       const differing = formulas.flatMap(({ tab, a1, formula, value }) => {

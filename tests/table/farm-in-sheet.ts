@@ -9,7 +9,7 @@ import { planRotation } from '../../shared/plan/plan-rotation';
 import type { RotationBlockInput, RotationSettings } from '../../shared/table/model';
 import { rotationBlock } from '../../shared/table/rotation-block';
 import type { UnitSystem } from '../../shared/units/units';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';
 
 export const BLOCK_NAME = 'SOUNDER_ROTATION';

@@ -11,7 +11,7 @@ import { readRotation } from '../../shared/table/read-rotation';
 import { rebuildInput } from '../../shared/table/rebuild-input';
 import { rotationBlock } from '../../shared/table/rotation-block';
 import { widenedBlock } from '../../shared/table/widened-block';
-import type { StartCell } from '../../src/preview/headless';
+import type { StartCell } from '../../src/headless';
 import {
   ask,
   BLOCK_NAME,

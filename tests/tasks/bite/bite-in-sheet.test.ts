@@ -15,7 +15,7 @@ import { grownBlock } from '../../../shared/tasks/grown-block';
 import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
 import { startSettings } from '../../../shared/tasks/settings';
 import type { UnitSystem } from '../../../shared/units/units';
-import { openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import {
   beside,

@@ -10,7 +10,7 @@ import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../../shared/tasks/
 import { logStates, readLog } from '../../../shared/tasks/training/read-log';
 import { readPen } from '../../../shared/tasks/training/read-pen';
 import { readyLookup } from '../../../shared/tasks/training/ready-lookup';
-import { openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import {
   NOTHING_KEPT,
@@ -120,7 +120,7 @@ function writeLogAnew(book: Workbook, named: BlockInfo): BlockInfo {
       const room = { lines, below };
       return composeLogBlock({ minimumDays: 3, ...settings.values }, rows, headings, corner, room);
     },
-    old,
+    { asRead: old },
   );
   expect(block.kept).toEqual(NOTHING_KEPT);
   return writeOver(book, LOG_BLOCK, old, block);
