@@ -126,8 +126,8 @@ export function asking(book: Book, answers: Answers, name: string, grows = false
     standing,
     comma,
     choice,
-    units: (start = startUnits(book)) =>
-      (block && readUnits(block)) ?? choice(UNITS_LEGEND, UNITS_OPTIONS, start).value,
+    units: (start) =>
+      (block && readUnits(block)) ?? choice(UNITS_LEGEND, UNITS_OPTIONS, start ?? startUnits(book)).value,
     settings: (specs, read, units) => {
       for (const { key, label } of specs) inSheet[label] = read?.values?.[key];
       const typed = new Map(specs.map(({ key, label }) => [key, textAt(label)]));

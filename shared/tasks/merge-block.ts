@@ -118,31 +118,37 @@ function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[
   const loose: Cell[] = [];
   const isAnswered = answersIn(old, columns);
   // What the new block holds beside what stands in its place already.
-  const spare = countedMarks(want.cells);
+  const wanted = want.cells.map((row) => row.map(markOfCell));
+  const spare = countedMarks(wanted);
   for (const [r, row] of old.values.entries()) {
     const memory = old.memory?.rows[r];
     const isOwn = old.memory && memory !== undefined && !isLeftOver(old.memory, memory);
     const at = isOwn ? rowOf.get(memory.id) : undefined;
     if (isOwn && at === undefined && isTakenAway(old, r, columns)) continue;
     for (const [c, value] of row.entries()) {
-      const cell = { row: r, column: c, value, formula: old.formulas[r]?.[c] ?? '' };
+      const cell: Cell = { row: r, column: c, value, formula: old.formulas[r]?.[c] ?? '' };
       const to = columns[c];
       const mark = to === undefined ? undefined : memory?.marks[to];
       const now = at === undefined || to === undefined ? undefined : want.cells[at]?.[to];
-      if (now && markOfCell(now) === markOfStanding(value, cell.formula)) take(spare, cell);
+      const standing = markOfStanding(value, cell.formula);
+      const isWanted = now !== undefined && wanted[at!]![to!] === standing;
+      if (isWanted) take(spare, standing);
       const isRoom = mark === ANSWER_MARK || (now?.k === 'blank' && now.answer === true);
       if (isNothing(cell) || isAnswered(r, c)) continue;
-      const isTyped = mark === undefined || bareMark(mark) !== markOfStanding(value, cell.formula);
+      const isTyped = mark === undefined || bareMark(mark) !== standing;
       if (!isTyped && !isYours(mark)) continue;
       if (now === undefined || mark === undefined || isRoom) loose.push(cell);
       else {
-        const end = settle(want, [at!, to!], cell, { mark, isTyped, putBack });
+        const end = settle(want, [at!, to!], cell, { mark, isTyped, isWanted, putBack });
         if (end === 'in place of ours') inPlace.push(cell);
         else if (end === 'gives way') loose.push(cell);
       }
     }
   }
-  return { inPlace, left: loose.filter((cell) => !take(spare, cell)) };
+  return {
+    inPlace,
+    left: loose.filter(({ value, formula }) => !take(spare, markOfStanding(value, formula))),
+  };
 }
 
 /**
@@ -165,12 +171,20 @@ function isNothing({ value, formula }: Cell): boolean {
   return (value === '' && formula === '') || formula.includes('#REF!') || isMemory(value);
 }
 
+interface Marked {
+  readonly mark: string;
+  readonly isTyped: boolean;
+  /** The new block holds the same there. */
+  readonly isWanted: boolean;
+  readonly putBack: boolean;
+}
+
 /** Settles what stands in a cell that the new block has too. */
 function settle(
   { cells, styles }: ComposedBlock,
   [row, column]: readonly [row: number, column: number],
   cell: Cell,
-  { mark, isTyped, putBack }: { mark: string; isTyped: boolean; putBack: boolean },
+  { mark, isTyped, isWanted, putBack }: Marked,
 ): 'stays' | 'in place of ours' | 'gives way' {
   const now = cells[row]![column]!;
   const stays = keptCell(cell.value, shiftFormula(cell.formula, row - cell.row));
@@ -182,9 +196,7 @@ function settle(
       from,
     };
   };
-  const standing = markOfStanding(cell.value, cell.formula);
-  const wanted = markOfCell(now);
-  if (wanted === standing) {
+  if (isWanted) {
     if (now.k !== 'f') put(now);
     return 'stays';
   }
@@ -194,7 +206,7 @@ function settle(
     return 'in place of ours';
   }
   const isSameNumber = now.k === 'n' && cell.formula !== '' && now.v === cell.value;
-  const isUnaware = wanted === bareMark(mark) || wanted === BLANK_MARK;
+  const isUnaware = now.k === 'blank' || markOfCell(now) === bareMark(mark);
   if (!isSameNumber && !isUnaware) return 'gives way';
   put(stays);
   return 'stays';
@@ -230,15 +242,14 @@ function answersIn(
   };
 }
 
-function countedMarks(cells: readonly (readonly BlockCell[])[]): Map<string, number> {
+function countedMarks(marks: readonly (readonly string[])[]): Map<string, number> {
   const counts = new Map<string, number>();
-  for (const cell of cells.flat()) counts.set(markOfCell(cell), (counts.get(markOfCell(cell)) ?? 0) + 1);
+  for (const mark of marks.flat()) counts.set(mark, (counts.get(mark) ?? 0) + 1);
   return counts;
 }
 
-/** Takes one like the cell out of those that are counted; false where none is left. */
-function take(counts: Map<string, number>, { value, formula }: Cell): boolean {
-  const mark = markOfStanding(value, formula);
+/** Takes one of that mark out of those that are counted; false where none is left. */
+function take(counts: Map<string, number>, mark: string): boolean {
   const count = counts.get(mark) ?? 0;
   counts.set(mark, count - 1);
   return count > 0;
@@ -286,10 +297,9 @@ function named({ info }: BlockContent, { row, column, value, formula }: Cell): s
  * The block as its readers want it: with our own words where the grower typed over them, without what was typed where
  * we left a blank, and without the rows that were kept below it or left over by a write that did not end.
  */
-export function asWritten(block: BlockContent, words: readonly string[]): BlockContent {
+export function asWritten(block: BlockContent, wordOf: ReadonlyMap<string, string>): BlockContent {
   const { memory } = block;
   if (!memory) return block;
-  const wordOf = new Map(words.map((word) => [markOfStanding(word, ''), word]));
   const isOwn = (r: number): boolean => {
     const row = memory.rows[r];
     return !row || (!row.id.startsWith(KEPT_ID) && !isLeftOver(memory, row));

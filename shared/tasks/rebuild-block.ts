@@ -11,6 +11,8 @@ interface How {
   readonly asRead?: BlockContent | undefined;
   /** What was typed over something of ours gives way. */
   readonly putBack?: boolean | undefined;
+  /** The block as its readers want it, where that is known. */
+  readonly reading?: BlockContent | undefined;
 }
 
 /**
@@ -21,10 +23,9 @@ export function rebuildBlock(
   name: string,
   old: BlockContent,
   compose: (corner: BlockContent['info'], old: BlockContent) => ComposedBlock,
-  { asRead, putBack }: How = {},
+  { asRead, putBack, reading = asWritten(old, OUR_WORDS) }: How = {},
 ): MergedBlock {
   refuseOtherUnits(old);
-  const reading = asWritten(old, OUR_WORDS);
   const want = compose(old.info, reading);
   if (asRead) refuseChanged(changedMeanwhile(asWritten(asRead, OUR_WORDS), reading, want.cells));
   return mergeBlock(name, want, old, putBack);

@@ -126,9 +126,13 @@ async function write<Plan>(
     const { tab, row, column } = await port('readSelection', {});
     return send({ at: 'area', tab, row, column }, mergeBlock(task.name, task.compose(plan, { row, column })));
   }
-  const { block: old } = standing;
+  const { block: old, reading } = standing;
   const asRead = seen?.form.standing?.block;
-  const block = rebuildBlock(task.name, old, (corner) => task.compose(plan, corner), { asRead, putBack });
+  const block = rebuildBlock(task.name, old, (corner) => task.compose(plan, corner), {
+    asRead,
+    putBack,
+    reading,
+  });
   const area = wholeOf(old);
   const memoryColumn = old.memory && old.info.column + old.info.columns;
   const place = { at: 'own', area, ...(memoryColumn && { memoryColumn }) } as const;
@@ -163,7 +167,8 @@ function requestOf(
 export function keptIfWritten<Plan>(task: Task<Plan>, { plan, standing }: Form<Plan>): Kept | undefined {
   if (plan === undefined || !standing) return undefined;
   try {
-    return rebuildBlock(task.name, standing.block, (corner) => task.compose(plan, corner)).kept;
+    const { block, reading } = standing;
+    return rebuildBlock(task.name, block, (corner) => task.compose(plan, corner), { reading }).kept;
   } catch {
     // The button says what is wrong.
     return undefined;

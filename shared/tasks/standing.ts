@@ -1,10 +1,10 @@
 import { type Book, tabNamed } from '../block/book';
 import { cellOnTab } from '../block/cell-on-tab';
 import { isFilled } from '../block/is-filled';
+import { isInArea } from '../block/is-in-area';
 import { type BlockContent, cutBlock, wholeOf } from '../block/read-block';
 import type { BlockInfo, TabContent } from '../contract';
 import { areasBeside } from '../lists/found-lists';
-import { widenedBlock } from '../table/widened-block';
 import { grownBlock } from './grown-block';
 import { asWritten } from './merge-block';
 import { OUR_WORDS } from './our-words';
@@ -31,7 +31,7 @@ export function standingOf(book: Book, name: string, grows = false): Standing | 
   if (!named || !tab) return undefined;
   const alone = cutBlock(tab, named);
   if (!grows) return standing(alone, 0, Number.POSITIVE_INFINITY);
-  const { info, below, apart } = grownBlock(tab, alone.info, areasBeside(book, name));
+  const { info, below, apart } = grownBlock(tab, alone.info, () => areasBeside(book, name));
   const adoptRows = info.rows - alone.info.rows;
   const block = adoptRows > 0 ? cutBlock(tab, named, adoptRows) : alone;
   return standing(block, adoptRows, below, apart === undefined ? undefined : firstCell(tab, info, apart));
@@ -46,12 +46,16 @@ function firstCell(tab: TabContent, { column, columns }: BlockInfo, row: number)
   return cellOnTab(tab.name, row, across.find((at) => isFilled(tab, row - 1, at - 1)) ?? column);
 }
 
-/** A filled cell right of the block in its rows, which is no part of it and of nothing else that is known. */
+/** The first filled cell right of the block in its rows, which is no part of it and of nothing else that is known. */
 export function filledBeside(book: Book, block: BlockContent): string | undefined {
-  const info = wholeOf(block);
-  const tab = tabNamed(book, info.tab);
-  if (!tab) return undefined;
-  const { info: wide, apart } = widenedBlock(tab, info, areasBeside(book, info.name));
-  const cell = wide.columns > info.columns ? { row: info.row, column: info.column + info.columns } : apart;
-  return cell && cellOnTab(tab.name, cell.row, cell.column);
+  const { name, tab, row: top, column: left, rows, columns } = wholeOf(block);
+  const content = tabNamed(book, tab);
+  if (!content) return undefined;
+  const width = Math.max(0, ...content.values.map((cells) => cells.length));
+  const isOther = (row: number, column: number): boolean =>
+    areasBeside(book, name).some((other) => other.tab === tab && isInArea(other, row, column));
+  for (let column = left + columns; column <= width; column++)
+    for (let row = top; row < top + rows; row++)
+      if (isFilled(content, row - 1, column - 1) && !isOther(row, column)) return cellOnTab(tab, row, column);
+  return undefined;
 }

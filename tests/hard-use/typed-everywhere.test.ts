@@ -22,18 +22,26 @@ import { rotationTask } from './typed-rotation';
 import { MARK, otherTypedTasks, typedTasks } from './typed-tasks';
 import { tryEveryBlank, trySameTwice } from './typed-together';
 
-// The same function, which remembers: the same formulas come again and again.
+// The same functions, which remember: the same formulas come again and again.
 vi.mock('../../shared/block/formula-shape', async (original) => {
   const { formulaShape } = await original<typeof import('../../shared/block/formula-shape')>();
-  const known = new Map<string, string>();
-  return {
-    formulaShape: (formula: string): string => {
-      const shape = known.get(formula) ?? formulaShape(formula);
-      known.set(formula, shape);
-      return shape;
-    },
-  };
+  return { formulaShape: remembered(formulaShape) };
 });
+vi.mock('../../shared/block/written-shape', async (original) => {
+  const { writtenShape } = await original<typeof import('../../shared/block/written-shape')>();
+  return { writtenShape: remembered(writtenShape) };
+});
+
+const { remembered } = vi.hoisted(() => ({
+  remembered: (of: (text: string) => string) => {
+    const known = new Map<string, string>();
+    return (text: string): string => {
+      const before = known.get(text) ?? of(text);
+      known.set(text, before);
+      return before;
+    };
+  },
+}));
 
 const tasks = new Map<string, TypedTask>();
 const met = new Set<Known>();

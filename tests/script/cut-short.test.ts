@@ -131,7 +131,7 @@ function over(
 /** What the readers see of the table: without memory and without what a write that was cut short has left. */
 function seen(book: Workbook): readonly (readonly WireCell[])[] | undefined {
   const found = standing(book);
-  return found && asWritten(found.block, []).values.filter((row) => row.some((value) => value !== ''));
+  return found && asWritten(found.block, new Map()).values.filter((row) => row.some((value) => value !== ''));
 }
 
 function wanted({ cells }: ComposedBlock, typed: string): readonly (readonly WireCell[])[] {

@@ -109,7 +109,7 @@ describe('the pen list', () => {
 /** As the panel does: with what was typed right below. */
 function writeLogAnew(book: Workbook, named: BlockInfo): BlockInfo {
   const alone = readFromSheet(book, named).info;
-  const { info, below } = grownBlock(readTab(book, named.tab), alone, []);
+  const { info, below } = grownBlock(readTab(book, named.tab), alone, () => []);
   const adoptRows = info.rows - alone.rows;
   const old = readFromSheet(book, named, adoptRows);
   const block = rebuildBlock(
