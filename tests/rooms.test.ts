@@ -63,6 +63,7 @@ const ROOMS: readonly Room[] = [
     rooms: ['src/preview', 'shared/contract', 'shared/core/calendar'],
     packages: ['node:', '@odoo/o-spreadsheet', '@odoo/owl', 'exceljs', 'esbuild'],
   },
+  { folder: 'src/headless', rooms: ['src/preview', 'shared'], packages: ['node:'] },
   {
     folder: 'src/generate',
     rooms: ['src/generate', 'shared'],

@@ -12,4 +12,6 @@ export interface ComposedBlock {
   readonly records?: true;
   /** Cells (row, column) that hold what the grower typed: still the grower's the next time. */
   readonly typed?: readonly (readonly [row: number, column: number])[];
+  /** Rows at the top of a new tab to freeze. */
+  readonly freezeRows?: number;
 }

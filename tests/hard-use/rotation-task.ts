@@ -15,7 +15,7 @@ import type { RebuildInput } from '../../shared/table/rebuild-input';
 import type { rotationBlock } from '../../shared/table/rotation-block';
 import { growerLists } from '../../shared/tasks/grower-lists';
 import type { UnitSystem } from '../../shared/units/units';
-import type { Workbook } from '../../src/preview/headless';
+import type { Workbook } from '../../src/headless';
 import type { Lists } from '../../src/sidebar/lists/use-lists';
 import { type OldTable, oldTable } from '../../src/sidebar/panels/rotation/old-table';
 import { readRules } from '../../src/sidebar/panels/rotation/read-rules';

@@ -16,15 +16,14 @@ import { rulesFormOf, startingRules } from '../../src/sidebar/panels/rotation/ru
 import { seasonOf } from '../../src/sidebar/panels/rotation/season';
 import { tableInput } from '../../src/sidebar/panels/rotation/table-input';
 import type { Book } from '../../src/sidebar/parts/use-book';
-import { growersOwn } from './list-source';
 import { readLists } from './rotation-task';
+import { contentOf, withoutOthers } from './task-in-memory';
 import type { Composed, Rebuilt, TypedTask } from './typed-cells';
-import { contentOf, refusedOr } from './typed-over';
 
 /** `written`: the table as it was built, where it is not built anew the same. */
 export function rotationTask(name: string, book: Book, written?: Composed): TypedTask {
   const before = oldTable(book)!;
-  const lists = readLists(growersOwn(book), before.rotation.settings!.unitSystem);
+  const lists = readLists(withoutOthers(book, ROTATION_NAME), before.rotation.settings!.unitSystem);
   const plans = new Map<string, ReturnType<typeof planRotation>>();
   const today = dayFromIso(book.overview.today)!;
   const ownUnits = startUnits(book);
@@ -65,6 +64,14 @@ export function rotationTask(name: string, book: Book, written?: Composed): Type
     placeOf: placesIn(contentOf(book, ROTATION_NAME)),
     ...(written && { written }),
   };
+}
+
+function refusedOr(build: () => Rebuilt): Rebuilt {
+  try {
+    return build();
+  } catch (error) {
+    return { refused: [error instanceof Error ? error.message : String(error)] };
+  }
 }
 
 /** "past move, Days", "setting Rest": rows shift when the table changes, their kinds do not. */

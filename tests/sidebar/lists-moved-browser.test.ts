@@ -10,7 +10,7 @@ import { composeMapBlock } from '../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../shared/tasks/map/guess-role';
 import { mapFromGeojson } from '../../shared/tasks/map/map-from-geojson';
 import { measureMap } from '../../shared/tasks/map/measure-map';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { launchBrowser } from '../browser/launch';
 import { planned } from '../browser/planned';
 import { SAMPLE_MAP } from '../tasks/map/sample-map';

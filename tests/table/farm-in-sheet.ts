@@ -10,7 +10,7 @@ import type { RotationBlockInput, RotationSettings } from '../../shared/table/mo
 import { rotationBlock } from '../../shared/table/rotation-block';
 import { mergeBlock } from '../../shared/tasks/merge-block';
 import type { UnitSystem } from '../../shared/units/units';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';
 
 export const BLOCK_NAME = 'SOUNDER_ROTATION';

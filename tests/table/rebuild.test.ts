@@ -10,7 +10,7 @@ import { readRotation } from '../../shared/table/read-rotation';
 import { rebuildInput } from '../../shared/table/rebuild-input';
 import { shiftFormula } from '../../shared/table/shift-formula';
 import { KEPT_BELOW } from '../../shared/tasks/merge-block';
-import type { StartCell } from '../../src/preview/headless';
+import type { StartCell } from '../../src/headless';
 import { oldTable } from '../../src/sidebar/panels/rotation/old-table';
 import { mergedRotation, rotationRequest } from '../../src/sidebar/panels/rotation/rotation-request';
 import { readBook } from '../hard-use/rotation-task';

@@ -8,7 +8,7 @@ import type { PlanRules } from '../../shared/plan/model';
 import { scoreStays } from '../../shared/plan/score-plan';
 import { readSettings } from '../../shared/table/read-settings';
 import { fromInside } from '../../shared/units/units';
-import type { StartCell } from '../../src/preview/headless';
+import type { StartCell } from '../../src/headless';
 import { buildTable, type FarmSheet, openFarm, readTab } from './farm-in-sheet';
 
 // The engine's first evaluation takes seconds on a busy machine.

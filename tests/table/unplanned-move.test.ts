@@ -1,7 +1,7 @@
 /** A move that nobody planned, typed into the first blank row under the moves, and days whose format was lost. */
 
 import { describe, expect, it, vi } from 'vitest';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { shownMoves } from '../hard-use/check-table';
 import { buildRotation, type Outcome } from '../hard-use/rotation-task';
 import { scriptText } from '../tasks/script-text';

@@ -6,10 +6,10 @@ import type { ComposedBlock } from '../../shared/tasks/composed-block';
 import { asWritten, type MergedBlock, mergeBlock } from '../../shared/tasks/merge-block';
 import { OUR_WORDS } from '../../shared/tasks/our-words';
 import { rebuildBlock } from '../../shared/tasks/rebuild-block';
-import type { Workbook } from '../../src/preview/headless';
+import type { Workbook } from '../../src/headless';
 
 /** Of a rebuild before which nothing of ours was typed over, and everything typed has its place. */
-export const NOTHING_KEPT: MergedBlock['kept'] = { inPlace: [], below: [] };
+export const NOTHING_KEPT: MergedBlock['kept'] = { inPlace: [], below: [], gaveWay: [] };
 
 /** A first write. */
 export function writeInSheet(

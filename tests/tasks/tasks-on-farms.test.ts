@@ -42,7 +42,7 @@ import { NOTHING_TYPED } from '../../shared/tasks/materials/read-materials';
 import { rebuildBlock } from '../../shared/tasks/rebuild-block';
 import { insideSettings, startSettings } from '../../shared/tasks/settings';
 import { fromInside, toInside, type UnitSystem } from '../../shared/units/units';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { ask, buildTable, readTab } from '../table/farm-in-sheet';
 import { scriptText } from './script-text';
 import {

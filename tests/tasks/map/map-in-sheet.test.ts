@@ -14,7 +14,7 @@ import { keptInMap, mapFromBlock } from '../../../shared/tasks/map/map-from-bloc
 import { mapFromGeojson } from '../../../shared/tasks/map/map-from-geojson';
 import { type MeasuredMap, measureMap } from '../../../shared/tasks/map/measure-map';
 import { fromInside, type UnitSystem } from '../../../shared/units/units';
-import { openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import { readAsWritten, writeAnew, writeInSheet } from '../sheet-block';
 import { SAMPLE_MAP } from './sample-map';

@@ -11,7 +11,7 @@ import { composeMarkBlock } from '../../../shared/tasks/share/mark-block';
 import { MARK_BLOCK, originalMark } from '../../../shared/tasks/share/original-mark';
 import { composeLogBlock, LOG_BLOCK } from '../../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
-import { type Envelope, openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { type Envelope, openWorkbook, type Workbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import { readTab, writeInSheet } from '../sheet-block';
 

@@ -6,12 +6,7 @@ import { rotationBlock } from '../../../shared/table/rotation-block';
 import { boundTable } from '../../../shared/tasks/today/bound-table';
 import { TODAY_BLOCK } from '../../../shared/tasks/today/tick-words';
 import { todayBlock } from '../../../shared/tasks/today/today-block';
-import {
-  openWorkbook,
-  type StartCell,
-  type Workbook,
-  type WorkbookOptions,
-} from '../../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook, type WorkbookOptions } from '../../../src/headless';
 import { BLOCK_NAME, readFarm } from '../../table/farm-in-sheet';
 import { scriptText } from '../script-text';
 import { readAsWritten, writeInSheet } from '../sheet-block';

@@ -2,8 +2,8 @@ import { areaA1 } from '../../../../shared/block/a1';
 import { firstFew } from '../../../../shared/block/first-few';
 import type { Kept } from '../../../../shared/tasks/merge-block';
 import { Button } from '../../parts/button';
+import { KeptNotice } from '../../parts/kept-notice';
 import { Notice } from '../../parts/notice';
-import { KeptNotice } from '../../parts/write-block';
 import type { OldTable } from './old-table';
 
 interface Props {
@@ -17,7 +17,8 @@ interface Props {
   /** Cells elsewhere that will point at another move. */
   readonly astray: readonly string[];
   readonly busy: boolean;
-  readonly onWrite: () => void;
+  /** `putBack`: with ours in the cells that were typed over. */
+  readonly onWrite: (putBack: boolean) => void;
 }
 
 /** A table stands already: what building it anew changes, and the button that does it. */
@@ -44,7 +45,7 @@ export function RebuildSection({ old, units, changes, kept, astray, busy, onWrit
           <li key={change}>{change}</li>
         ))}
       </ul>
-      <KeptNotice {...kept} />
+      <KeptNotice kept={kept} busy={busy} onPutBack={() => onWrite(true)} />
       {units.length > 0 && <Notice kind="warning">{units.join(' ')}</Notice>}
       {astray.length > 0 && (
         <Notice kind="warning">
@@ -53,7 +54,7 @@ export function RebuildSection({ old, units, changes, kept, astray, busy, onWrit
           day.
         </Notice>
       )}
-      <Button kind="main" disabled={busy} onPress={onWrite}>
+      <Button kind="main" disabled={busy} onPress={() => onWrite(false)}>
         {busy ? 'Writing…' : 'Build the table anew'}
       </Button>
     </>

@@ -16,13 +16,13 @@ type Input = Omit<RotationBlockInput, 'corner'>;
 export function rotationRequest(
   input: Input,
   corner: Corner,
-  at: { readonly old: OldTable } | { readonly place: WriteBlock['place'] },
+  at: { readonly old: OldTable; readonly putBack?: boolean } | { readonly place: WriteBlock['place'] },
 ): WriteBlock {
   const first = rotationBlock({ ...input, corner });
   const kind = { name: ROTATION_NAME, freezeRows: first.freezeRows };
   if ('place' in at) return { ...kind, ...sent(mergeBlock(ROTATION_NAME, first)), place: at.place };
   const { memoryColumn, area, info, fingerprint, rotation } = at.old;
-  const block = sent(mergedRotation(input, at.old));
+  const block = sent(mergedRotation(input, at.old, at.putBack));
   // Looks are taken from the sheet, where the memory stands among the columns.
   const beyond = memoryColumn === undefined ? Number.POSITIVE_INFINITY : memoryColumn - info.column;
   const moved = (cell: BlockCell): BlockCell =>
@@ -42,10 +42,10 @@ export function rotationRequest(
 }
 
 /** The new table over the one that stands, with what the grower typed there. */
-export function mergedRotation(input: Input, { block, info }: OldTable): MergedBlock {
+export function mergedRotation(input: Input, { block, info }: OldTable, putBack = false): MergedBlock {
   const { tab, row, column } = info;
   const want = rotationBlock({ ...input, corner: { tab, row, column } });
-  return mergeBlock(ROTATION_NAME, want, daysSettled(block, input.past ?? []));
+  return mergeBlock(ROTATION_NAME, want, daysSettled(block, input.past ?? []), putBack);
 }
 
 /** Days of a past move that are set to what they were: what was typed there gives way, as the page says. */
@@ -64,6 +64,6 @@ function daysSettled(block: BlockContent, past: NonNullable<RotationBlockInput['
   return { ...block, memory: { ...memory, rows } };
 }
 
-function sent({ cells, styles, rules, widths, stamp }: MergedBlock) {
-  return { cells, styles, rules, widths, stamp };
+function sent({ cells, styles, rules, widths }: MergedBlock) {
+  return { cells, styles, rules, widths };
 }

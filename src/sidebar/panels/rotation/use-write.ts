@@ -33,7 +33,7 @@ export function useWrite(onReread: () => void): Writer {
         const now = known && oldTable(book);
         if (known) refuseTyped(known, now);
         if (place.at !== 'own' && now && liveMoves(now.rotation) > 0) await freezeTable(now, input.problem);
-        const written = await writeTable(bound, place.at === 'own' && now ? { at: 'own', old: now } : place);
+        const written = await writeTable(bound, place.at === 'own' && now ? { ...place, old: now } : place);
         setDone(written);
         say(`The table stands on ${written.block.tab}, ${written.a1}.`);
       } finally {

@@ -41,7 +41,7 @@ export function WriteStep({ tabs, input, old, pointing, rebuild, replaces, write
       changes={describeChanges(rebuild, input.plan)}
       {...keptIn(input, old, pointing)}
       busy={writer.busy}
-      onWrite={() => writer.write(input, { at: 'own', old })}
+      onWrite={(putBack) => writer.write(input, { at: 'own', old, putBack })}
     />
   );
 }
