@@ -8,6 +8,7 @@ import { afterMove, type SearchState } from './search-state';
 import { type KeptStay, leastToCome, type SearchTask } from './search-task';
 import { stateMark } from './state-mark';
 import { stayPoints } from './stay-points';
+import type { Steps } from './steps';
 
 /** Points closer together than this are the same. */
 const SAME = 1e-9;
@@ -27,6 +28,8 @@ export interface SearchEffort {
 /** States made, to share out effort the same on every machine. */
 export interface Work {
   states: number;
+  /** The most that are to be made, as far as can be foreseen. */
+  readonly most: number;
 }
 
 /** An end of the search: the state, and its points with the rest of the kept stays after the finish. */
@@ -56,13 +59,13 @@ interface Bucket {
  * Beam search forward over time: the group that moves next is told where to go and for how long, and for each
  * (day, group) the `width` most promising states are kept. Only ends below `limit` points are found.
  */
-export function beamSearch(
+export function* beamSearch(
   tables: PlanTables,
   task: SearchTask,
   effort: SearchEffort,
   limit: number,
   work: Work,
-): Found | undefined {
+): Steps<Found | undefined> {
   const { groupCount, paddockCount, groups, days } = tables;
   const closeLooks = effort.looks * effort.width;
   const guess = restAhead(tables, task.goal, effort.longStays === true);
@@ -225,6 +228,7 @@ export function beamSearch(
     const bucket = buckets[i];
     if (!bucket) continue;
     buckets[i] = undefined;
+    yield work.states / work.most;
     trim(bucket);
     const day = Math.floor((firstKey + i) / groupCount);
     if (best && effort.flawless) break;

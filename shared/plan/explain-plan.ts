@@ -12,12 +12,11 @@ import {
 import { scoreStays } from './score-plan';
 import { smallestChange, type Tries } from './smallest-change';
 import { loadSpread } from './stay-loads';
+import { finish, partOf, type Steps } from './steps';
 import { capital, counted, orList } from './words';
 
 /** How often the problem is solved again for each sort of change; judgement. */
 const TRIES_PER_SORT = 8;
-/** A stay with more than this many times the median load is named; the design of this tool (judgement). */
-const HARD_USE = 2;
 
 /** A change of the rules alone that was found to help, to be applied with a button. */
 export interface RulesOffer {
@@ -44,11 +43,14 @@ export interface PlanWords {
  * rest, another move day, longer stays. A change is named only if a plan was found with it that falls short nowhere.
  */
 export function explainPlan(problem: PlanProblem, plan: Plan | NoPlan): PlanWords {
-  if (!('stays' in plan))
-    return { score: [plan.reason], mend: plan.mend, changes: plan.mend ? [plan.mend] : [], offers: [] };
-  const score = scoreSentences(problem, plan);
-  if (!fallsShort(plan)) return { score, mend: undefined, changes: [], offers: [] };
-  const mends = findMends(problem);
+  return finish(explainSteps(problem, plan));
+}
+
+/** The same in steps. */
+export function* explainSteps(problem: PlanProblem, plan: Plan | NoPlan): Steps<PlanWords> {
+  const plain = plainWords(problem, plan);
+  if (!('stays' in plan) || !fallsShort(plan)) return plain;
+  const mends = yield* findMends(problem);
   const changes = mends.map(({ change, n }) => change.words(n));
   const offers = mends.flatMap(({ change, n }) =>
     change.button ? [{ button: change.button(n), rules: change.apply(n).rules }] : [],
@@ -57,7 +59,14 @@ export function explainPlan(problem: PlanProblem, plan: Plan | NoPlan): PlanWord
     changes.length > 0
       ? `${capital(orList(changes))} would close it.`
       : 'No single change that was tried would close it: more land, fewer pigs or a shorter season together may.';
-  return { score, mend, changes, offers };
+  return { ...plain, mend, changes, offers };
+}
+
+/** The plan in words, without looking for what would mend it. */
+export function plainWords(problem: PlanProblem, plan: Plan | NoPlan): PlanWords {
+  if ('stays' in plan)
+    return { score: scoreSentences(problem, plan), mend: undefined, changes: [], offers: [] };
+  return { score: [plan.reason], mend: plan.mend, changes: plan.mend ? [plan.mend] : [], offers: [] };
 }
 
 function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
@@ -91,7 +100,7 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
 
 function hardUse(problem: PlanProblem, plan: Plan): string[] {
   const spread = loadSpread(problem, plan.stays);
-  if (!spread || spread.worst <= HARD_USE * spread.median) return [];
+  if (!spread || spread.hard.length === 0) return [];
   const { paddock, inDay } = spread.worstStay;
   const times = (spread.worst / spread.median).toFixed(1);
   const name = problem.paddocks[paddock]!.name;
@@ -116,7 +125,7 @@ interface Mend {
 }
 
 /** The smallest change of each sort with which a plan falls short nowhere; what changes least comes first. */
-function findMends(problem: PlanProblem): Mend[] {
+function* findMends(problem: PlanProblem): Steps<Mend[]> {
   const sorts: PlanChange[][] = [
     [longerStay(problem)],
     moreMoveDays(problem).slice(0, 2),
@@ -124,12 +133,19 @@ function findMends(problem: PlanProblem): Mend[] {
     fewerHead(problem),
     [shorterRest(problem)],
   ];
-  return sorts.flatMap((sort) => {
-    const tries: Tries = { left: TRIES_PER_SORT };
-    for (const change of sort) {
-      const n = smallestChange(change, isFlawless, tries);
-      if (n !== undefined) return { change, n };
-    }
-    return [];
-  });
+  const mends: Mend[] = [];
+  for (const [i, sort] of sorts.entries()) {
+    const mend = yield* partOf(firstMend(sort), i / sorts.length, (i + 1) / sorts.length);
+    if (mend) mends.push(mend);
+  }
+  return mends;
+}
+
+function* firstMend(sort: readonly PlanChange[]): Steps<Mend | undefined> {
+  const tries: Tries = { left: TRIES_PER_SORT };
+  for (const change of sort) {
+    const n = yield* smallestChange(change, isFlawless, tries);
+    if (n !== undefined) return { change, n };
+  }
+  return undefined;
 }

@@ -1,5 +1,6 @@
 import { findPlan } from './find-plan';
 import type { NoPlan, Plan, PlanProblem } from './model';
+import { finish, partOf, type Steps } from './steps';
 import { whyNoPlan } from './why-no-plan';
 
 /**
@@ -42,5 +43,10 @@ import { whyNoPlan } from './why-no-plan';
  * Same problem, same plan: there is no clock and no chance in the search.
  */
 export function planRotation(problem: PlanProblem): Plan | NoPlan {
-  return findPlan(problem) ?? whyNoPlan(problem);
+  return finish(planSteps(problem));
+}
+
+/** The same in steps, for whoever cannot wait: a worker that is to be stopped, a page that is to stay alive. */
+export function* planSteps(problem: PlanProblem): Steps<Plan | NoPlan> {
+  return (yield* partOf(findPlan(problem), 0, 1)) ?? (yield* whyNoPlan(problem));
 }

@@ -6,6 +6,7 @@ import { replay } from './replay';
 import { type Move, movesOf } from './search-state';
 import { type SearchTask, wholeTask } from './search-task';
 import { simpleRound } from './simple-round';
+import type { Steps } from './steps';
 
 /*
  * Why this search. A stay's cost depends on when its paddock was last left, so the future depends on all paddocks
@@ -49,65 +50,68 @@ interface Search {
 }
 
 /** The best plan found, or undefined. */
-export function searchPlan(
+export function* searchPlan(
   tables: PlanTables,
   flawless: readonly Move[] | undefined,
-): readonly Move[] | undefined {
-  const search = { tables, whole: wholeTask(tables), work: { states: 0 } };
+): Steps<readonly Move[] | undefined> {
+  const most = statesFor(tables, MOST);
+  const search = { tables, whole: yield* wholeTask(tables), work: { states: 0, most } };
   const share = SMALL_FARM / Math.max(1, tables.days * tables.groupCount * tables.paddockCount);
   const width = Math.round(Math.min(WIDEST, Math.max(NARROWEST, WIDEST * share)));
   let best: readonly Move[] | undefined;
   const take = (moves: readonly Move[] | undefined): void => {
     if (moves && (!best || points(tables, moves) < points(tables, best) - SAME)) best = moves;
   };
-  const enough = (): boolean =>
-    best !== undefined && (isProven(search, best) || spent(search) > limitOf(search, best));
-  if (flawless) take(improve(search, flawless, width));
+  const enough = (): boolean => best !== undefined && (isProven(search, best) || isSpent(search, best));
+  if (flawless) take(yield* improve(search, flawless, width));
   for (const effort of starts(width)) {
     if (enough()) return best;
-    const found = beamSearch(tables, search.whole, effort, Infinity, search.work);
-    if (found) take(improve(search, movesOf(found.state), width));
+    const found = yield* beamSearch(tables, search.whole, effort, Infinity, search.work);
+    if (found) take(yield* improve(search, movesOf(found.state), width));
   }
   if (!best || fallsShort(tables, best)) {
-    const round = simpleRound(tables);
-    if (round) take(improve(search, round, width));
+    const round = yield* simpleRound(tables);
+    if (round) take(yield* improve(search, round, width));
   }
-  best ??= searchWider(search, width);
+  best ??= yield* searchWider(search, width);
   if (best && !enough())
-    take(lookWide(search, best, Math.round(width * Math.min(MOST_WIDENING, 2.5 * share))));
+    take(yield* lookWide(search, best, Math.round(width * Math.min(MOST_WIDENING, 2.5 * share))));
   for (let wider = 2 * width; best && !enough() && fallsShort(tables, best); wider *= 2) {
     const before: readonly Move[] = best;
-    take(improve(search, best, wider));
+    take(yield* improve(search, best, wider));
     if (best === before && wider > WIDEST) break;
   }
   return best;
 }
 
 /** A plan that falls short nowhere, or undefined where none was found; `tables` leave out the stays that do. */
-export function searchFlawless(tables: PlanTables): readonly Move[] | undefined {
-  const whole = wholeTask(tables);
+export function* searchFlawless(tables: PlanTables): Steps<readonly Move[] | undefined> {
+  const whole = yield* wholeTask(tables);
+  const work = { states: 0, most: statesFor(tables, ENOUGH) };
   if (whole.start.bound === Infinity) return undefined;
   for (const width of [NARROWEST, WIDEST]) {
     const effort = { width, looks: 3, restWeight: 0.5, flawless: true };
-    const found = beamSearch(tables, whole, effort, Infinity, { states: 0 });
+    const found = yield* beamSearch(tables, whole, effort, Infinity, work);
     if (found) return movesOf(found.state);
   }
   return undefined;
 }
 
 /** Any lawful plan, the first one found. */
-export function searchAny(tables: PlanTables): readonly Move[] | undefined {
+export function* searchAny(tables: PlanTables): Steps<readonly Move[] | undefined> {
+  const work = { states: 0, most: statesFor(tables, ENOUGH) };
   const effort = { width: NARROWEST, looks: 3, restWeight: 0.5 };
-  const found = beamSearch(tables, wholeTask(tables), effort, Infinity, { states: 0 });
-  return found ? movesOf(found.state) : simpleRound(tables);
+  const found = yield* beamSearch(tables, yield* wholeTask(tables), effort, Infinity, work);
+  return found ? movesOf(found.state) : yield* simpleRound(tables);
 }
 
-function spent({ tables, work }: Search): number {
-  return work.states * (tables.groupCount + tables.paddockCount);
+/** States that make up an effort. */
+function statesFor({ groupCount, paddockCount }: PlanTables, effort: number): number {
+  return effort / (groupCount + paddockCount);
 }
 
-function limitOf({ tables }: Search, best: readonly Move[]): number {
-  return fallsShort(tables, best) ? MOST : ENOUGH;
+function isSpent({ tables, work }: Search, best: readonly Move[]): boolean {
+  return work.states > (fallsShort(tables, best) ? work.most : statesFor(tables, ENOUGH));
 }
 
 /** Whether some of the points are for days short or over: those alone count tens. */
@@ -116,10 +120,16 @@ function fallsShort(tables: PlanTables, moves: readonly Move[]): boolean {
 }
 
 /** One wide look for something better than the best: cheap, since all that cannot beat it is cut off. */
-function lookWide(search: Search, best: readonly Move[], width: number): readonly Move[] | undefined {
+function* lookWide(search: Search, best: readonly Move[], width: number): Steps<readonly Move[] | undefined> {
   if (width < NARROWEST) return undefined;
   const effort = { width, looks: 12, restWeight: 0.5, longStays: true };
-  const found = beamSearch(search.tables, search.whole, effort, points(search.tables, best), search.work);
+  const found = yield* beamSearch(
+    search.tables,
+    search.whole,
+    effort,
+    points(search.tables, best),
+    search.work,
+  );
   return found && movesOf(found.state);
 }
 
@@ -138,50 +148,58 @@ function starts(width: number): SearchEffort[] {
 }
 
 /** Where the beam met only dead ends: a few times more, ever wider. */
-function searchWider({ tables, whole, work }: Search, width: number): readonly Move[] | undefined {
+function* searchWider({ tables, whole, work }: Search, width: number): Steps<readonly Move[] | undefined> {
   for (const wider of [4, 16]) {
     const effort = { width: width * wider, looks: 3, restWeight: 0 };
-    const found = beamSearch(tables, whole, effort, Infinity, work);
+    const found = yield* beamSearch(tables, whole, effort, Infinity, work);
     if (found) return movesOf(found.state);
   }
   return undefined;
 }
 
-function improve(search: Search, first: readonly Move[], width: number): readonly Move[] {
+function* improve(search: Search, first: readonly Move[], width: number): Steps<readonly Move[]> {
   let moves = first;
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    if (isProven(search, moves) || spent(search) > limitOf(search, moves)) break;
+    if (isProven(search, moves) || isSpent(search, moves)) break;
     const before = moves;
     const effort = { width, looks: round === 0 ? 3 : 12, restWeight: 0.5, longStays: round % 2 === 0 };
-    if (search.tables.groupCount > 1) moves = improveGroups(search, moves, effort);
-    moves = improveWindows(search, moves, effort);
+    if (search.tables.groupCount > 1) moves = yield* improveGroups(search, moves, effort);
+    moves = yield* improveWindows(search, moves, effort);
     if (moves === before && round > 0) break;
   }
   return moves;
 }
 
-function improveGroups(
+function* improveGroups(
   { tables, work }: Search,
   first: readonly Move[],
   effort: SearchEffort,
-): readonly Move[] {
-  return tables.groups.reduce(
-    (moves, _, g) => improveWindow(tables, moves, -NEVER, NEVER, [g], effort, work),
-    first,
-  );
+): Steps<readonly Move[]> {
+  let moves = first;
+  for (const g of tables.groups.keys())
+    moves = yield* improveWindow(tables, moves, -NEVER, NEVER, [g], effort, work);
+  return moves;
 }
 
 /** Windows of about four stays, each beginning about one stay after the last. */
-function improveWindows(
+function* improveWindows(
   { tables, work }: Search,
   first: readonly Move[],
   effort: SearchEffort,
-): readonly Move[] {
+): Steps<readonly Move[]> {
   const everyone = tables.groups.map((_, g) => g);
   const step = Math.max(2, Math.round(tables.problem.rules.longestStayDays));
   let moves = first;
   for (let day = 0; day < tables.days; day += step) {
-    moves = improveWindow(tables, moves, day === 0 ? -NEVER : day, day + 4 * step, everyone, effort, work);
+    moves = yield* improveWindow(
+      tables,
+      moves,
+      day === 0 ? -NEVER : day,
+      day + 4 * step,
+      everyone,
+      effort,
+      work,
+    );
   }
   return moves;
 }
