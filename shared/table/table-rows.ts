@@ -107,42 +107,80 @@ function pastRow({ problem }: StayInput, old: PastRow, stay: Row | undefined): R
 }
 
 /**
- * For each planned stay the move of the old table that it is: the same group, paddock and day; else, where group or
- * paddock were typed over, the same day and the other of the two; else the next visit of the group to that paddock.
+ * For each planned stay the move of the old table that it is. The moves of a group are laid side by side in their order,
+ * so that most paddocks agree, and days where they can; one whose paddock was typed over is whatever stands in its place.
+ * What is left: the same day and paddock where the group was typed over, else a visit of the group to that paddock.
  */
 function sameMoves(fresh: readonly Row[], future: readonly OldRow[], planStart: Day): Map<Row, OldRow> {
   const found = new Map<Row, OldRow>();
-  const used = new Set<OldRow>();
-  const inOrder = [...future].sort((a, b) => (a.inDay ?? Infinity) - (b.inDay ?? Infinity));
   const [nextOld, nextNew] = [firstOfGroups(future), firstOfGroups(fresh)];
-  const pairUp = (
-    parts: readonly ('group' | 'paddock' | 'inDay')[],
-    may: (old: OldRow, row: Row) => boolean,
-  ): void => {
-    const keyOf = (row: OldRow | Row): string =>
-      JSON.stringify(parts.map((part) => (part === 'inDay' ? row.inDay : nameKey(row[part]))));
-    const open = new Map<string, Row[]>();
-    for (const row of [...fresh].sort((a, b) => a.inDay - b.inDay)) {
-      if (!found.has(row)) open.set(keyOf(row), [...(open.get(keyOf(row)) ?? []), row]);
-    }
-    for (const old of inOrder) {
-      const [row] = used.has(old) ? [] : (open.get(keyOf(old)) ?? []);
-      if (!row || !may(old, row)) continue;
-      open.get(keyOf(old))!.shift();
-      found.set(row, old);
-      used.add(old);
-    }
-  };
-  pairUp(['group', 'paddock', 'inDay'], () => true);
-  pairUp(['group', 'inDay'], ({ typed }) => typed.includes('paddock'));
-  pairUp(['paddock', 'inDay'], ({ typed }) => typed.includes('group'));
   // What was typed into a move that should have been by now was seen then: it is no reading of a stay to come,
   // unless the group goes on to that very stay.
   const isSeenBefore = (old: OldRow, row: Row): boolean =>
     old.inDay !== undefined && old.inDay < planStart && !(nextOld.has(old) && nextNew.has(row));
-  const isAsPlanned = ({ typed }: OldRow): boolean => !typed.includes('paddock') && !typed.includes('group');
-  pairUp(['group', 'paddock'], (old, row) => isAsPlanned(old) && !isSeenBefore(old, row));
+  const groups = new Set(fresh.map(({ group }) => nameKey(group)));
+  for (const key of groups) {
+    const ofGroup = <Any extends Row | OldRow>(rows: readonly Any[]): Any[] =>
+      rows.filter(({ group }) => nameKey(group) === key).sort(byDayIn);
+    for (const [old, row] of sideBySide(ofGroup(future), ofGroup(fresh), isSeenBefore)) found.set(row, old);
+  }
+  const left = (): OldRow[] => {
+    const used = new Set(found.values());
+    return future.filter((old) => !used.has(old)).sort(byDayIn);
+  };
+  const isSame = (a: OldRow | Row, b: OldRow | Row, part: 'group' | 'paddock'): boolean =>
+    nameKey(a[part]) === nameKey(b[part]);
+  const pairUp = (isIt: (old: OldRow, row: Row) => boolean): void => {
+    for (const old of left()) {
+      const row = fresh.find((one) => !found.has(one) && isIt(old, one));
+      if (row) found.set(row, old);
+    }
+  };
+  pairUp((old, row) => old.typed.includes('group') && old.inDay === row.inDay && isSame(old, row, 'paddock'));
+  pairUp(
+    (old, row) =>
+      !old.typed.includes('paddock') &&
+      !isSeenBefore(old, row) &&
+      isSame(old, row, 'group') &&
+      isSame(old, row, 'paddock'),
+  );
   return found;
+}
+
+function byDayIn(a: { readonly inDay?: Day }, b: { readonly inDay?: Day }): number {
+  return (a.inDay ?? Infinity) - (b.inDay ?? Infinity);
+}
+
+/** Pairs of two rows in the order of both, of the highest sum of `likeness`. */
+function sideBySide(
+  olds: readonly OldRow[],
+  rows: readonly Row[],
+  isSeenBefore: (old: OldRow, row: Row) => boolean,
+): readonly (readonly [OldRow, Row])[] {
+  const likeness = (old: OldRow, row: Row): number => {
+    const isSameDay = old.inDay === row.inDay;
+    if (nameKey(old.paddock) === nameKey(row.paddock) && !isSeenBefore(old, row)) return isSameDay ? 5 : 4;
+    if (!old.typed.includes('paddock') || isSeenBefore(old, row)) return 0;
+    return isSameDay ? 3 : 1;
+  };
+  // best[i][j]: of the moves from i and the rows from j on.
+  const best = Array.from({ length: olds.length + 1 }, () => Array<number>(rows.length + 1).fill(0));
+  const paired = (i: number, j: number): number => {
+    const alike = likeness(olds[i]!, rows[j]!);
+    return alike === 0 ? 0 : alike + best[i + 1]![j + 1]!;
+  };
+  for (let i = olds.length - 1; i >= 0; i--) {
+    for (let j = rows.length - 1; j >= 0; j--) {
+      best[i]![j] = Math.max(best[i + 1]![j]!, best[i]![j + 1]!, paired(i, j));
+    }
+  }
+  const pairs: (readonly [OldRow, Row])[] = [];
+  for (let [i, j] = [0, 0]; i < olds.length && j < rows.length; ) {
+    if (best[i]![j] === paired(i, j) && paired(i, j) > 0) pairs.push([olds[i++]!, rows[j++]!]);
+    else if (best[i]![j] === best[i + 1]![j]) i++;
+    else j++;
+  }
+  return pairs;
 }
 
 /** The first row of each group, by the day in. */

@@ -44,12 +44,10 @@ function alignedTo({ values, formulas }: BlockContent, memory: Memory): Columns 
     found[c] = w;
     taken.add(w);
   };
-  const sure = pairs.filter(({ w, count }) => count > 0 && 2 * count >= filled[w]!);
-  for (const { c, w } of sure.sort(
-    (a, b) => b.count - a.count || Math.abs(a.c - a.w) - Math.abs(b.c - b.w),
-  )) {
-    if (found[c] === undefined && !taken.has(w)) pair(c, w);
-  }
+  const alikeFirst = pairs
+    .filter(({ count }) => count > 0)
+    .sort((a, b) => b.count - a.count || Math.abs(a.c - a.w) - Math.abs(b.c - b.w));
+  for (const { c, w } of alikeFirst) if (found[c] === undefined && !taken.has(w)) pair(c, w);
   for (const w of filled.keys()) {
     const c = w === 0 ? 0 : found.indexOf(w - 1) + 1;
     const hasLittle = filled[w]! <= MOST_UNKNOWN && !taken.has(w);

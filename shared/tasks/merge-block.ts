@@ -84,7 +84,7 @@ export function mergeBlock(
   const slots = slotsOf(columns, want.cells[0]?.length ?? 0, (c) => own.has(c), !old.memory?.stamp);
   const placed = placeColumns({ ...want, cells }, slots, old.info.column, kept);
   fillOwn(old, placed.cells, slots, rows, ids, left.filter(isInOwn));
-  if (want.records) keepLooks(placed.cells, slots, rows, columns);
+  keepLooks(placed.cells, slots, rows, columns, ids);
   // What stays in place of something of ours is remembered as that, so that it stays the next time too.
   const remembered = cells.map((row, r) =>
     row.map((cell, c) =>
@@ -266,12 +266,14 @@ function keepLooks(
   slots: readonly Slot[],
   rows: readonly (number | undefined)[],
   columns: Columns,
+  ids: readonly string[],
 ): void {
   for (const [r, at] of rows.entries()) {
+    if (at === undefined || !ids[at]?.startsWith(RECORD_ID)) continue;
     for (const [place, slot] of slots.entries()) {
       const column = 'ours' in slot ? columns.indexOf(slot.ours) : slot.own;
-      const cell = at === undefined ? undefined : cells[at]?.[place];
-      if (cell && !cell.from && column >= 0) cells[at!]![place] = { ...cell, from: [r, column] };
+      const cell = cells[at]?.[place];
+      if (cell && !cell.from && column >= 0) cells[at]![place] = { ...cell, from: [r, column] };
     }
   }
 }
@@ -294,7 +296,7 @@ function isTakenAway({ values, formulas, memory }: BlockContent, r: number, colu
 function isNothing({ value, formula }: Cell): boolean {
   // A formula that lost what it pointed to has nothing left to keep.
   const isSaid = typeof value === 'string' && value.startsWith(NOT_WRITTEN);
-  return (value === '' && formula === '') || formula.includes('#REF!') || isMemory(value) || isSaid;
+  return (value === '' && formula === '') || formula.includes('#REF') || isMemory(value) || isSaid;
 }
 
 interface Marked {

@@ -283,8 +283,9 @@ describe('rebuild', () => {
       const row = after.rows.find(({ id }) => id === rows[at]!.id)!;
       expect(shown(farm, 'Who moved', row)).toBe(name);
     }
-    // What stands beside our sentences stays there, and the headings too, however much there is to say.
-    expect(farm.book.value('Rotation', `${beside}${rows[0]!.sheetRow - 3}`)).toBe('far right of the hint');
+    // What stands beside our sentences stays in its row, and the headings too, however much there is to say.
+    const right = cellIn(farm, 'Who moved', rows[0]!.sheetRow - 3);
+    expect(farm.book.value('Rotation', right)).toBe('far right of the hint');
     expect(keptLines(farm)).toEqual([]);
     expect(again.notes.length).toBeGreaterThan(0);
     expect(farm.book.value('Rotation', `A${headingRow - 1}`)).toContain(again.notes.at(-1));
@@ -354,7 +355,7 @@ describe('rebuild', () => {
     expect(after[0]!.sheetRow).toBe(rows[0]!.sheetRow);
     const rowNow = (at: number): number =>
       after.find((one) => one.group === rows[at]!.group && one.plannedIn === rows[at]!.plannedIn)!.sheetRow;
-    const now = (at: number) => range(`${own}${rowNow(at)}`);
+    const now = (at: number) => range(cellIn(farm, 'Cost', rowNow(at)));
     expect([now(0).getValue(), now(0).getNumberFormat()]).toEqual([12.5, '$0.00']);
     expect([now(0).getBackground(), now(0).getFontWeights()[0]![0]]).toEqual(['#ffccdd', 'bold']);
     expect(now(1).getDisplayValue()).toBe('10:30');
@@ -362,7 +363,7 @@ describe('rebuild', () => {
     expect(now(2).getDisplayValue()).toBe('2026-06-10 14:30');
     const noteNow = range(cellIn(farm, 'Note', rowNow(0)));
     expect([noteNow.getValue(), noteNow.getFontStyles()[0]![0]]).toEqual(['1/2', 'italic']);
-    expect(range(`${own}${rows[0]!.sheetRow + 1}`).getBackground()).not.toBe('#ffccdd');
+    expect(range(cellIn(farm, 'Cost', rows[0]!.sheetRow + 1)).getBackground()).not.toBe('#ffccdd');
   });
 
   it('a row of a move that was coloured stays so, blank cells and formulas of ours too, wherever it goes', async () => {
@@ -432,9 +433,10 @@ describe('rebuild', () => {
     const before = readNow(farm).rows;
     const place = farm.book.range('Rotation', `A${before[0]!.sheetRow}:P${before[2]!.sheetRow}`);
     const [values, formulas] = [place.getValues(), place.getFormulas()];
-    // A formula goes along with its references, as in a sort.
+    // A formula goes along with its references, as in a sort, and answers spill anew: weight, feed, water.
+    const ANSWERS = [7, 12, 13];
     const turned = values.map((row, r) =>
-      row.map((value, c) => shiftFormula(formulas[r]![c]!, 2 - 2 * r) || value),
+      row.map((value, c) => shiftFormula(formulas[r]![c]!, 2 - 2 * r) || (ANSWERS.includes(c) ? '' : value)),
     );
     place.setValues(turned.reverse());
     const { kept } = rebuild(farm, rows[2]!.inDay! + 1);

@@ -43,13 +43,16 @@ function warnings(block: BlockContent): ExtraCells[] {
 
 const MOVES = ['Group', 'Paddock', 'Moved in'];
 
-/** What had no place in the table any more, below it. */
+/** Titles over what had no place in a table any more: now, and in rotation tables of version 0.1.0. */
+const KEPT_TITLES: readonly unknown[] = [KEPT_BELOW, 'Kept from earlier tables'];
+
 function keptLines(block: BlockContent): ExtraCells[] {
-  const at = block.values.findIndex(([first]) => first === KEPT_BELOW);
-  if (at < 0) return [];
+  const at = block.values.findIndex(([first]) => KEPT_TITLES.includes(first));
+  const settings = settingsTitleRow(block);
+  const end = settings > at ? settings : block.values.length;
   return (block.values[at] ?? []).flatMap((_, column) => {
-    const rows = rowsUntil(block, at + 1, block.values.length, column);
-    return rows.length === 0 ? [] : [{ what: `“${KEPT_BELOW}”`, column, rows }];
+    const rows = rowsUntil(block, at + 1, end, column);
+    return rows.length === 0 ? [] : [{ what: `“${block.values[at]![0]}”`, column, rows }];
   });
 }
 
