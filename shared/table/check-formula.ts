@@ -76,11 +76,7 @@ function movedInRules(
 /** Rounding that the ground limit forgives, as parts in a thousand. */
 const FORGIVEN = { limit: 1001, load: 1000 } as const;
 
-/** Liveweight-days with the weight at the middle of the stay against limit × area. */
 function overLimit(at: At, groundLimit: string): string {
-  const stay = `(${at('out')}-${at('inDay')})`;
-  const gain = `IF(ISNUMBER(${at('dailyGain')});${at('dailyGain')};0)`;
-  const load = `${at('head')}*(${at('weightIn')}+${gain}*${stay}/2)*${stay}`;
-  const over = `${load}*${FORGIVEN.load}>${groundLimit}*${at('area')}*${FORGIVEN.limit}`;
-  return `IF(AND(ISNUMBER(${at('weightIn')});ISNUMBER(${at('area')}));IF(${over};"${CHECKS.overLimit}";"");"")`;
+  const over = `${at('load')}*${FORGIVEN.load}>${groundLimit}*${FORGIVEN.limit}`;
+  return `IF(ISNUMBER(${at('load')});IF(${over};"${CHECKS.overLimit}";"");"")`;
 }

@@ -9,6 +9,7 @@ import {
   inDayFormula,
   keyFormula,
   lastOutFormula,
+  loadFormula,
   outFormula,
   plannedInFormula,
   restBeforeFormula,
@@ -46,6 +47,7 @@ const lookup = (): string[] => [LOOKUP, ifFilled(LOOKUP)];
 const FORMULAS: Partial<Record<ColumnKey, () => string[]>> = {
   out: () => [undefined, ROW + 1, ROW + 2].map((next) => outFormula(FRAME, ROW, next)),
   density: () => [densityFormula(FRAME, ROW)],
+  load: () => [loadFormula(FRAME, ROW)],
   restBefore: () => [restBeforeFormula(FRAME, ROW)],
   check: () =>
     [FIRST_ROW, ROW].flatMap((row) =>

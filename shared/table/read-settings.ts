@@ -164,5 +164,5 @@ function restOf(read: Read): RestRule | undefined {
 }
 
 function withLimit(limit: number | undefined, system: UnitSystem): { groundLimit?: number } {
-  return limit === undefined ? {} : { groundLimit: toInside(limit, 'massPerArea', system) };
+  return limit === undefined ? {} : { groundLimit: toInside(limit, 'loadPerArea', system) };
 }

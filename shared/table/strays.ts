@@ -2,6 +2,7 @@
 import { isFilled } from '../block/is-filled';
 import type { BlockContent } from '../block/read-block';
 import type { WireCell } from '../contract';
+import { CALLS } from './cell-function-calls';
 import type { ColumnKey } from './columns';
 import { HINT, WARNING } from './head-rows';
 import { keptAt } from './kept-at';
@@ -36,7 +37,7 @@ export function keptAlready(block: BlockContent, endRow: number): string[] {
 /** Things typed into a row of the table that is no move: a remark between the rows. */
 export function strayCells(reading: StrayPlace, r: number): string[] {
   const { block, headingRow, columns } = reading;
-  const spills = new Set([columns.get('weightIn'), columns.get('feed'), columns.get('water')]);
+  const spills = new Set((Object.keys(CALLS) as ColumnKey[]).map((key) => columns.get(key)));
   // Cell functions answer in the rest of a move whose group or paddock was cleared, too.
   const hasAnswers = r !== headingRow + 1 && block.formulas[r]!.some((formula) => formula !== '');
   const words = block.values[r]!.flatMap((value, c) => {

@@ -18,6 +18,7 @@ import { rowsUnderHeadings } from './rows-under-headings';
 const ALWAYS: readonly ColumnKey[] = [
   'out',
   'density',
+  'load',
   'restBefore',
   'check',
   'inDay',
@@ -29,7 +30,7 @@ const ALWAYS: readonly ColumnKey[] = [
   'growthDays',
 ];
 /** Filled by one cell function in the row under the headings, itself blank while nothing stands in its way. */
-const SPILLED: readonly ColumnKey[] = ['weightIn', 'feed', 'water'];
+const SPILLED: readonly ColumnKey[] = ['weightIn', 'weightOut', 'feed', 'water'];
 /** Formulas in moves to come, values in past ones. */
 const NUMBERS: readonly ColumnKey[] = ['head', 'restDue', 'startWeight', 'dailyGain', 'area'];
 const DATES: readonly ColumnKey[] = ['plannedIn', 'openFrom', 'openUntil', 'lastUsed'];
@@ -42,6 +43,7 @@ export const TO_COME: readonly ColumnKey[] = [...DATES, ...NUMBERS];
 const STAYING: readonly ColumnKey[] = [
   'head',
   'density',
+  'load',
   'restBefore',
   'restDue',
   'check',

@@ -53,7 +53,11 @@ export function PlanLine({ planner }: { planner: Planner }) {
   const { busy, made, noPlan, stale } = planner;
   const [first] = made?.words.score ?? noPlan?.score ?? [];
   if (busy) return <Working planner={planner} />;
-  return first && !stale ? <p>{first}</p> : null;
+  return first && !stale ? (
+    <p>
+      <strong>The plan:</strong> {first}
+    </p>
+  ) : null;
 }
 
 function Working({ planner: { share, made, stale, stop } }: { planner: Planner }) {
