@@ -1,6 +1,6 @@
 import { isoFromDay } from '../core/calendar/day';
 import { isFlawless } from './find-plan';
-import type { NoPlan, Plan, PlanProblem, PlanRules } from './model';
+import type { NoPlan, Plan, PlanProblem, PlanRules, Wish } from './model';
 import {
   fewerHead,
   longerStay,
@@ -50,7 +50,9 @@ export function explainPlan(problem: PlanProblem, plan: Plan | NoPlan): PlanWord
 export function* explainSteps(problem: PlanProblem, plan: Plan | NoPlan): Steps<PlanWords> {
   const plain = plainWords(problem, plan);
   if (!('stays' in plan) || !fallsShort(plan)) return plain;
-  const mends = yield* findMends(problem);
+  const { before: _, wishes = [], ...free } = problem;
+  const kept = wishes.filter((wish) => !plan.droppedWishes?.includes(wish));
+  const mends = yield* findMends({ ...free, wishes: kept });
   const changes = mends.map(({ change, n }) => change.words(n));
   const offers = mends.flatMap(({ change, n }) =>
     change.button ? [{ button: change.button(n), rules: change.apply(n).rules }] : [],
@@ -74,7 +76,7 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
   const short = rows.map((row) => row.restShortDays).filter((days) => days > 0);
   const over = rows.map((row) => row.overLimitDays).filter((days) => days > 0);
   const { moves, strides } = plan.score;
-  const sentences: string[] = [];
+  const sentences = (plan.droppedWishes ?? []).map((wish) => droppedSentence(problem, wish));
   if (short.length > 0) {
     const most = Math.max(...short);
     sentences.push(`Rest falls short on ${counted(short.length, 'move')}, ${counted(most, 'day')} at most.`);
@@ -96,6 +98,12 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
   const far = strides > 0 ? `, ${strides} of them to a paddock that does not adjoin` : '';
   sentences.push(`${capital(counted(moves, 'move'))} in all${far}.`);
   return sentences;
+}
+
+function droppedSentence({ groups, paddocks }: PlanProblem, { group, day, paddock, days }: Wish): string {
+  const into = paddock === undefined ? '' : ` into ${paddocks[paddock]?.name}`;
+  const long = days === undefined ? '' : ` for ${counted(days, 'day')}`;
+  return `${groups[group]?.name}${into} on ${isoFromDay(day)}${long}, as you typed it, is not kept: no plan was found with it.`;
 }
 
 function hardUse(problem: PlanProblem, plan: Plan): string[] {

@@ -95,14 +95,14 @@ function unevenPointsOf(problem: PlanProblem): (paddock: PlanPaddock) => number 
   return ({ areaSquareMeters }) => (share > 0 ? weight / (share * areaSquareMeters) ** 2 : 0);
 }
 
-/** Numbers paddocks by what the rules can tell apart; strides make every paddock its own kind. */
-function paddockKinds({ paddocks, rules }: PlanProblem): Int32Array {
+/** Numbers paddocks by what the rules can tell apart; strides, wishes and the plan before make every paddock its own kind. */
+function paddockKinds({ paddocks, rules, before, wishes }: PlanProblem): Int32Array {
   const kinds = new Map<string, number>();
-  const anyAdjoins = paddocks.some((paddock) => paddock.adjoins !== undefined);
+  const isOwnKind = Boolean(before || wishes) || paddocks.some((paddock) => paddock.adjoins !== undefined);
   return Int32Array.from(paddocks, (paddock, p) => {
     const area = rules.groundLimit === undefined && !rules.evenness ? 0 : paddock.areaSquareMeters;
     const { openFrom, openUntil, restDays } = paddock;
-    const key = anyAdjoins ? String(p) : [area, openFrom, openUntil, restDays].join();
+    const key = isOwnKind ? String(p) : [area, openFrom, openUntil, restDays].join();
     if (!kinds.has(key)) kinds.set(key, kinds.size);
     return kinds.get(key)!;
   });
