@@ -45,13 +45,13 @@ const ROOMS: readonly Room[] = [
   {
     folder: 'shared',
     rooms: ['shared'],
-    packages: ['valibot', 'geographiclib-geodesic', 'ts-ics', '@tmcw/togeojson'],
+    packages: ['valibot', 'geographiclib-geodesic', '@tmcw/togeojson'],
   },
   { folder: 'src/script', rooms: ['src/script', 'shared'], packages: ['valibot'] },
   {
     folder: 'src/sidebar',
     rooms: ['src/sidebar', 'shared'],
-    packages: ['preact', 'valibot', 'ts-ics', '@tmcw/togeojson'],
+    packages: ['preact', 'valibot', '@tmcw/togeojson'],
   },
   {
     folder: 'src/preview',
