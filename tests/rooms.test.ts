@@ -56,7 +56,7 @@ const ROOMS: readonly Room[] = [
   {
     folder: 'src/sidebar',
     rooms: ['src/sidebar', 'shared'],
-    packages: ['preact', 'valibot', 'ts-ics', '@tmcw/togeojson'],
+    packages: ['preact', 'valibot', '@tmcw/togeojson'],
   },
   {
     folder: 'src/preview',

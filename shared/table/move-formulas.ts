@@ -116,6 +116,15 @@ export function densityFormula(frame: TableFrame, row: number): string {
   return `=IF(AND(ISNUMBER(${at('head')});ISNUMBER(${at('weightIn')});ISNUMBER(${at('area')}));${at('head')}*${at('weightIn')}/${at('area')};"")`;
 }
 
+/** Liveweight-days per area with the mean of the weights in and out; the weight in where the one out is not known. */
+export function loadFormula(frame: TableFrame, row: number): string {
+  const { at } = windows(frame, row);
+  const known = ['head', 'weightIn', 'stayDays', 'area'] as const;
+  const out = `IF(ISNUMBER(${at('weightOut')});${at('weightOut')};${at('weightIn')})`;
+  const load = `${at('head')}*(${at('weightIn')}+${out})/2*${at('stayDays')}/${at('area')}`;
+  return `=IF(AND(${known.map((key) => `ISNUMBER(${at(key)})`).join(';')});${load};"")`;
+}
+
 /** A name made safe as a criterion: a letter before it, no wildcards. */
 export function keyFormula(nameCell: string): string {
   const plain = `SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${nameCell};"*";"·");"?";"¿");"~";"¬")`;

@@ -1,10 +1,10 @@
+import { alignColumns } from '../block/align-columns';
 import { cellOnTab } from '../block/cell-on-tab';
 import { idOf, SETTING_ROW } from '../block/compose-block';
 import { BLANK_MARK, bareMark, isYours, markOfStanding } from '../block/memory';
 import type { BlockContent } from '../block/read-block';
 import type { RestRule } from '../plan/model';
 import { OUTDOOR_FACTOR } from '../tables/nrc-intake';
-import { alignColumns } from '../tasks/align-columns';
 import { toInside, type UnitSystem } from '../units/units';
 import { DEFAULT_TEMPERATURE_C, type RotationSettings, type TableProblem } from './model';
 import { isTypedAt } from './move-rows';
@@ -160,5 +160,5 @@ function restOf(read: Read): RestRule | undefined {
 }
 
 function withLimit(limit: number | undefined, system: UnitSystem): { groundLimit?: number } {
-  return limit === undefined ? {} : { groundLimit: toInside(limit, 'massPerArea', system) };
+  return limit === undefined ? {} : { groundLimit: toInside(limit, 'loadPerArea', system) };
 }

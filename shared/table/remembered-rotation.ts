@@ -51,7 +51,7 @@ function withNewMoves(block: BlockContent): BlockContent {
 const REQUIRED: readonly ColumnKey[] = ['group', 'paddock', 'plannedIn', 'movedIn', 'days'];
 /** What the builder always writes as values; other values in columns of ours count as typed. */
 const WRITTEN: readonly ColumnKey[] = ['group', 'paddock', 'plannedIn', 'days'];
-const SPILLED: readonly ColumnKey[] = ['weightIn', 'feed', 'water'];
+const SPILLED: readonly ColumnKey[] = ['weightIn', 'weightOut', 'feed', 'water'];
 
 /**
  * A memory for a table without one. Formulas in columns of ours count as written, values as typed, so that none is

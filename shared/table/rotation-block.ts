@@ -1,8 +1,8 @@
 import { columnLetters } from '../block/a1';
 import { BLANK, text } from '../block/cells';
 import { type BlockRow, composeBlock } from '../block/compose-block';
+import type { ComposedBlock } from '../block/composed-block';
 import type { BlockRule, BlockStyle, WriteBlock } from '../contract';
-import type { ComposedBlock } from '../tasks/composed-block';
 import { CHECKS } from './check-formula';
 import { COLUMNS, type ColumnKey, headingOf } from './columns';
 import { functionCells } from './function-cells';

@@ -5,7 +5,6 @@ import { type BlockRow, SETTING_ROW } from '../block/compose-block';
 import type { BlockCell, WireCell } from '../contract';
 import { fieldsOfList, MEMORY_LABELS, rowsOfList } from '../lists/list-memory';
 import type { GrowerList } from '../lists/model';
-import type { PlanRules } from '../plan/model';
 import { fromInside, symbolOf } from '../units/units';
 import type { RotationSettings } from './model';
 
@@ -90,7 +89,6 @@ interface Line {
 
 function settingLines({ unitSystem, rules, temperatureC, outdoorFactor, lists }: RotationSettings): Line[] {
   const limit = rules.groundLimit;
-  const limitUnit = symbolOf('massPerArea', unitSystem).replace('/', '·days/');
   const moveDays = WEEKDAYS.filter((_, i) => rules.moveWeekdays[i]).join(', ');
   return [
     { key: 'units', values: [text(unitSystem)] },
@@ -104,11 +102,13 @@ function settingLines({ unitSystem, rules, temperatureC, outdoorFactor, lists }:
       : [
           {
             key: 'groundLimit' as const,
-            unit: limitUnit,
-            values: [number(fromInside(limit, 'massPerArea', unitSystem), '#,##0')],
+            unit: symbolOf('loadPerArea', unitSystem),
+            values: [number(fromInside(limit, 'loadPerArea', unitSystem), '#,##0')],
           },
         ]),
-    { key: 'evenness', values: [text(evennessWord(rules))] },
+    ...(rules.evenness === undefined
+      ? []
+      : [{ key: 'evenness' as const, values: [text(evennessWord(rules.evenness))] }]),
     { key: 'moveDays', values: [text(moveDays)] },
     ...inRows(rules.noMoveDays).map(
       (days): Line => ({ key: 'noMoves', values: days.map((day) => date(day)) }),
@@ -124,8 +124,8 @@ function settingLines({ unitSystem, rules, temperatureC, outdoorFactor, lists }:
   ];
 }
 
-/** The word for the weight of even use; rules without one are those of a table from before there was one. */
-export function evennessWord({ evenness = 0 }: PlanRules): EvennessWord {
+/** The word for the weight of even use; a table from before there was one was planned without. */
+export function evennessWord(evenness = 0): EvennessWord {
   if (evenness <= 0) return 'fewest';
   return evenness < EVENNESS.most ? 'some' : 'most';
 }

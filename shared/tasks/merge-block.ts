@@ -15,8 +15,10 @@
  * moves below the table if it was typed since the last write.
  */
 import { cellA1 } from '../block/a1';
+import { alignColumns, type Columns } from '../block/align-columns';
 import { BLANK, text } from '../block/cells';
 import { NAMING_CELLS, RECORD_ID, SETTING_ID } from '../block/compose-block';
+import type { ComposedBlock } from '../block/composed-block';
 import {
   ANSWER_MARK,
   BLANK_MARK,
@@ -32,9 +34,7 @@ import type { BlockContent } from '../block/read-block';
 import { rowIds } from '../block/row-ids';
 import type { BlockCell, BlockStyle, WireCell } from '../contract';
 import { shiftFormula } from '../table/shift-formula';
-import { alignColumns, type Columns } from './align-columns';
 import { shownCell } from './cell-value';
-import type { ComposedBlock } from './composed-block';
 import { keptCell } from './kept-cell';
 import { placeColumns, type Slot, slotsOf } from './place-columns';
 import { NOT_WRITTEN } from './today/tick-words';
@@ -48,7 +48,7 @@ export interface Kept {
   readonly inPlace: readonly string[];
   readonly below: readonly string[];
   /** What gave way to something of ours, as the grower asked for. */
-  readonly gaveWay: readonly string[];
+  readonly gaveWay?: readonly string[];
 }
 
 export interface MergedBlock extends ComposedBlock {
@@ -73,7 +73,7 @@ export function mergeBlock(
   old?: BlockContent,
   putBack = false,
 ): MergedBlock {
-  if (!old) return { ...withMemory(name, want), kept: { inPlace: [], below: [], gaveWay: [] } };
+  if (!old) return { ...withMemory(name, want), kept: { inPlace: [], below: [] } };
   const ids = [...rowIds(want.cells, want.ids)];
   const rows = rowsAgainIn(old, ids);
   const columns = alignColumns(old, want.cells[0]?.length ?? 0);
@@ -116,7 +116,7 @@ export function mergeBlock(
   const over = inPlace.map((cell) => named(old, cell));
   return {
     ...withMemory(name, { ...want, ...placed, ids }, old.memory?.stamp, memory),
-    kept: { inPlace: putBack ? [] : over, below, gaveWay: putBack ? over : [] },
+    kept: putBack ? { inPlace: [], below, gaveWay: over } : { inPlace: over, below },
   };
 }
 

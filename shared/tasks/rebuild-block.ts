@@ -1,7 +1,7 @@
+import type { ComposedBlock } from '../block/composed-block';
 import { firstFew } from '../block/first-few';
 import type { BlockContent } from '../block/read-block';
 import { changedMeanwhile } from './changed-meanwhile';
-import type { ComposedBlock } from './composed-block';
 import { asWritten, type MergedBlock, mergeBlock } from './merge-block';
 import { OUR_WORDS } from './our-words';
 import { refuseOtherUnits } from './refuse-other-units';

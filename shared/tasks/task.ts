@@ -1,7 +1,7 @@
 import type { Book } from '../block/book';
+import type { ComposedBlock } from '../block/composed-block';
 import type { BlockContent } from '../block/read-block';
 import type { FoundList, ListSources } from '../lists/model';
-import type { ComposedBlock } from './composed-block';
 import type { Origin } from './draft-block';
 import type { FarmMap } from './map/map-model';
 import type { Standing } from './standing';

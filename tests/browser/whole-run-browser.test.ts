@@ -55,7 +55,7 @@ describe.each(RUNS)('$sample', ({ sample, listTab, formula, answer }) => {
 
       const late = lateMove(before);
       await preview.typeInto('Rotation', `D${late.row}`, late.typed);
-      await preview.typeInto('Rotation', `P${late.row + 1}`, 'wet week');
+      await preview.typeInto('Rotation', `Q${late.row + 1}`, 'wet week');
       const shifted = await rows(preview);
       expect(shifted.map((row) => row.planned - (before[row.at]?.planned ?? 0))).toEqual(
         before.map((row) => (row.group === late.group && row.at > late.at ? late.days : 0)),
@@ -137,7 +137,7 @@ async function rows(preview: PreviewPage): Promise<Row[]> {
 }
 
 const MOST_ROWS = 120;
-const MOST_COLUMNS = 30;
+const MOST_COLUMNS = 32;
 
 function grid(preview: PreviewPage): Promise<unknown[][]> {
   return preview.page.evaluate(

@@ -31,8 +31,9 @@ describe('the judge of the table', () => {
     ['E', '1', /days is 1/],
     ['G', '11', /head is 11/],
     ['I', '3', /density is 3/],
-    ['J', '99', /rest before is 99/],
-    ['L', 'Over the ground limit', /check is/],
+    ['J', '3', /load is 3/],
+    ['K', '99', /rest before is 99/],
+    ['M', 'Over the ground limit', /check is/],
   ])('notices a wrong cell in column %s', async (column, text, says) => {
     const { workbook, outcome } = await built();
     const { info, problem, plan, units } = outcome;

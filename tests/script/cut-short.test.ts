@@ -5,6 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { number, text } from '../../shared/block/cells';
+import type { ComposedBlock } from '../../shared/block/composed-block';
 import { type BlockContent, cut, cutBlock, wholeOf } from '../../shared/block/read-block';
 import { allBlocks } from '../../shared/block/stamped-blocks';
 import type {
@@ -16,7 +17,6 @@ import type {
   WriteBlock,
 } from '../../shared/contract';
 import { blockFingerprint } from '../../shared/table/block-fingerprint';
-import type { ComposedBlock } from '../../shared/tasks/composed-block';
 import { asWritten, mergeBlock } from '../../shared/tasks/merge-block';
 import { rebuildBlock } from '../../shared/tasks/rebuild-block';
 import { openWorkbook, type Workbook } from '../../src/headless';

@@ -34,7 +34,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await checkAndShoot(opened, 'rotation-lists');
     await planned(page);
     await page.getByRole('heading', { name: 'Next moves' }).waitFor();
-    await page.getByText('Every paddock gets the rest it is due').waitFor();
+    await page.getByText('Every paddock gets the rest it is due').first().waitFor();
     await checkAndShoot(opened, 'rotation-plan');
     await page.getByLabel('Name of the new tab').fill('Land');
     await page.getByText('There is already a tab of this name').waitFor();
@@ -63,22 +63,22 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     // The start for the longest stay lets the rest be had: by hand, 8 open paddocks for 2 groups and 40 days of rest
     // take stays of 40 × 2 ÷ (8 − 2) = 13.3 days.
     await planned(page);
-    await page.getByText('Every paddock gets the rest it is due').waitFor();
+    await page.getByText('Every paddock gets the rest it is due').first().waitFor();
     expect(await page.getByLabel('Longest stay (days)').inputValue()).toBe('14');
     await page.getByLabel('Longest stay (days)').fill('7');
     await planned(page);
-    await page.getByText('Rest falls short on').waitFor();
+    await page.getByText('Rest falls short on').first().waitFor();
     await checkAndShoot(opened, 'rotation-short');
     // An offer is taken into the form, and the plan comes anew.
     const offer = page.getByRole('button', { name: /^Use \d+ days$/ });
     const offered = /\d+/.exec((await offer.textContent()) ?? '')?.[0];
     await offer.click();
-    await page.getByText('Every paddock gets the rest it is due').waitFor();
+    await page.getByText('Every paddock gets the rest it is due').first().waitFor();
     await planned(page);
     expect(await page.getByLabel('Longest stay (days)').inputValue()).toBe(offered);
     expect(await offer.count()).toBe(0);
     await page.getByLabel('Longest stay (days)').fill('7');
-    await page.getByText('Rest falls short on').waitFor();
+    await page.getByText('Rest falls short on').first().waitFor();
     await planned(page);
     await page.getByRole('button', { name: 'Write the table' }).click();
     await page.getByText('The table stands on').first().waitFor();

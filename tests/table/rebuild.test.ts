@@ -370,7 +370,7 @@ describe('rebuild', () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);
     const rows = readNow(farm).rows;
-    const across = (sheetRow: number) => farm.book.range('Rotation', `A${sheetRow}:P${sheetRow}`);
+    const across = (sheetRow: number) => farm.book.range('Rotation', `A${sheetRow}:Q${sheetRow}`);
     across(rows[0]!.sheetRow).setBackground('#ccddff');
     across(rows[3]!.sheetRow).setBackground('#ffddcc');
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), isoFromDay(rows[0]!.inDay!));
@@ -393,7 +393,7 @@ describe('rebuild', () => {
       farm.book.type('Rotation', cellIn(farm, 'Moved in', row.sheetRow), isoFromDay(row.inDay!));
     }
     farm.book.insertRows('Rotation', rows[2]!.sheetRow, 1);
-    farm.book.type('Rotation', `P${rows[2]!.sheetRow}`, 'gate broken here');
+    farm.book.type('Rotation', `Q${rows[2]!.sheetRow}`, 'gate broken here');
     farm.book.type('Rotation', 'D1', 'my remark by the title');
     const info = blockOf(farm);
     const tab = readTab(farm.book, 'Rotation');

@@ -3,6 +3,7 @@
  * recalculated by the engine, held against the core and against sums by hand.
  */
 import { describe, expect, test, vi } from 'vitest';
+import type { ComposedBlock } from '../../shared/block/composed-block';
 import { cutBlock } from '../../shared/block/read-block';
 import type { BlockInfo, TabContent } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
@@ -26,7 +27,6 @@ import { rotationLinks } from '../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../shared/tasks/budget/rotation-stays';
 import { stayNeeds } from '../../shared/tasks/budget/stay-needs';
 import { workableStays } from '../../shared/tasks/budget/workable-stays';
-import type { ComposedBlock } from '../../shared/tasks/composed-block';
 import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-model';
 import { ITEM_NAMES } from '../../shared/tasks/materials/item-rows';
 import { laidPaddocks } from '../../shared/tasks/materials/laid-paddocks';

@@ -1,6 +1,7 @@
 /** Today's page: a card for each group, narrow enough for a phone, in plain formulas over the rotation table. */
 import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
+import type { ComposedBlock } from '../../block/composed-block';
 import type { BlockCell } from '../../contract';
 import { REMINDERS } from '../../table/barn-door-list';
 import { DEFAULT_TEMPERATURE_C } from '../../table/model';
@@ -12,7 +13,6 @@ import {
   HOT_LITERS_PER_KG,
 } from '../../tables/water-per-feed';
 import { fromInside, symbolOf } from '../../units/units';
-import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import type { BoundTable } from './bound-table';
 import { BOX_COLUMN, TICK } from './tick-words';
@@ -90,7 +90,7 @@ function addCard(draft: Draft, table: BoundTable, group: string, at: WorkingAt) 
   ]);
   const boxRow = draft.next() + 1;
   const box = draft.fixed(boxRow, BOX_COLUMN - 1);
-  const toDo = draft.add([formula(toDoFormula(table, at, box, hasLeft))], 'plain', `${group}: to do`);
+  const toDo = draft.add([formula(toDoFormula(at, box, hasLeft))], 'plain', `${group}: to do`);
   add('Moved', [{ k: 'b', v: false, box: true }, BLANK], 'input');
   add('Pigs', [shown(ifHere(here('head')), '0')]);
   add('Weight each', [
@@ -123,7 +123,7 @@ function asPlanned(at: WorkingAt): string {
 }
 
 /** What is due or overdue; the first of these that is true. */
-function toDoFormula(table: BoundTable, at: WorkingAt, box: string, hasLeft: string): string {
+function toDoFormula(at: WorkingAt, box: string, hasLeft: string): string {
   const late = `(TODAY()-${at('Next day')})`;
   const rules: readonly (readonly [when: string, says: string])[] = [
     [`${box}=TRUE`, `"${STILL_TICKED}"`],

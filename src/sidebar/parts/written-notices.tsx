@@ -23,7 +23,7 @@ export function WrittenNotices({ block, a1, note, beside, astray = [], kept }: W
       {kept && kept.inPlace.length > 0 && (
         <Notice kind="note">What you typed over cells of the table stays: {firstFew(kept.inPlace)}.</Notice>
       )}
-      {kept && kept.gaveWay.length > 0 && (
+      {kept?.gaveWay && kept.gaveWay.length > 0 && (
         <Notice kind="note">
           Ours stands again in place of what you had typed: {firstFew(kept.gaveWay)}.
         </Notice>

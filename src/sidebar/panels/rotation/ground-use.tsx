@@ -2,9 +2,8 @@ import type { Plan, PlanProblem } from '../../../../shared/plan/model';
 import { loadSpread } from '../../../../shared/plan/stay-loads';
 import type { PastRow } from '../../../../shared/table/model';
 import { seasonUse } from '../../../../shared/table/season-use';
-import { fromInside, type UnitSystem } from '../../../../shared/units/units';
+import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { count, dayWords } from '../../parts/day-words';
-import { groundLimitUnit } from './read-rules';
 
 interface Props {
   readonly problem: PlanProblem;
@@ -19,7 +18,7 @@ export function GroundUse({ problem, plan, past, units }: Props) {
   const most = Math.max(...use.map(({ load }) => load));
   const spread = loadSpread(problem, plan.stays);
   if (!spread || most <= 0) return null;
-  const unit = groundLimitUnit(units);
+  const unit = symbolOf('loadPerArea', units);
   const { paddock, inDay } = spread.worstStay;
   return (
     <>
@@ -49,5 +48,5 @@ export function GroundUse({ problem, plan, past, units }: Props) {
 
 /** A load in the grower's unit, three digits of it: more would say more than is known. */
 function loadWords(load: number, units: UnitSystem): string {
-  return Number(fromInside(load, 'massPerArea', units).toPrecision(3)).toLocaleString();
+  return Number(fromInside(load, 'loadPerArea', units).toPrecision(3)).toLocaleString();
 }

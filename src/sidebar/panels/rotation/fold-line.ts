@@ -1,18 +1,7 @@
 const LONGEST_LINE_OCTETS = 75;
 
-/**
- * Folds the lines of a calendar file anew by octets, as RFC 5545, 3.1 wants: the library counts characters, and may
- * cut through one that takes two units.
- */
-export function foldLines(calendar: string): string {
-  return calendar
-    .replace(/\r\n[ \t]/g, '')
-    .split('\r\n')
-    .map(foldLine)
-    .join('\r\n');
-}
-
-function foldLine(line: string): string {
+/** Folds a line of a calendar file by octets, as RFC 5545, 3.1 wants; never within a character. */
+export function foldLine(line: string): string {
   let folded = '';
   let octets = 0;
   for (const character of line) {
