@@ -130,7 +130,10 @@ export const FARM_MAKERS: Readonly<Record<string, (seed: number) => PlanProblem>
     const groups = draw.chance(0.3) ? 2 : 1;
     return {
       paddocks: paddocksOf(draw.whole(6, 8) + groups - 1, () => draw.whole(6, 16) * 100),
-      groups: groupsOf(draw, groups, () => ({ weightKg: draw.whole(8, 20), dailyGainKg: draw.whole(5, 9) / 10 })),
+      groups: groupsOf(draw, groups, () => ({
+        weightKg: draw.whole(8, 20),
+        dailyGainKg: draw.whole(5, 9) / 10,
+      })),
       rules: rulesOf(draw.whole(30, groups === 1 ? 45 : 32), {
         rest: { kind: 'monthly', days: [40, 40, 30, 15, 12, 14, 20, 20, 20, 25, 30, 40] },
         groundLimit: draw.whole(8, 20) / 10,
