@@ -1,6 +1,7 @@
 import { beamSearch, type SearchEffort, type Work } from './beam-search';
 import { improveWindow } from './improve';
 import { NEVER } from './never';
+import { paddockPrices, priceFrom } from './paddock-prices';
 import type { PlanTables } from './plan-tables';
 import { replay } from './replay';
 import { type Move, movesOf } from './search-state';
@@ -45,7 +46,9 @@ const SAME = 1e-9;
 /** What the search of one problem has in hand. */
 interface Search {
   readonly tables: PlanTables;
-  readonly whole: SearchTask;
+  whole: SearchTask;
+  /** No plan costs less. */
+  bound: number;
   readonly work: Work;
 }
 
@@ -59,12 +62,20 @@ export function* searchPlan(
   const best = bestOf(tables);
   const [narrow, ...wider] = starts(width);
   const first = flawless ?? (yield* startFrom(search, narrow!));
-  for (const moves of inOrder(tables, [first, yield* simpleRound(tables)])) {
+  const firsts = inOrder(tables, [first, yield* simpleRound(tables)]);
+  best.take(firsts[0]);
+  if (best.moves) {
+    if (isEnough(search, best.moves)) return best.moves;
+    yield* setPrices(search, points(tables, best.moves));
+    const priced = yield* startFrom(search, narrow!);
+    if (priced) firsts.push(priced);
+  }
+  for (const moves of inOrder(tables, firsts)) {
     best.take(moves);
     if (isEnough(search, best.moves)) return best.moves;
     best.take(yield* improve(search, moves, width));
   }
-  for (const effort of flawless ? [narrow!, ...wider] : wider) {
+  for (const effort of wider) {
     if (isEnough(search, best.moves)) return best.moves;
     const moves = yield* startFrom(search, effort);
     if (moves) best.take(yield* improve(search, moves, width));
@@ -115,7 +126,9 @@ function withoutChanges(tables: PlanTables): PlanTables {
 }
 
 function* searchOf(tables: PlanTables): Steps<Search> {
-  return { tables, whole: yield* wholeTask(tables), work: { states: 0, most: statesFor(tables, MOST) } };
+  const whole = yield* wholeTask(tables);
+  const work = { states: 0, most: statesFor(tables, MOST) };
+  return { tables, whole, bound: whole.start.bound, work };
 }
 
 /** Farm size beside the largest that is searched most widely. */
@@ -149,6 +162,18 @@ function* startFrom(
 ): Steps<readonly Move[] | undefined> {
   const found = yield* beamSearch(tables, whole, effort, Infinity, work);
   return found && movesOf(found.state);
+}
+
+/** From here on the whole season is searched with prices, which raise the bound; see paddockPrices. */
+function* setPrices(search: Search, worth: number): Steps<void> {
+  const { tables } = search;
+  const prices = yield* paddockPrices(tables, worth);
+  search.whole = yield* wholeTask(tables, prices);
+  const days = tables.problem.paddocks.map((_, p) => priceFrom(tables, prices, p, tables.readyAtStart[p]!));
+  search.bound = Math.max(
+    search.bound,
+    days.reduce((sum, price) => sum - price, search.whole.start.bound),
+  );
 }
 
 /** The best first. */
@@ -244,8 +269,8 @@ function* lookWide(
 }
 
 /** At the bound that no plan can beat. */
-function isProven({ tables, whole }: Search, moves: readonly Move[]): boolean {
-  return points(tables, moves) <= whole.start.bound + SAME;
+function isProven({ tables, bound }: Search, moves: readonly Move[]): boolean {
+  return points(tables, moves) <= bound + SAME;
 }
 
 function starts(width: number): SearchEffort[] {
