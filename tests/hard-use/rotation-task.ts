@@ -9,7 +9,7 @@ import { findLists } from '../../shared/lists/find-lists';
 import type { FoundList, GroupList, ListKind, PaddockList } from '../../shared/lists/model';
 import { readGroups } from '../../shared/lists/read-groups';
 import { readPaddocks } from '../../shared/lists/read-paddocks';
-import { explainPlan, plainWords } from '../../shared/plan/explain-plan';
+import { explainPlan } from '../../shared/plan/explain-plan';
 import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import type { OldRotation } from '../../shared/table/model';
@@ -128,7 +128,7 @@ export function writeRotation(workbook: Workbook, book: Book, wish: Wish = {}): 
   const input = tableInput({
     book,
     lists,
-    made: { problem, plan, words: (wish.explain ? explainPlan : plainWords)(problem, plan) },
+    made: { problem, plan, words: wish.explain ? explainPlan(problem, plan) : undefined },
     rules,
     unitSystem: units,
     old,

@@ -2,7 +2,6 @@
 import type { BlockContent } from '../../shared/block/read-block';
 import type { TabContent } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
-import { plainWords } from '../../shared/plan/explain-plan';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { describeChanges } from '../../shared/table/describe-changes';
 import { readRotation } from '../../shared/table/read-rotation';
@@ -47,7 +46,7 @@ export function rotationTask(name: string, book: Book, written?: Composed): Type
     const plan = plans.get(key) ?? planRotation(problem);
     plans.set(key, plan);
     if ('reason' in plan) return { refused: [plan.reason] };
-    const made = { problem, plan, words: plainWords(problem, plan) };
+    const made = { problem, plan, words: undefined };
     const input = tableInput({ book, lists, made, rules, unitSystem: units, old, rebuild: again });
     const { cells, styles } = rotationBlock({ ...input, corner: changed.info });
     const told = again ? [...again.notes, ...describeChanges(again, plan)] : [];

@@ -24,9 +24,7 @@ const PROBLEM: PlanProblem = {
 const SCORE = { total: 0, restShortDays: 0, overLimitDays: 0, moves: 0, strides: 0 };
 
 function past(paddock: string, inDay: number, outDay: number, figures: Partial<PastRow>): PastRow {
-  const blank = { value: '', formula: '', sheetRow: 1 };
-  const kept = { cover: blank, note: blank, extras: [], typedOver: [], ownFormulas: {}, lookups: [] };
-  return { sheetRow: 1, group: 'Reds', paddock, inDay, outDay, ...kept, ...figures };
+  return { sheetRow: 1, group: 'Reds', paddock, inDay, outDay, ...figures } as PastRow;
 }
 
 it('adds what happened to what is planned, the stay that goes on once', () => {
