@@ -47,8 +47,14 @@ describe.each(RUNS)('$sample', ({ sample, listTab, formula, answer }) => {
 
       await preview.chooseMenu('Sounder Sheet', 'Open the sidebar');
       const { sidebar } = preview;
+      let workers = 0;
+      preview.page.on('worker', () => {
+        workers += 1;
+      });
       await sidebar.getByRole('button', { name: 'Plan the moves' }).click();
       await buildTable(sidebar, 'Write the table');
+      // The built page's own script text runs as the planner.
+      expect(workers).toBeGreaterThan(0);
       await preview.screenshot(`whole-run-${sample}-table`);
       const before = await rows(preview);
       expect(before.length).toBeGreaterThan(10);

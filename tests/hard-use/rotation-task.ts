@@ -7,7 +7,7 @@ import type { BlockInfo, WriteDone } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import { decimalComma } from '../../shared/locale/decimal-comma';
 import { unitsOfLocale } from '../../shared/locale/units-of-locale';
-import { explainPlan, plainWords } from '../../shared/plan/explain-plan';
+import { explainPlan } from '../../shared/plan/explain-plan';
 import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import type { OldRotation } from '../../shared/table/model';
@@ -99,7 +99,7 @@ export function writeRotation(workbook: Workbook, book: Book, wish: Wish = {}): 
   const input = tableInput({
     book,
     lists,
-    made: { problem, plan, words: (wish.explain ? explainPlan : plainWords)(problem, plan) },
+    made: { problem, plan, words: wish.explain ? explainPlan(problem, plan) : undefined },
     rules,
     unitSystem: units,
     old,

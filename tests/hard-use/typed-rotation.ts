@@ -4,7 +4,6 @@ import { ROTATION_NAME } from '../../shared/block/own-words';
 import type { BlockContent } from '../../shared/block/read-block';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import { startUnits } from '../../shared/lists/start-units';
-import { plainWords } from '../../shared/plan/explain-plan';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { describeChanges } from '../../shared/table/describe-changes';
 import { readRotation } from '../../shared/table/read-rotation';
@@ -48,7 +47,7 @@ export function rotationTask(name: string, book: Book, written?: Composed): Type
     const plan = plans.get(key) ?? planRotation(problem);
     plans.set(key, plan);
     if ('reason' in plan) return { refused: [plan.reason] };
-    const made = { problem, plan, words: plainWords(problem, plan) };
+    const made = { problem, plan, words: undefined };
     const input = tableInput({ book, lists, made, rules, unitSystem: units, old, rebuild: again });
     const { cells, styles, kept } = mergedRotation(input, old);
     const told = again

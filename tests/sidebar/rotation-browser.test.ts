@@ -88,6 +88,43 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     expect(told).toBe(true);
   });
 
+  test('a small paddock is spared where the grower will move for it, and the sheet keeps that', async ({
+    skip,
+  }) => {
+    if (!browser) skip();
+    const small = PADDOCK_ROWS.map(([name, area, ...rest]) => [
+      name!,
+      name === 'North 3' ? 0.08 : area!,
+      ...rest,
+    ]);
+    const sheet = farmSheet(small.filter(([name]) => name !== 'Total'));
+    const opened = await openRotation(sheet);
+    const { page } = opened;
+    const worst = async (): Promise<number> => {
+      await planned(page);
+      const words = await page.getByText('The stays to come bear').textContent();
+      return Number(/and ([\d,]+) at most/.exec(words ?? '')?.[1]?.replace(/,/g, ''));
+    };
+    await page.getByLabel('Fewest moves').check();
+    const fewest = await worst();
+    await page.getByText(/more than twice the middle: North 3 from/).waitFor();
+    // 9 pigs of 64 lb and more for seven days on 0.08 ac.
+    expect(fewest).toBeGreaterThan((9 * 64 * 7) / 0.08);
+    await page.getByRole('heading', { name: 'How hard the ground is used' }).scrollIntoViewIfNeeded();
+    await checkAndShoot(opened, 'rotation-ground');
+    await page.getByLabel(/^Most: /).check();
+    expect(await worst()).toBeLessThan(fewest / 2);
+    await page.getByRole('button', { name: 'Write the table' }).click();
+    await page.getByText('The table stands on “Rotation”').first().waitFor();
+    const table = sheet.tabs.find(({ name }) => name === 'Rotation')!;
+    expect(table.values.find(([label]) => label === "Moves for the ground's sake")?.[1]).toBe('most');
+    const again = await openRotation(sheet);
+    await planned(again.page);
+    expect(await again.page.getByLabel(/^Most: /).isChecked()).toBe(true);
+    await again.page.getByText('The rest of the plan stays as it is.').waitFor();
+    expect([...opened.errors, ...again.errors]).toEqual([]);
+  });
+
   test('every problem of a bad list is told with its cell, and nothing can be planned', async ({ skip }) => {
     if (!browser) skip();
     const bad = PADDOCK_ROWS.map((row, i) =>
