@@ -39,7 +39,7 @@ export interface BarnDoorList {
 export const COMES_IN = 'training pen or barn';
 
 /** Common practice, no source, save for what the energizer's manual says. */
-const REMINDERS = [
+export const REMINDERS = [
   'Switch the energizer off before you touch or shift wire; its manual comes first.',
   'Set up and test the next fence before the pigs are let in; check the voltage again when they are in.',
   'Trained pigs refuse to cross a place where a wire stood: open where none has been (common practice, no source).',

@@ -1,7 +1,7 @@
+import { alignColumns } from '../block/align-columns';
 import { hashText } from '../block/hash-text';
 import { ANSWER_MARK, markOfStanding } from '../block/memory';
 import type { BlockContent } from '../block/read-block';
-import { alignColumns } from '../tasks/align-columns';
 
 const LOADING = 'Loading...';
 

@@ -4,9 +4,8 @@
  * Rows and columns count from 1, as in the spreadsheet. Amounts are in SI units inside; the block shows the
  * farm's units.
  */
-import type { TabContent } from '../contract';
 import type { Day } from '../core/calendar/day';
-import type { GroupList, PaddockList } from '../lists/model';
+import type { GroupList, ListSources, PaddockList } from '../lists/model';
 import type { Plan, PlanProblem, PlanRules } from '../plan/model';
 import type { UnitSystem } from '../units/units';
 import type { ColumnKey } from './columns';
@@ -88,12 +87,6 @@ export interface OldRotation {
   readonly problems: readonly TableProblem[];
 }
 
-/** A grower's list with the tab it stands on, for formulas that look things up there. */
-export interface ListSource<List> {
-  readonly tab: TabContent;
-  readonly list: List;
-}
-
 export interface RotationBlockInput {
   readonly problem: PlanProblem;
   readonly plan: Plan;
@@ -101,10 +94,7 @@ export interface RotationBlockInput {
   readonly corner: Corner;
   /** Sentences shown above the table. */
   readonly warnings: readonly string[];
-  readonly sources?: {
-    readonly paddocks?: ListSource<PaddockList>;
-    readonly groups?: ListSource<GroupList>;
-  };
+  readonly sources?: ListSources;
   /** Of the table that stands, so that a rebuild keeps the headings in their row. */
   readonly headRows?: number | undefined;
   /** For a rebuild: what rebuildInput gives. */

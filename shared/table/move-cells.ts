@@ -3,6 +3,7 @@ import { dateCall } from '../block/date-call';
 import type { BlockCell } from '../contract';
 import type { Day } from '../core/calendar/day';
 import type { GroupField, PaddockField } from '../lists/model';
+import { groupWeightOn } from '../plan/group-weights';
 import { restDue } from '../plan/rest-due';
 import { fromInside, type Quantity } from '../units/units';
 import { checkFormula } from './check-formula';
@@ -45,7 +46,7 @@ interface MoveContext {
 
 /** The cells of one move, by column. Weight, feed and water stay blank: they spill from above; cover and note are typed. */
 export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
-  const { frame, rows, i, setting } = context;
+  const { input, frame, rows, i, setting } = context;
   const row = rows[i]!;
   const at = frame.anchorRow + 1 + i;
   const nextRow = row.next === undefined ? undefined : frame.anchorRow + 1 + row.next;
@@ -62,7 +63,7 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     density: formula(densityFormula(frame, at), THOUSANDS),
     restBefore: formula(restBeforeFormula(frame, at), WHOLE),
     restDue: restDueCell(context, row, at),
-    check: formula(checkFormula(frame, at, checkSettings(setting))),
+    check: formula(checkFormula(frame, at, checkSettings(setting), thousandthsGained(input, row))),
     feed: answer(THOUSANDS),
     water: answer(TENTHS),
     cover: blank(PERCENT),
@@ -74,6 +75,15 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     groupKey: formula(keyFormula(cellIn(frame, 'group', at))),
     paddockKey: formula(keyFormula(cellIn(frame, 'paddock', at))),
   };
+}
+
+/** Of a pig of a group without a gain of its own, a day in the mean of the planned stay, in thousandths. */
+function thousandthsGained({ problem, settings }: RotationBlockInput, row: TableRow): number {
+  const group = problem.groups[row.groupIndex ?? -1];
+  if (!group || group.dailyGainKg !== undefined) return 0;
+  const { inDay, outDay } = row;
+  const gainKg = (groupWeightOn(group, outDay) - groupWeightOn(group, inDay)) / Math.max(1, outDay - inDay);
+  return Math.round(1000 * fromInside(gainKg, 'massPerDay', settings.unitSystem));
 }
 
 function checkSettings(setting: MoveContext['setting']) {

@@ -1,11 +1,12 @@
 /** Which rows of a rotation block are what: by their ids, wherever they stand. */
+
+import { alignColumns } from '../block/align-columns';
 import { idOf, RECORD_ID } from '../block/compose-block';
 import { hashText } from '../block/hash-text';
 import { ANSWER_MARK, bareMark, markOfStanding } from '../block/memory';
 import type { BlockContent } from '../block/read-block';
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
-import { alignColumns } from '../tasks/align-columns';
 import { COLUMNS, type ColumnKey } from './columns';
 import { SETTINGS_TITLE } from './settings-rows';
 

@@ -1,10 +1,10 @@
+import { alignColumns } from '../block/align-columns';
+import { cellOnTab } from '../block/cell-on-tab';
 import { idOf, SETTING_ROW } from '../block/compose-block';
 import { BLANK_MARK, bareMark, isYours, markOfStanding } from '../block/memory';
 import type { BlockContent } from '../block/read-block';
-import { cellOnTab } from '../lists/cell-on-tab';
 import type { RestRule } from '../plan/model';
 import { OUTDOOR_FACTOR } from '../tables/nrc-intake';
-import { alignColumns } from '../tasks/align-columns';
 import { toInside, type UnitSystem } from '../units/units';
 import { DEFAULT_TEMPERATURE_C, type RotationSettings, type TableProblem } from './model';
 import { isTypedAt } from './move-rows';
@@ -12,6 +12,7 @@ import { savedLists } from './saved-lists';
 import {
   dateOf,
   datesOf,
+  evennessOf,
   got,
   numberOf,
   type SettingLine,
@@ -65,6 +66,8 @@ export function readSettings(block: BlockContent): SettingsRead {
         lines.has('groundLimit') ? read('groundLimit', (line) => numberOf(line, 0)) : undefined,
         unitSystem,
       ),
+      // A table from before there was this setting goes on without it.
+      ...(lines.has('evenness') && { evenness: read('evenness', evennessOf) ?? 0 }),
       moveWeekdays: read('moveDays', weekdaysOf) ?? WEEKDAYS.map(() => true),
       noMoveDays: read('noMoves', datesOf) ?? [],
       seasonStart: read('seasonStart', dateOf) ?? 0,

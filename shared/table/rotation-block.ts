@@ -1,8 +1,7 @@
 import { columnLetters } from '../block/a1';
 import { BLANK, text } from '../block/cells';
-import { type BlockRow, composeBlock } from '../block/compose-block';
+import { type BlockRow, composeBlock, type Grids } from '../block/compose-block';
 import type { BlockRule, BlockStyle, WriteBlock } from '../contract';
-import type { ComposedBlock } from '../tasks/composed-block';
 import { CHECKS } from './check-formula';
 import { COLUMNS, type ColumnKey, headingOf } from './columns';
 import { functionCells } from './function-cells';
@@ -14,7 +13,13 @@ import { ANCHOR, HEADINGS, SPACE } from './move-rows';
 import { settingsRows } from './settings-rows';
 import { type TableRow, tableRows, wishesIn } from './table-rows';
 
-export type Block = ComposedBlock & Pick<WriteBlock, 'freezeRows'>;
+export type Block = Grids & Pick<WriteBlock, 'rules' | 'widths' | 'freezeRows'>;
+
+interface Records {
+  readonly records: true;
+  /** Cells (row, column) that hold a wish of the grower's. */
+  readonly typed: readonly (readonly [row: number, column: number])[];
+}
 
 /**
  * The rotation table as one block: title, hint and warnings; headings; a blank row that holds the cell functions
@@ -23,7 +28,7 @@ export type Block = ComposedBlock & Pick<WriteBlock, 'freezeRows'>;
  * Formulas refer to the place where the block will stand, `corner`. They are plain spreadsheet formulas but for
  * weight, feed and water, one cell function each over the whole column.
  */
-export function rotationBlock(input: RotationBlockInput): Block {
+export function rotationBlock(input: RotationBlockInput): Block & Records {
   const rows = tableRows(input);
   const { corner, settings } = input;
   const above = rowsAbove(input);

@@ -13,6 +13,7 @@
  * moves below the table if it was typed since the last write.
  */
 import { cellA1 } from '../block/a1';
+import { alignColumns, type Columns } from '../block/align-columns';
 import { BLANK, text } from '../block/cells';
 import { NAMING_CELLS, RECORD_ID, SETTING_ID } from '../block/compose-block';
 import {
@@ -30,11 +31,11 @@ import type { BlockContent } from '../block/read-block';
 import { rowIds } from '../block/row-ids';
 import type { BlockCell, BlockStyle, WireCell } from '../contract';
 import { shiftFormula } from '../table/shift-formula';
-import { alignColumns, type Columns } from './align-columns';
 import { shownCell } from './cell-value';
 import type { ComposedBlock } from './composed-block';
 import { keptCell } from './kept-cell';
 import { placeColumns, type Slot, slotsOf } from './place-columns';
+import { NOT_WRITTEN } from './today/tick-words';
 
 export const KEPT_BELOW = 'Kept from this table as it was before';
 /** Ids of the rows below the table; what stands in them is the grower's. */
@@ -275,7 +276,8 @@ function isTakenAway({ values, formulas, memory }: BlockContent, r: number, colu
 
 function isNothing({ value, formula }: Cell): boolean {
   // A formula that lost what it pointed to has nothing left to keep.
-  return (value === '' && formula === '') || formula.includes('#REF') || isMemory(value);
+  const isSaid = typeof value === 'string' && value.startsWith(NOT_WRITTEN);
+  return (value === '' && formula === '') || formula.includes('#REF') || isMemory(value) || isSaid;
 }
 
 /** Settles what stands in a cell that the new block has too. */

@@ -1,5 +1,6 @@
 /** Builds every block that there is in one workbook, as the sidebar's panels do: what they read, they read from the sheet. */
 import { date, number, text } from '../../shared/block/cells';
+import { MAP_BLOCK } from '../../shared/block/own-words';
 import { cutBlock } from '../../shared/block/read-block';
 import type { BlockInfo, WriteBlock, WriteDone } from '../../shared/contract';
 import type { PaddockList } from '../../shared/lists/model';
@@ -16,7 +17,6 @@ import { rotationLinks } from '../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../shared/tasks/budget/rotation-stays';
 import { composeMapBlock } from '../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../shared/tasks/map/guess-role';
-import { MAP_BLOCK } from '../../shared/tasks/map/map-block';
 import { mapFromGeojson } from '../../shared/tasks/map/map-from-geojson';
 import { measureMap } from '../../shared/tasks/map/measure-map';
 import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-model';
@@ -26,10 +26,14 @@ import { MATERIALS_SETTINGS } from '../../shared/tasks/materials/materials-setti
 import { NOTHING_TYPED } from '../../shared/tasks/materials/read-materials';
 import { mergeBlock } from '../../shared/tasks/merge-block';
 import { startSettings } from '../../shared/tasks/settings';
+import { type BoundTable, boundTable } from '../../shared/tasks/today/bound-table';
+import { TODAY_BLOCK } from '../../shared/tasks/today/tick-words';
+import { todayBlock } from '../../shared/tasks/today/today-block';
 import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS } from '../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../shared/tasks/training/pen-block';
 import type { UnitSystem } from '../../shared/units/units';
 import type { Workbook } from '../../src/preview/headless';
+import type { Book } from '../../src/sidebar/parts/use-book';
 import { SAMPLE_MAP } from '../tasks/map/sample-map';
 import { asked, buildRotation, type Outcome, readBook, readLists, type Wish } from './rotation-task';
 
@@ -43,8 +47,8 @@ const SHAPE = 1.5;
 /** Writes a block onto a new tab of its own. */
 export function writeNew(workbook: Workbook, name: string, block: Block, tab: string): BlockInfo {
   const place: WriteBlock['place'] = { at: 'new-tab', tab };
-  const { cells, styles, rules, widths, stamp } = mergeBlock(name, block);
-  const request = { cells, styles, rules, widths, stamp, freezeRows: 0, name, place };
+  const { cells, styles, rules, widths } = mergeBlock(name, block);
+  const request = { cells, styles, rules, widths, freezeRows: 0, name, place };
   return asked<WriteDone>(workbook, 'writeBlock', request).block;
 }
 
@@ -54,6 +58,7 @@ export function buildEveryBlock(workbook: Workbook, units: UnitSystem, wish: Wis
   if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome));
   const day = outcome.rules.seasonStart;
   picture(workbook, outcome);
+  writeNew(workbook, TODAY_BLOCK, todayBlock(rotationNow(readBook(workbook)), ORIGIN), 'Today');
   writeNew(workbook, MATERIALS_BLOCK, materials(workbook, units), 'Materials');
   writeNew(workbook, BITE_BLOCK, bite(units), 'Bite');
   const walks = [3, 11].flatMap((after) =>
@@ -78,6 +83,14 @@ function picture(workbook: Workbook, { problem, plan, rules, units }: Written): 
   const settings = { rules, unitSystem: units, temperatureC: 20, outdoorFactor: 1.15, lists: {} };
   const corner = { tab: 'Picture', row: 1, column: 1 };
   writeNew(workbook, 'SOUNDER_PICTURE', pictureBlock({ problem, plan, settings, corner }), 'Picture');
+}
+
+/** The rotation table as today's page is bound to it. */
+export function rotationNow({ overview, tabs }: Book): BoundTable {
+  const info = overview.blocks.find(({ name }) => name === 'SOUNDER_ROTATION')!;
+  const table = boundTable(cutBlock(tabs.find(({ name }) => name === info.tab)!, info));
+  if ('problem' in table) throw new Error(table.problem);
+  return table;
 }
 
 function materials(workbook: Workbook, units: UnitSystem): Block {

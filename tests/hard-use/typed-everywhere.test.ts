@@ -18,7 +18,7 @@ import { composed, type TypedTask, tryEveryCell, type Verdict } from './typed-ce
 import { FARM_RULES, farmToType, typeMoves } from './typed-farm';
 import { mapTask } from './typed-map';
 import { GRID_MATERIALS, gridMaterials, gridMaterialsTask, materialsTask } from './typed-materials';
-import { MARK, markTask, pictureTask } from './typed-others';
+import { MARK, markTask, pictureTask, todayTask } from './typed-others';
 import { rotationTask } from './typed-rotation';
 import { tryEveryBlank, trySameTwice } from './typed-together';
 import { logTask, penTask } from './typed-training';
@@ -67,6 +67,7 @@ async function tasksIn(units: UnitSystem): Promise<readonly TypedTask[]> {
     mapTask(book),
     markTask(book),
     pictureTask(book),
+    todayTask(book),
     rotation,
     rotationTask('Rotation, three moves done', readBook(workbook), composed(rotation, rotation.content)),
   ];
@@ -84,6 +85,7 @@ const TABLES = [
   'Map',
   'Sharing mark',
   'Season picture',
+  'Today',
   'Rotation',
   'Rotation, three moves done',
 ];

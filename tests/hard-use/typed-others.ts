@@ -3,7 +3,10 @@ import type { BlockContent } from '../../shared/block/read-block';
 import type { BlockCell } from '../../shared/contract';
 import { composeMarkBlock } from '../../shared/tasks/share/mark-block';
 import { MARK_BLOCK } from '../../shared/tasks/share/original-mark';
+import { TODAY_BLOCK } from '../../shared/tasks/today/tick-words';
+import { todayBlock } from '../../shared/tasks/today/today-block';
 import type { Book } from '../../src/sidebar/parts/use-book';
+import { rotationNow } from './every-block';
 import type { TypedTask } from './typed-cells';
 import { contentOf, over } from './typed-over';
 
@@ -14,6 +17,15 @@ export function markTask(book: Book): TypedTask {
     name: 'Sharing mark',
     content: contentOf(book, MARK_BLOCK),
     rebuild: (changed) => over(changed, [], () => composeMarkBlock(MARK)),
+  };
+}
+
+export function todayTask(book: Book): TypedTask {
+  const table = rotationNow(book);
+  return {
+    name: 'Today',
+    content: contentOf(book, TODAY_BLOCK),
+    rebuild: (changed) => over(changed, [], () => todayBlock(table, changed.info)),
   };
 }
 

@@ -1,5 +1,6 @@
 /** What happens to a rotation table and its lists in which nobody typed: no finding, and the same table again. */
 import { expect, it, vi } from 'vitest';
+import { plainWords } from '../../shared/plan/explain-plan';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { describeChanges } from '../../shared/table/describe-changes';
 import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
@@ -96,7 +97,7 @@ it.each(CHANGES)('%s: nothing to tell, and the same table is written', async (_,
   if ('missing' in season) throw new Error(season.missing);
   const plan = planRotation(season.problem);
   if ('reason' in plan) throw new Error(plan.reason);
-  const made = { problem: season.problem, plan, words: undefined };
+  const made = { problem: season.problem, plan, words: plainWords(season.problem, plan) };
   const { rebuild } = season;
   const input = tableInput({ book: read, lists, made, rules, unitSystem: 'US', old, rebuild });
   expect(mergedRotation(input, old).kept).toEqual(NOTHING_KEPT);

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import { freeTabName } from '../../../shared/block/free-tab-name';
 import { Choices } from './choices';
 import { InputField } from './field';
-import { freeTabName } from './free-tab-name';
 
 export interface ChosenPlace {
   readonly at: 'new-tab' | 'area';
@@ -33,15 +33,24 @@ const PLACES = [
   { value: 'area', text: 'In the empty area at the selected cell' },
 ];
 
-export function PlaceChoice({ legend, place }: { legend: string; place: ChosenPlace }) {
+interface Props {
+  readonly legend: string;
+  readonly place: ChosenPlace;
+  /** On a tab of its own, and nowhere else. */
+  readonly onlyTab?: boolean;
+}
+
+export function PlaceChoice({ legend, place, onlyTab = false }: Props) {
   return (
     <>
-      <Choices
-        legend={legend}
-        value={place.at}
-        options={PLACES}
-        onChange={(value) => place.setAt(value === 'area' ? 'area' : 'new-tab')}
-      />
+      {!onlyTab && (
+        <Choices
+          legend={legend}
+          value={place.at}
+          options={PLACES}
+          onChange={(value) => place.setAt(value === 'area' ? 'area' : 'new-tab')}
+        />
+      )}
       {place.at === 'new-tab' ? (
         <InputField
           label="Name of the new tab"

@@ -5,15 +5,15 @@ import { firstFew } from '../../../shared/block/first-few';
 import { pointingCells } from '../../../shared/block/pointing-cells';
 import { type BlockContent, wholeOf } from '../../../shared/block/read-block';
 import type { WriteBlock as Request, WriteDone } from '../../../shared/contract';
+import { areaFingerprint } from '../../../shared/tasks/area-fingerprint';
 import { astrayCells } from '../../../shared/tasks/astray-cells';
 import type { ComposedBlock } from '../../../shared/tasks/composed-block';
+import { findBlock } from '../../../shared/tasks/find-block';
 import { type MergedBlock, mergeBlock } from '../../../shared/tasks/merge-block';
 import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
 import { usePage } from '../page';
 import { ask } from '../server';
-import { areaFingerprint } from './area-fingerprint';
 import { Button } from './button';
-import { findBlock } from './find-block';
 import { Notice } from './notice';
 import { PlaceChoice, usePlace } from './place-choice';
 import { type Book, readBook } from './use-book';
@@ -36,6 +36,8 @@ interface Props {
   /** "the map": for the button and the messages. */
   readonly what: string;
   readonly tabName: string;
+  /** The new tab goes in front of that one. A block that says so has a tab of its own, and no other place. */
+  readonly before?: string | undefined;
   readonly book: Book;
   readonly compose: Compose;
   /** Rows right below the block that were read as part of it: it takes them in. */
@@ -82,7 +84,7 @@ export function WriteBlock(props: Props) {
           {adoptRows > 0 && ` ${rowsTaken(adoptRows)}`}
         </p>
       ) : (
-        <PlaceChoice legend={`Where to put ${what}`} place={place} />
+        <PlaceChoice legend={`Where to put ${what}`} place={place} onlyTab={'before' in props} />
       )}
       {notYet && <p class="hint">{notYet}</p>}
       {standing && !notYet && <KeptNotice {...keptNow(props)} />}
@@ -140,7 +142,11 @@ export function KeptNotice({ inPlace, below }: MergedBlock['kept']) {
 
 async function writeFirst(props: Props, tab: string | undefined): Promise<Written> {
   const now = await readBook();
-  if (tab !== undefined) return send(props, { at: 'new-tab', tab }, first(props, { row: 1, column: 1 }, now));
+  if (tab !== undefined) {
+    const { before } = props;
+    const place = { at: 'new-tab', tab, ...(before !== undefined && { before }) } as const;
+    return send(props, place, first(props, { row: 1, column: 1 }, now));
+  }
   const selected = await ask('readSelection', {});
   const corner = { row: selected.row, column: selected.column };
   return send(props, { at: 'area', tab: selected.tab, ...corner }, first(props, corner, now));
@@ -169,7 +175,7 @@ async function rebuild(props: Props): Promise<Written> {
 function send(
   props: Props,
   place: Request['place'],
-  { cells, styles, rules, widths, stamp }: MergedBlock,
+  { cells, styles, rules, widths }: MergedBlock,
   expects?: string,
 ): Promise<WriteDone> {
   return ask('writeBlock', {
@@ -179,7 +185,6 @@ function send(
     styles,
     rules,
     widths,
-    stamp,
     freezeRows: props.freezeRows ?? 0,
     ...(props.record && { replaces: true }),
     ...(expects !== undefined && { expects }),

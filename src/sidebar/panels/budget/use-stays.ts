@@ -7,9 +7,10 @@ import {
   dayFromIso,
   isoFromDay,
 } from '../../../../shared/core/calendar/day';
-import type { GroupList, PaddockList } from '../../../../shared/lists/model';
+import { bindLists } from '../../../../shared/lists/bind-lists';
+import type { GroupList, ListSource, PaddockList } from '../../../../shared/lists/model';
+import { readAmount } from '../../../../shared/locale/read-amount';
 import { blockMeaning } from '../../../../shared/table/block-meaning';
-import type { ListSource } from '../../../../shared/table/model';
 import { readRotation } from '../../../../shared/table/read-rotation';
 import { rememberedRotation } from '../../../../shared/table/remembered-rotation';
 import type { BudgetStay } from '../../../../shared/tasks/budget/budget-model';
@@ -20,10 +21,8 @@ import { rotationLinks } from '../../../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../../../shared/tasks/budget/rotation-stays';
 import type { StaySource } from '../../../../shared/tasks/budget/stay-columns';
 import type { UnitSystem } from '../../../../shared/units/units';
-import { bindLists } from '../../lists/bind-lists';
 import { seasonNotesOf } from '../../lists/list-notes';
 import { type Lists, useLists } from '../../lists/use-lists';
-import { readAmount } from '../../numbers/read-amount';
 import type { Book } from '../../parts/use-book';
 
 export type StaysFrom = 'rotation' | 'lists';

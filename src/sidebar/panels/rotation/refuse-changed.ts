@@ -1,5 +1,5 @@
+import { bindLists } from '../../../../shared/lists/bind-lists';
 import type { RotationBlockInput } from '../../../../shared/table/model';
-import { bindLists } from '../../lists/bind-lists';
 import { type Book, readBook } from '../../parts/use-book';
 import { type OldTable, oldTable, refuseTyped } from './old-table';
 

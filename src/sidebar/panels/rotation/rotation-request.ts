@@ -1,5 +1,6 @@
 /** What the script is asked to write: the rotation table, merged with the one that stands. */
 import { markOfStanding, type RowMemory } from '../../../../shared/block/memory';
+import { ROTATION_NAME } from '../../../../shared/block/own-words';
 import type { BlockContent } from '../../../../shared/block/read-block';
 import type { BlockCell, WriteBlock } from '../../../../shared/contract';
 import { COLUMNS } from '../../../../shared/table/columns';
@@ -7,7 +8,7 @@ import type { Corner, RotationBlockInput } from '../../../../shared/table/model'
 import { columnsOf } from '../../../../shared/table/move-rows';
 import { rotationBlock } from '../../../../shared/table/rotation-block';
 import { type MergedBlock, mergeBlock } from '../../../../shared/tasks/merge-block';
-import { type OldTable, ROTATION_NAME } from './old-table';
+import type { OldTable } from './old-table';
 
 type Input = Omit<RotationBlockInput, 'corner'>;
 

@@ -1,5 +1,5 @@
-import { ANSWER_MARK, BLANK_MARK, bareMark, type Memory, markOfStanding } from '../block/memory';
-import type { BlockContent } from '../block/read-block';
+import { ANSWER_MARK, BLANK_MARK, bareMark, type Memory, markOfStanding } from './memory';
+import type { BlockContent } from './read-block';
 
 /** Column that each standing column was written as; undefined for one of the grower's. */
 export type Columns = readonly (number | undefined)[];
