@@ -1,3 +1,9 @@
+/**
+ * The rotation table as plain data: what goes into the block and what is read back from it.
+ *
+ * Rows and columns count from 1, as in the spreadsheet. Amounts are in SI units inside; the block shows the
+ * farm's units.
+ */
 import type { Day } from '../core/calendar/day';
 import type { GroupList, ListSources, PaddockList } from '../lists/model';
 import type { Plan, PlanProblem, PlanRules } from '../plan/model';
