@@ -1,8 +1,9 @@
 /** The training pen as a live list: one TRAINING_PEN call, one STRAND_HEIGHTS call, plain formulas for the rest. */
 import { answer, BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
-import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
+import type { BlockCell, BlockStyle } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
+import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { roundUp } from '../formula-parts';
 import { addSettings, addUnits, type SettingSpec, type SettingValues } from '../settings';
@@ -93,15 +94,13 @@ const COUNTED: readonly string[] = ['panels', 'posts', 'clips'];
 
 const INPUT_ROW: readonly BlockStyle[] = ['plain', 'plain', 'muted', 'input', 'plain'];
 
-export type PenBlock = Pick<WriteBlock, 'name' | 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
-
 /** `onHand` holds typed cells by the item's place in the list, 0 for the first. */
 export function composePenBlock(
   settings: PenSettings,
   onHand: readonly BlockCell[],
   units: UnitSystem,
   origin: Origin,
-): PenBlock {
+): ComposedBlock {
   const draft = draftBlock(origin);
   draft.add([text('Training pen')], 'title');
   draft.add([text('Change a setting here and the list follows.')], 'muted');
@@ -116,11 +115,9 @@ export function composePenBlock(
   draft.add();
   addHeights(draft, set, first, { units, strands: settings.strands ?? 1 });
   return {
-    name: PEN_BLOCK,
     ...composeBlock(draft.rows),
     rules: [],
     widths: [240, 90, 90, 90, 90],
-    freezeRows: 0,
   };
 }
 
