@@ -1,6 +1,5 @@
 /** How a task asks: every field of its form, with what the sheet says and what was answered. */
 import type { Book } from '../block/book';
-import type { BlockContent } from '../block/read-block';
 import { foundLists } from '../lists/found-lists';
 import type { FoundList, ListKind } from '../lists/model';
 import { startUnits } from '../lists/start-units';
@@ -16,7 +15,7 @@ import {
   settingProblems,
   startSettings,
 } from './settings';
-import { type Standing, standingOf } from './standing';
+import { standingOf } from './standing';
 import type { Answer, Answers, Form, Sources } from './task';
 
 export const UNITS_LEGEND = 'Units';
@@ -48,48 +47,10 @@ export interface ChoiceForm<Key extends string = string> {
   readonly value: Key;
 }
 
-export interface Asking {
-  /** What stands in the block, for whoever reads what was typed there. */
-  readonly block: BlockContent | undefined;
-  readonly standing: Standing | undefined;
-  readonly comma: boolean;
-  /** Those of the block that stands, else as chosen. */
-  readonly units: (start?: UnitSystem) => UnitSystem;
-  /** Start values, over them what stands in the block, over them what was answered. */
-  readonly settings: <Key extends string>(
-    specs: readonly SettingSpec<Key>[],
-    read: Partial<SettingsRead<Key>> | undefined,
-    units: UnitSystem,
-  ) => SettingsForm<Key>;
-  /** `inSheet`: as the block says. */
-  readonly choice: <Key extends string>(
-    legend: string,
-    options: Readonly<Record<Key, string>>,
-    start: NoInfer<Key>,
-    inSheet?: NoInfer<Key>,
-  ) => ChoiceForm<Key>;
-  readonly text: (label: string, start?: string) => string;
-  /** Anything else that is answered. */
-  readonly other: <Kind extends Answer>(label: string, inSheet?: unknown) => Kind | undefined;
-  /** `kinds`: the lists that are asked for. */
-  readonly lists: (
-    kinds: readonly ListKind[],
-    units: UnitSystem,
-    remembered?: Parameters<typeof growerLists>[3],
-  ) => GrowerLists;
-  /** Sentences on what is missing or wrong. */
-  readonly wrong: (sentences: readonly string[]) => void;
-  /** The same, where a cell of the sheet is to blame. */
-  readonly wrongInSheet: (sentences: readonly string[]) => void;
-  readonly form: <Plan, View extends object>(
-    plan: () => Plan,
-    view: View,
-    how?: { readonly sources?: Sources; readonly record?: string | undefined },
-  ) => Form<Plan> & View;
-}
+export type Asking = ReturnType<typeof asking>;
 
 /** `grows`: the block is typed into, and takes in the rows that were filled right below it. */
-export function asking(book: Book, answers: Answers, name: string, grows = false): Asking {
+export function asking(book: Book, answers: Answers, name: string, grows = false) {
   const standing = standingOf(book, name, grows);
   const block = standing?.reading;
   const comma = decimalComma(book.overview.locale);
@@ -110,50 +71,68 @@ export function asking(book: Book, answers: Answers, name: string, grows = false
       throw new TypeError(`“${label}” must be answered with a text`);
     return answer;
   };
-  const choice: Asking['choice'] = (legend, options, start, standingKey) => {
+  /** `inTable`: as the block says. */
+  const choice = <Key extends string>(
+    legend: string,
+    options: Readonly<Record<Key, string>>,
+    start: NoInfer<Key>,
+    inTable?: NoInfer<Key>,
+  ): ChoiceForm<Key> => {
     const text = textAt(legend);
-    const keys = Object.keys(options) as (typeof start)[];
+    const keys = Object.keys(options) as Key[];
     const chosen = text === undefined ? undefined : keys.find((key) => options[key] === text);
     if (text !== undefined && chosen === undefined)
       throw new TypeError(`“${legend}” must be one of ${Object.values(options).join(', ')}, got “${text}”`);
-    const value = chosen ?? standingKey ?? start;
-    inSheet[legend] = standingKey;
+    const value = chosen ?? inTable ?? start;
+    inSheet[legend] = inTable;
     taken[legend] = options[value];
     return { legend, options, value };
   };
   return {
+    /** What stands in the block, for whoever reads what was typed there. */
     block,
     standing,
     comma,
     choice,
-    units: (start) =>
+    /** Those of the block that stands, else as chosen. */
+    units: (start?: UnitSystem): UnitSystem =>
       (block && readUnits(block)) ?? choice(UNITS_LEGEND, UNITS_OPTIONS, start ?? startUnits(book)).value,
-    settings: (specs, read, units) => {
+    /** Start values, over them what stands in the block, over them what was answered. */
+    settings: <Key extends string>(
+      specs: readonly SettingSpec<Key>[],
+      read: Partial<SettingsRead<Key>> | undefined,
+      units: UnitSystem,
+    ): SettingsForm<Key> => {
       for (const { key, label } of specs) inSheet[label] = read?.values?.[key];
       const typed = new Map(specs.map(({ key, label }) => [key, textAt(label)]));
-      const standingValues = { ...startSettings(specs, units), ...read?.values };
+      const standingValues: SettingValues<Key> = { ...startSettings(specs, units), ...read?.values };
       const { values, problems } = readSettingTexts(specs, typed, standingValues, units, comma);
       questions.push(...Object.values(problems as Record<string, string>));
       sheetProblems.push(...(read?.problems ?? []));
-      const isTouched = ({ key }: { key: keyof typeof values }): boolean =>
-        typed.get(key) !== undefined || standingValues[key] !== undefined;
-      const shown = specs
-        .filter(isTouched)
-        .flatMap(({ key }) => (problems[key] ? [[key, problems[key]]] : []));
+      const shown = specs.flatMap(({ key }) =>
+        problems[key] && (typed.get(key) !== undefined || standingValues[key] !== undefined)
+          ? [[key, problems[key]]]
+          : [],
+      );
       const ok = Object.keys(problems).length === 0;
       return { specs, values, problems: Object.fromEntries(shown), ok, units, comma };
     },
-    text: (label, start = '') => {
+    text: (label: string, start = ''): string => {
       const text = textAt(label) ?? start;
       taken[label] = text;
       return text;
     },
-    other: <Kind extends Answer>(label: string, sheet?: unknown) => {
+    /** Anything else that is answered. */
+    other: <Kind extends Answer>(label: string, sheet?: unknown): Kind | undefined => {
       labels.push(label);
       inSheet[label] = sheet;
       return answers[label] as Kind | undefined;
     },
-    lists: (kinds, units, remembered) => {
+    lists: (
+      kinds: readonly ListKind[],
+      units: UnitSystem,
+      remembered?: Parameters<typeof growerLists>[3],
+    ): GrowerLists => {
       const labelled = kinds.map((kind) => [kind, LIST_LABELS[kind]] as const);
       labels.push(...labelled.map(([, label]) => label));
       const own = Object.fromEntries(
@@ -171,13 +150,19 @@ export function asking(book: Book, answers: Answers, name: string, grows = false
       }
       return lists;
     },
-    wrong: (sentences) => {
+    /** Sentences on what is missing or wrong. */
+    wrong: (sentences: readonly string[]): void => {
       questions.push(...sentences);
     },
-    wrongInSheet: (sentences) => {
+    /** The same, where a cell of the sheet is to blame. */
+    wrongInSheet: (sentences: readonly string[]): void => {
       sheetProblems.push(...sentences);
     },
-    form: (plan, view, { sources = {}, record } = {}) => {
+    form: <Plan, View extends object>(
+      plan: () => Plan,
+      view: View,
+      { sources = {}, record }: { sources?: Sources; record?: string | undefined } = {},
+    ): Form<Plan> & View => {
       const all = [...questions, ...sheetProblems];
       return {
         ...view,

@@ -65,38 +65,42 @@ export async function readBook(port: Port): Promise<Book> {
   return bookOf(await port('readFile', {}));
 }
 
-/** What the page has read before the button was pressed. */
-export interface Seen {
-  readonly book: Book;
-  readonly form: Form;
-}
-
 /**
  * The button: reads the sheet anew, composes from what stands now and writes. Throws where lists or tables that the
- * block rests on say something else than what was seen.
+ * block rests on say something else than in the form that was `seen`.
  */
 export async function writeTask<Plan>(
   port: Port,
   task: Task<Plan>,
-  seen: Seen,
+  seen: Form,
   answers: Answers,
   how: How = {},
 ): Promise<Written> {
   const now = await readBook(port);
-  refuseOtherMeaning(seen.form.sources, now);
-  const form = task.read(now, { ...seen.form.taken, ...answers });
-  if (seen.form.standing && !form.standing)
+  refuseOtherMeaning(seen.sources, now);
+  const form = task.read(now, { ...seen.taken, ...answers });
+  if (seen.standing && !form.standing)
     throw new Error('The table is gone from the file. Press “Read the spreadsheet again”.');
-  return write(port, task, now, form, answers, how, seen);
+  refuseChanged(seen, form, answers);
+  return write(port, task, now, form, answers, how);
+}
+
+/** What was answered on the page and changed in the sheet as well: nobody knows which is meant. */
+function refuseChanged(seen: Form, now: Form, answers: Answers): void {
+  const said = ({ inSheet }: Form, label: string): string => JSON.stringify(inSheet[label] ?? '');
+  const changed = Object.keys(answers).filter((label) => said(seen, label) !== said(now, label));
+  if (changed.length > 0) throw new Error(meanwhile(changed.map((label) => `“${label}”`).join(', ')));
+}
+
+function meanwhile(what: string): string {
+  return `${what} was changed in the sheet after the page had read it. Press “Read the spreadsheet again” so that it counts, look at the numbers and write once more. Nothing was written.`;
 }
 
 function refuseOtherMeaning({ rotation, ...lists }: Sources, now: Book): void {
   bindLists(lists, now);
   const table = rotation && rotationNow(now);
   if (!rotation || (table && blockMeaning(table) === blockMeaning(rotation))) return;
-  throw new Error(
-    `The rotation table on “${rotation.info.tab}” was changed after the page had read it. Press “Read the spreadsheet again” so that it counts, look at the numbers and write once more. Nothing was written.`,
-  );
+  throw new Error(meanwhile(`The rotation table on “${rotation.info.tab}”`));
 }
 
 async function write<Plan>(
@@ -106,7 +110,6 @@ async function write<Plan>(
   form: Form<Plan>,
   answers: Answers,
   { putBack }: How,
-  seen?: Seen,
 ): Promise<Written> {
   const { plan, standing } = form;
   if (plan === undefined) throw new Error(`${form.questions.join(' ')} Nothing was written.`);
@@ -125,9 +128,7 @@ async function write<Plan>(
     return send({ at: 'area', tab, row, column }, mergeBlock(task.name, task.compose(plan, { row, column })));
   }
   const { block: old, reading } = standing;
-  const asRead = seen?.form.standing?.block;
   const block = rebuildBlock(task.name, old, (corner) => task.compose(plan, corner), {
-    asRead,
     putBack,
     reading,
   });

@@ -116,7 +116,7 @@ function over(
       row.map((cell, c) => (c === 2 && reading.values[r]?.[2] ? text(String(reading.values[r]?.[2])) : cell)),
     ),
   });
-  const { kept: _, ids: __, ...block } = rebuildBlock(NAME, old, compose, { asRead: old });
+  const { kept: _, ids: __, ...block } = rebuildBlock(NAME, old, compose);
   const area = wholeOf(old);
   const { values, formulas } = cut(tab, area);
   return {

@@ -1,26 +1,15 @@
-import type { UnitSystem } from '../../units/units';
-import { asking, type SettingsForm } from '../ask';
+import { asking } from '../ask';
 import type { Task } from '../task';
 import { BITE_BLOCK, type BitePlan, biteBlock } from './bite-block';
-import { BITE_SETTINGS, type BiteKey } from './bite-settings';
+import { BITE_SETTINGS } from './bite-settings';
 import { readBite } from './read-bite';
 import { readLines, startLines, type TypedLine } from './typed-line';
-import type { WireRow } from './wire-rows';
 import { WIRES } from './wires';
 
 export const LINES_LABEL = 'The lines';
 
-interface BiteView {
-  readonly units: UnitSystem;
-  readonly wires: readonly WireRow[];
-  readonly lines: readonly TypedLine[];
-  /** For each line what is wrong with it; '' while its length is still to be typed. */
-  readonly lineProblems: readonly (string | undefined)[];
-  readonly settings: SettingsForm<BiteKey>;
-}
-
 /** Volts at the far end of each line of a fence as planned. */
-export const BITE_TASK: Task<BitePlan, BiteView> = {
+export const BITE_TASK = {
   name: BITE_BLOCK,
   what: 'the volts',
   tabName: 'Fence volts',
@@ -50,4 +39,4 @@ export const BITE_TASK: Task<BitePlan, BiteView> = {
     });
   },
   compose: biteBlock,
-};
+} satisfies Task<BitePlan>;

@@ -1,10 +1,10 @@
 import { dayFromIso } from '../../core/calendar/day';
 import { readTyped } from '../../locale/read-typed';
-import { asking, type SettingsForm } from '../ask';
+import { asking } from '../ask';
 import { NEW_TABLE, type TableRoom } from '../room-to-type';
 import type { SettingValues } from '../settings';
 import type { Task } from '../task';
-import { readWalk, type WalkRead } from './read-walk';
+import { readWalk } from './read-walk';
 import { readingRow, WALK_BLOCK, WALK_SETTINGS, type WalkRow, walkBlock } from './walk-block';
 import type { Reading } from './walk-log';
 
@@ -21,16 +21,8 @@ interface WalkPlan {
   readonly room: TableRoom;
 }
 
-interface WalkView {
-  readonly typed: Readonly<Record<keyof typeof READING_LABELS, string>>;
-  readonly readingProblem: string | undefined;
-  readonly settings: SettingsForm<'level'>;
-  /** The log that stands. */
-  readonly log: WalkRead | undefined;
-}
-
 /** The log of fence walks, and one reading more. */
-export const WALK_TASK: Task<WalkPlan, WalkView> = {
+export const WALK_TASK = {
   name: WALK_BLOCK,
   what: 'the fence walk log',
   tabName: 'Fence walk',
@@ -57,10 +49,10 @@ export const WALK_TASK: Task<WalkPlan, WalkView> = {
     });
   },
   compose: ({ rows, settings, room }, corner) => walkBlock(rows, settings, corner, room),
-};
+} satisfies Task<WalkPlan>;
 
 function readReading(
-  { day, place, volts: typed, found }: WalkView['typed'],
+  { day, place, volts: typed, found }: Readonly<Record<keyof typeof READING_LABELS, string>>,
   comma: boolean,
 ): { reading: Reading | undefined } | { problem: string } {
   if (typed.trim() === '') return { reading: undefined };

@@ -3,14 +3,14 @@ import { civilFromDay, type Day, dayFromCivil, dayFromIso, isoFromDay } from '..
 import { readAmount } from '../../locale/read-amount';
 import { readRotation } from '../../table/read-rotation';
 import type { UnitSystem } from '../../units/units';
-import { type Asking, asking, type ChoiceForm, type SettingsForm } from '../ask';
+import { type Asking, asking, type ChoiceForm } from '../ask';
 import type { GrowerLists } from '../grower-lists';
 import { rotationNow } from '../rotation-now';
 import { insideSettings } from '../settings';
 import type { Sources, Task } from '../task';
 import { BUDGET_BLOCK, type BudgetPlan, budgetBlock, type LoadNotes } from './budget-block';
 import type { BudgetStay } from './budget-model';
-import { BUDGET_SETTINGS, type BudgetKey, type BudgetSettings } from './budget-settings';
+import { BUDGET_SETTINGS } from './budget-settings';
 import { earlierBudget } from './earlier-budget';
 import { originOfLists, originOfRotation } from './origin-words';
 import { plainStays } from './plain-stays';
@@ -18,7 +18,7 @@ import { type BudgetRead, readBudget } from './read-budget';
 import { rotationLinks } from './rotation-links';
 import { rotationStays } from './rotation-stays';
 import type { StaySource } from './stay-columns';
-import { type WorkableStays, workableStays } from './workable-stays';
+import { workableStays } from './workable-stays';
 
 export const SEASON_LABELS = {
   start: 'First day',
@@ -41,17 +41,8 @@ export interface StaysForm {
   };
 }
 
-interface BudgetView {
-  readonly units: UnitSystem;
-  readonly stays: StaysForm;
-  readonly settings: SettingsForm<BudgetKey>;
-  /** In inside units. */
-  readonly limits: BudgetSettings;
-  readonly workable: WorkableStays;
-}
-
 /** Feed, water, shelter and what falls on the ground, over a season. */
-export const BUDGET_TASK: Task<BudgetPlan & { readonly notes: LoadNotes }, BudgetView> = {
+export const BUDGET_TASK = {
   name: BUDGET_BLOCK,
   what: 'the budget',
   tabName: 'Feed and water',
@@ -82,7 +73,7 @@ export const BUDGET_TASK: Task<BudgetPlan & { readonly notes: LoadNotes }, Budge
     );
   },
   compose: ({ notes, ...plan }, corner) => budgetBlock(plan, notes, corner),
-};
+} satisfies Task<BudgetPlan & { readonly notes: LoadNotes }>;
 
 /** The rotation table as it stands. */
 function rotationIn(book: Book) {

@@ -1,13 +1,13 @@
 import { MAP_BLOCK } from '../../block/own-words';
 import type { UnitSystem } from '../../units/units';
-import { asking, type SettingsForm } from '../ask';
+import { asking } from '../ask';
 import { insideSettings, readSettings, type SettingSpec, type SettingValues } from '../settings';
 import type { Task } from '../task';
 import { composeMapBlock } from './compose-map-block';
 import { NEIGHBOUR_TOLERANCE_METERS } from './find-neighbours';
 import { guessRole } from './guess-role';
 import { MAP_SETTINGS } from './map-block';
-import { type KeptInMap, keptInMap, mapFromBlock } from './map-from-block';
+import { drawnIn, type KeptInMap, keptInMap, mapFromBlock } from './map-from-block';
 import type { FarmMap, Role } from './map-model';
 import { type MeasuredMap, measureMap } from './measure-map';
 
@@ -38,20 +38,8 @@ interface MapPlan {
   readonly kept: KeptInMap | undefined;
 }
 
-interface MapView {
-  readonly units: UnitSystem;
-  readonly settings: SettingsForm<Key>;
-  readonly map: FarmMap | undefined;
-  /** What each of its shapes is. */
-  readonly roles: readonly Role[];
-  readonly measured: MeasuredMap | undefined;
-  readonly spacingMeters: number;
-  /** The new map says nothing of water or wells, and the table that stands does. */
-  readonly keepsDistances: boolean;
-}
-
 /** Paddocks from corners on a map, measured. */
-export const MAP_TASK: Task<MapPlan, MapView> = {
+export const MAP_TASK = {
   name: MAP_BLOCK,
   what: 'the map table',
   tabName: 'Map',
@@ -64,7 +52,7 @@ export const MAP_TASK: Task<MapPlan, MapView> = {
       { values: block ? readSettings(block, MAP_SETTINGS).values : {} },
       units,
     );
-    const answer = ask.other<FarmMap | string>(CORNERS_LABEL);
+    const answer = ask.other<FarmMap | string>(CORNERS_LABEL, block && drawnIn(block));
     const map = answer === CORNERS_OF_TABLE && block ? mapFromBlock(block) : (answer as FarmMap | undefined);
     const chosen = ask.other<Readonly<Record<string, Role>>>(ROLES_LABEL) ?? {};
     const roles = map?.shapes.map((shape) => chosen[shape.name] ?? guessRole(shape)) ?? [];
@@ -88,7 +76,7 @@ export const MAP_TASK: Task<MapPlan, MapView> = {
     );
   },
   compose: (plan, origin) => composeMapBlock({ ...plan, origin }),
-};
+} satisfies Task<MapPlan>;
 
 export const NO_PADDOCK = 'None of the shapes is a paddock. Say above which areas are.';
 

@@ -4,14 +4,14 @@ import { type Asking, asking, type ChoiceForm, type SettingsForm } from '../ask'
 import type { GrowerLists } from '../grower-lists';
 import type { SettingSpec } from '../settings';
 import type { Task } from '../task';
-import { COMPARISON_SETTINGS, type ComparisonKey } from './comparison-model';
+import { COMPARISON_SETTINGS } from './comparison-model';
 import { type Cut, cutField } from './cut-field';
 import { type LaidOut, laidPaddocks } from './laid-paddocks';
 import type { Layout, Touching } from './layout';
 import { GRID_SETTINGS, type GridKey } from './layout-rows';
 import type { AtATime } from './material-needs';
 import { MATERIALS_BLOCK, type MaterialsPlan, type MaterialsTyped, materialsBlock } from './materials-block';
-import { MATERIALS_SETTINGS, type MaterialsKey } from './materials-settings';
+import { MATERIALS_SETTINGS } from './materials-settings';
 import { type MaterialsRead, NOTHING_TYPED, readMaterials } from './read-materials';
 
 const LAYOUT_KINDS = {
@@ -74,17 +74,8 @@ export interface LayoutForm {
   readonly field?: { readonly settings: SettingsForm<FieldKey>; readonly cut: ChoiceForm<Cut> };
 }
 
-interface MaterialsView {
-  readonly units: UnitSystem;
-  readonly layout: LayoutForm;
-  readonly at: ChoiceForm<AtATime['kind']>;
-  readonly together: SettingsForm<'together'> | undefined;
-  readonly settings: SettingsForm<MaterialsKey>;
-  readonly comparison: SettingsForm<ComparisonKey>;
-}
-
 /** What of fence, posts, energizer and grounding it takes. */
-export const MATERIALS_TASK: Task<MaterialsPlan & { readonly typed: MaterialsTyped }, MaterialsView> = {
+export const MATERIALS_TASK = {
   name: MATERIALS_BLOCK,
   what: 'the materials list',
   tabName: 'Fence materials',
@@ -118,7 +109,7 @@ export const MATERIALS_TASK: Task<MaterialsPlan & { readonly typed: MaterialsTyp
     );
   },
   compose: ({ typed, ...plan }, corner) => materialsBlock(plan, typed, corner),
-};
+} satisfies Task<MaterialsPlan & { readonly typed: MaterialsTyped }>;
 
 interface Asked {
   readonly form: LayoutForm;

@@ -1,4 +1,4 @@
-import { asking, type SettingsForm } from '../ask';
+import { asking } from '../ask';
 import { NEW_TABLE, type TableRoom } from '../room-to-type';
 import type { SettingValues } from '../settings';
 import type { Task } from '../task';
@@ -13,7 +13,7 @@ interface LogPlan {
 }
 
 /** The log of what each pig or batch has done in the training pen. */
-export const LOG_TASK: Task<LogPlan, { readonly settings: SettingsForm<'minimumDays'> }> = {
+export const LOG_TASK = {
   name: LOG_BLOCK,
   what: 'the training log',
   tabName: 'Training log',
@@ -27,4 +27,4 @@ export const LOG_TASK: Task<LogPlan, { readonly settings: SettingsForm<'minimumD
   },
   compose: ({ settings, rows, headings, room }, corner) =>
     composeLogBlock(settings, rows, headings, corner, room),
-};
+} satisfies Task<LogPlan>;

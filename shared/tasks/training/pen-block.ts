@@ -1,7 +1,8 @@
 /** The training pen as a live list: one TRAINING_PEN call, one STRAND_HEIGHTS call, plain formulas for the rest. */
 import { answer, BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
-import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
+import type { ComposedBlock } from '../../block/composed-block';
+import type { BlockCell, BlockStyle } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { roundUp } from '../formula-parts';
@@ -97,15 +98,13 @@ const inLines = (sentence: string): readonly string[] => sentence.match(/\S.{0,7
 
 const INPUT_ROW: readonly BlockStyle[] = ['plain', 'plain', 'muted', 'input', 'plain'];
 
-export type PenBlock = Pick<WriteBlock, 'name' | 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
-
 /** `onHand` holds typed cells by the item's place in the list, 0 for the first. */
 export function composePenBlock(
   settings: PenSettings,
   onHand: readonly BlockCell[],
   units: UnitSystem,
   origin: Origin,
-): PenBlock {
+): ComposedBlock {
   const draft = draftBlock(origin);
   draft.add([text('Training pen')], 'title');
   draft.add([text('Change a setting here and the list follows.')], 'muted');
@@ -122,11 +121,9 @@ export function composePenBlock(
   draft.add();
   addHeights(draft, set, first, { units, strands: settings.strands ?? 1 });
   return {
-    name: PEN_BLOCK,
     ...composeBlock(draft.rows),
     rules: [],
     widths: WIDTHS,
-    freezeRows: 0,
   };
 }
 

@@ -1,8 +1,8 @@
 import type { BlockCell } from '../../contract';
 import type { UnitSystem } from '../../units/units';
-import { asking, type SettingsForm } from '../ask';
+import { asking } from '../ask';
 import type { Task } from '../task';
-import { composePenBlock, PEN_BLOCK, PEN_SETTINGS, type PenKey, type PenSettings } from './pen-block';
+import { composePenBlock, PEN_BLOCK, PEN_SETTINGS, type PenSettings } from './pen-block';
 import { readPen } from './read-pen';
 
 interface PenPlan {
@@ -12,10 +12,7 @@ interface PenPlan {
 }
 
 /** What a training pen takes. */
-export const PEN_TASK: Task<
-  PenPlan,
-  { readonly units: UnitSystem; readonly settings: SettingsForm<PenKey> }
-> = {
+export const PEN_TASK = {
   name: PEN_BLOCK,
   what: 'the pen list',
   tabName: 'Training pen',
@@ -30,4 +27,4 @@ export const PEN_TASK: Task<
     });
   },
   compose: ({ settings, onHand, units }, corner) => composePenBlock(settings, onHand, units, corner),
-};
+} satisfies Task<PenPlan>;

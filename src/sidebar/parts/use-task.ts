@@ -19,7 +19,10 @@ export function useTask<Plan, View extends object>(task: Task<Plan, View>, book:
     const [was, is] = [before.current, form.inSheet];
     before.current = is;
     const isOld = (label: string): boolean => JSON.stringify(was[label]) !== JSON.stringify(is[label]);
-    const old = Object.keys(answers).filter((label) => label in was && isOld(label));
+    // A list or a map that the page has read itself stays.
+    const isText = (label: string): boolean =>
+      typeof answers[label] === 'string' || Array.isArray(answers[label]);
+    const old = Object.keys(answers).filter((label) => label in was && isText(label) && isOld(label));
     if (old.length > 0) setAnswers((now) => without(now, old));
   }, [JSON.stringify(form.inSheet)]);
   const answer: TaskState['answer'] = (label, value) => setAnswers((now) => ({ ...now, [label]: value }));

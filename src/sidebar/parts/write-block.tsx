@@ -37,7 +37,7 @@ export function WriteBlock({ task, state, book, onDone }: Props) {
     work.start(async () => {
       setDone(undefined);
       say(`Writing ${what}…`);
-      const written = await writeTask(ask, task, { book, form }, answers, how);
+      const written = await writeTask(ask, task, form, answers, how);
       setDone(written);
       say(`Done: ${what} on ${written.block.tab}, ${written.a1}.`);
       onDone();

@@ -112,16 +112,11 @@ function writeLogAnew(book: Workbook, named: BlockInfo): BlockInfo {
   const { info, below } = grownBlock(readTab(book, named.tab), alone, () => []);
   const adoptRows = info.rows - alone.rows;
   const old = readFromSheet(book, named, adoptRows);
-  const block = rebuildBlock(
-    LOG_BLOCK,
-    old,
-    (corner, standing) => {
-      const { settings, rows, headings, lines } = readLog(standing);
-      const room = { lines, below };
-      return composeLogBlock({ minimumDays: 3, ...settings.values }, rows, headings, corner, room);
-    },
-    { asRead: old },
-  );
+  const block = rebuildBlock(LOG_BLOCK, old, (corner, standing) => {
+    const { settings, rows, headings, lines } = readLog(standing);
+    const room = { lines, below };
+    return composeLogBlock({ minimumDays: 3, ...settings.values }, rows, headings, corner, room);
+  });
   expect(block.kept).toEqual(NOTHING_KEPT);
   return writeOver(book, LOG_BLOCK, old, block);
 }

@@ -22,8 +22,7 @@ export function PictureStep({ input, readNow }: Props) {
     work.start(async () => {
       setDone(undefined);
       const task = pictureTask(input);
-      const book = await readNow();
-      setDone(await writeTask(ask, task, { book, form: task.read(book, {}) }, {}));
+      setDone(await writeTask(ask, task, task.read(await readNow(), {}), {}));
     });
   return (
     <>
