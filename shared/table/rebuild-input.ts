@@ -1,6 +1,6 @@
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
-import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules, Wish } from '../plan/model';
+import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules, Stay, Wish } from '../plan/model';
 import { type Filled, filledNotes, filledRow } from './filled-row';
 import { goneSince, untilGone } from './gone-since';
 import type { OldRotation, OldRow, PastRow } from './model';
@@ -46,7 +46,7 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const keep = { past, future, headRows: old.headRows };
   if (past.length === 0) {
     const { paddocks, groups: all, rules } = now;
-    const problem = { paddocks, groups: all, rules, ...wishesIn(future, now, rules.seasonStart) };
+    const problem = { paddocks, groups: all, rules, ...plannedBefore(future, now, rules.seasonStart) };
     return { ...keep, problem, notes: [] };
   }
   const notes: string[] = [
@@ -81,30 +81,46 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
       groups: now.groups.map((group, g) => withStanding(group, standing[g], last.has(nameKey(group.name)))),
       paddocks: now.paddocks.map((paddock) => withLastUsed(paddock, happened, stillStanding)),
       rules: { ...now.rules, seasonStart: planStart },
-      ...wishesIn(future, now, planStart),
+      ...plannedBefore(future, now, planStart),
     },
     notes,
   };
 }
 
-/** What the grower typed over Paddock and Days of moves to come. A paddock that is in no list cannot be wished for. */
-function wishesIn(
+/**
+ * The plan before, so that nothing changes without a reason, and what the grower typed over Paddock and Days of moves to
+ * come. A paddock that is in no list can be neither.
+ */
+function plannedBefore(
   future: readonly OldRow[],
   { groups, paddocks }: FarmNow,
   planStart: Day,
-): Pick<PlanProblem, 'wishes'> {
+): Pick<PlanProblem, 'before' | 'wishes'> {
   const indexOf = (list: readonly { name: string }[], name: string): number =>
     list.findIndex((one) => nameKey(one.name) === nameKey(name));
-  const wishes = future.flatMap(({ group, inDay, paddock, days, typed }): Wish[] => {
-    const [g, p] = [indexOf(groups, group), indexOf(paddocks, paddock)];
+  const moves = future.flatMap(({ group, inDay = -Infinity, paddock, days, typed }) => {
+    const move = {
+      group: indexOf(groups, group),
+      paddock: indexOf(paddocks, paddock),
+      day: inDay,
+      days,
+      typed,
+    };
+    return move.group >= 0 && inDay >= planStart ? [move] : [];
+  });
+  const before = moves.flatMap(({ group, paddock, day, days, typed }): Stay[] =>
+    paddock < 0 || days === undefined || typed.includes('paddock')
+      ? []
+      : [{ group, paddock, inDay: day, outDay: day + days }],
+  );
+  const wishes = moves.flatMap(({ group, paddock, day, days, typed }): Wish[] => {
     const wish = {
-      ...(typed.includes('paddock') && p >= 0 && { paddock: p }),
+      ...(typed.includes('paddock') && paddock >= 0 && { paddock }),
       ...(typed.includes('days') && days !== undefined && { days }),
     };
-    const isWish = g >= 0 && inDay !== undefined && inDay >= planStart && Object.keys(wish).length > 0;
-    return isWish ? [{ group: g, day: inDay, ...wish }] : [];
+    return Object.keys(wish).length > 0 ? [{ group, day, ...wish }] : [];
   });
-  return wishes.length > 0 ? { wishes } : {};
+  return { ...(before.length > 0 && { before }), ...(wishes.length > 0 && { wishes }) };
 }
 
 function bySameGroup(rows: readonly OldRow[]): Map<string, OldRow[]> {

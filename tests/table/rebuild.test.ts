@@ -672,7 +672,6 @@ describe('rebuild', () => {
       [cellOf('Head', 1), '=12-1'],
       [cellOf('Area (ac)', 1), '0.9'],
       [cellOf('Rest before (days)', 2), '12'],
-      [cellOf('Group', 3), 'Reds and the boar'],
     ];
     const ours = typed.map(([cell]) => farm.book.range('Rotation', cell).getFormula());
     for (const [cell, text] of typed) farm.book.type('Rotation', cell, text);
