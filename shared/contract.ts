@@ -16,6 +16,7 @@ export type WireCell = v.InferOutput<typeof WireCell>;
 
 /** Row and column, by offsets from the block's corner, of the cell in the old block whose look and format are kept. */
 const from = v.optional(v.tuple([v.number(), v.number()]));
+const A_FORMULA = /^=/;
 const A_DAY = /^\d{4}-\d\d-\d\d(T\d\d:\d\d:\d\d)?$/;
 
 /** A cell on its way to the sheet. Only kind "f" becomes a formula; "t" stays text whatever it begins with. */
@@ -28,13 +29,14 @@ export const BlockCell = v.variant('k', [
     from,
   }),
   v.object({ k: v.literal('t'), v: v.string(), from }),
-  v.object({ k: v.literal('n'), v: v.pipe(v.number(), v.finite()), format: v.optional(v.string()), from }),
-  v.object({ k: v.literal('b'), v: v.boolean(), from }),
+  v.object({ k: v.literal('n'), v: v.number(), format: v.optional(v.string()), from }),
+  /** `box`: shown as a box to tick. */
+  v.object({ k: v.literal('b'), v: v.boolean(), box: v.optional(v.literal(true)), from }),
   v.object({ k: v.literal('d'), v: v.pipe(v.string(), v.regex(A_DAY)), from }),
   /** A formula in A1 notation with `;` between arguments. `format` is a number format; "@" is refused. */
   v.object({
     k: v.literal('f'),
-    v: v.pipe(v.string(), v.startsWith('=')),
+    v: v.pipe(v.string(), v.regex(A_FORMULA)),
     format: v.optional(v.string()),
     from,
   }),
@@ -42,7 +44,16 @@ export const BlockCell = v.variant('k', [
 export type BlockCell = v.InferOutput<typeof BlockCell>;
 
 /** How a cell looks. Colours are never the only sign of anything. */
-export const BlockStyle = v.picklist(['plain', 'title', 'heading', 'input', 'muted', 'warning', 'memory']);
+export const BlockStyle = v.picklist([
+  'plain',
+  'title',
+  'heading',
+  'input',
+  'muted',
+  'note',
+  'warning',
+  'memory',
+]);
 export type BlockStyle = v.InferOutput<typeof BlockStyle>;
 
 /** One conditional colour: a rectangle of the block, by offsets from its corner, where `formula` is TRUE. */
@@ -52,7 +63,7 @@ export const BlockRule = v.object({
   rows: v.number(),
   columns: v.number(),
   /** A plain spreadsheet formula for the rectangle's first cell. */
-  formula: v.pipe(v.string(), v.startsWith('=')),
+  formula: v.pipe(v.string(), v.regex(A_FORMULA)),
   background: v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)),
 });
 export type BlockRule = v.InferOutput<typeof BlockRule>;
@@ -131,7 +142,8 @@ export const BlockPlace = v.variant('at', [
     /** Rows through the headings that stand: where exactly these are frozen, `freezeRows` are from now on. */
     frozenRows: v.optional(v.number()),
   }),
-  v.object({ at: v.literal('new-tab'), tab: v.string() }),
+  /** `before`: the tab in front of which it goes; absent: behind the one on show. */
+  v.object({ at: v.literal('new-tab'), tab: v.string(), before: v.optional(v.string()) }),
   v.object({ at: v.literal('area'), tab: v.string(), row: v.number(), column: v.number() }),
 ]);
 export type BlockPlace = v.InferOutput<typeof BlockPlace>;
@@ -141,6 +153,7 @@ export const WriteBlock = v.object({
   place: BlockPlace,
   /** The block of that name that stands elsewhere stays as it is, without the name. */
   replaces: v.optional(v.literal(true)),
+  /** The last cell of the first row is the block's stamp, another at every write: where it stands, the block is in. */
   cells: v.array(v.array(BlockCell)),
   styles: v.array(v.array(BlockStyle)),
   rules: v.array(BlockRule),
@@ -153,8 +166,6 @@ export const WriteBlock = v.object({
    * says otherwise now, somebody typed meanwhile and nothing is written.
    */
   expects: v.optional(v.string()),
-  /** Stands in the last cell of the first row, and nowhere else: where it is found, the block is written. */
-  stamp: v.optional(v.string()),
 });
 export type WriteBlock = v.InferOutput<typeof WriteBlock>;
 

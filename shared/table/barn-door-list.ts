@@ -39,7 +39,7 @@ export interface BarnDoorList {
 export const COMES_IN = 'training pen or barn';
 
 /** Common practice, no source, save for what the energizer's manual says. */
-const REMINDERS = [
+export const REMINDERS = [
   'Switch the energizer off before you touch or shift wire; its manual comes first.',
   'Set up and test the next fence before the pigs are let in; check the voltage again when they are in.',
   'Trained pigs refuse to cross a place where a wire stood: open where none has been (common practice, no source).',
@@ -49,7 +49,7 @@ const REMINDERS = [
 /** The moves as plain lines for one printed page: when, who, from where to where, what to carry. */
 export function barnDoorList(input: BarnDoorInput): BarnDoorList {
   const { problem, settings } = input;
-  const { rows } = tableRows(input);
+  const rows = tableRows(input);
   const moves = rows.flatMap((row): BarnDoorMove[] => {
     if (row.past || row.inDay < input.from) return [];
     const group = problem.groups[row.groupIndex!]!;

@@ -2,6 +2,9 @@
  * Headings, labels and titles that the readers of our blocks look for. Where the grower typed over one of them, the
  * block's memory still says which it was.
  */
+
+import { markOfStanding } from '../block/memory';
+import { CORNERS_TITLE } from '../block/own-words';
 import { MEMORY_LABELS } from '../lists/list-memory';
 import { COLUMNS, headingOf } from '../table/columns';
 import { LEVELS_TITLE, LINE_HEADINGS } from './bite/bite-block';
@@ -11,7 +14,7 @@ import { WIRE_HEADINGS } from './bite/wire-rows';
 import { LOAD_HEADINGS, MONTH_HEADINGS, SEASON_TITLE } from './budget/budget-block';
 import { BUDGET_SETTINGS } from './budget/budget-settings';
 import { STAY_HEADINGS } from './budget/stay-columns';
-import { CORNER_HEADINGS, CORNERS_TITLE, listHeadings, MAP_SETTINGS } from './map/map-block';
+import { CORNER_HEADINGS, listHeadings, MAP_SETTINGS } from './map/map-block';
 import { COMPARISON_HEADINGS, COMPARISON_SETTINGS, FIXED_HEADINGS } from './materials/comparison-model';
 import { FIGURES_TITLE, HEIGHTS_LABEL } from './materials/figure-rows';
 import { ITEM_HEADINGS, ITEM_NAMES, TOTAL_LABEL } from './materials/item-rows';
@@ -39,7 +42,7 @@ const SETTINGS = [
   PEN_SETTINGS,
 ];
 
-export const OUR_WORDS: readonly string[] = [
+const WORDS: readonly string[] = [
   ...SETTINGS.flatMap((specs) => specs.map(({ label }) => label)),
   ...COLUMNS.flatMap((column) => SYSTEMS.map((system) => headingOf(column, system))),
   ...[LINE_HEADINGS, WALK_HEADINGS, WIRE_HEADINGS, MONTH_HEADINGS, LOAD_HEADINGS, STAY_HEADINGS].flat(),
@@ -52,3 +55,8 @@ export const OUR_WORDS: readonly string[] = [
   ...[LEVELS_TITLE, SEASON_TITLE, FIGURES_TITLE, HEIGHTS_LABEL, LAYOUT_TITLE, GRID_FENCE_LABEL, TOTAL_LABEL],
   ...[TOUCHING_LABEL, AT_A_TIME_LABEL, UNITS_LABEL, 'Settings', 'On the ground', 'Compared with fixed fence'],
 ];
+
+/** By their marks. */
+export const OUR_WORDS: ReadonlyMap<string, string> = new Map(
+  WORDS.map((word) => [markOfStanding(word, ''), word]),
+);

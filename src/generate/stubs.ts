@@ -10,6 +10,7 @@ export const SCRIPT_FUNCTIONS = [
   { name: 'startSampleMetric', params: [] },
   { name: 'checkThisSpreadsheet', params: [] },
   { name: 'showHelp', params: [] },
+  { name: 'onEdit', params: ['event'] },
   { name: 'answerSidebar', params: ['callName', 'requestJson'] },
 ] as const;
 

@@ -1,6 +1,6 @@
 /**
- * Leaves out of the script what only the page, the stubs' help and the README say: words of the catalogue and reasons
- * of the assumptions. They are data in object literals, so nothing that runs is touched.
+ * Leaves out of the script what only the page, the stubs' help and the README say: words of the catalogue, reasons of
+ * the assumptions, the shapes of replies. They are data in object literals, so nothing that runs is touched.
  */
 import { readFileSync } from 'node:fs';
 import { type Plugin, transform } from 'esbuild';
@@ -19,25 +19,40 @@ const WORDS = new Set([
 ]);
 const FILES = /shared\/catalogue\/.*\.ts$|src\/script\/assumptions\.ts$/;
 
+/** The script checks requests, the page replies. */
+const REPLY = new Set(['reply']);
+const CONTRACT = /shared\/contract\.ts$/;
+/** Making a schema does nothing else: one that nobody uses is left out. */
+const MAKES_SCHEMA = /\bv\.\w+\(/g;
+
 type Node = { type: string; start: number; end: number; key?: { name?: string } } & Record<string, unknown>;
 
 export const withoutWords: Plugin = {
   name: 'without words',
   setup(build) {
-    build.onLoad({ filter: FILES }, async ({ path }) => {
-      const { code } = await transform(readFileSync(path, 'utf8'), { loader: 'ts', target: 'esnext' });
-      return { contents: cut(code, wordsIn(parseAst(code) as unknown as Node)), loader: 'js' };
-    });
+    build.onLoad({ filter: FILES }, async ({ path }) => ({
+      contents: await without(path, WORDS),
+      loader: 'js',
+    }));
+    build.onLoad({ filter: CONTRACT }, async ({ path }) => ({
+      contents: (await without(path, REPLY)).replace(MAKES_SCHEMA, '/* @__PURE__ */ $&'),
+      loader: 'js',
+    }));
   },
 };
 
+async function without(path: string, words: ReadonlySet<string>): Promise<string> {
+  const { code } = await transform(readFileSync(path, 'utf8'), { loader: 'ts', target: 'esnext' });
+  return cut(code, wordsIn(parseAst(code) as unknown as Node, words));
+}
+
 /** Properties of object literals with such a name, outermost first. */
-function wordsIn(node: Node): Node[] {
-  if (node.type === 'Property' && WORDS.has(node.key?.name ?? '')) return [node];
+function wordsIn(node: Node, words: ReadonlySet<string>): Node[] {
+  if (node.type === 'Property' && words.has(node.key?.name ?? '')) return [node];
   return Object.values(node)
     .flat()
     .filter((child): child is Node => typeof (child as Node | null)?.type === 'string')
-    .flatMap(wordsIn);
+    .flatMap((child) => wordsIn(child, words));
 }
 
 function cut(code: string, words: readonly Node[]): string {

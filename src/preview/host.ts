@@ -11,7 +11,7 @@ import { CallGate } from './service/call-gate';
 import type { HostState, UiPort } from './service/host-state';
 import { HtmlService } from './service/html-service';
 import { LockService } from './service/lock-service';
-import { LoadingCells, type Modes, PLAIN_MODES } from './service/modes';
+import { LoadingCells, type Modes, USUAL_MODES } from './service/modes';
 import { rangeOf } from './service/range';
 import { SpreadsheetApp } from './service/spreadsheet-app';
 import { Session, Utilities } from './service/utilities';
@@ -44,7 +44,7 @@ export class Host {
 
   constructor(private readonly options: HostOptions) {
     const { engine, codeJs = '', title = 'Untitled spreadsheet', now = () => new Date() } = options;
-    const modes = { ...PLAIN_MODES, ...options.modes };
+    const modes = { ...USUAL_MODES, ...options.modes };
     const gate = new CallGate(modes);
     const hasCellFunction = (name: string): boolean =>
       this.script.text.cellFunctions.some((one) => one.name.toUpperCase() === name);
@@ -134,7 +134,16 @@ export class Host {
   edited(area: Area, value: string, oldValue: unknown): void {
     if (!this.publicFunctions().includes('onEdit')) return;
     try {
-      this.call('onEdit', { range: rangeOf(this.state, area), value, oldValue });
+      // The place of the edit stands in the range itself too: no call is needed for it.
+      const [rowStart, columnStart] = [area.row + 1, area.column + 1];
+      const place = {
+        rowStart,
+        columnStart,
+        rowEnd: area.row + area.rows,
+        columnEnd: area.column + area.columns,
+      };
+      const range = Object.assign(rangeOf(this.state, area), place);
+      this.call('onEdit', { range, value, oldValue });
     } catch {
       // Google notes it in the log of executions only.
     }

@@ -7,8 +7,10 @@ import { areaA1 } from '../../shared/block/a1';
 import type { BlockRule, BlockStyle, TabContent, WireCell } from '../../shared/contract';
 import { type Day, dayFromIso } from '../../shared/core/calendar/day';
 import type { Edge } from '../../shared/door/edge';
+import { TODAY_BLOCK } from '../../shared/tasks/today/tick-words';
 import { onScratchTab } from './google-scratch';
 import { isWithin } from './is-within';
+import type { TickedPage } from './on-edit';
 import type { Area, AreaContent, AreaWrite, Ground, Origins, SheetPort } from './port';
 import { Told } from './port';
 import { ruleShape } from './rule-shape';
@@ -16,6 +18,12 @@ import { ruleShape } from './rule-shape';
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
+
+/** How many rows and columns a tab has, filled or not. */
+interface Size {
+  readonly rows: number;
+  readonly columns: number;
+}
 
 const ISO_DATE = 'yyyy-MM-dd';
 const ISO_TIME = "yyyy-MM-dd'T'HH:mm:ss";
@@ -27,13 +35,16 @@ const COPY_PIXELS = { width: 640, height: 480 };
 /** What a cell without a fill says of itself. Set as a fill, it would hide the lines of the grid. */
 const NO_FILL = '#ffffff';
 
+const MUTED: Look = { background: null, color: '#5f6368', weight: 'normal', slant: 'italic' };
 /** Looks of the cells. Colours come with a weight or a slant, so that none speaks by colour alone. */
 const LOOKS: Readonly<Record<BlockStyle, Look>> = {
   plain: { background: null, color: '#202124', weight: 'normal', slant: 'normal' },
   title: { background: null, color: '#202124', weight: 'bold', slant: 'normal' },
   heading: { background: '#dfe8d8', color: '#202124', weight: 'bold', slant: 'normal' },
   input: { background: '#fff8e1', color: '#202124', weight: 'normal', slant: 'normal' },
-  muted: { background: null, color: '#5f6368', weight: 'normal', slant: 'italic' },
+  muted: MUTED,
+  /** Muted, in as many lines as it takes. */
+  note: MUTED,
   /** The block's last column, for the tool alone: hidden on a tab of ours, hardly seen elsewhere. */
   memory: { background: null, color: '#e8eaed', weight: 'normal', slant: 'normal' },
   warning: { background: '#fdecea', color: '#7a1f14', weight: 'bold', slant: 'normal' },
@@ -97,6 +108,15 @@ export function boundSpreadsheet(): SheetPort {
     else throw new Told(`There is no tab named "${name}" any more. Nothing was written.`);
     return sheet;
   };
+  const sizes = new Map<string, Size>();
+  const sizeOf = (tab: string): Size => {
+    const known = sizes.get(tab);
+    if (known) return known;
+    const sheet = sheetOf(tab);
+    const size = { rows: sheet.getMaxRows(), columns: sheet.getMaxColumns() };
+    sizes.set(tab, size);
+    return size;
+  };
   let knownZone: string | undefined;
   const zone = (): string => {
     knownZone ??= file.getSpreadsheetTimeZone();
@@ -127,10 +147,16 @@ export function boundSpreadsheet(): SheetPort {
     active: () => activeArea(file),
     namedAreas: () => namedAreas(file),
     read: (area) => readRange(rangeOf(area), zone()),
-    ground: (area) => groundOf(sheetOf(area.tab), area, zone()),
-    makeRoom: (area) => makeRoom(sheetOf(area.tab), area),
-    addTab: (name) => {
-      known.set(name, file.insertSheet(name));
+    firstValue: (area) => wireCells([[rangeOf(area).getValue()]], zone())[0]?.[0] ?? '',
+    ground: (area) => groundOf(sheetOf(area.tab), sizeOf(area.tab), area, zone()),
+    makeRoom: (area) => {
+      makeRoom(sheetOf(area.tab), sizeOf(area.tab), area);
+      sizes.delete(area.tab);
+    },
+    addTab: (name, before) => {
+      const at =
+        before === undefined ? -1 : file.getSheets().findIndex((sheet) => sheet.getName() === before);
+      known.set(name, at < 0 ? file.insertSheet(name) : file.insertSheet(name, at));
     },
     removeTab: (name) => {
       file.deleteSheet(sheetOf(name));
@@ -165,6 +191,7 @@ export function boundSpreadsheet(): SheetPort {
     moveFrozenRows: (tab, from, to) => {
       if (sheetOf(tab).getFrozenRows() === from) sheetOf(tab).setFrozenRows(to);
     },
+    setBoxes: (area, isBox) => setBoxes(rangeOf(area), isBox),
     setLook: (tab, column, widths, freezeRows) => setLook(sheetOf(tab), column, widths, freezeRows),
     putFormula: (area, formula) => {
       const cell = rangeOf(area);
@@ -178,6 +205,28 @@ export function boundSpreadsheet(): SheetPort {
     onScratchTab: (work) => onScratchTab(file, (range) => readRange(range, zone()).values, work),
     flush: () => SpreadsheetApp.flush(),
     locked: (work) => withLock(work),
+  };
+}
+
+/** Today's page, where the edited cell lies on its tab. */
+export function tickedPage(cell: Range): TickedPage | undefined {
+  const file = SpreadsheetApp.getActiveSpreadsheet();
+  const page = file.getRangeByName(TODAY_BLOCK);
+  const tab = cell.getSheet();
+  if (page?.getSheet().getName() !== tab.getName()) return undefined;
+  const [row, column] = [cell.getRow(), cell.getColumn()];
+  return {
+    row,
+    column,
+    values: page.getValues(),
+    formulas: page.getFormulas(),
+    untick: (says) => {
+      tab.getRange(row, column, 1, 2).setValues([[false, says]]);
+    },
+    writeDay: (range, place, day) => {
+      file.getRange(range.replace(/\$/g, '')).getCell(place, 1).setValue(day);
+      SpreadsheetApp.flush();
+    },
   };
 }
 
@@ -240,6 +289,10 @@ function rangeOrNothing(named: GoogleAppsScript.Spreadsheet.NamedRange): Range |
 }
 
 function readRange(range: Range, zone: string): AreaContent {
+  return { values: wireCells(range.getValues(), zone), formulas: range.getFormulas() };
+}
+
+function wireCells(values: readonly (readonly unknown[])[], zone: string): WireCell[][] {
   // Many cells hold the same few dates: each is turned into text once.
   const isoOf = new Map<number, string>();
   const wire = (value: unknown): WireCell => {
@@ -254,10 +307,7 @@ function readRange(range: Range, zone: string): AreaContent {
     }
     return { d: iso };
   };
-  return {
-    values: range.getValues().map((row) => row.map(wire)),
-    formulas: range.getFormulas(),
-  };
+  return values.map((row) => row.map(wire));
 }
 
 /** A formula in such a cell stays text. */
@@ -286,20 +336,17 @@ const SPARE_COLUMNS = 3;
 /** Rows below a block that must be there: its formulas may look for what was typed right under it. */
 const SPARE_ROWS = 25;
 
-function makeRoom(sheet: Sheet, area: Area): void {
-  const lastRow = sheet.getMaxRows();
-  const rows = area.row + area.rows - 1 + SPARE_ROWS - lastRow;
-  if (rows > 0) sheet.insertRowsAfter(lastRow, rows);
-  const lastColumn = sheet.getMaxColumns();
-  const columns = area.column + area.columns - 1 - lastColumn;
-  if (columns > 0) sheet.insertColumnsAfter(lastColumn, columns + SPARE_COLUMNS);
+function makeRoom(sheet: Sheet, size: Size, area: Area): void {
+  const rows = area.row + area.rows - 1 + SPARE_ROWS - size.rows;
+  if (rows > 0) sheet.insertRowsAfter(size.rows, rows);
+  const columns = area.column + area.columns - 1 - size.columns;
+  if (columns > 0) sheet.insertColumnsAfter(size.columns, columns + SPARE_COLUMNS);
 }
 
 /** Formats go first: a cell with format "@" keeps text that begins with "=" as text. */
 function writeRange(range: Range, { values, formats }: AreaWrite): void {
   range.setNumberFormats(formats);
   range.setValues(values);
-  SpreadsheetApp.flush();
 }
 
 /** Cells with an origin keep the look that the cell there had; it is read only where there are any. */
@@ -321,26 +368,31 @@ function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: O
   range.setFontWeights(look('weight', () => before.getFontWeights()));
   range.setFontStyles(look('slant', () => before.getFontStyles()));
   // Headings are longer than their columns are wide; long sentences may run over their empty neighbours.
-  range.setWraps(styles.map((row) => row.map((style) => style === 'heading')));
+  range.setWraps(styles.map((row) => row.map((style) => style === 'heading' || style === 'note')));
 }
 
 /** An area may reach past the tab's edge, which grows before it is written. */
-function groundOf(sheet: Sheet, area: Area, zone: string): Ground {
-  const rows = Math.min(area.rows, sheet.getMaxRows() - area.row + 1);
-  const columns = Math.min(area.columns, sheet.getMaxColumns() - area.column + 1);
-  const { RANGE, SHEET } = SpreadsheetApp.ProtectionType;
-  // Of a tab closed but for some ranges the service itself says whether a cell may be written.
-  const isTabClosed = sheet
-    .getProtections(SHEET)
-    .some((one) => !one.canEdit() && one.getUnprotectedRanges().length === 0);
-  const closed = sheet
-    .getProtections(RANGE)
-    .filter((one) => !one.canEdit())
-    .map((one) => areaOf(one.getRange()));
-  if (rows <= 0 || columns <= 0) return { values: [], formulas: [], merged: [], closed, isTabClosed };
+function groundOf(sheet: Sheet, size: Size, area: Area, zone: string): Ground {
+  const rows = Math.min(area.rows, size.rows - area.row + 1);
+  const columns = Math.min(area.columns, size.columns - area.column + 1);
+  if (rows <= 0 || columns <= 0) {
+    return { values: [], formulas: [], merged: [], ...closedParts(sheet) };
+  }
   const range = sheet.getRange(area.row, area.column, rows, columns);
   const merged = range.getMergedRanges().map(areaOf);
-  return { ...readRange(range, zone), merged, closed, isTabClosed };
+  const closed = range.canEdit() ? { closed: [], isTabClosed: false } : closedParts(sheet);
+  return { ...readRange(range, zone), merged, ...closed };
+}
+
+function closedParts(sheet: Sheet): Pick<Ground, 'closed' | 'isTabClosed'> {
+  const { RANGE, SHEET } = SpreadsheetApp.ProtectionType;
+  const notMine = (type: GoogleAppsScript.Spreadsheet.ProtectionType) =>
+    sheet.getProtections(type).filter((one) => !one.canEdit());
+  return {
+    closed: notMine(RANGE).map((one) => areaOf(one.getRange())),
+    // Of a tab closed but for some ranges the service itself says whether a cell may be written.
+    isTabClosed: notMine(SHEET).some((one) => one.getUnprotectedRanges().length === 0),
+  };
 }
 
 function notedCells(range: Range): [row: number, column: number][] {
@@ -366,6 +418,17 @@ function setRules(sheet: Sheet, area: Area, old: Area | undefined, rules: readon
       .build(),
   );
   sheet.setConditionalFormatRules([...others, ...ours]);
+}
+
+function setBoxes(range: Range, isBox: readonly (readonly boolean[])[]): void {
+  const box = SpreadsheetApp.newDataValidation().requireCheckbox().build();
+  const { CHECKBOX } = SpreadsheetApp.DataValidationCriteria;
+  const rules = range.getDataValidations();
+  range.setDataValidations(
+    rules.map((row, r) =>
+      row.map((rule, c) => (isBox[r]?.[c] ? box : rule?.getCriteriaType() === CHECKBOX ? null : rule)),
+    ),
+  );
 }
 
 function setLook(sheet: Sheet, column: number, widths: readonly number[], freezeRows: number): void {

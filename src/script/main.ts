@@ -17,8 +17,10 @@ import {
   showText,
   showTextToCopy,
   spreadsheetEdge,
+  tickedPage,
 } from './google';
 import { HELP_TEXT } from './help-text';
+import { type Edit, mayBeTick, recordMove } from './on-edit';
 
 const TITLE = 'Sounder Sheet';
 /** Put in by the build. */
@@ -39,6 +41,12 @@ export function onOpen(): void {
     { label: 'Check this spreadsheet', functionName: 'checkThisSpreadsheet' },
     { label: 'Get help', functionName: 'showHelp' },
   ]);
+}
+
+/** Runs at every edit in the file; without asking for anything it leaves unless a box of today's page may be meant. */
+export function onEdit(event: Edit & { range: Parameters<typeof tickedPage>[0] }): void {
+  const page = mayBeTick(event) ? tickedPage(event.range) : undefined;
+  if (page) recordMove(page);
 }
 
 export function openSidebar(): void {

@@ -77,14 +77,17 @@ export interface SheetPort {
   /** Our named ranges that still point somewhere. */
   namedAreas(): (Area & { readonly name: string })[];
   read(area: Area): AreaContent;
+  /** Of the area's first cell. Sends off what is queued. */
+  firstValue(area: Area): WireCell;
   ground(area: Area): Ground;
   /** Grows the tab where the area reaches past its edge. */
   makeRoom(area: Area): void;
-  addTab(name: string): void;
+  /** In front of `before`, where that tab is there. */
+  addTab(name: string, before?: string): void;
   removeTab(name: string): void;
   readFormats(area: Area): string[][];
   setFormats(area: Area, formats: string[][]): void;
-  /** Formats, then all values as one batch, sent off at once, so that a refusal comes here. */
+  /** Formats, then all values, as one batch. */
   write(area: Area, content: AreaWrite): void;
   /** Looks by style, but cells with an origin look as that cell of `old` (with the same corner) did. */
   style(area: Area, old: Area, styles: BlockStyle[][], from: Origins): void;
@@ -100,6 +103,8 @@ export interface SheetPort {
   notedCells(area: Area): (readonly [row: number, column: number])[];
   /** Replaces the block's own conditional colours inside `old`, keeps all others. */
   setRules(area: Area, old: Area | undefined, rules: readonly BlockRule[]): void;
+  /** Makes boxes to tick of those cells; the area's other boxes go. */
+  setBoxes(area: Area, isBox: readonly (readonly boolean[])[]): void;
   setLook(tab: string, column: number, widths: readonly number[], freezeRows: number): void;
   /** Freezes `to` rows where exactly `from` are frozen. */
   moveFrozenRows(tab: string, from: number, to: number): void;

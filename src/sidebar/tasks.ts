@@ -7,6 +7,7 @@ import { MapPanel } from './panels/map/map-panel';
 import { MaterialsPanel } from './panels/materials/materials-panel';
 import { RotationPanel } from './panels/rotation/rotation-panel';
 import { SharePanel } from './panels/share/share-panel';
+import { TodayPanel } from './panels/today/today-panel';
 import { TrainingPanel } from './panels/training/training-panel';
 
 export interface Task {
@@ -23,6 +24,13 @@ export const TASKS: readonly Task[] = [
     title: 'Plan the moves',
     about: 'A dated table of which pigs go to which paddock when, from your own lists.',
     Panel: RotationPanel,
+  },
+  {
+    id: 'today',
+    title: 'See today at a glance',
+    about:
+      'A page for the phone: where each group stands, what is next, and a box to tick when it has moved.',
+    Panel: TodayPanel,
   },
   {
     id: 'map',

@@ -96,6 +96,11 @@ const TASKS: readonly Task[] = [
     },
   },
   {
+    title: 'See today at a glance',
+    picture: 'today',
+    write: (sidebar) => press(sidebar, 'Write today’s page'),
+  },
+  {
     title: 'List the fence materials',
     picture: 'materials',
     write: (sidebar) => press(sidebar, 'Write the materials list'),

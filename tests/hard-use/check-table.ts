@@ -5,7 +5,7 @@
 import type { BlockInfo, TabContent, WireCell } from '../../shared/contract';
 import type { Plan, PlanGroup, PlanProblem, Stay } from '../../shared/plan/model';
 import type { UnitSystem } from '../../shared/units/units';
-import type { Workbook } from '../../src/preview/headless';
+import type { Workbook } from '../../src/headless';
 import { checkPlan } from '../plan/check-plan';
 import { dueAfter } from '../plan/stay-rules';
 import { asked } from './rotation-task';

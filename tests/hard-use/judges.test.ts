@@ -1,6 +1,6 @@
 /** The judges judged: what they have to notice they do notice, one small damage at a time. */
 import { describe, expect, it } from 'vitest';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';
 import { shownMoves, tableFaults } from './check-table';
 import { buildRotation, type Outcome } from './rotation-task';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BlockInfo } from '../../shared/contract';
 import type { PlanRules } from '../../shared/plan/model';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';
 import { shownMoves, tableFaults } from './check-table';
 import { buildRotation, type Outcome } from './rotation-task';

@@ -1,9 +1,15 @@
 /** Calls of menu items and the sidebar: scope, boundary, counting, made failures, locks, protection. */
 import { describe, expect, test } from 'vitest';
-import { openWorkbook } from '../../src/preview/headless';
+import { openWorkbook } from '../../src/headless';
 import { codeJs, sidebarHtml } from './fixture';
 
-const open = () => openWorkbook({ tabs: { A: [['old', 1]] }, codeJs, sidebarHtml });
+const open = () =>
+  openWorkbook({
+    tabs: { A: [['old', 1]] },
+    codeJs,
+    sidebarHtml,
+    modes: { lateRefusals: 'no' },
+  });
 const write = { rows: [['new', 2]] };
 
 describe('scope', () => {

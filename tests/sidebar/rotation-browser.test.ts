@@ -212,7 +212,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
       await page.getByRole('button', { name }).click();
       await page
         .getByRole('alert')
-        .filter({ hasText: 'has been changed since the page read it' })
+        .filter({ hasText: 'Somebody changed the table on “Rotation” since the page read it' })
         .first()
         .waitFor();
       await page.getByRole('button', { name, disabled: false }).waitFor();

@@ -1,4 +1,5 @@
 import { describe, expect, it, vi } from 'vitest';
+import { cutBlock } from '../../shared/block/read-block';
 import type { WireCell } from '../../shared/contract';
 import { dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
 import { feedNeeded } from '../../shared/core/herd/feed-needed';
@@ -9,7 +10,7 @@ import { stayLoad } from '../../shared/plan/stay-loads';
 import { CHECKS } from '../../shared/table/check-formula';
 import { readSettings } from '../../shared/table/read-settings';
 import { fromInside, toInside } from '../../shared/units/units';
-import type { StartCell } from '../../src/preview/headless';
+import type { StartCell } from '../../src/headless';
 import { buildTable, type FarmSheet, openFarm, readTab } from './farm-in-sheet';
 
 // The engine's first evaluation takes seconds on a busy machine.
@@ -244,7 +245,7 @@ describe('rotationBlock, recalculated by the engine', () => {
     const rules = { ...RULES, ...change };
     const farm = await openFarm(TABS, rules, 'US');
     const { info, settings, plan, problem } = buildTable(farm);
-    const read = readSettings(readTab(farm.book, 'Rotation'), info);
+    const read = readSettings(cutBlock(readTab(farm.book, 'Rotation'), info));
     expect(read.problems).toEqual([]);
     const { groundLimit, ...others } = read.settings!.rules;
     expect(groundLimit ?? 0).toBeCloseTo(rules.groundLimit ?? 0, 12);
@@ -269,9 +270,9 @@ describe('rotationBlock, recalculated by the engine', () => {
     const { info } = buildTable(farm);
     const row = readTab(farm.book, 'Rotation').values.findIndex(([label]) => label === EVENNESS_LABEL) + 1;
     farm.book.type('Rotation', `B${row}`, 'Most');
-    expect(readSettings(readTab(farm.book, 'Rotation'), info).settings!.rules.evenness).toBe(1);
+    expect(readSettings(cutBlock(readTab(farm.book, 'Rotation'), info)).settings!.rules.evenness).toBe(1);
     farm.book.type('Rotation', `B${row}`, 'plenty');
-    const { settings, problems } = readSettings(readTab(farm.book, 'Rotation'), info);
+    const { settings, problems } = readSettings(cutBlock(readTab(farm.book, 'Rotation'), info));
     expect(settings).toBeUndefined();
     expect(problems).toEqual([
       {

@@ -24,7 +24,7 @@ const PROBLEM: PlanProblem = {
 const SCORE = { total: 0, restShortDays: 0, overLimitDays: 0, moves: 0, strides: 0 };
 
 function past(paddock: string, inDay: number, outDay: number, figures: Partial<PastRow>): PastRow {
-  return { sheetRow: 1, group: 'Reds', paddock, inDay, outDay, ...figures } as PastRow;
+  return { sheetRow: 1, id: '', group: 'Reds', paddock, inDay, outDay, lookups: [], typed: [], ...figures };
 }
 
 it('adds what happened to what is planned, the stay that goes on once', () => {

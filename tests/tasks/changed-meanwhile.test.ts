@@ -38,7 +38,7 @@ describe('what was changed in the sheet after the page had read it', () => {
       rules: [],
       widths: [],
     });
-    expect(() => rebuildBlock('SOUNDER_X', typed, compose, READ)).toThrow(
+    expect(() => rebuildBlock('SOUNDER_X', typed, compose, { asRead: READ })).toThrow(
       'changed in the sheet after the page had read it: C4, C5, B6.',
     );
   });

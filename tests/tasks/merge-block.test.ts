@@ -7,7 +7,7 @@ import { WALK_BLOCK, WALK_SETTINGS, walkBlock } from '../../shared/tasks/bite/wa
 import { startSettings } from '../../shared/tasks/settings';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../shared/tasks/training/pen-block';
 import { readPen } from '../../shared/tasks/training/read-pen';
-import { openWorkbook, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 import { scriptText } from './script-text';
 import { NOTHING_KEPT, readFromSheet, writeAnew, writeInSheet } from './sheet-block';
 
@@ -110,6 +110,17 @@ describe('what is typed into a table', () => {
     book.type('Pen', `A${rowOf('ask Bea')}`, '');
     penAnew(book, second.info);
     expect(rowOf('Kept from this table')).toBe(0);
+  });
+
+  it('into a column put in where an answer spills moves below, and the figures are as before', async () => {
+    const { book, info, rowOf } = await pen();
+    book.type('Pen', `B${rowOf('Pigs')}`, '17');
+    const before = readFromSheet(book, info).values;
+    book.spreadsheet.getSheetByName('Pen')!.insertColumnsBefore(2, 1);
+    book.type('Pen', `B${rowOf('Pigs')}`, 'ask Bea');
+    const again = penAnew(book, { ...info, columns: info.columns + 1 });
+    expect(again.kept).toEqual({ inPlace: [], below: [`B${rowOf('Pigs')} (“ask Bea”)`] });
+    expect(readFromSheet(book, again.info).values.slice(0, before.length)).toEqual(before);
   });
 
   it('stands nowhere in clear in the memory', async () => {

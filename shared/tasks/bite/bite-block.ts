@@ -1,9 +1,9 @@
 /** "Will it bite" as a block of cells: the lines with their volts, the wires, the settings, the levels. */
 import { answer, BLANK, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
+import type { ComposedBlock } from '../../block/composed-block';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
-import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits } from '../settings';
 import { BITE_SETTINGS, type BiteSettings } from './bite-settings';
@@ -29,7 +29,7 @@ export interface BitePlan {
 
 export const BITE_CAUTIONS: readonly string[] = [
   'Look out: a steady planning estimate. A pulse also meets capacitance, inductance and reflections. Measure with a fence tester at the far end before you trust the fence.',
-  'The energizer’s manual and local codes decide. One energizer, one circuit a fence, 2.5 m (8 ft) from the next; ground rods 10 m (33 ft) from supply and telephone earths; head, neck and body off the wire.',
+  'The energizer’s manual and local codes decide. One energizer, one circuit a fence, 2.5 m (8 ft) from the next; ground rods 10 m (33 ft) from supply and telephone earths; head, neck and body off the wire; never mains on a fence.',
 ];
 
 export const LEVELS_TITLE = 'Levels that are named';

@@ -1,8 +1,8 @@
 /** The fence walk log as a block of cells: a summary in plain formulas over rows to type into. */
 import { BLANK, date, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
+import type { ComposedBlock } from '../../block/composed-block';
 import type { BlockCell, BlockStyle } from '../../contract';
-import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addEndLine } from '../end-line';
 import { NEW_TABLE, roomToType, type TableRoom } from '../room-to-type';
@@ -18,7 +18,7 @@ export const WALK_SETTINGS: readonly SettingSpec<'level'>[] = [
     unit: 'V',
     start: 3000,
     above: 0,
-    note: 'Trained pigs 2,000 at least, aim 3,000 to 4,000: from memory, no official level for pigs was found.',
+    note: 'At no point under 2,000 (BUL, published); better 3,000 (Bioland, all stock, published).',
   },
 ];
 export const WALK_CAUTION =

@@ -70,7 +70,7 @@ export const PEN_SETTINGS: readonly SettingSpec<PenKey>[] = [
 export const PEN_CAUTIONS = [
   'Panels outside, live wire inside, so that the pigs see the wire and cannot get out: published (Defra Pig Welfare Code PB7950).',
   'Never drive pigs into the wire. Leave them room to step back, and watch the first hour.',
-  'The energizer’s manual and local codes decide. Keep head, neck and body off the wire. Earth 10 m (33 ft) from supply and telephone earths; one energizer, one circuit a fence, 2.5 m (8 ft) from the next; no live barbed wire.',
+  'The energizer’s manual and local codes decide. Keep head, neck and body off the wire. Earth 10 m (33 ft) from supply and telephone earths; one energizer, one circuit a fence, 2.5 m (8 ft) from the next; no live barbed wire, never mains.',
   'Shade, shelter, feed and water are not in this list. Heat kills pigs: keep water there at all times.',
 ] as const;
 
@@ -91,6 +91,10 @@ const LINE_FORMATS: Readonly<Record<(typeof LINES)[number], string>> = {
 /** Rows that one TRAINING_PEN call fills. */
 const COUNTED: readonly string[] = ['panels', 'posts', 'clips'];
 
+const WIDTHS = [240, 90, 90, 90, 90];
+/** A text is shown as far as the cells beside it are empty, and beside this narrow block stands its memory: 75 characters. */
+const inLines = (sentence: string): readonly string[] => sentence.match(/\S.{0,74}(?=\s|$)/g) ?? [];
+
 const INPUT_ROW: readonly BlockStyle[] = ['plain', 'plain', 'muted', 'input', 'plain'];
 
 export type PenBlock = Pick<WriteBlock, 'name' | 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
@@ -105,8 +109,10 @@ export function composePenBlock(
   const draft = draftBlock(origin);
   draft.add([text('Training pen')], 'title');
   draft.add([text('Change a setting here and the list follows.')], 'muted');
-  for (const caution of PEN_CAUTIONS) draft.add([text(caution)], 'warning');
-  draft.add([text(POST_SIDES)], 'muted');
+  for (const caution of PEN_CAUTIONS) {
+    for (const line of inLines(caution)) draft.add([text(line)], 'warning');
+  }
+  for (const line of inLines(POST_SIDES)) draft.add([text(line)], 'muted');
   addUnits(draft, units);
   const set = addSettings(draft, PEN_SETTINGS, settings, units);
   draft.add();
@@ -119,7 +125,7 @@ export function composePenBlock(
     name: PEN_BLOCK,
     ...composeBlock(draft.rows),
     rules: [],
-    widths: [240, 90, 90, 90, 90],
+    widths: WIDTHS,
     freezeRows: 0,
   };
 }

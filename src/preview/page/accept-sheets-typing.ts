@@ -41,8 +41,15 @@ export function acceptSheetsTyping(book: Book, thisYear: () => number, edited: E
     const entry = sheetsEntry(book, payload, payload.content, typing, thisYear());
     const result = dispatch(type, { ...payload, ...entry });
     if (typing) edited(payload, typing.typed, oldValue);
+    else if (isTick(book, payload)) edited(payload, payload.content, oldValue);
     return result;
   };
+}
+
+/** A box that was clicked: no text was typed. */
+function isTick(book: Book, { sheetId, row, col, content = '' }: Update): boolean {
+  const rule = book.model.getters.getValidationRuleForCell({ sheetId, row, col });
+  return rule?.criterion.type === 'isBoolean' && /^(TRUE|FALSE)$/.test(content);
 }
 
 type Place = Pick<Update, 'sheetId' | 'row' | 'col'>;

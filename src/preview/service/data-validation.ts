@@ -7,6 +7,9 @@ import type { HostState } from './host-state';
 type Criterion = { type: string; values: string[]; displayStyle?: string };
 type Rule = { criterion: Criterion; allowInvalid: boolean; helpText: string };
 
+/** Names of the engine's rules among the criteria of Sheets. */
+const CRITERIA: Readonly<Record<string, string>> = { isBoolean: 'CHECKBOX', isBetween: 'NUMBER_BETWEEN' };
+
 export class DataValidation {
   readonly [GATE]: CallGate;
   readonly #rule: Rule;
@@ -17,6 +20,9 @@ export class DataValidation {
   }
   static rule(validation: DataValidation): Rule {
     return validation.#rule;
+  }
+  getCriteriaType(): string {
+    return CRITERIA[this.#rule.criterion.type] ?? 'CUSTOM_FORMULA';
   }
   getCriteriaValues(): unknown[] {
     return [...this.#rule.criterion.values];
@@ -32,6 +38,10 @@ export class DataValidationBuilder {
   }
   requireNumberBetween(low: number, high: number): this {
     this.#rule.criterion = { type: 'isBetween', values: [String(low), String(high)] };
+    return this;
+  }
+  requireCheckbox(): this {
+    this.#rule.criterion = { type: 'isBoolean', values: [] };
     return this;
   }
   setAllowInvalid(allowInvalid: boolean): this {
@@ -66,7 +76,7 @@ function clearValidation(state: HostState, sheetId: string, zones: EngineZone[])
   const { book } = state;
   const temporary = book.freshId('validation');
   const ranges = zones.map((zone) => book.rangeData(sheetId, zone));
-  const rule = { id: temporary, criterion: { type: 'isBoolean', values: [] }, isBlocking: false };
+  const rule = { id: temporary, criterion: { type: 'isEqual', values: ['0'] }, isBlocking: false };
   // A new rule takes its cells away from the older ones; then the new one goes.
   book.must({ type: 'ADD_DATA_VALIDATION_RULE', sheetId, ranges, rule });
   book.must({ type: 'REMOVE_DATA_VALIDATION_RULE', sheetId, id: temporary });
@@ -96,6 +106,6 @@ export function validationAt(state: HostState, cell: Area): DataValidation | nul
   const position = { sheetId: cell.sheetId, row: cell.row, col: cell.column };
   const rule = state.book.model.getters.getValidationRuleForCell(position);
   if (!rule) return null;
-  const criterion = { type: rule.criterion.type, values: [...rule.criterion.values] };
+  const criterion = { ...rule.criterion, values: [...rule.criterion.values] };
   return new DataValidation(state.gate, { criterion, allowInvalid: rule.isBlocking !== true, helpText: '' });
 }

@@ -1,10 +1,10 @@
 /** SpreadsheetApp.Range: what the classes below it give, and notes, validation, merges, protection. */
 import { type Area, areaOf, zoneOf } from './area';
 import { guardService } from './call-gate';
-import { type DataValidation, setValidation } from './data-validation';
+import { type DataValidation, setValidation, validationAt } from './data-validation';
 import type { HostState } from './host-state';
 import { type Protection, protect } from './protection';
-import { filled, fittingMatrix, mergesIn, RangePlace, refuseProtected } from './range-place';
+import { filled, fittingMatrix, isClosed, mergesIn, RangePlace, refuseProtected } from './range-place';
 import { RangeValues, readCells } from './range-values';
 import { Sheet } from './sheet';
 
@@ -64,6 +64,11 @@ export class Range extends RangeValues {
   setDataValidation(rule: DataValidation | null): this {
     return this.setDataValidations(filled(area(this), rule));
   }
+  getDataValidations(): (DataValidation | null)[][] {
+    return readCells(this, (sheetId, row, column) =>
+      validationAt(state(this), { sheetId, row, column, rows: 1, columns: 1 }),
+    );
+  }
   clearDataValidations(): this {
     return this.setDataValidation(null);
   }
@@ -76,6 +81,9 @@ export class Range extends RangeValues {
   }
   getMergedRanges(): Range[] {
     return mergesIn(state(this), area(this)).map((merge) => new Range(state(this), merge));
+  }
+  canEdit(): boolean {
+    return !isClosed(state(this), area(this));
   }
   protect(): Protection {
     return protect(state(this), area(this), false);

@@ -13,6 +13,7 @@ export class SpreadsheetApp {
   readonly WrapStrategy = { WRAP: 'WRAP', OVERFLOW: 'OVERFLOW', CLIP: 'CLIP' } as const;
   readonly ProtectionType = { RANGE: 'RANGE', SHEET: 'SHEET' } as const;
   readonly SheetType = { GRID: 'GRID', OBJECT: 'OBJECT' } as const;
+  readonly DataValidationCriteria = { CHECKBOX: 'CHECKBOX' } as const;
   readonly #state: HostState;
 
   constructor(state: HostState) {

@@ -37,6 +37,10 @@ function dateSerial(iso: string): number {
   return serial;
 }
 
+export function hasBox(cell: BlockCell | undefined): boolean {
+  return cell?.k === 'b' && cell.box === true;
+}
+
 /** The cell of the old block whose look and format a cell keeps. */
 export function originOf(cell: BlockCell | undefined): readonly [number, number] | undefined {
   return cell?.from;

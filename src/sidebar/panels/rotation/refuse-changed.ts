@@ -1,7 +1,7 @@
+import { bindLists } from '../../../../shared/lists/bind-lists';
 import type { RotationBlockInput } from '../../../../shared/table/model';
-import { bindLists } from '../../lists/bind-lists';
 import { type Book, readBook } from '../../parts/use-book';
-import { type OldTable, oldTable } from './old-table';
+import { type OldTable, oldTable, refuseTyped } from './old-table';
 
 /**
  * The file as it stands now. Throws where the table or a list in the sheet is no longer the one that the page knows:
@@ -14,8 +14,6 @@ export async function refuseChanged(
   const book = await readBook();
   bindLists(sources ?? {}, book);
   const now = oldTable(book);
-  if (known === undefined || now === undefined || now.fingerprint === known.fingerprint) return book;
-  throw new Error(
-    `The table on “${now.info.tab}” has been changed since the page read it, and the plan here does not know of it. Press “Read the spreadsheet again”, work out the plan and build the table anew first.`,
-  );
+  if (known && now) refuseTyped(known, now);
+  return book;
 }

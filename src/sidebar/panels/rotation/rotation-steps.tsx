@@ -1,6 +1,8 @@
 import { useMemo, useState } from 'preact/hooks';
 import { pointingCells } from '../../../../shared/block/pointing-cells';
 import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
+import { startUnits } from '../../../../shared/lists/start-units';
+import { decimalComma } from '../../../../shared/locale/decimal-comma';
 import type { PlanRules } from '../../../../shared/plan/model';
 import { ownGroundLimit } from '../../../../shared/table/own-ground-limit';
 import type { UnitSystem } from '../../../../shared/units/units';
@@ -8,8 +10,6 @@ import { ListNotes, seasonNotesOf } from '../../lists/list-notes';
 import { ListsSection } from '../../lists/lists-section';
 import { SampleFarmOffer } from '../../lists/sample-farm-offer';
 import { useLists } from '../../lists/use-lists';
-import { decimalComma } from '../../numbers/decimal-comma';
-import { startUnits } from '../../parts/start-units';
 import type { Book } from '../../parts/use-book';
 import { useReset } from '../../parts/use-reset';
 import { KeepFigures, LastSeason } from './last-season';

@@ -1,3 +1,4 @@
+import { PARASITE_CAUTION } from '../../../../shared/catalogue/cautions';
 import type { EvennessWord } from '../../../../shared/table/settings-rows';
 import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { Choices } from '../../parts/choices';
@@ -54,6 +55,7 @@ export function RulesSection({ form, units, problems, onChange }: Props) {
         options={REST_KINDS}
         onChange={(value) => set({ rest: value as RestKind })}
       />
+      <p class="hint">{PARASITE_CAUTION}</p>
       {form.rest === 'fixed' && (
         <InputField
           label="Days of rest"

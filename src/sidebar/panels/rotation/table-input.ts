@@ -1,18 +1,21 @@
 /** What the table is built from: the plan, the settings it was made with, the grower's lists, and what to keep. */
-import type { FoundList, GroupList, PaddockList } from '../../../../shared/lists/model';
+
+import { bindLists } from '../../../../shared/lists/bind-lists';
+import type {
+  FoundList,
+  GroupList,
+  ListSource,
+  ListSources,
+  PaddockList,
+} from '../../../../shared/lists/model';
+import { headingTexts } from '../../../../shared/lists/recalled-list';
 import { fallsShort, type PlanWords } from '../../../../shared/plan/explain-plan';
 import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
-import {
-  DEFAULT_TEMPERATURE_C,
-  type ListSource,
-  type RotationBlockInput,
-} from '../../../../shared/table/model';
+import { DEFAULT_TEMPERATURE_C, type RotationBlockInput } from '../../../../shared/table/model';
 import type { RebuildInput } from '../../../../shared/table/rebuild-input';
 import { OUTDOOR_FACTOR } from '../../../../shared/tables/nrc-intake';
 import type { UnitSystem } from '../../../../shared/units/units';
-import { bindLists, type ListSources } from '../../lists/bind-lists';
-import { headingTexts } from '../../lists/recalled-list';
 import type { Lists } from '../../lists/use-lists';
 import type { Book } from '../../parts/use-book';
 import type { OldTable } from './old-table';
@@ -52,8 +55,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
     ...(rebuild && {
       past: rebuild.past,
       future: rebuild.future,
-      own: rebuild.own,
-      keptLines: rebuild.keptLines,
+      headRows: rebuild.headRows,
     }),
   };
 }

@@ -1,0 +1,69 @@
+/** Changes to a proposed list: another column for a field, or another row of headings. */
+import { dateWords } from '../block/date-words';
+import type { Selection, TabContent } from '../contract';
+import type { ListUnit } from '../units/unit-words';
+import { headingUnit } from './heading-unit';
+import { missingFields } from './missing-fields';
+import type { FoundList, GroupField, ListKind, PaddockField } from './model';
+import { pointedList } from './pointed-list';
+
+type Field = PaddockField | GroupField;
+
+/** The list with `column` taken for `field`; undefined: the list has no such column. */
+export function withColumn(list: FoundList, field: Field, column: number | undefined): FoundList {
+  const columns: Record<string, number> = { ...list.columns };
+  const units: Record<string, ListUnit> = { ...list.units };
+  delete units[field];
+  if (column === undefined) delete columns[field];
+  else {
+    for (const [other, taken] of Object.entries(columns)) if (taken === column) delete columns[other];
+    columns[field] = column;
+    const unit = headingUnit(headingText(list, column), field);
+    if (unit) units[field] = unit;
+  }
+  const missing = missingFields(list.kind, (name) => name in columns);
+  return { ...list, columns, units, missing } as FoundList;
+}
+
+export function headingText(list: FoundList, column: number): string {
+  return list.headings.find((heading) => heading.column === column)?.text ?? '';
+}
+
+/** Headings that stand next to the taken ones, without a gap, and are read for nothing. */
+export function unusedHeadings(list: FoundList): readonly string[] {
+  const taken = Object.values(list.columns).filter((column) => column !== undefined);
+  const known = new Set(list.headings.map(({ column }) => column));
+  const joined = (column: number): boolean =>
+    taken.some((other) => {
+      const [from, to] = [Math.min(column, other), Math.max(column, other)];
+      return Array.from({ length: to - from + 1 }, (_, i) => from + i).every((at) => known.has(at));
+    });
+  return list.headings
+    .filter(({ column }) => !taken.includes(column) && joined(column))
+    .map(({ text }) => text);
+}
+
+/** The list of which the grower selected a cell; throws, in words, where none can be told there. */
+export function listFromSelection(
+  kind: ListKind,
+  selection: Selection,
+  tab: TabContent | undefined,
+): FoundList {
+  const list = tab && pointedList(kind, tab, selection);
+  if (list) return list;
+  throw new Error(
+    `No row of headings was found at or above ${selection.a1} of “${selection.tab}”. Select a cell of the list. If you have just typed there, press “Read the spreadsheet again” first.`,
+  );
+}
+
+/** What stands first in a column, to see whether it is the right one. */
+export function firstOf(tab: TabContent | undefined, list: FoundList, column: number): string {
+  const rows = tab?.values.slice(list.firstRow - 1, list.lastRow) ?? [];
+  const cells = rows.map((row) => row[column - 1] ?? '').filter((cell) => cell !== '');
+  const words = cells
+    .slice(0, FIRST)
+    .map((cell) => (typeof cell === 'object' ? dateWords(cell.d) : String(cell)));
+  return words.join(' · ');
+}
+
+const FIRST = 3;

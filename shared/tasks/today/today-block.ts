@@ -1,0 +1,173 @@
+/** Today's page: a card for each group, narrow enough for a phone, in plain formulas over the rotation table. */
+import { BLANK, formula, text } from '../../block/cells';
+import { composeBlock } from '../../block/compose-block';
+import type { ComposedBlock } from '../../block/composed-block';
+import type { BlockCell } from '../../contract';
+import { REMINDERS } from '../../table/barn-door-list';
+import { DEFAULT_TEMPERATURE_C } from '../../table/model';
+import { SETTING_LABELS } from '../../table/settings-rows';
+import {
+  COOL_LITERS_PER_KG,
+  COOL_UP_TO_CELSIUS,
+  HOT_FROM_CELSIUS,
+  HOT_LITERS_PER_KG,
+} from '../../tables/water-per-feed';
+import { fromInside, symbolOf } from '../../units/units';
+import { type Draft, draftBlock, type Origin } from '../draft-block';
+import type { BoundTable } from './bound-table';
+import { BOX_COLUMN, TICK } from './tick-words';
+import { addWorkingHeadings, addWorkingRow, lookedUp, type WorkingAt, workingAt } from './working-rows';
+
+const DAY = 'ddd d mmm';
+const WHOLE = '#,##0';
+/** A phone shows about 350 pixels beside the row numbers. Judgement. */
+const WIDTHS = [100, 104, 140];
+const COLOURS = { late: '#f4cccc', today: '#fff2cc' } as const;
+const ROWS_A_CARD = 15;
+const HINT = 'Tick Moved when a group has moved: the day goes into the rotation table.';
+const STILL_TICKED = 'Ticked: if it stays, nothing was written. Type the day.';
+const LATE = 'Late';
+
+export function todayBlock(table: BoundTable, origin: Origin): ComposedBlock {
+  const draft = draftBlock(origin);
+  const workingTop = origin.row + 3 + ROWS_A_CARD * table.groups.length + REMINDERS.length + 3;
+  draft.add([text('Today'), formula('=TODAY()', DAY)], 'title');
+  draft.add([text(HINT)], 'muted');
+  const warning = draft.add([formula(outOfDate(table, draft, workingTop))], 'plain', 'out of date');
+  colour(draft, warning, `${draft.fixed(warning, 0)}<>""`, COLOURS.late);
+  const cards = table.groups.map((group, g) => ({
+    group,
+    ...addCard(draft, table, group, workingAt(draft, workingTop + g)),
+  }));
+  for (const line of REMINDERS) draft.add([text(line)], 'muted');
+  addWorkingHeadings(draft);
+  for (const { group, ...cells } of cards) addWorkingRow(draft, table, group, cells);
+  const { cells, styles, ids } = composeBlock(draft.rows);
+  return { cells, styles, ids, rules: draft.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 0) ?? [] };
+}
+
+/** Says when the table reaches further than this page looks, or has a group that is not here. */
+function outOfDate(table: BoundTable, draft: Draft, workingTop: number): string {
+  const { range } = table;
+  const keys = table.groups.map((_, g) => workingAt(draft, workingTop + g)('Group key'));
+  const known = keys.map((key) => `COUNTIFS(${range('groupKey')};${key})`).join('-');
+  const others = `COUNTIFS(${range('groupKey')};"k*")${known === '' ? '' : `-${known}`}`;
+  return `=IF(${table.last('groupKey')}<>"";"The rotation table has grown: write this page anew.";IF(${others}>0;"The rotation table has another group: write this page anew.";""))`;
+}
+
+function addCard(draft: Draft, table: BoundTable, group: string, at: WorkingAt) {
+  const { units } = table;
+  const top = draft.next();
+  const add = (label: string, cells: readonly BlockCell[], style: 'plain' | 'input' = 'plain'): number =>
+    draft.add([text(label), ...cells], ['plain', style, 'note'], `${group}: ${label}`);
+  const shown = (body: string, format?: string): BlockCell => formula(`=IFERROR(${body};"?")`, format);
+  const here = (column: Parameters<typeof lookedUp>[1]): string => lookedUp(table, column, at('At'));
+  const there = (column: Parameters<typeof lookedUp>[1]): string => lookedUp(table, column, at(TICK.next));
+  const [isIn, hasNext] = [`${at('At')}>0`, `${at(TICK.next)}>0`];
+  const ends = `IF(${isIn};${here('out')};"")`;
+  const hasLeft = `IF(${hasNext};FALSE;IF(${isIn};${here('out')}<=TODAY();FALSE))`;
+  const ifHere = (body: string): string => `IF(${hasLeft};"";IF(${isIn};${body};""))`;
+  const ifNumber = (cell: string, body = cell): string => `IF(ISNUMBER(${cell});${body};"no figure")`;
+  const unit = (quantity: Parameters<typeof symbolOf>[0]): BlockCell => text(symbolOf(quantity, units));
+
+  draft.add([text(group)], 'heading', `${group}: card`);
+  add('Stands in', [shown(`IF(${hasLeft};"left the pasture";IF(${isIn};${here('paddock')};"not in yet"))`)]);
+  add('Since', [
+    shown(`IF(${hasLeft};${here('out')};IF(${isIn};${at('Since')};""))`, DAY),
+    shown(asPlanned(at)),
+  ]);
+  add('Goes to', [
+    shown(
+      `IF(${hasNext};${there('paddock')};IF(${hasLeft};"";IF(${isIn};"off the pasture";"no move planned")))`,
+    ),
+  ]);
+  add('On', [shown(`IF(${hasNext};${at('Next day')};IF(${hasLeft};"";${ends}))`, DAY)]);
+  add('Days left', [
+    shown(
+      `IF(${hasNext};MAX(0;${at('Next day')}-TODAY());IF(${isIn};MAX(0;${here('out')}-TODAY());""))`,
+      '0',
+    ),
+  ]);
+  const boxRow = draft.next() + 1;
+  const box = draft.fixed(boxRow, BOX_COLUMN - 1);
+  const toDo = draft.add([formula(toDoFormula(at, box, hasLeft))], 'plain', `${group}: to do`);
+  add('Moved', [{ k: 'b', v: false, box: true }, BLANK], 'input');
+  add('Pigs', [shown(ifHere(here('head')), '0')]);
+  add('Weight each', [
+    shown(ifHere(`IF(${at('Weight now')}="";"no figure";${at('Weight now')})`), '0'),
+    unit('mass'),
+  ]);
+  const water = waterNow(table, at);
+  add('Water today', [shown(ifHere(ifNumber(here('water'), water)), WHOLE), unit('volumePerDay')]);
+  add('On a hot day', [
+    shown(ifHere(ifNumber(here('water'), `${water}*${hotShare(table)}`)), WHOLE),
+    text(`${symbolOf('volumePerDay', units)} at ${hotDay(table)}`),
+  ]);
+  add('Feed a day', [
+    shown(ifHere(`IF(ISNUMBER(${here('feed')});${here('feed')}/${here('stayDays')};"no figure")`), WHOLE),
+    text(`${symbolOf('mass', units)}, mean of stay`),
+  ]);
+  add('Feed to carry', [
+    shown(`IF(${hasNext};${ifNumber(there('feed'))};"")`, WHOLE),
+    text(`${symbolOf('mass', units)}, next stay`),
+  ]);
+  add('Carry', [shown(`IF(${hasNext};"fence, shelter, trough, drinker";"")`)]);
+  const says = draft.fixed(toDo, 0);
+  colour(draft, toDo, `LEFT(${says};${LATE.length})="${LATE}"`, COLOURS.late);
+  colour(draft, toDo, `AND(${at('Next day')}=TODAY();${says}<>"")`, COLOURS.today);
+  return { name: draft.fixed(top, 0), box };
+}
+
+function asPlanned(at: WorkingAt): string {
+  return `IF(AND(${at('At')}>0;${at('Recorded')}=0);"as planned, no day typed";"")`;
+}
+
+/** What is due or overdue; the first of these that is true. */
+function toDoFormula(at: WorkingAt, box: string, hasLeft: string): string {
+  const late = `(TODAY()-${at('Next day')})`;
+  const rules: readonly (readonly [when: string, says: string])[] = [
+    [`${box}=TRUE`, `"${STILL_TICKED}"`],
+    [hasLeft, '"The moves of this group are over."'],
+    [`${at(TICK.next)}+${at('At')}=0`, '"No move of this group is planned."'],
+    [`${at('Without a day')}>1`, `"${LATE}: "&${at('Without a day')}&" moves up to today have no day."`],
+    [`${at(TICK.next)}=0`, '"Last stay: no move after it."'],
+    [`${late}>1`, `"${LATE} by "&${late}&" days: move, or type the day."`],
+    [`${late}=1`, `"${LATE} by a day: move, or type the day."`],
+    [`${late}=0`, '"Move today."'],
+    [`${late}=-1`, '"Move tomorrow."'],
+  ];
+  const body = rules.reduceRight((otherwise, [when, says]) => `IF(${when};${says};${otherwise})`, '""');
+  return `=IFERROR(${body};"${LATE}? The days of this group cannot be worked out: see Check in the table.")`;
+}
+
+/** Colours a line beside words that say the same. */
+function colour(draft: Draft, row: number, when: string, background: string): void {
+  const place = { row: row - draft.origin.row, column: 0, rows: 1, columns: WIDTHS.length };
+  draft.rules.push({ ...place, formula: `=${when}`, background });
+}
+
+/**
+ * Water of the table's move, for the weight that the pigs have grown to since: straight with the weight, which is a
+ * little more than they drink more (they eat less than in proportion as they grow).
+ */
+function waterNow(table: BoundTable, at: WorkingAt): string {
+  const water = lookedUp(table, 'water', at('At'));
+  return `${water}*IF(ISNUMBER(${at('Weight now')});${at('Weight now')}/${lookedUp(table, 'weightIn', at('At'))};1)`;
+}
+
+/** How many times the water of the table's own warm day a hot day takes: the ratios of WATER_NEEDED. */
+function hotShare({ units, labels, values }: BoundTable): string {
+  const label = `${SETTING_LABELS.temperature} (${symbolOf('temperature', units)})`;
+  const start = Math.round(fromInside(DEFAULT_TEMPERATURE_C, 'temperature', units));
+  const typed = `IFERROR(INDEX(${values};MATCH("${label}";${labels};0));${start})`;
+  const celsius = units === 'US' ? `(${typed}-32)*5/9` : typed;
+  const span = HOT_FROM_CELSIUS - COOL_UP_TO_CELSIUS;
+  const warmth = `MIN(1;MAX(0;(${celsius}-${COOL_UP_TO_CELSIUS})/${span}))`;
+  const tenths = (liters: number): number => Math.round(liters * 10);
+  const more = tenths(HOT_LITERS_PER_KG) - tenths(COOL_LITERS_PER_KG);
+  return `${tenths(HOT_LITERS_PER_KG)}/(${tenths(COOL_LITERS_PER_KG)}+${more}*${warmth})`;
+}
+
+function hotDay({ units }: BoundTable): string {
+  return `${Math.round(fromInside(HOT_FROM_CELSIUS, 'temperature', units))} ${symbolOf('temperature', units)}`;
+}

@@ -1,0 +1,122 @@
+/** Today's page in the engine: what a farm of four stays shows on each kind of day, worked out by hand. */
+import { describe, expect, test } from 'vitest';
+import { openToday, shown, type } from './today-farm';
+
+const GREENS = '=Greens*';
+const WHERE = ['Stands in', 'Since', 'Goes to', 'On', 'Days left', 'To do'] as const;
+const LOCALES = ['en_US', 'en_GB', 'de_DE', 'fr_FR', 'es_ES', 'pt_BR', 'sv_SE', 'da_DK', 'ja_JP'];
+
+describe('where the groups stand', () => {
+  test('as recorded, days left to the next move; a group that is still to come', async () => {
+    const { book } = await openToday('2026-05-05', { moved: ['2026-05-02'] });
+    // Came in a day late, for 7 days: out on the 9th.
+    expect(shown(book, 'Reds', ...WHERE)).toEqual(['North', 'Sat 2 May', 'South', 'Sat 9 May', '4', '']);
+    expect(shown(book, GREENS, ...WHERE)).toEqual(['not in yet', '', 'Pen*', 'Fri 8 May', '3', '']);
+  });
+
+  test('as planned, and said so, until a day is typed', async () => {
+    const { book } = await openToday('2026-05-09');
+    expect(shown(book, 'Reds', ...WHERE)).toEqual(['South', 'Fri 8 May', 'East', 'Fri 15 May', '6', '']);
+    expect(shown(book, GREENS, ...WHERE)).toEqual([
+      'Pen*',
+      'Fri 8 May',
+      'off the pasture',
+      'Fri 22 May',
+      '13',
+      'Last stay: no move after it.',
+    ]);
+  });
+
+  test.each([
+    ['2026-05-07', 'Move tomorrow.'],
+    ['2026-05-08', 'Move today.'],
+    ['2026-05-09', 'Late by a day: move, or type the day.'],
+    ['2026-05-12', 'Late by 4 days: move, or type the day.'],
+    ['2026-05-15', 'Late: 2 moves up to today have no day.'],
+  ])('%s: %s', async (today, toDo) => {
+    const { book } = await openToday(today, { moved: ['2026-05-01'] });
+    const left = today === '2026-05-07' ? '1' : '0';
+    expect(shown(book, 'Reds', ...WHERE)).toEqual(['North', 'Fri 1 May', 'South', 'Fri 8 May', left, toDo]);
+  });
+
+  test('after the last stay', async () => {
+    const { book } = await openToday('2026-05-23');
+    const over = ['left the pasture', 'Fri 22 May', '', '', '0', 'The moves of this group are over.'];
+    expect(shown(book, 'Reds', ...WHERE)).toEqual(over);
+    expect(shown(book, 'Reds', 'Pigs', 'Weight each', 'Water today', 'Feed a day', 'Carry')).toEqual(
+      Array(5).fill(''),
+    );
+  });
+
+  test('a move that is late moves the day of the next, at once', async () => {
+    const { book } = await openToday('2026-05-12', { moved: ['2026-05-01', '2026-05-11'] });
+    expect(shown(book, 'Reds', ...WHERE)).toEqual(['South', 'Mon 11 May', 'East', 'Mon 18 May', '6', '']);
+    type(book, 1, '2026-05-09');
+    expect(shown(book, 'Reds', 'Since', 'On')).toEqual(['Sat 9 May', 'Sat 16 May']);
+  });
+});
+
+describe('head, weight, water, feed', () => {
+  test('weight grows by the gain; water by the weight, 5.0 to 2.7 on a hot day; feed the mean of the stay', async () => {
+    const { book } = await openToday('2026-05-05', { moved: ['2026-05-01'] });
+    // 60 lb + 4 days of 1.5 lb.
+    expect(shown(book, 'Reds', 'Pigs', 'Weight each')).toEqual(['10', '66']);
+    // Columns of the table: feed M, water N; the stay is 7 days.
+    const [feed, water] = ['M6', 'N6'].map((a1) => book.value('Rotation', a1) as number);
+    const exact = (a1: string): number => book.value('Today', a1) as number;
+    const at = (label: string): string =>
+      `B${book.values('Today').findIndex(([first]) => first === label) + 1}`;
+    expect(exact(at('Water today'))).toBeCloseTo((water! * 66) / 60, 9);
+    // mount1971: 2.7 L a kg of feed up to 22 °C, 5.0 from 33 °C; the table's warm day is 20 °C.
+    expect(exact(at('On a hot day'))).toBeCloseTo((water! * 66 * 5) / 60 / 2.7, 9);
+    expect(exact(at('Feed a day'))).toBeCloseTo(feed! / 7, 9);
+    expect(exact(at('Feed to carry'))).toBe(book.value('Rotation', 'M7'));
+  });
+
+  test('the water is the most that WATER_NEEDED says for that weight, and at most 6 % more', async () => {
+    const { book } = await openToday('2026-05-07', { moved: ['2026-05-01'] });
+    const row = book.values('Today').find(([label]) => label === 'Water today')!;
+    const asked = book.evaluate('=WATER_NEEDED(10;60+6*1.5;68;"US")') as number;
+    expect(row[1]).toBeGreaterThanOrEqual(asked);
+    expect(row[1]).toBeLessThanOrEqual(asked * 1.06);
+  });
+});
+
+describe('every locale and every tab name', () => {
+  test.each(LOCALES)('%s: no error, the same places', async (locale) => {
+    const { book } = await openToday('2026-05-12', { locale, moved: ['2026-05-01'], tab: 'Moves 1+2 (new)' });
+    expect(shown(book, 'Reds', 'Stands in', 'Goes to', 'Days left', 'Weight each')).toEqual([
+      'North',
+      'South',
+      '0',
+      // 60 lb + 11 days of 1.5 lb: still growing while it is late.
+      '77',
+    ]);
+    expect(
+      book
+        .values('Today')
+        .flat()
+        .filter((value) => /^#/.test(String(value))),
+    ).toEqual([]);
+  });
+
+  test('a row without a day, and one with words in it, stop nobody else', async () => {
+    const { book } = await openToday('2026-05-05', { moved: ['2026-05-01'] });
+    book.type('Rotation', 'E8', 'a week');
+    book.type('Rotation', 'D8', 'soon');
+    expect(shown(book, 'Reds', 'Stands in', 'Goes to')).toEqual(['North', 'South']);
+    expect(
+      book
+        .values('Today')
+        .flat()
+        .filter((value) => /^#/.test(String(value))),
+    ).toEqual([]);
+  });
+
+  test('says when the table has outgrown it or has another group', async () => {
+    const { book } = await openToday('2026-05-05');
+    expect(book.value('Today', 'A3')).toBe('');
+    book.type('Rotation', 'A9', 'Blacks');
+    expect(book.value('Today', 'A3')).toBe('The rotation table has another group: write this page anew.');
+  });
+});
