@@ -6,6 +6,7 @@ import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { checkPlan } from './check-plan';
 import { followAdvice } from './follow-advice';
+import { larchVale } from './larch-vale';
 import { randomFarm } from './random-farm';
 
 const START = dayFromCivil(2026, 5, 4);
@@ -53,6 +54,12 @@ describe('known cases', () => {
   it('eight groups on eight paddocks', () => {
     // 56 days ÷ 7 = 8 stays each, 7 rounds of moves: 10 × 10 × 56 + 64 = 5664.
     expect(lawful(farm(8, 8, 56, {})).score.total).toBe(5664);
+  });
+
+  it('the metric sample', () => {
+    // Red, Monday 20 April to Saturday 12 September: 5 days to a Saturday, then 20 weeks. Blue, Friday 5 June to 31
+    // October: 5 days to a Wednesday, then 143 days, 21 stays. 21 + 22 stays are the fewest, and no rest is missed.
+    expect(lawful(larchVale()).score).toMatchObject({ total: 43, restShortDays: 0 });
   });
 
   it('a trip of ten days is planned, and told', () => {
