@@ -84,6 +84,18 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     expect(again?.[3]).toMatchObject({ k: 'n', v: 2 });
     expect(again?.[5]).toMatchObject({ k: 'n', v: 79.5 });
 
+    // What was typed over a figure of ours stays until ours is asked for.
+    await page.getByText('Written on “Fence materials”').waitFor();
+    await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
+    const standing = sheet.tabs.find(({ name }) => name === 'Fence materials')!;
+    (standing.values[row] as unknown[])[1] = 77;
+    (standing.formulas[row] as string[])[1] = '';
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
+    await page.getByText(/You typed over cells of the table; that stays: B\d+ \(77\)/).waitFor();
+    await page.getByRole('button', { name: 'Put ours back' }).click();
+    await page.getByText(/Ours stands again in place of what you had typed: B\d+ \(77\)/).waitFor();
+    expect(sheet.written.pop()?.cells[row]?.[1]).toMatchObject({ k: 'f' });
+
     // A setting changed in the sheet is never set back by an answer that was given before.
     await page.getByText('Written on “Fence materials”').waitFor();
     // The page reads the file again after writing; what changes before that is no change to it.
