@@ -51,6 +51,25 @@ describe('the plan before', () => {
     expect(kept / of).toBeGreaterThan(0.9);
   });
 
+  it('a paddock is shut where there are enough: at least 8 of 10 moves into the others stay', () => {
+    let kept = 0;
+    let of = 0;
+    farms.forEach((farm, i) => {
+      const today = farm.rules.seasonStart + 60;
+      const later = laterOn(farm, plans[i]!, today);
+      const shut = plans[i]!.stays.find(({ inDay }) => inDay >= today + 10)!.paddock;
+      const paddocks = later.paddocks.map((paddock, p) =>
+        p === shut ? { ...paddock, openUntil: today + 5 } : paddock,
+      );
+      const plan = planned({ ...later, paddocks });
+      expectLawful({ ...later, paddocks }, plan);
+      const share = keptShare(plans[i]!, plan, today, shut);
+      kept += share.kept;
+      of += share.of;
+    });
+    expect(kept / of).toBeGreaterThanOrEqual(0.8);
+  });
+
   it('a move that was skipped: the paddock rests on, and may be entered before its planned rest would be over', () => {
     const farm = farms[0]!;
     const { stays } = plans[0]!;
