@@ -21,10 +21,15 @@ import type { Steps } from './steps';
  * the whole season, are searched again with the rest kept (large neighbourhood search), by the same beam. Several
  * weights of the guess give several starts, and the best end wins.
  *
+ * Alone, each group would take the best paddocks over and over; so days of paddocks get prices (paddockPrices), found
+ * once a first plan is there. They make the bound of the whole season higher and its beam far more to the point: on four
+ * uneven farms one of width 8 did better than one of width 1000 without.
+ *
  * Effort is counted in states, each weighed by its groups and paddocks, never by the clock: the same problem gets the
  * same plan on every machine. The width shrinks to a floor as farms grow; where the plan falls short and effort is
  * left, it is improved again with ever wider beams. Two starts are of another kind: a beam that may not fall short at
- * all, and the simple round, which needs no paddock to spare.
+ * all, and the simple round, which needs no paddock to spare. Every part is a generator that yields between two small
+ * pieces of work (see Steps).
  */
 
 /** Farm size (days × groups × paddocks) up to which the widest search is affordable; judgement. */

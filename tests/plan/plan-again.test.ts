@@ -2,11 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import { explainPlan } from '../../shared/plan/explain-plan';
 import type { Plan, PlanProblem, Wish } from '../../shared/plan/model';
+import { moveDaysOf } from '../../shared/plan/move-days';
 import { scorePlan } from '../../shared/plan/score-plan';
 import { checkPlan } from './check-plan';
 import { keptShare, laterOn, ordinaryFarm, planned } from './plan-again';
 
-const SEEDS = [2, 3, 7, 8];
+const SEEDS = [2, 3, 7];
 const farms = SEEDS.map((seed) => ordinaryFarm(seed, seed % 2 ? 0.25 : 0, 2));
 const plans = farms.map(planned);
 
@@ -46,8 +47,27 @@ describe('the plan before', () => {
       kept += share.kept;
       of += share.of;
     });
-    expect(of).toBeGreaterThan(60);
+    expect(of).toBeGreaterThan(50);
     expect(kept / of).toBeGreaterThan(0.9);
+  });
+
+  it('a paddock is shut where there are enough: at least 8 of 10 moves into the others stay', () => {
+    let kept = 0;
+    let of = 0;
+    farms.forEach((farm, i) => {
+      const today = farm.rules.seasonStart + 60;
+      const later = laterOn(farm, plans[i]!, today);
+      const shut = plans[i]!.stays.find(({ inDay }) => inDay >= today + 10)!.paddock;
+      const paddocks = later.paddocks.map((paddock, p) =>
+        p === shut ? { ...paddock, openUntil: today + 5 } : paddock,
+      );
+      const plan = planned({ ...later, paddocks });
+      expectLawful({ ...later, paddocks }, plan);
+      const share = keptShare(plans[i]!, plan, today, shut);
+      kept += share.kept;
+      of += share.of;
+    });
+    expect(kept / of).toBeGreaterThanOrEqual(0.8);
   });
 
   it('a move that was skipped: the paddock rests on, and may be entered before its planned rest would be over', () => {
@@ -116,7 +136,7 @@ describe('wishes', () => {
 
   it('two groups cannot both have a paddock on one day', () => {
     const pair = farms.find(({ groups }) => groups.length > 1)!;
-    const day = pair.rules.seasonStart + 50;
+    const day = moveDaysOf(pair.rules).find((moveDay) => moveDay >= pair.rules.seasonStart + 50)!;
     const wishes: Wish[] = [
       { group: 0, day, paddock: 3 },
       { group: 1, day, paddock: 3 },
