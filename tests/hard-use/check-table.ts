@@ -75,7 +75,9 @@ export function tableFaults(
     const area = paddock.areaSquareMeters / (units === 'US' ? M2_IN_ACRE : 10_000);
     must('weight', cell('Weight in'), weight);
     must('density', cell('Liveweight'), (group.head * weight) / area);
-    const out = grownWeight(group, stay.outDay) / (units === 'US' ? KG_IN_LB : 1);
+    // The table lets the pigs grow from the weight that it shows at the beginning of the stay.
+    const shown = { ...group, weightKg: grownWeight(group, stay.inDay), weighedOn: stay.inDay };
+    const out = grownWeight(shown, stay.outDay) / (units === 'US' ? KG_IN_LB : 1);
     const days = stay.outDay - stay.inDay;
     must('load', cell('Load'), (group.head * ((weight + out) / 2) * days) / area);
     const left = latest(
