@@ -1,6 +1,7 @@
 import { formulaShape } from '../block/formula-shape';
 import { checkFormula } from './check-formula';
 import type { ColumnKey } from './columns';
+import { herdFormulas } from './herd-formulas';
 import { ifFilled } from './list-lookup';
 import {
   densityFormula,
@@ -43,6 +44,16 @@ const A_DAY = 'DATE(2000;1;1)';
 /** As tables of version 0.1.0 have them, and as they are written now. */
 const lookup = (): string[] => [LOOKUP, ifFilled(LOOKUP)];
 
+/** With a herd log, over what the list or a number says. */
+const LOG = herdFormulas(
+  { units: 'US', keys: 'A1:A9', days: 'A1:A9', heads: 'A1:A9', weights: 'A1:A9', says: '' },
+  'A5',
+  'A6',
+);
+const A_NUMBER = '7/10^6';
+const logged = (of: (otherwise: string) => string): string[] =>
+  [ifFilled(LOOKUP).slice(1), A_NUMBER].map((one) => `=${of(one)}`);
+
 const FORMULAS: Partial<Record<ColumnKey, () => string[]>> = {
   out: () => [undefined, ROW + 1, ROW + 2].map((next) => outFormula(FRAME, ROW, next)),
   density: () => [densityFormula(FRAME, ROW)],
@@ -61,11 +72,13 @@ const FORMULAS: Partial<Record<ColumnKey, () => string[]>> = {
     growthDaysFormula(FRAME, ROW, A_DAY),
     growthDaysFormula(FRAME, ROW, LOOKUP),
     growthDaysFormula(FRAME, ROW, LOOKUP, true),
+    growthDaysFormula(FRAME, ROW, LOG.weighedOn(A_DAY)),
+    growthDaysFormula(FRAME, ROW, LOG.weighedOn(LOOKUP), true),
   ],
   plannedIn: () => [A_DAY, plannedInFormula(FRAME, ROW, A_DAY)],
   restDue: () => [false, true].map((monthly) => restDueFormula(FRAME, ROW, 'A33', monthly)),
-  head: lookup,
-  startWeight: lookup,
+  head: () => [...lookup(), ...logged(LOG.head)],
+  startWeight: () => [...lookup(), ...logged(LOG.weight)],
   dailyGain: lookup,
   area: lookup,
   openFrom: lookup,

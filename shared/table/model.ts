@@ -10,6 +10,7 @@ import type { GroupList, PaddockList } from '../lists/model';
 import type { Plan, PlanProblem, PlanRules } from '../plan/model';
 import type { UnitSystem } from '../units/units';
 import type { ColumnKey } from './columns';
+import type { HerdSource } from './herd-formulas';
 
 /** What the table was built with. It stands in the block's cells, so that a copy of the file knows it. */
 export interface RotationSettings {
@@ -153,6 +154,8 @@ export interface RotationBlockInput {
   readonly sources?: {
     readonly paddocks?: ListSource<PaddockList>;
     readonly groups?: ListSource<GroupList>;
+    /** The herd log, where there is one. */
+    readonly herd?: HerdSource;
   };
   /** For a rebuild: what rebuildInput gives. */
   readonly own?: OwnParts | undefined;

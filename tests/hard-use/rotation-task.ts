@@ -17,6 +17,7 @@ import type { RebuildInput } from '../../shared/table/rebuild-input';
 import type { rotationBlock } from '../../shared/table/rotation-block';
 import type { UnitSystem } from '../../shared/units/units';
 import type { Workbook } from '../../src/preview/headless';
+import { groupsWithHerd } from '../../src/sidebar/lists/herd-log';
 import type { Lists } from '../../src/sidebar/lists/use-lists';
 import { decimalComma } from '../../src/sidebar/numbers/decimal-comma';
 import { unitsOfLocale } from '../../src/sidebar/numbers/units-of-locale';
@@ -94,7 +95,7 @@ export function readLists(book: Book, units: UnitSystem): Lists {
     chosen,
     choose: () => undefined,
     paddocks: paddocks.paddocks,
-    groups: groups.groups,
+    groups: groupsWithHerd(book, groups.groups).groups,
     problems: [...paddocks.problems, ...groups.problems],
     remarks: [],
     notes: { paddocks: paddocks.notes, groups: groups.notes },

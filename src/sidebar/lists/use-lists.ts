@@ -24,6 +24,7 @@ import { decimalComma } from '../numbers/decimal-comma';
 import { ROTATION_NAME } from '../panels/rotation/old-table';
 import { foundLists } from '../parts/found-lists';
 import type { Book } from '../parts/use-book';
+import { groupsWithHerd } from './herd-log';
 import { listAgain } from './list-again';
 import { lostHeadings } from './lost-headings';
 import { recalledList } from './recalled-list';
@@ -87,20 +88,21 @@ export function useLists(book: Book, units: UnitSystem, remembered: Remembered =
     paddocks: fixedIn(paddockTab, chosen.paddocks),
     groups: fixedIn(groupTab, chosen.groups),
   };
+  const herd = groupsWithHerd(book, groups.groups);
   const listed = [...paddocks.problems, ...groups.problems];
-  const standing = standingProblems(groups.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
+  const standing = standingProblems(herd.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
   return {
     tabOf,
     found,
     chosen,
     choose: (list) => setOwn((before) => ({ ...before, [list.kind]: list })),
     paddocks: paddocks.paddocks,
-    groups: groups.groups,
+    groups: herd.groups,
     problems: [...listed, ...(listed.length > 0 ? [] : standing)],
     remarks: paddocks.remarks,
     notes: {
       paddocks: [...lost('paddocks'), ...notesOf(paddocks), ...fixed.paddocks, ...copies],
-      groups: [...lost('groups'), ...notesOf(groups), ...fixed.groups],
+      groups: [...lost('groups'), ...notesOf(groups), ...fixed.groups, ...herd.notes],
     },
   };
 }

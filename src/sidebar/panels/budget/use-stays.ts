@@ -129,14 +129,18 @@ function sameTable(asRead: BlockContent, now: BlockContent | undefined): BlockCo
   );
 }
 
-function sourceOf(book: Book, { chosen }: Lists): StaySource {
+function sourceOf(book: Book, { chosen, groups }: Lists): StaySource {
   const tabOf = (name: string | undefined) => book.tabs.find((tab) => tab.name === name);
   const [paddockTab, groupTab] = [tabOf(chosen.paddocks?.tab), tabOf(chosen.groups?.tab)];
   return {
     ...(paddockTab && {
       paddocks: { tab: paddockTab, list: chosen.paddocks } as unknown as ListSource<PaddockList>,
     }),
-    ...(groupTab && { groups: { tab: groupTab, list: chosen.groups } as unknown as ListSource<GroupList> }),
+    // Where a herd log says more than the list, the figures stand as numbers.
+    ...(groupTab &&
+      groups.every(({ herd }) => herd === undefined) && {
+        groups: { tab: groupTab, list: chosen.groups } as unknown as ListSource<GroupList>,
+      }),
   };
 }
 

@@ -1,5 +1,6 @@
 import type { RotationBlockInput } from '../../../../shared/table/model';
 import { bindLists } from '../../lists/bind-lists';
+import { boundHerdLog } from '../../lists/herd-log';
 import { type Book, readBook } from '../../parts/use-book';
 import { type OldTable, oldTable } from './old-table';
 
@@ -13,6 +14,7 @@ export async function refuseChanged(
 ): Promise<Book> {
   const book = await readBook();
   bindLists(sources ?? {}, book);
+  boundHerdLog(sources?.herd, book);
   const now = oldTable(book);
   if (known === undefined || now === undefined || now.fingerprint === known.fingerprint) return book;
   throw new Error(

@@ -11,6 +11,7 @@ import type { RebuildInput } from '../../../../shared/table/rebuild-input';
 import { OUTDOOR_FACTOR } from '../../../../shared/tables/nrc-intake';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { bindLists, type ListSources } from '../../lists/bind-lists';
+import { boundHerdLog, herdSource } from '../../lists/herd-log';
 import { headingTexts } from '../../lists/recalled-list';
 import type { Lists } from '../../lists/use-lists';
 import type { Book } from '../../parts/use-book';
@@ -34,6 +35,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
   const paddocks = sourceOf(book, lists.chosen.paddocks as PaddockList | undefined);
   const groups = sourceOf(book, lists.chosen.groups as GroupList | undefined);
   const before = old?.rotation.settings;
+  const herd = herdSource(book);
   return {
     problem: made.problem,
     plan: made.plan,
@@ -45,7 +47,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
       lists: listsOf({ ...(paddocks && { paddocks }), ...(groups && { groups }) }),
     },
     warnings: warningsOf(made, rebuild),
-    sources: { ...(paddocks && { paddocks }), ...(groups && { groups }) },
+    sources: { ...(paddocks && { paddocks }), ...(groups && { groups }), ...(herd && { herd }) },
     ...(rebuild && {
       past: rebuild.past,
       future: rebuild.future,
@@ -58,7 +60,12 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
 /** The same table with its lists where they stand in the file now. Throws where they say something else. */
 export function boundInput<Input extends Omit<RotationBlockInput, 'corner'>>(input: Input, now: Book): Input {
   const sources = bindLists(input.sources ?? {}, now);
-  return { ...input, sources, settings: { ...input.settings, lists: listsOf(sources) } };
+  const herd = boundHerdLog(input.sources?.herd, now);
+  return {
+    ...input,
+    sources: { ...sources, ...(herd && { herd }) },
+    settings: { ...input.settings, lists: listsOf(sources) },
+  };
 }
 
 /** What stands above the table in the sheet: where the plan falls short, and what was taken for granted. */

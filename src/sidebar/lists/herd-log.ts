@@ -1,0 +1,28 @@
+/** The herd log of a file as it was read. */
+import type { ReadGroup } from '../../../shared/lists/model';
+import type { HerdSource } from '../../../shared/table/herd-formulas';
+import { boundHerd } from '../../../shared/tasks/herd/bound-herd';
+import { HERD_BLOCK } from '../../../shared/tasks/herd/herd-block';
+import { readHerd } from '../../../shared/tasks/herd/read-herd';
+import { type GroupsWithHerd, withHerd } from '../../../shared/tasks/herd/with-herd';
+import { standingBlock } from '../parts/standing-block';
+import type { Book } from '../parts/use-book';
+
+export function groupsWithHerd(book: Book, groups: readonly ReadGroup[]): GroupsWithHerd {
+  const log = standingBlock(book, HERD_BLOCK);
+  return log ? withHerd(groups, readHerd(log)) : { groups, notes: [] };
+}
+
+export function herdSource(book: Book): HerdSource | undefined {
+  const log = standingBlock(book, HERD_BLOCK);
+  return log && boundHerd(log);
+}
+
+/** The log where it stands now. Throws where it says something else than the plan was made with. */
+export function boundHerdLog(before: HerdSource | undefined, now: Book): HerdSource | undefined {
+  const herd = herdSource(now);
+  if (before?.says === herd?.says) return herd;
+  throw new Error(
+    'The herd log was changed after the page had read it. Press “Read the spreadsheet again” so that it counts, look at the numbers and write once more. Nothing was written.',
+  );
+}
