@@ -1,6 +1,6 @@
 /** Today's page in the engine: what a farm of four stays shows on each kind of day, worked out by hand. */
 import { describe, expect, test } from 'vitest';
-import { openToday, shown, type } from './today-farm';
+import { day, openToday, shown, type } from './today-farm';
 
 const GREENS = '=Greens*';
 const WHERE = ['Stands in', 'Since', 'Goes to', 'On', 'Days left', 'To do'] as const;
@@ -79,6 +79,28 @@ describe('head, weight, water, feed', () => {
     const asked = book.evaluate('=WATER_NEEDED(10;60+6*1.5;68;"US")') as number;
     expect(row[1]).toBeGreaterThanOrEqual(asked);
     expect(row[1]).toBeLessThanOrEqual(asked * 1.06);
+  });
+});
+
+describe('with a herd log', () => {
+  test('head and weight of today, also within a stay; water and feed go with the head', async () => {
+    const KG = 0.45359237;
+    const herd = [
+      { group: 'Reds', day: day('2026-05-04'), head: 8 },
+      { group: 'Reds', day: day('2026-05-06'), weightKg: 75 * KG },
+      { group: 'Reds', day: day('2026-05-08'), head: 2 },
+    ];
+    const before = await openToday('2026-05-03', { moved: ['2026-05-01'], herd });
+    // 10 head of 60 lb on 1 May, 1.5 lb a day.
+    expect(shown(before.book, 'Reds', 'Pigs', 'Weight each')).toEqual(['10', '63']);
+    const { book } = await openToday('2026-05-07', { moved: ['2026-05-01'], herd });
+    // Two sold on the 4th, weighed 75 lb on the 6th and a day grown since.
+    expect(book.values('Today').find(([label]) => label === 'Weight each')![1]).toBeCloseTo(76.5, 9);
+    expect(shown(book, 'Reds', 'Pigs')).toEqual(['8']);
+    const value = (label: string): unknown => book.values('Today').find(([first]) => first === label)![1];
+    const [feed, water] = ['M6', 'N6'].map((a1) => book.value('Rotation', a1) as number);
+    expect(value('Water today')).toBeCloseTo((((water! * 76.5) / 60) * 8) / 10, 9);
+    expect(value('Feed a day')).toBeCloseTo(((feed! / 7) * 8) / 10, 9);
   });
 });
 

@@ -2,6 +2,7 @@
 import { boundTable } from '../../../../shared/tasks/today/bound-table';
 import { TODAY_BLOCK } from '../../../../shared/tasks/today/tick-words';
 import { todayBlock } from '../../../../shared/tasks/today/today-block';
+import { herdSource } from '../../lists/herd-log';
 import { Notice } from '../../parts/notice';
 import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
@@ -39,7 +40,7 @@ function TodaySteps({ book, onReread }: { book: Book; onReread: () => void }) {
           compose={(corner, _, now) => {
             const bound = tableOf(now);
             if ('problem' in bound) throw new Error(`${bound.problem} Nothing was written.`);
-            return todayBlock(bound, corner);
+            return todayBlock(bound, corner, herdSource(now));
           }}
           onDone={onReread}
         />
