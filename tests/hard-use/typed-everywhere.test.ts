@@ -18,7 +18,7 @@ import { composed, type TypedTask, tryEveryCell, type Verdict } from './typed-ce
 import { FARM_RULES, farmToType, typeMoves } from './typed-farm';
 import { mapTask } from './typed-map';
 import { GRID_MATERIALS, gridMaterials, gridMaterialsTask, materialsTask } from './typed-materials';
-import { MARK, markTask, pictureTask, todayTask } from './typed-others';
+import { HERD_LOG, herdLog, herdTask, MARK, markTask, pictureTask, todayTask } from './typed-others';
 import { rotationTask } from './typed-rotation';
 import { tryEveryBlank, trySameTwice } from './typed-together';
 import { logTask, penTask } from './typed-training';
@@ -51,6 +51,7 @@ async function tasksIn(units: UnitSystem): Promise<readonly TypedTask[]> {
   buildEveryBlock(workbook, units, { rules: FARM_RULES });
   writeNew(workbook, GRID_MATERIALS, gridMaterials(units), 'Equal paddocks');
   writeNew(workbook, LISTS_BUDGET, listsBudget(readBook(workbook), units), 'Lists');
+  writeNew(workbook, HERD_LOG, herdLog(), 'Herd log');
   writeNew(workbook, MARK_BLOCK, composeMarkBlock(MARK), 'Sharing');
   const book = readBook(workbook);
   const rotation = rotationTask('Rotation', book);
@@ -68,6 +69,7 @@ async function tasksIn(units: UnitSystem): Promise<readonly TypedTask[]> {
     markTask(book),
     pictureTask(book),
     todayTask(book),
+    herdTask(book),
     rotation,
     rotationTask('Rotation, three moves done', readBook(workbook), composed(rotation, rotation.content)),
   ];
@@ -86,6 +88,7 @@ const TABLES = [
   'Sharing mark',
   'Season picture',
   'Today',
+  'Herd log',
   'Rotation',
   'Rotation, three moves done',
 ];

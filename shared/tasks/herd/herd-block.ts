@@ -42,7 +42,7 @@ export function herdRow({ group, day, head, weightKg }: HerdEntry, note: string,
     text(group),
     date(day),
     head === undefined ? BLANK : number(head, '0'),
-    weightKg === undefined ? BLANK : number(rounded(fromInside(weightKg, 'mass', units)), '0.#'),
+    weightKg === undefined ? BLANK : number(rounded(fromInside(weightKg, 'mass', units))),
     text(note),
   ];
 }

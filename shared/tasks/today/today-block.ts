@@ -99,7 +99,7 @@ function addCard(draft: Draft, table: TodayTable, group: string, at: WorkingAt) 
   ]);
   const boxRow = draft.next() + 1;
   const box = draft.fixed(boxRow, BOX_COLUMN - 1);
-  const toDo = draft.add([formula(toDoFormula(table, at, box, hasLeft))], 'plain', `${group}: to do`);
+  const toDo = draft.add([formula(toDoFormula(at, box, hasLeft))], 'plain', `${group}: to do`);
   add('Moved', [{ k: 'b', v: false, box: true }, BLANK], 'input');
   add('Pigs', [shown(ifHere(at('Head now')), '0')]);
   add('Weight each', [
@@ -135,7 +135,7 @@ function asPlanned(at: WorkingAt): string {
 }
 
 /** What is due or overdue; the first of these that is true. */
-function toDoFormula(table: BoundTable, at: WorkingAt, box: string, hasLeft: string): string {
+function toDoFormula(at: WorkingAt, box: string, hasLeft: string): string {
   const late = `(TODAY()-${at('Next day')})`;
   const rules: readonly (readonly [when: string, says: string])[] = [
     [`${box}=TRUE`, `"${STILL_TICKED}"`],

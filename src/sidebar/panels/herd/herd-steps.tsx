@@ -92,7 +92,7 @@ export function HerdSteps({ book, onReread }: { book: Book; onReread: () => void
         what="the herd log"
         tabName="Herd log"
         book={book}
-        notYet={problem ?? (names.length === 0 ? 'The group list is missing.' : undefined)}
+        notYet={problem || names.length === 0 ? 'Something above is still missing or wrong.' : undefined}
         compose={(corner, now) => {
           const { rows, entries, lines } = now ? readHerd(now) : { rows: [], entries: [], lines: 0 };
           const room = { ...NEW_TABLE, ...(old && { lines, below: old.below }) };
