@@ -153,6 +153,7 @@ export const WriteBlock = v.object({
   place: BlockPlace,
   /** The block of that name that stands elsewhere stays as it is, without the name. */
   replaces: v.optional(v.literal(true)),
+  /** The last cell of the first row is the block's stamp, another at every write: where it stands, the block is in. */
   cells: v.array(v.array(BlockCell)),
   styles: v.array(v.array(BlockStyle)),
   rules: v.array(BlockRule),
@@ -165,8 +166,6 @@ export const WriteBlock = v.object({
    * says otherwise now, somebody typed meanwhile and nothing is written.
    */
   expects: v.optional(v.string()),
-  /** Stands in the last cell of the first row, and nowhere else: where it is found, the block is written. */
-  stamp: v.optional(v.string()),
 });
 export type WriteBlock = v.InferOutput<typeof WriteBlock>;
 

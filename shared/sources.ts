@@ -23,6 +23,10 @@ export const SOURCES = {
   countrySmallholder: {
     citation: 'The Country Smallholder (magazine): one wire about 8 in (20 cm) high to train weaners.',
   },
+  boarFenceTrial: {
+    citation:
+      '"Evaluation of different designs of temporary electric fence systems for the protection of maize against wild boar", Slovenia (abstract): wires 15, 15 and 30 cm apart, or 25 and 25 cm; none was broken through.',
+  },
   petherick1983: {
     citation: 'J. C. Petherick, Animal Production, 1983: body measures grow with the cube root of weight.',
   },
@@ -44,6 +48,10 @@ export const SOURCES = {
   resistivityTables: {
     citation: 'Tables of electrical resistivity, The Engineering ToolBox and an encyclopedia table.',
     url: 'engineeringtoolbox.com',
+  },
+  stainless304: {
+    citation: 'Data sheets of AISI 304 (1.4301) stainless steel: 72 µΩ·cm at 20 °C.',
+    url: 'roymech.co.uk/material-properties/metals/ferrous-metals/304-Stainless-Steel-Q0006Q',
   },
   lineTheory: { citation: 'Textbook theory of the uniform line with leakage, steady state.' },
   dalton2016: {
@@ -84,6 +92,10 @@ export const SOURCES = {
     citation:
       'J. C. Petherick and S. H. Baxter, 1981, quoted in Pastorelli and others, Livestock Science 105:260, 2006.',
   },
+  bmelLivestockUnit: {
+    citation: 'German ministry of agriculture, BMEL-Statistik: 500 kg of live mass are one livestock unit.',
+    url: 'bmel-statistik.de',
+  },
   stockDensityTerm: {
     citation:
       'University of Missouri and Oklahoma State extension, quoted in Ozarks Farm & Neighbor, 3 July 2017.',
@@ -97,7 +109,12 @@ export const SOURCES = {
   },
   ukNitrates2008: {
     citation:
-      'UK Statutory Instrument 2008/2349: nitrogen a pig a day 14.2 g at 13–31 kg, 24 g at 31–66 kg, 33 g from 66 kg.',
+      'UK Statutory Instrument 2008/2349: nitrogen a pig a day 14.2 g at 13–31 kg, 24 g at 31–66 kg, 33 g from 66 kg; 12.1 g of P2O5 at 31–66 kg.',
+  },
+  koreaPhosphorus2024: {
+    citation:
+      '"Estimation of annual phosphorus excretion from pigs in Korea", J Anim Sci Technol, 2024 (abstract): 1.94 kg of P a year from market pigs, 44.1 kg on average.',
+    url: 'ejast.org/archive/view_article?pid=jast-2024-e42',
   },
   pennState: {
     citation: 'Penn State Extension, "Four Steps to Rotational Grazing", step 3.',
@@ -134,3 +151,110 @@ export type Certainty =
   | 'from memory'
   | 'common practice, no source'
   | 'judgement';
+
+/** Cautions of the sidebar's tasks that no function carries. */
+export const TASK_CAUTIONS: readonly {
+  readonly says: string;
+  readonly source: string;
+  readonly certainty: Certainty;
+}[] = [
+  {
+    says: 'clear of power lines: 3 m up to 1 kV, 4 m up to 33 kV, 8 m above; live wire 15 cm off barbed wire',
+    source: 'iecFenceAnnex',
+    certainty: 'published, second hand',
+  },
+  {
+    says: 'a second, fixed fence against swine fever is law: France',
+    source: 'order of 16 October 2018: two fences 25 cm apart or more, the outer one 1.3 m high',
+    certainty: 'published, second hand',
+  },
+  {
+    says: 'the same: Austria',
+    source:
+      'Schweinegesundheitskommission, 26 July 2017, on the order BGBl. II 2016/406: outer fence 1.5 m high',
+    certainty: 'published',
+  },
+  {
+    says: 'the same, with permit and sign: Germany',
+    source: 'Schweinehaltungshygieneverordnung, annex 4',
+    certainty: 'published',
+  },
+  { says: 'advised, 2 to 3 m between: Switzerland', source: 'fibl2019', certainty: 'published' },
+];
+
+/** What was looked for, the last time in November 2026: what came of it, and what did not. */
+export const LOOKED_FOR: readonly {
+  readonly what: string;
+  readonly found: readonly { readonly says: string; readonly certainty: Certainty }[];
+  readonly missing: string;
+}[] = [
+  {
+    what: 'An official voltage for pigs',
+    found: [
+      {
+        says: 'all stock, Germany: law asks for 2,000 V at every point of the fence at any time (G. Herkert, Naturschutz und Landschaftsplanung, 14 April 2025)',
+        certainty: 'published',
+      },
+      {
+        says: 'wild boar kept out of crops: three strands, over 4,000 V at every point (Agridea, in Schweizer Bauer)',
+        certainty: 'published, second hand',
+      },
+    ],
+    missing: 'a level for domestic pigs alone; levels for pigs in training are from memory',
+  },
+  {
+    what: 'How long pigs take to learn the wire',
+    found: [
+      {
+        says: 'weaners: one wire indoors first, then watch the first hour outside (The Country Smallholder)',
+        certainty: 'published',
+      },
+      { says: 'cattle: a day in a training yard was enough (a trial, abstract)', certainty: 'published' },
+    ],
+    missing: 'any trial with pigs: the days are common practice, no source',
+  },
+  {
+    what: 'Leak of growth to earth, in ohms',
+    found: [
+      {
+        says: 'growth, dirt and broken insulators make fences ineffective, in wet weather most (L. H. Weston, Lincoln, 1968, abstract)',
+        certainty: 'published',
+      },
+    ],
+    missing: 'any figure: the start value is an illustration',
+  },
+  {
+    what: 'Growth of pasture, month by month over a year',
+    found: [
+      {
+        says: 'Katanning, Western Australia, all months (Department of Primary Industries)',
+        certainty: 'published',
+      },
+      { says: 'Northern Ireland, April to June 2021 (GrassCheck)', certainty: 'published' },
+    ],
+    missing: 'rates for the reader’s own ground, which no table gives',
+  },
+  {
+    what: 'How much load of pigs ground bears',
+    found: [
+      {
+        says: 'bermudagrass, 14 weeks: cover held best at 37 finishing pigs a hectare, of 37 to 148 (Pietrosemoli and others, Animals 10:1666, 2020)',
+        certainty: 'published',
+      },
+      {
+        says: 'bermudagrass in rotation: 10 to 15 sows or gilts a hectare (Pietrosemoli and others, Animals 10:1046, 2020)',
+        certainty: 'published',
+      },
+      {
+        says: 'tall fescue, 12 weeks at 47 finishing pigs a hectare: rotation and strips changed cover and promise more than one paddock (Pietrosemoli and others, Animals 2020)',
+        certainty: 'published',
+      },
+    ],
+    missing: 'a limit in liveweight-days for one stay: it comes from the grower’s own records (GROUND_LIMIT)',
+  },
+  {
+    what: 'NRC 2012, Table 16-1, and ASAE D384.2, swine rows',
+    found: [],
+    missing: 'a page that shows them: gains by weight and nutrients dropped stay from memory',
+  },
+];

@@ -5,6 +5,8 @@ import { SOURCES } from '../shared/sources';
 import { BUILT_IN_FUNCTIONS } from './built-in-functions';
 import { cell } from './cell';
 
+const UNCHECKED = ['from memory', 'judgement', 'common practice, no source'];
+
 /** Numbers to half a unit of the last digit that the contract prints; exact ones to 1e-9 relative. */
 function expectAnswer(got: unknown, wanted: unknown, tolerance: number | undefined): void {
   if (typeof wanted === 'number' && typeof got === 'number') {
@@ -77,9 +79,11 @@ describe('catalogue', () => {
       expect(param.help).not.toMatch(/^Optional/);
       if ('default' in param && param.default !== undefined) expect(param.optional, param.name).toBe(true);
     }
-    for (const { source, covers } of entry.sources) {
+    for (const { source, covers, certainty, unguarded } of entry.sources) {
       expect(Object.keys(SOURCES)).toContain(source);
       expect(covers.length).toBeGreaterThan(3);
+      // What no published check guards is not called published.
+      if (unguarded) expect(UNCHECKED).toContain(certainty);
     }
   });
 

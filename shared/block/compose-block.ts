@@ -36,7 +36,16 @@ function styleAt({ style }: BlockRow, column: number): BlockStyle {
 export const SETTING_ROW = 'setting ';
 
 function idMark(id: string): string {
-  return `${id.startsWith(SETTING_ROW) ? SETTING_ID : '='}${hashText(id).toString(36)}`;
+  return id.startsWith(RECORD_ID) ? id : idOf(id);
+}
+
+/** The id of a row that goes by that name. */
+export function idOf(name: string): string {
+  return `${name.startsWith(SETTING_ROW) ? SETTING_ID : '='}${hashText(name).toString(36)}`;
 }
 
 export const SETTING_ID = '$';
+/** Begins the id of a record, such as a move: it keeps the id that it was given at first, wherever it goes. */
+export const RECORD_ID = '#';
+/** Cells at the beginning of a record that say which it is. */
+export const NAMING_CELLS = 3;

@@ -1,4 +1,5 @@
 import type { WireCell } from '../contract';
+import { NAMING_CELLS, RECORD_ID } from './compose-block';
 import {
   BLANK_MARK,
   bareMark,
@@ -13,8 +14,8 @@ import { numberedId } from './row-ids';
 /**
  * What is remembered of each row that stands. A sort that left the memory behind shows in the first cells: a row whose
  * first cell is that of another row is that row. A first cell that is new is another name of the row where the grower
- * types the first cell, else a label that was typed over. A row that stands twice is remembered once. Rows that a
- * write which was cut short has left stay as they are.
+ * types the first cell, else a label that was typed over. Records are known by their first cells together. A row that
+ * stands twice is remembered once. Rows that a write which was cut short has left stay as they are.
  */
 export function matchRows(
   values: readonly (readonly WireCell[])[],
@@ -25,6 +26,7 @@ export function matchRows(
   const byId = new Map(
     rows.flatMap((row) => (row && !isLeftOver(memory, row) ? [[row.id, row] as const] : [])),
   );
+  const byName = new Map([...byId.values()].filter(isRecord).map((row) => [nameOf(row.marks), row]));
   const counts = new Map<string, number>();
   const taken = new Set<string>();
   const once = (row: RowMemory | undefined): RowMemory | undefined => {
@@ -37,6 +39,10 @@ export function matchRows(
     const count = (counts.get(first) ?? 0) + 1;
     counts.set(first, count);
     if (row && isLeftOver(memory, row)) return row;
+    if (row && isRecord(row)) {
+      const name = nameOf((values[r] ?? []).map((value, c) => markOfStanding(value, formulas[r]?.[c] ?? '')));
+      return once((nameOf(row.marks) === name ? undefined : byName.get(name)) ?? row);
+    }
     const written = row?.marks[0] ?? BLANK_MARK;
     if (!row || bareMark(written) === first) return once(row);
     const same = first === BLANK_MARK ? undefined : byId.get(numberedId(first, count));
@@ -45,4 +51,12 @@ export function matchRows(
     const id = first === BLANK_MARK || !isYours(written) ? row.id : numberedId(first, count);
     return once({ ...row, id });
   });
+}
+
+function nameOf(marks: readonly string[]): string {
+  return marks.slice(0, NAMING_CELLS).join();
+}
+
+function isRecord({ id }: RowMemory): boolean {
+  return id.startsWith(RECORD_ID);
 }

@@ -1,5 +1,5 @@
 import type { BlockInfo, TabContent } from '../contract';
-import { cellOnTab } from '../lists/cell-on-tab';
+import { cellOnTab } from './cell-on-tab';
 import { isInArea } from './is-in-area';
 import { type Reference, referencesIn } from './references';
 

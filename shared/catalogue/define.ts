@@ -19,6 +19,8 @@ export interface SourceUse {
   readonly certainty: Certainty;
   /** What of the function rests on it. */
   readonly covers: string;
+  /** Figures among it that no published check guards, as `npm run guards` names them and holds against its finding. */
+  readonly unguarded?: readonly string[];
 }
 
 interface ParamBase {

@@ -1,6 +1,6 @@
 /** Words about a catalogue entry that stubs, README and sidebar share. */
 import { QUANTITIES, type Quantity } from '../units/units';
-import type { AnyEntry, ColumnOut, Param, Result } from './define';
+import type { AnyEntry, ColumnOut, Param, Result, SourceUse } from './define';
 
 /** "ft or m" for a quantity, the plain unit otherwise, '' where there is none. */
 export function unitWords(of: { quantity?: Quantity; unit?: string } | Param): string {
@@ -22,7 +22,15 @@ export function signature(entry: Pick<AnyEntry, 'name' | 'params'>): string {
   return `${entry.name}(${list.join(', ')})`;
 }
 
-/** The certainty words of an entry, each once, in the order of its sources. */
+/** How sure a figure is, and whether a published check would catch it wrong. */
+export function certaintyOf({ certainty, unguarded }: SourceUse): string {
+  return unguarded ? `${certainty}, no published check` : certainty;
+}
+
+/** The certainty words of an entry, each once, in the order of its sources; of what no check guards with what it is. */
 export function certaintyWords(entry: Pick<AnyEntry, 'sources'>): string {
-  return [...new Set(entry.sources.map((use) => use.certainty))].join('; ');
+  const words = entry.sources.map((use) =>
+    use.unguarded ? `${certaintyOf(use)}: ${use.covers}` : use.certainty,
+  );
+  return [...new Set(words)].join('; ');
 }

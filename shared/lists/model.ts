@@ -4,6 +4,7 @@
  * The finder proposes it, the grower may change any part of it, the readers obey it. Rows and columns count
  * from 1, as in the spreadsheet.
  */
+import type { TabContent } from '../contract';
 import type { PlanGroup, PlanPaddock } from '../plan/model';
 import type { ListUnit } from '../units/unit-words';
 
@@ -113,4 +114,16 @@ export interface ReadGroup extends Omit<PlanGroup, 'from' | 'standing'> {
   /** Where it stands now, as typed, and since when. */
   readonly standsIn?: { readonly paddock: string; readonly since?: PlanGroup['from'] };
   readonly cells: Readonly<Partial<Record<GroupField, CellPlace>>>;
+}
+
+/** A grower's list with the tab it stands on, for formulas that look things up there. */
+export interface ListSource<List> {
+  readonly tab: TabContent;
+  readonly list: List;
+}
+
+/** The lists that something was worked out from. */
+export interface ListSources {
+  readonly paddocks?: ListSource<PaddockList>;
+  readonly groups?: ListSource<GroupList>;
 }

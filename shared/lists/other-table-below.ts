@@ -1,6 +1,6 @@
+import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent, WireCell } from '../contract';
 import { isAfterGap, mayBeHeading } from './below-a-list';
-import { cellOnTab } from './cell-on-tab';
 import { isDate } from './column-content';
 import { isBlankCell, rowKind, type UnderHeadings } from './list-rows';
 import type { GrowerList } from './model';

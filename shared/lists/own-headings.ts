@@ -1,12 +1,8 @@
+import { MOVE_KEYS, STAY_KEYS } from '../block/own-words';
 import type { BlockInfo, TabContent, WireCell } from '../contract';
-import { COLUMNS } from '../table/columns';
-import { STAY_HEADINGS } from '../tasks/budget/stay-columns';
 
-/** Headings that only our own tables of moves and of stays have. */
-const MOVES = COLUMNS.flatMap(({ key, label }) =>
-  key === 'groupKey' || key === 'paddockKey' ? [label] : [],
-);
-const STAYS = STAY_HEADINGS.filter((heading) => heading === 'Stay in' || heading === 'Since weighed');
+const MOVES = Object.values(MOVE_KEYS);
+const STAYS = Object.values(STAY_KEYS);
 
 /**
  * Whether a row holds the headings of a table of ours. A copied tab has no named range any more, and its table of moves

@@ -1,5 +1,5 @@
+import { CORNERS_TITLE, MAP_BLOCK } from '../block/own-words';
 import type { BlockInfo, TabContent } from '../contract';
-import { CORNERS_TITLE, MAP_BLOCK } from '../tasks/map/map-block';
 
 /**
  * The part of a block of ours that the list finder passes over: all of it, except that the map's paddock list is

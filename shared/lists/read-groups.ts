@@ -1,7 +1,7 @@
+import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
 import type { Day } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
-import { cellOnTab } from './cell-on-tab';
 import { GROUP_FIELDS, type GroupList, type ListProblem, type ReadGroup } from './model';
 import {
   cellOf,

@@ -1,12 +1,14 @@
 /** Reads the cells of a list one by one: the value in inside units, or a sentence that names the cell. */
+
+import { cellOnTab } from '../block/cell-on-tab';
 import { dateWords } from '../block/date-words';
 import type { TabContent, WireCell } from '../contract';
 import { type Day, dayFromIso, isoFromDay } from '../core/calendar/day';
+import type { DateOrder } from '../locale/date-order';
 import { describeCell, plainNumber } from '../refusals';
 import { textNumber } from '../units/text-number';
 import { farmUnit, LIST_UNITS, type ListQuantity, type ListUnit, unitOfText } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
-import { cellOnTab } from './cell-on-tab';
 import { fitting } from './heading-unit';
 import { FIELD_QUANTITIES, GROUP_WORDS } from './headings';
 import { isBlankCell } from './list-rows';
@@ -18,7 +20,7 @@ import {
   type ListProblem,
   type PaddockField,
 } from './model';
-import { type DateOrder, fold, textDay } from './text-day';
+import { fold, textDay } from './text-day';
 import type { Weighing } from './weighings';
 
 export type ListField = PaddockField | GroupField;

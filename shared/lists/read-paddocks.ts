@@ -1,8 +1,8 @@
 import { columnLetters } from '../block/a1';
+import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
 import { type Day, isoFromDay } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
-import { cellOnTab } from './cell-on-tab';
 import { matchHeading } from './match-heading';
 import { type ListProblem, PADDOCK_FIELDS, type PaddockList, type ReadPaddock } from './model';
 import { readAdjoining } from './read-adjoining';

@@ -1,5 +1,5 @@
+import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
-import { cellOnTab } from './cell-on-tab';
 import { isBlankCell, rowKind } from './list-rows';
 import { plainWords } from './match-heading';
 import { missingFields } from './missing-fields';

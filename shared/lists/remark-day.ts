@@ -1,6 +1,7 @@
 /** Days from which a paddock is open, in a remark: "under water til June 1", "nass bis Juni". */
 import type { Day } from '../core/calendar/day';
-import { type DateOrder, fold, textDay } from './text-day';
+import type { DateOrder } from '../locale/date-order';
+import { fold, textDay } from './text-day';
 
 /** Words after which the day stands on which something that keeps pigs out has ended. Collected by judgement. */
 const UNTIL =

@@ -1,6 +1,7 @@
 /** What in the lists does not fit the season: usually a wrong year. Said, not refused, for it may be meant. */
+
+import { cellBefore } from '../block/cell-on-tab';
 import { type Day, isoFromDay } from '../core/calendar/day';
-import { cellBefore } from './cell-on-tab';
 import type { ReadGroup, ReadPaddock } from './model';
 import { type NotedSeason, weighingNotes } from './weighing-notes';
 

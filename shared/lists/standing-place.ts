@@ -1,5 +1,5 @@
 /** Where the groups stand when the plan begins, as the group list says. */
-import { cellOnTab } from './cell-on-tab';
+import { cellOnTab } from '../block/cell-on-tab';
 import type { ListProblem, ReadGroup, ReadPaddock } from './model';
 import { nameKey } from './read-list-cell';
 

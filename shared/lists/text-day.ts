@@ -1,8 +1,6 @@
 /** Dates that stand in the sheet as text: "4/10/26", "10.04.2026", "Oct 2025", "3 juin". */
 import { civilFromDay, type Day, dayFromCivil, dayFromIso } from '../core/calendar/day';
-
-/** In which order people of the spreadsheet's locale write a date; undefined where it is not known. */
-export type DateOrder = 'dmy' | 'mdy' | undefined;
+import type { DateOrder } from '../locale/date-order';
 
 export type TextDay =
   /** A day, or the first and the last day of a month. */

@@ -1,4 +1,4 @@
-import { cellOnTab } from './cell-on-tab';
+import { cellOnTab } from '../block/cell-on-tab';
 import type { RowReader } from './read-list-cell';
 
 /** Fewer rows may add up to the last one by chance. Judgement. */

@@ -1,7 +1,7 @@
+import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
 import { farmUnit, type ListQuantity } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
-import { cellOnTab } from './cell-on-tab';
 import { headingDoubt } from './heading-unit';
 import { FIELD_QUANTITIES } from './headings';
 import { FIELD_LABELS, type GroupField, type ListOf, type ListProblem, type PaddockField } from './model';

@@ -1,8 +1,8 @@
+import { cellBefore } from '../block/cell-on-tab';
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { groupWeightOn } from '../plan/group-weights';
 import { plainNumber } from '../refusals';
 import { fromInside, symbolOf, type UnitSystem } from '../units/units';
-import { cellBefore } from './cell-on-tab';
 import type { ReadGroup } from './model';
 
 export interface NotedSeason {

@@ -1,8 +1,9 @@
 /** The weights of a group list that has none: the last weighing of each group in a log elsewhere in the file. */
+
+import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
 import type { Day } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
-import { cellOnTab } from './cell-on-tab';
 import { rowKind } from './list-rows';
 import type { FoundList, GroupList, ListProblem } from './model';
 import { type DateHabits, hasCell, nameKey, type RowReader, readAmount, readDay } from './read-list-cell';

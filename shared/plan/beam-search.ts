@@ -8,6 +8,7 @@ import { afterMove, type SearchState } from './search-state';
 import { type KeptStay, leastToCome, type SearchTask } from './search-task';
 import { stateMark } from './state-mark';
 import { stayPoints } from './stay-points';
+import type { Steps } from './steps';
 
 /** Points closer together than this are the same. */
 const SAME = 1e-9;
@@ -20,6 +21,8 @@ export interface SearchEffort {
   readonly restWeight: number;
   /** Whether the guess supposes stays past the ground limit. */
   readonly longStays?: boolean;
+  /** Only the paddock that is ready first may be entered: one round for all groups. */
+  readonly inTurn?: boolean;
   /** No entry short of rest, and the first end will do. */
   readonly flawless?: boolean;
 }
@@ -27,6 +30,8 @@ export interface SearchEffort {
 /** States made, to share out effort the same on every machine. */
 export interface Work {
   states: number;
+  /** The most that are to be made, as far as can be foreseen. */
+  readonly most: number;
 }
 
 /** An end of the search: the state, and its points with the rest of the kept stays after the finish. */
@@ -56,13 +61,13 @@ interface Bucket {
  * Beam search forward over time: the group that moves next is told where to go and for how long, and for each
  * (day, group) the `width` most promising states are kept. Only ends below `limit` points are found.
  */
-export function beamSearch(
+export function* beamSearch(
   tables: PlanTables,
   task: SearchTask,
   effort: SearchEffort,
   limit: number,
   work: Work,
-): Found | undefined {
+): Steps<Found | undefined> {
   const { groupCount, paddockCount, groups, days } = tables;
   const closeLooks = effort.looks * effort.width;
   const guess = restAhead(tables, task.goal, effort.longStays === true);
@@ -120,7 +125,9 @@ export function beamSearch(
   function spread(state: SearchState, g: number, day: number, othersBound: number, others: number): void {
     const { outs, firstOut, afterOut } = groups[g]!;
     const { left, from } = task.bounds[g]!;
-    for (const p of distinctPaddocks(state, state.at[g]!, day)) {
+    for (const p of effort.inTurn
+      ? firstReady(state, state.at[g]!, g, day)
+      : distinctPaddocks(state, state.at[g]!, day)) {
       const until = Math.min(task.goal[g]!, task.nextKept(p, day));
       const entry = entryCost(state, g, p, day);
       const stay = p * (days + 1) + day;
@@ -149,6 +156,18 @@ export function beamSearch(
       if (other === undefined || state.left[p]! < state.left[other]!) sorts.set(sort, p);
     }
     return sorts.values();
+  }
+
+  /** The free paddock that is ready first, of those that the group may enter now. */
+  function firstReady(state: SearchState, at: number, g: number, day: number): readonly number[] {
+    const { firstOut, afterOut } = groups[g]!;
+    let first = -1;
+    for (let p = 0; p < paddockCount; p++) {
+      const stay = p * (days + 1) + day;
+      if (p === at || state.left[p]! > day || firstOut[stay]! >= afterOut[stay]!) continue;
+      if (first < 0 || state.ready[p]! < state.ready[first]!) first = p;
+    }
+    return first < 0 || (effort.flawless && state.ready[first]! > day) ? [] : [first];
   }
 
   function offer(
@@ -225,6 +244,7 @@ export function beamSearch(
     const bucket = buckets[i];
     if (!bucket) continue;
     buckets[i] = undefined;
+    yield work.states / work.most;
     trim(bucket);
     const day = Math.floor((firstKey + i) / groupCount);
     if (best && effort.flawless) break;

@@ -3,6 +3,9 @@ import { groupLoadOn } from './group-weights';
 import type { PlanProblem } from './model';
 import { restDue } from './rest-due';
 
+/** Any paddock that follows the farm's rest rule. */
+const PLAIN = { name: '', areaSquareMeters: 1 };
+
 /**
  * What every paddock would bear in one stay if each round were shared out by area, in kg·day/m²:
  *
@@ -26,10 +29,12 @@ export function evenShare({ paddocks, groups, rules }: PlanProblem): number {
     }
   }
   let restDays = 0;
-  for (let day = rules.seasonStart; day < rules.seasonEnd; day++) {
-    for (const paddock of paddocks) restDays += restDue(paddock, rules.rest, day);
-  }
   const n = paddocks.length;
+  const own = paddocks.filter(({ restDays: days }) => days !== undefined);
+  // The farm's rule once a day: worked out from forage it takes long.
+  for (let day = rules.seasonStart; day < rules.seasonEnd; day++) restDays += restDue(PLAIN, rules.rest, day);
+  restDays *= n - own.length;
+  for (const paddock of own) restDays += days * restDue(paddock, rules.rest, rules.seasonStart);
   const rest = Math.max(1, restDays / days / n);
   return ((weightDays / days) * rest * n) / Math.max(1, n - groupDays / days) / area;
 }

@@ -1,6 +1,6 @@
 import { isoFromDay } from '../core/calendar/day';
 import { isFlawless } from './find-plan';
-import type { NoPlan, Plan, PlanProblem, PlanRules } from './model';
+import type { NoPlan, Plan, PlanProblem, PlanRules, Wish } from './model';
 import {
   fewerHead,
   longerStay,
@@ -12,12 +12,11 @@ import {
 import { scoreStays } from './score-plan';
 import { smallestChange, type Tries } from './smallest-change';
 import { loadSpread } from './stay-loads';
+import { finish, partOf, type Steps } from './steps';
 import { capital, counted, orList } from './words';
 
 /** How often the problem is solved again for each sort of change; judgement. */
 const TRIES_PER_SORT = 8;
-/** A stay with more than this many times the median load is named; the design of this tool (judgement). */
-const HARD_USE = 2;
 
 /** A change of the rules alone that was found to help, to be applied with a button. */
 export interface RulesOffer {
@@ -44,11 +43,16 @@ export interface PlanWords {
  * rest, another move day, longer stays. A change is named only if a plan was found with it that falls short nowhere.
  */
 export function explainPlan(problem: PlanProblem, plan: Plan | NoPlan): PlanWords {
-  if (!('stays' in plan))
-    return { score: [plan.reason], mend: plan.mend, changes: plan.mend ? [plan.mend] : [], offers: [] };
-  const score = scoreSentences(problem, plan);
-  if (!fallsShort(plan)) return { score, mend: undefined, changes: [], offers: [] };
-  const mends = findMends(problem);
+  return finish(explainSteps(problem, plan));
+}
+
+/** The same in steps. */
+export function* explainSteps(problem: PlanProblem, plan: Plan | NoPlan): Steps<PlanWords> {
+  const plain = plainWords(problem, plan);
+  if (!('stays' in plan) || !fallsShort(plan)) return plain;
+  const { before: _, wishes = [], ...free } = problem;
+  const kept = wishes.filter((wish) => !plan.droppedWishes?.includes(wish));
+  const mends = yield* findMends({ ...free, wishes: kept });
   const changes = mends.map(({ change, n }) => change.words(n));
   const offers = mends.flatMap(({ change, n }) =>
     change.button ? [{ button: change.button(n), rules: change.apply(n).rules }] : [],
@@ -57,7 +61,14 @@ export function explainPlan(problem: PlanProblem, plan: Plan | NoPlan): PlanWord
     changes.length > 0
       ? `${capital(orList(changes))} would close it.`
       : 'No single change that was tried would close it: more land, fewer pigs or a shorter season together may.';
-  return { score, mend, changes, offers };
+  return { ...plain, mend, changes, offers };
+}
+
+/** The plan in words, without looking for what would mend it. */
+export function plainWords(problem: PlanProblem, plan: Plan | NoPlan): PlanWords {
+  if ('stays' in plan)
+    return { score: scoreSentences(problem, plan), mend: undefined, changes: [], offers: [] };
+  return { score: [plan.reason], mend: plan.mend, changes: plan.mend ? [plan.mend] : [], offers: [] };
 }
 
 function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
@@ -65,7 +76,7 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
   const short = rows.map((row) => row.restShortDays).filter((days) => days > 0);
   const over = rows.map((row) => row.overLimitDays).filter((days) => days > 0);
   const { moves, strides } = plan.score;
-  const sentences: string[] = [];
+  const sentences = (plan.droppedWishes ?? []).map((wish) => droppedSentence(problem, wish));
   if (short.length > 0) {
     const most = Math.max(...short);
     sentences.push(`Rest falls short on ${counted(short.length, 'move')}, ${counted(most, 'day')} at most.`);
@@ -89,9 +100,15 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
   return sentences;
 }
 
+function droppedSentence({ groups, paddocks }: PlanProblem, { group, day, paddock, days }: Wish): string {
+  const into = paddock === undefined ? '' : ` into ${paddocks[paddock]?.name}`;
+  const long = days === undefined ? '' : ` for ${counted(days, 'day')}`;
+  return `${groups[group]?.name}${into} on ${isoFromDay(day)}${long}, as you typed it, is not kept: no plan was found with it.`;
+}
+
 function hardUse(problem: PlanProblem, plan: Plan): string[] {
   const spread = loadSpread(problem, plan.stays);
-  if (!spread || spread.worst <= HARD_USE * spread.median) return [];
+  if (!spread || spread.hard.length === 0) return [];
   const { paddock, inDay } = spread.worstStay;
   const times = (spread.worst / spread.median).toFixed(1);
   const name = problem.paddocks[paddock]!.name;
@@ -116,7 +133,7 @@ interface Mend {
 }
 
 /** The smallest change of each sort with which a plan falls short nowhere; what changes least comes first. */
-function findMends(problem: PlanProblem): Mend[] {
+function* findMends(problem: PlanProblem): Steps<Mend[]> {
   const sorts: PlanChange[][] = [
     [longerStay(problem)],
     moreMoveDays(problem).slice(0, 2),
@@ -124,12 +141,19 @@ function findMends(problem: PlanProblem): Mend[] {
     fewerHead(problem),
     [shorterRest(problem)],
   ];
-  return sorts.flatMap((sort) => {
-    const tries: Tries = { left: TRIES_PER_SORT };
-    for (const change of sort) {
-      const n = smallestChange(change, isFlawless, tries);
-      if (n !== undefined) return { change, n };
-    }
-    return [];
-  });
+  const mends: Mend[] = [];
+  for (const [i, sort] of sorts.entries()) {
+    const mend = yield* partOf(firstMend(sort), i / sorts.length, (i + 1) / sorts.length);
+    if (mend) mends.push(mend);
+  }
+  return mends;
+}
+
+function* firstMend(sort: readonly PlanChange[]): Steps<Mend | undefined> {
+  const tries: Tries = { left: TRIES_PER_SORT };
+  for (const change of sort) {
+    const n = yield* smallestChange(change, isFlawless, tries);
+    if (n !== undefined) return { change, n };
+  }
+  return undefined;
 }

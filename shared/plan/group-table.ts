@@ -1,5 +1,7 @@
+import { changePoints } from './change-points';
 import { groupSpan } from './group-span';
 import { groupLoadOn } from './group-weights';
+import { keepWishes, wishedOuts } from './keep-wishes';
 import type { PlanProblem } from './model';
 import { NEVER } from './never';
 
@@ -23,6 +25,8 @@ export interface GroupTable {
   readonly afterOut: Int32Array;
   /** Whole days within the ground limit, for the same. */
   readonly withinLimit: Int32Array;
+  /** Points for entering, for the same: none but for moves that are not in the plan before; absent: none at all. */
+  readonly entryPoints?: Float64Array;
   /** loads[day − loadsFrom]: liveweight-days of the group from day loadsFrom to before `day`. */
   readonly loads: Float64Array;
   readonly loadsFrom: number;
@@ -70,10 +74,16 @@ export function groupTable(
   const longStay = longStayDays(problem, moveDays);
   const usualStay = usualStayDays(problem, longStay, withinLimit);
   const loadsFrom = first - start;
-  const base = { entry, end, usualStay, longStay, outs, firstOut, afterOut, withinLimit, loads, loadsFrom };
+  keepWishes(problem, g, days, { outs, firstOut, afterOut });
+  const entryPoints = entryPointsOf(problem, g, days);
+  const table = { entry, end, usualStay, longStay, outs, firstOut, afterOut, withinLimit, loads, loadsFrom };
+  const base = entryPoints ? { ...table, entryPoints } : table;
   if (!group.standing || entry >= end) return base;
   const p = group.standing.paddock;
-  const leaves = standingOuts(problem, p, entry, end, within(p, entry), moveDays);
+  const isWished = wishedOuts(problem, g, span.entry, p);
+  const leaves = standingOuts(problem, p, entry, end, within(p, entry), moveDays).filter((out) =>
+    isWished(out + start),
+  );
   const flawed = leaves.map((out) => {
     const over = Math.max(0, out - entry - within(p, entry));
     // What has happened costs nothing: only the days still ahead count as too long.
@@ -81,6 +91,18 @@ export function groupTable(
     return over + tooLong;
   });
   return { ...base, standing: { paddock: p, outs: leaves, flawed } };
+}
+
+function entryPointsOf(problem: PlanProblem, g: number, days: number): Float64Array | undefined {
+  if (!problem.before) return undefined;
+  const points = changePoints(problem);
+  return Float64Array.from({ length: problem.paddocks.length * (days + 1) }, (_, i) =>
+    points({
+      group: g,
+      paddock: Math.floor(i / (days + 1)),
+      inDay: problem.rules.seasonStart + (i % (days + 1)),
+    }),
+  );
 }
 
 function stayRanges(

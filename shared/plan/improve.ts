@@ -3,12 +3,13 @@ import type { PlanTables } from './plan-tables';
 import { replay } from './replay';
 import { type Move, movesOf } from './search-state';
 import { searchTask } from './search-task';
+import type { Steps } from './steps';
 
 /**
  * Large neighbourhood search: takes the stays of some groups that begin from `from` to the day before `until` out
  * of the plan and searches for better ones, everything else kept. Returns the plan unchanged if there are none.
  */
-export function improveWindow(
+export function* improveWindow(
   tables: PlanTables,
   moves: readonly Move[],
   from: number,
@@ -16,7 +17,7 @@ export function improveWindow(
   groups: readonly number[],
   effort: SearchEffort,
   work: Work,
-): readonly Move[] {
+): Steps<readonly Move[]> {
   const before = moves.filter((move) => move.inDay < from);
   const after = moves.filter((move) => move.inDay >= from);
   const start = replay(tables, before);
@@ -26,7 +27,7 @@ export function improveWindow(
   });
   const finish = Math.max(...goal.filter((_, g) => groups.includes(g)));
   const kept = after.filter((move) => move.inDay >= goal[move.g]!);
-  const task = searchTask(tables, kept, start, finish, goal);
+  const task = yield* searchTask(tables, kept, start, finish, goal);
   const now = endPoints(
     tables,
     task,
@@ -35,7 +36,7 @@ export function improveWindow(
       moves.filter((move) => move.inDay < finish),
     ),
   );
-  const found = beamSearch(tables, task, effort, now, work);
+  const found = yield* beamSearch(tables, task, effort, now, work);
   if (!found) return moves;
   const later = kept.filter((move) => move.inDay >= finish);
   return [...before, ...movesOf(found.state), ...later].sort((a, b) => a.inDay - b.inDay || a.g - b.g);

@@ -73,10 +73,22 @@ export interface PlanRules {
   readonly seasonEnd: Day;
 }
 
+/** A move to come as the grower typed it: the group moves on that day, into that paddock, for that many days. */
+export interface Wish {
+  readonly group: number;
+  readonly day: Day;
+  readonly paddock?: number;
+  readonly days?: number;
+}
+
 export interface PlanProblem {
   readonly paddocks: readonly PlanPaddock[];
   readonly groups: readonly PlanGroup[];
   readonly rules: PlanRules;
+  /** The plan before: each move that is not one of its moves costs a little. Stays that have begun may be in it. */
+  readonly before?: readonly Stay[];
+  /** Kept as hard rules where a plan is found with them. */
+  readonly wishes?: readonly Wish[];
   /** Even share of the whole season, kg·day/m², where only the rest of it is planned; absent: see evenShare. */
   readonly evenShare?: number;
 }
@@ -93,9 +105,14 @@ export interface Stay {
 export interface Plan {
   readonly stays: readonly Stay[];
   readonly score: PlanScore;
+  /** The wishes that no plan was found with; absent: all are kept. */
+  readonly droppedWishes?: readonly Wish[];
 }
 
-/** Lower is better. total = 10·restShortDays + 10·overLimitDays + 10·tooLongDays + moves + 0.5·strides + unevenPoints. */
+/**
+ * Lower is better. total = 10·restShortDays + 10·overLimitDays + 10·tooLongDays + moves + 0.5·strides + unevenPoints
+ * + changePoints.
+ */
 export interface PlanScore {
   readonly total: number;
   readonly restShortDays: number;
@@ -107,6 +124,8 @@ export interface PlanScore {
   readonly tooLongDays?: number;
   /** evenness × (load ÷ even share)², summed over the stays; absent without evenness. */
   readonly unevenPoints?: number;
+  /** 0.2 for each move of the next 28 days that is not one of the plan before, 0.05 for a later one; absent: none. */
+  readonly changePoints?: number;
 }
 
 /** Why no plan exists, and the smallest change found that lets one exist. */

@@ -1,10 +1,11 @@
-import { weekday } from '../core/calendar/day';
 import { evenShare } from './even-share';
 import { type GroupTable, groupTable } from './group-table';
 import { isStride } from './is-stride';
 import type { PlanPaddock, PlanProblem } from './model';
+import { moveDaysOf } from './move-days';
 import { NEVER } from './never';
 import { restDue } from './rest-due';
+import type { Steps } from './steps';
 
 /** Any paddock that follows the farm's rest rule. */
 const PLAIN = { name: '', areaSquareMeters: 1 };
@@ -38,11 +39,11 @@ export interface PlanTables {
 }
 
 /** `flawless`: without the stays that are too long or over the ground limit. */
-export function planTables(problem: PlanProblem, flawless = false): PlanTables {
+export function* planTables(problem: PlanProblem, flawless = false): Steps<PlanTables> {
   const { paddocks, groups, rules } = problem;
   const start = rules.seasonStart;
   const days = Math.max(0, rules.seasonEnd - start);
-  const moveDays = listMoveDays(problem, days);
+  const moveDays = Int32Array.from(moveDaysOf(rules), (day) => day - start);
   const ready = new Int32Array(paddocks.length * (days + 1));
   const dueOnDay = new Int32Array(days + 1);
   for (let day = 0; day <= days; day++) {
@@ -61,12 +62,17 @@ export function planTables(problem: PlanProblem, flawless = false): PlanTables {
     }
   }
   const unevenPoints = Float64Array.from(paddocks, unevenPointsOf(problem));
+  const tables: GroupTable[] = [];
+  for (const g of groups.keys()) {
+    tables.push(groupTable(problem, g, days, moveDays, flawless));
+    yield 0;
+  }
   return {
     problem,
     days,
     groupCount: groups.length,
     paddockCount: paddocks.length,
-    groups: groups.map((_, g) => groupTable(problem, g, days, moveDays, flawless)),
+    groups: tables,
     openFrom: Int32Array.from(paddocks, (p) => (p.openFrom ?? -NEVER) - start),
     closes: Int32Array.from(paddocks, (p) => (p.openUntil === undefined ? NEVER : p.openUntil + 1 - start)),
     ready,
@@ -89,24 +95,14 @@ function unevenPointsOf(problem: PlanProblem): (paddock: PlanPaddock) => number 
   return ({ areaSquareMeters }) => (share > 0 ? weight / (share * areaSquareMeters) ** 2 : 0);
 }
 
-function listMoveDays({ rules }: PlanProblem, days: number): Int32Array {
-  const barred = new Set(rules.noMoveDays);
-  const list: number[] = [];
-  for (let day = 0; day < days; day++) {
-    const date = rules.seasonStart + day;
-    if (rules.moveWeekdays[weekday(date)] && !barred.has(date)) list.push(day);
-  }
-  return Int32Array.from(list);
-}
-
-/** Numbers paddocks by what the rules can tell apart; strides make every paddock its own kind. */
-function paddockKinds({ paddocks, rules }: PlanProblem): Int32Array {
+/** Numbers paddocks by what the rules can tell apart; strides, wishes and the plan before make every paddock its own kind. */
+function paddockKinds({ paddocks, rules, before, wishes }: PlanProblem): Int32Array {
   const kinds = new Map<string, number>();
-  const anyAdjoins = paddocks.some((paddock) => paddock.adjoins !== undefined);
+  const isOwnKind = Boolean(before || wishes) || paddocks.some((paddock) => paddock.adjoins !== undefined);
   return Int32Array.from(paddocks, (paddock, p) => {
     const area = rules.groundLimit === undefined && !rules.evenness ? 0 : paddock.areaSquareMeters;
     const { openFrom, openUntil, restDays } = paddock;
-    const key = anyAdjoins ? String(p) : [area, openFrom, openUntil, restDays].join();
+    const key = isOwnKind ? String(p) : [area, openFrom, openUntil, restDays].join();
     if (!kinds.has(key)) kinds.set(key, kinds.size);
     return kinds.get(key)!;
   });

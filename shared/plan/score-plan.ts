@@ -1,4 +1,5 @@
 import type { Day } from '../core/calendar/day';
+import { changePoints } from './change-points';
 import { evenShare } from './even-share';
 import { groupLoadOn } from './group-weights';
 import { isStride } from './is-stride';
@@ -31,12 +32,14 @@ export function scorePlan(problem: PlanProblem, stays: readonly Stay[]): PlanSco
   const strides = rows.filter((row) => row.stride).length;
   const tooLongDays = sum(stays.map((stay) => tooLong(problem, stay)));
   const unevenPoints = unevenPointsOf(problem, stays);
+  const changed = sum(stays.map(changePoints(problem)));
   const total =
     DAY_POINTS * restShortDays +
     DAY_POINTS * (overLimitDays + tooLongDays) +
     MOVE_POINTS * rows.length +
     STRIDE_POINTS * strides +
-    unevenPoints;
+    unevenPoints +
+    changed;
   return {
     total,
     restShortDays,
@@ -45,6 +48,7 @@ export function scorePlan(problem: PlanProblem, stays: readonly Stay[]): PlanSco
     strides,
     ...(tooLongDays > 0 && { tooLongDays }),
     ...(unevenPoints > 0 && { unevenPoints }),
+    ...(changed > 0 && { changePoints: changed }),
   };
 }
 

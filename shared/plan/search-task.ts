@@ -4,6 +4,7 @@ import type { PlanTables } from './plan-tables';
 import { STRIDE_POINTS } from './points';
 import { emptyState, type Move, type SearchState } from './search-state';
 import { stayPoints } from './stay-points';
+import type { Steps } from './steps';
 
 /**
  * What one search is to decide: the stays of some groups between two days, everything else kept. The whole
@@ -35,7 +36,7 @@ export interface KeptStay {
 }
 
 /** Decide everything. */
-export function wholeTask(tables: PlanTables): SearchTask {
+export function wholeTask(tables: PlanTables): Steps<SearchTask> {
   return searchTask(
     tables,
     [],
@@ -49,13 +50,13 @@ export function wholeTask(tables: PlanTables): SearchTask {
  * The task to decide, from `start` on, the stays of each group up to its goal; `kept` are the stays of the
  * plan that begin at or after the goal of their group.
  */
-export function searchTask(
+export function* searchTask(
   tables: PlanTables,
   kept: readonly Move[],
   start: SearchState,
   finish: number,
   goal: readonly number[],
-): SearchTask {
+): Steps<SearchTask> {
   const keptStays = byNumber(kept, tables.groupCount, (move) => move.g).map((own) =>
     keptChain(tables, own, finish),
   );
@@ -63,12 +64,16 @@ export function searchTask(
     own.map((move) => move.inDay).sort((a, b) => a - b),
   );
   const nextKept = (p: number, day: number): number => firstFrom(uses[p]!, day) ?? NEVER;
-  const bounds = tables.groups.map((group, g) => {
+  const bounds: (GroupBound | undefined)[] = [];
+  for (const g of tables.groups.keys()) {
+    bounds.push(boundOf(g));
+    yield 0;
+  }
+  function boundOf(g: number): GroupBound | undefined {
     const from = Math.max(0, start.next[g]!);
-    if (group.standing && start.at[g] === tables.paddockCount) return standingBound(g, goal[g]!);
-    if (from >= goal[g]!) return undefined;
-    return freeBound(g, from, goal[g]!);
-  });
+    if (tables.groups[g]!.standing && start.at[g] === tables.paddockCount) return standingBound(g, goal[g]!);
+    return from >= goal[g]! ? undefined : freeBound(g, from, goal[g]!);
+  }
   function freeBound(g: number, from: number, until: number): GroupBound {
     const next = keptStays[g]!.get(until);
     const tail = { points: next ? next.pointsOn : 0, paddock: next ? next.move.p : -1 };

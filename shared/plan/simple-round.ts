@@ -3,6 +3,7 @@ import type { GroupTable } from './group-table';
 import type { PlanTables } from './plan-tables';
 import type { Move } from './search-state';
 import { stayPoints } from './stay-points';
+import type { Steps } from './steps';
 
 /** A row of moves so far, the last one first. */
 interface Chain {
@@ -18,7 +19,7 @@ interface Chain {
  * programming over (day, turn of the round), for the least points of the stays; rest is left aside. The one plan that
  * a search group by group may miss where there is no paddock to spare. Undefined where the round does not fit.
  */
-export function simpleRound(tables: PlanTables): readonly Move[] | undefined {
+export function* simpleRound(tables: PlanTables): Steps<readonly Move[] | undefined> {
   const { groups, paddockCount } = tables;
   const places = placesOf(tables);
   const ring = places && ringOf(tables, places);
@@ -31,6 +32,7 @@ export function simpleRound(tables: PlanTables): readonly Move[] | undefined {
   const first: Chain = { points: 0, day: 0, moves: [], before: undefined };
   const best = new Map<number, Chain>([[0, first]]);
   for (const from of [0, ...days]) {
+    yield 0;
     for (let turn = 0; turn < paddockCount; turn++) {
       const chain = best.get(from * paddockCount + turn);
       if (!chain) continue;

@@ -1,5 +1,6 @@
 import type { PlanProblem } from './model';
 import type { PlanChange } from './plan-changes';
+import type { Steps } from './steps';
 
 /** Counts the times a problem is solved again, so that an explanation does not take longer than a plan or so. */
 export interface Tries {
@@ -11,20 +12,20 @@ export interface Tries {
  * Doubles the steps until it is good, then halves the gap. What it returns has been solved, so it is certain
  * to help; that no smaller change would is not certain.
  */
-export function smallestChange(
+export function* smallestChange(
   change: PlanChange,
-  good: (problem: PlanProblem) => boolean,
+  good: (problem: PlanProblem) => Steps<boolean>,
   tries: Tries,
-): number | undefined {
+): Steps<number | undefined> {
   let bad = 0;
   let enough: number | undefined;
   for (let n = 1; n <= change.most && enough === undefined && tries.left > 0; n = nextSize(n, change.most)) {
-    if (helps(change, n, good, tries)) enough = n;
+    if (yield* helps(change, n, good, tries)) enough = n;
     else bad = n;
   }
   while (enough !== undefined && enough - bad > 1 && tries.left > 0) {
     const middle = (bad + enough) >> 1;
-    if (helps(change, middle, good, tries)) enough = middle;
+    if (yield* helps(change, middle, good, tries)) enough = middle;
     else bad = middle;
   }
   return enough;
@@ -34,12 +35,12 @@ function nextSize(n: number, most: number): number {
   return n < most ? Math.min(2 * n, most) : most + 1;
 }
 
-function helps(
+function* helps(
   change: PlanChange,
   n: number,
-  good: (problem: PlanProblem) => boolean,
+  good: (problem: PlanProblem) => Steps<boolean>,
   tries: Tries,
-): boolean {
+): Steps<boolean> {
   tries.left -= 1;
-  return good(change.apply(n));
+  return yield* good(change.apply(n));
 }

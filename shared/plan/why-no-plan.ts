@@ -14,6 +14,7 @@ import {
 } from './plan-changes';
 import { planTables } from './plan-tables';
 import { smallestChange } from './smallest-change';
+import { partOf, type Steps } from './steps';
 import { capital, counted } from './words';
 
 /** How often the problem is solved again for each sort of change; judgement. */
@@ -24,16 +25,16 @@ const TRIES_PER_SORT = 8;
  *
  * The reasons that name a day, a gap or a group alone are proofs. The last one is not, and says so.
  */
-export function whyNoPlan(problem: PlanProblem): NoPlan {
-  return { reason: reasonFor(problem), mend: mendFor(problem) };
+export function* whyNoPlan(problem: PlanProblem): Steps<NoPlan> {
+  return { reason: yield* reasonFor(problem), mend: yield* mendFor(problem) };
 }
 
-function reasonFor(problem: PlanProblem): string {
+function* reasonFor(problem: PlanProblem): Steps<string> {
   return (
     badStays(problem) ??
     sharedPlace(problem) ??
     tooFewPaddocks(problem) ??
-    stuckAlone(problem) ??
+    (yield* stuckAlone(problem)) ??
     'No plan was found for all the groups together, though each alone has one. That is not proof that there is none.'
   );
 }
@@ -72,8 +73,8 @@ function tooFewPaddocks({ groups, paddocks, rules }: PlanProblem): string | unde
   return undefined;
 }
 
-function stuckAlone(problem: PlanProblem): string | undefined {
-  const tables = planTables(problem);
+function* stuckAlone(problem: PlanProblem): Steps<string | undefined> {
+  const tables = yield* planTables(problem);
   for (const [g, { entry, end, standing }] of tables.groups.entries()) {
     if (standing || entry >= end) continue;
     const { left } = groupBound(tables, g, entry, end, { points: 0, paddock: -1 }, () => NEVER);
@@ -84,7 +85,7 @@ function stuckAlone(problem: PlanProblem): string | undefined {
   return undefined;
 }
 
-function mendFor(problem: PlanProblem): string | undefined {
+function* mendFor(problem: PlanProblem): Steps<string | undefined> {
   const changes: PlanChange[] = [
     ...moreMoveDays(problem),
     longerStay(problem),
@@ -92,8 +93,10 @@ function mendFor(problem: PlanProblem): string | undefined {
     morePaddocks(problem),
     ...withoutGroup(problem),
   ];
-  for (const change of changes) {
-    const n = smallestChange(change, isPlannable, { left: TRIES_PER_SORT });
+  for (const [i, change] of changes.entries()) {
+    const tries = { left: TRIES_PER_SORT };
+    const search = smallestChange(change, isPlannable, tries);
+    const n = yield* partOf(search, i / changes.length, (i + 1) / changes.length);
     if (n !== undefined) return `${capital(change.words(n))} would make a plan possible.`;
   }
   return undefined;

@@ -1,4 +1,5 @@
 /** The columns of the rotation table, in their order. Reading finds them by label, whatever stands in brackets. */
+import { MOVE_KEYS } from '../block/own-words';
 import type { BlockStyle } from '../contract';
 import { type Quantity, symbolOf, type UnitSystem } from '../units/units';
 
@@ -43,8 +44,8 @@ export const COLUMNS = [
   { key: 'dueOut', label: 'In + days', ...WORKING },
   { key: 'stayDays', label: 'In to out', unit: 'days', ...WORKING },
   { key: 'lastOut', label: 'Last left', ...WORKING },
-  { key: 'groupKey', label: 'Group key', ...WORKING },
-  { key: 'paddockKey', label: 'Paddock key', ...WORKING },
+  { key: 'groupKey', label: MOVE_KEYS.group, ...WORKING },
+  { key: 'paddockKey', label: MOVE_KEYS.paddock, ...WORKING },
   { key: 'startWeight', label: 'Weighed', quantity: 'mass', ...WORKING },
   { key: 'growthDays', label: 'Since weighed', unit: 'days', ...WORKING },
   { key: 'dailyGain', label: 'Daily gain', quantity: 'massPerDay', ...WORKING },

@@ -1,9 +1,8 @@
+import { cellOnTab } from '../block/cell-on-tab';
 import { firstFew } from '../block/first-few';
-import { cellOnTab } from '../lists/cell-on-tab';
-import type { GroupField, GrowerList, ListKind, PaddockField } from '../lists/model';
+import type { GroupField, GrowerList, ListKind, ListSource, PaddockField } from '../lists/model';
 import type { UnitSystem } from '../units/units';
 import { listLookup } from './list-lookup';
-import type { ListSource } from './model';
 
 /** What tables look up in the lists. */
 const FOLLOWED: Readonly<Record<ListKind, readonly (PaddockField | GroupField)[]>> = {

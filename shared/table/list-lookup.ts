@@ -1,9 +1,8 @@
 import { fixedA1, quotedTab } from '../block/a1';
 import { FIELD_QUANTITIES } from '../lists/headings';
-import type { GroupField, GrowerList, PaddockField } from '../lists/model';
+import type { GroupField, GrowerList, ListSource, PaddockField } from '../lists/model';
 import { farmUnit } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
-import type { ListSource } from './model';
 
 /** Characters that make a lookup see a pattern or a comparison instead of a name. */
 const NOT_PLAIN = /[*?~]|^[=<>]/;

@@ -4,9 +4,9 @@
  * Rows and columns count from 1, as in the spreadsheet. Amounts are in SI units inside; the block shows the
  * farm's units.
  */
-import type { TabContent, WireCell } from '../contract';
+import type { WireCell } from '../contract';
 import type { Day } from '../core/calendar/day';
-import type { GroupList, PaddockList } from '../lists/model';
+import type { GroupList, ListSources, PaddockList } from '../lists/model';
 import type { Plan, PlanProblem, PlanRules } from '../plan/model';
 import type { UnitSystem } from '../units/units';
 import type { ColumnKey } from './columns';
@@ -138,12 +138,6 @@ export interface OldRotation {
   readonly problems: readonly TableProblem[];
 }
 
-/** A grower's list with the tab it stands on, for formulas that look things up there. */
-export interface ListSource<List> {
-  readonly tab: TabContent;
-  readonly list: List;
-}
-
 export interface RotationBlockInput {
   readonly problem: PlanProblem;
   readonly plan: Plan;
@@ -151,12 +145,8 @@ export interface RotationBlockInput {
   readonly corner: Corner;
   /** Sentences shown above the table. */
   readonly warnings: readonly string[];
-  readonly sources?: {
-    readonly paddocks?: ListSource<PaddockList>;
-    readonly groups?: ListSource<GroupList>;
-    /** The herd log, where there is one. */
-    readonly herd?: HerdSource;
-  };
+  /** `herd`: the log, where there is one. */
+  readonly sources?: ListSources & { readonly herd?: HerdSource };
   /** For a rebuild: what rebuildInput gives. */
   readonly own?: OwnParts | undefined;
   readonly past?: readonly PastRow[];

@@ -3,6 +3,7 @@ import { dateCall } from '../block/date-call';
 import type { BlockCell } from '../contract';
 import type { Day } from '../core/calendar/day';
 import type { GroupField, PaddockField } from '../lists/model';
+import { groupWeightOn } from '../plan/group-weights';
 import { herdOn } from '../plan/herd-on';
 import type { PlanGroup } from '../plan/model';
 import { restDue } from '../plan/rest-due';
@@ -51,7 +52,7 @@ interface MoveContext {
 
 /** The cells of one move, by column. Weight, feed and water stay blank: they spill from above. */
 export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
-  const { frame, rows, i, setting } = context;
+  const { input, frame, rows, i, setting } = context;
   const row = rows[i]!;
   const at = frame.anchorRow + 1 + i;
   const nextRow = row.next === undefined ? undefined : frame.anchorRow + 1 + row.next;
@@ -68,7 +69,7 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     density: formula(densityFormula(frame, at), THOUSANDS),
     restBefore: formula(restBeforeFormula(frame, at), WHOLE),
     restDue: restDueCell(context, row, at),
-    check: formula(checkFormula(frame, at, checkSettings(setting))),
+    check: formula(checkFormula(frame, at, checkSettings(setting), thousandthsGained(input, row))),
     feed: answer(THOUSANDS),
     water: answer(TENTHS),
     cover: kept ? movedCell(kept.cover, at, PERCENT) : blank(PERCENT),
@@ -82,6 +83,15 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
   };
   const own = past ? { ...cells, ...ownFormulas(past, cells, at) } : cells;
   return { ...own, ...typedOver(kept, own, at) };
+}
+
+/** Of a pig of a group without a gain of its own, a day in the mean of the planned stay, in thousandths. */
+function thousandthsGained({ problem, settings }: RotationBlockInput, row: TableRow): number {
+  const group = problem.groups[row.groupIndex ?? -1];
+  if (!group || group.dailyGainKg !== undefined) return 0;
+  const { inDay, outDay } = row;
+  const gainKg = (groupWeightOn(group, outDay) - groupWeightOn(group, inDay)) / Math.max(1, outDay - inDay);
+  return Math.round(1000 * fromInside(gainKg, 'massPerDay', settings.unitSystem));
 }
 
 /** What the grower typed over cells of ours that may stay there. */

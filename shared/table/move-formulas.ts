@@ -110,7 +110,7 @@ export function restDueFormula(frame: TableFrame, row: number, setting: string, 
 
 export function densityFormula(frame: TableFrame, row: number): string {
   const { at } = windows(frame, row);
-  return `=IF(AND(ISNUMBER(${at('weightIn')});ISNUMBER(${at('area')}));${at('head')}*${at('weightIn')}/${at('area')};"")`;
+  return `=IF(AND(ISNUMBER(${at('head')});ISNUMBER(${at('weightIn')});ISNUMBER(${at('area')}));${at('head')}*${at('weightIn')}/${at('area')};"")`;
 }
 
 /** A name made safe as a criterion: a letter before it, no wildcards. */

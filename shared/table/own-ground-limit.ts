@@ -1,8 +1,7 @@
 import { groundLimit } from '../core/rotation/ground-limit';
-import { groupLoadOn } from '../plan/group-weights';
-import type { PlanGroup } from '../plan/model';
 import { Refusal } from '../refusals';
 import type { PastRow } from './model';
+import { pastLoad } from './past-load';
 
 /** GROUND_LIMIT asks for as many records. */
 const FEWEST_RECORDS = 3;
@@ -26,9 +25,9 @@ interface GroundRecord {
 /**
  * The farm's own ground limit from the cover that was typed after its stays.
  *
- * The load of a stay is head × weight at mid-day, summed over its days, ÷ area, as the planner counts it. Cover
- * must be more than 0 and at most 1 (75 % is 0.75); other rows are passed over. The spread by leaving out one
- * record at a time shows how much the limit hangs on single stays (judgement: no confidence interval).
+ * The load of a stay is that of pastLoad. Cover must be more than 0 and at most 1 (75 % is 0.75); other rows are
+ * passed over. The spread by leaving out one record at a time shows how much the limit hangs on single stays
+ * (judgement: no confidence interval).
  */
 export function ownGroundLimit(past: readonly PastRow[]): OwnGroundLimit {
   const records = past.flatMap(recordOf);
@@ -55,19 +54,7 @@ function limitOf(records: readonly GroundRecord[]): number | undefined {
 
 function recordOf(row: PastRow): GroundRecord[] {
   const cover = row.cover.value;
-  const { head, startWeightKg, growthDays, areaSquareMeters, dailyGainKg } = row;
   if (typeof cover !== 'number' || cover <= 0 || cover > 1) return [];
-  if (head === undefined || startWeightKg === undefined || growthDays === undefined || !areaSquareMeters)
-    return [];
-  const group: PlanGroup = {
-    name: row.group,
-    head,
-    weightKg: startWeightKg,
-    weighedOn: row.inDay - growthDays,
-    from: row.inDay,
-    ...(dailyGainKg !== undefined && { dailyGainKg }),
-  };
-  let load = 0;
-  for (let day = row.inDay; day < row.outDay; day++) load += groupLoadOn(group, day);
-  return load > 0 ? [{ load: load / areaSquareMeters, cover }] : [];
+  const load = pastLoad(row) ?? 0;
+  return load > 0 ? [{ load, cover }] : [];
 }

@@ -1,7 +1,7 @@
+import { cellOnTab } from '../block/cell-on-tab';
 import { type BlockContent, cutBlock } from '../block/read-block';
 import type { BlockInfo, TabContent, WireCell } from '../contract';
 import { type Day, isoFromDay } from '../core/calendar/day';
-import { cellOnTab } from '../lists/cell-on-tab';
 import { describeWire, nameKey } from '../lists/read-list-cell';
 import { type Quantity, toInside, type UnitSystem } from '../units/units';
 import { COLUMNS, type ColumnKey, columnOfHeading } from './columns';

@@ -1,6 +1,6 @@
+import { cellOnTab } from '../block/cell-on-tab';
 import { type BlockContent, cutBlock } from '../block/read-block';
 import type { BlockInfo, TabContent, WireCell } from '../contract';
-import { cellOnTab } from '../lists/cell-on-tab';
 import type { RestRule } from '../plan/model';
 import { OUTDOOR_FACTOR } from '../tables/nrc-intake';
 import { toInside, type UnitSystem } from '../units/units';
@@ -10,6 +10,7 @@ import { savedLists } from './saved-lists';
 import {
   dateOf,
   datesOf,
+  evennessOf,
   got,
   numberOf,
   type SettingLine,
@@ -68,6 +69,8 @@ export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
         lines.has('groundLimit') ? read('groundLimit', (line) => numberOf(line, 0)) : undefined,
         unitSystem,
       ),
+      // A table from before there was this setting goes on without it.
+      ...(lines.has('evenness') && { evenness: read('evenness', evennessOf) ?? 0 }),
       moveWeekdays: read('moveDays', weekdaysOf) ?? WEEKDAYS.map(() => true),
       noMoveDays: read('noMoves', datesOf) ?? [],
       seasonStart: read('seasonStart', dateOf) ?? 0,

@@ -1,5 +1,5 @@
+import { cellOnTab } from '../block/cell-on-tab';
 import { formulaShape } from '../block/formula-shape';
-import { cellOnTab } from '../lists/cell-on-tab';
 import { CALLS } from './cell-function-calls';
 import { COLUMNS, type ColumnKey } from './columns';
 import { cellWords } from './kept-lines';

@@ -5,7 +5,7 @@ import { describeWire } from '../lists/read-list-cell';
 import type { UnitSystem } from '../units/units';
 import type { KeptCell } from './model';
 import { ownDay, ownNumber } from './own-cell';
-import { WEEKDAYS } from './settings-rows';
+import { EVENNESS, type EvennessWord, WEEKDAYS } from './settings-rows';
 
 /** Values of a setting, blanks left out, with the cell each stood in. */
 export interface SettingLine {
@@ -58,6 +58,14 @@ export function unitsOf(line: SettingLine | undefined): UnitSystem {
   if (text === 'us') return 'US';
   if (text === 'metric') return 'metric';
   throw new Unreadable(`be "US" or "metric", ${got(line)}`);
+}
+
+export function evennessOf(line: SettingLine | undefined): number {
+  const word = String(line?.values[0] ?? '')
+    .trim()
+    .toLowerCase();
+  if (word in EVENNESS) return EVENNESS[word as EvennessWord];
+  throw new Unreadable(`be "fewest", "some" or "most", ${got(line)}`);
 }
 
 export function weekdaysOf(line: SettingLine | undefined): boolean[] {

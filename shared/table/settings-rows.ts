@@ -5,6 +5,7 @@ import type { BlockRow } from '../block/compose-block';
 import type { BlockCell } from '../contract';
 import { fieldsOfList, MEMORY_LABELS, rowsOfList } from '../lists/list-memory';
 import type { GrowerList } from '../lists/model';
+import type { PlanRules } from '../plan/model';
 import { fromInside, symbolOf } from '../units/units';
 import { holdsValue } from './holds-value';
 import type { KeptCell, OwnParts, RotationSettings } from './model';
@@ -26,6 +27,7 @@ export const SETTING_LABELS = {
   shortestStay: 'Shortest stay in days',
   longestStay: 'Longest stay in days',
   groundLimit: 'Ground limit',
+  evenness: "Moves for the ground's sake",
   moveDays: 'Move days',
   noMoves: 'No moves on',
   temperature: 'Warm day for water',
@@ -36,6 +38,9 @@ export const SETTING_LABELS = {
 export type SettingKey = keyof typeof SETTING_LABELS;
 
 export const REST_KINDS = { fixed: 'one number', monthly: 'by month', forage: 'from growth' } as const;
+/** How much is moved for the ground's sake: the weight of even use in the score. The design of this tool (judgement). */
+export const EVENNESS = { fewest: 0, some: 0.25, most: 1 } as const;
+export type EvennessWord = keyof typeof EVENNESS;
 export const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'] as const;
 const DATES_A_ROW = 12;
 
@@ -109,6 +114,7 @@ function settingLines({ unitSystem, rules, temperatureC, outdoorFactor, lists }:
             values: [number(fromInside(limit, 'massPerArea', unitSystem), '#,##0')],
           },
         ]),
+    { key: 'evenness', values: [text(evennessWord(rules))] },
     { key: 'moveDays', values: [text(moveDays)] },
     ...inRows(rules.noMoveDays).map(
       (days): Line => ({ key: 'noMoves', values: days.map((day) => date(day)) }),
@@ -122,6 +128,12 @@ function settingLines({ unitSystem, rules, temperatureC, outdoorFactor, lists }:
     ...(lists.paddocks ? [listLine('paddockList', lists.paddocks)] : []),
     ...(lists.groups ? [listLine('groupList', lists.groups)] : []),
   ];
+}
+
+/** The word for the weight of even use; rules without one are those of a table from before there was one. */
+export function evennessWord({ evenness = 0 }: PlanRules): EvennessWord {
+  if (evenness <= 0) return 'fewest';
+  return evenness < EVENNESS.most ? 'some' : 'most';
 }
 
 /** 20 °C is 68 °F, not 68.00000000000001. */

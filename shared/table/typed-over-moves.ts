@@ -1,8 +1,8 @@
 /** Values in the rotation table where the builder wrote a formula: what the grower meant must not go unseen. */
 
+import { cellOnTab } from '../block/cell-on-tab';
 import type { WireCell } from '../contract';
 import { type Day, dayFromCivil } from '../core/calendar/day';
-import { cellOnTab } from '../lists/cell-on-tab';
 import { describeWire, nameKey } from '../lists/read-list-cell';
 import type { PlanRules } from '../plan/model';
 import { COLUMNS, type ColumnKey } from './columns';

@@ -7,22 +7,23 @@ const inches = (...heights: readonly number[]): readonly number[] => heights.map
 /** Lightest growing pig: judgement, after the class limit of a water table (extensionWater). Below it the young pigs' heights hold. */
 export const GROWING_FROM_KG = 45 * POUND_KG;
 
-/**
- * Growing and finishing pigs and sows.
- * Two: extensionHogFence, second hand, within the ranges of fibl2019, published. Three: judgement, after a trade chart that could not be read clearly
- * (8 to 10 in steps, top 20 to 24 in).
- */
-export const GROWN_HEIGHTS_METERS = { two: inches(10, 18), three: inches(8, 16, 24) } as const;
+/** Two for growing and finishing pigs and sows: extensionHogFence, second hand, within the ranges of fibl2019, published. */
+export const GROWN_TWO_METERS = inches(10, 18);
 
 /**
- * Young pigs.
- * The lowest: extensionHogFence, second hand ("with nursing pigs about 6 in"). The others: common practice, no
- * source, from memory (10 to 12 in and 18 in).
+ * Three for growing pigs and sows: judgement, after a trade chart that could not be read clearly (8 to 10 in steps, top
+ * 20 to 24 in). The top is that of boarFenceTrial, published.
  */
-export const YOUNG_HEIGHTS_METERS = { two: inches(6, 12), three: inches(6, 12, 18) } as const;
+export const GROWN_THREE_METERS = inches(8, 16, 24);
+
+/**
+ * Three for young pigs; two are the lower ones. The lowest: extensionHogFence, second hand ("with nursing pigs about 6
+ * in"). The second is that of boarFenceTrial, published; the third is common practice, no source, from memory.
+ */
+export const YOUNG_METERS = inches(6, 12, 18);
 
 /** A single strand is never set higher than the upper one of the published pair. Judgement. */
-export const HIGHEST_SINGLE_METERS = Math.max(...GROWN_HEIGHTS_METERS.two);
+export const HIGHEST_SINGLE_METERS = Math.max(...GROWN_TWO_METERS);
 
 /**
  * Nose height = this × ∛weight. The form for body measures is petherick1983's; its coefficients were not seen, so

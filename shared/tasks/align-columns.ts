@@ -1,35 +1,57 @@
-import { BLANK_MARK, bareMark, markOfStanding } from '../block/memory';
+import { ANSWER_MARK, BLANK_MARK, bareMark, markOfStanding } from '../block/memory';
 import type { BlockContent } from '../block/read-block';
 
+/** Column that each standing column was written as; undefined for one of the grower's. */
+export type Columns = readonly (number | undefined)[];
+
 /**
- * For each column that stands, the column it was written as; undefined for one that was put in. Columns keep their
- * order: of all ways to pair them the one in which most cells stand as marked. Without a memory they are as they stand.
+ * For each column that stands, the column it was written as; undefined for one that was put in. Columns are known
+ * again by what stands in them as marked, wherever they stand now; one that holds too little to be known by stands
+ * right of the one that it was written right of. Without a memory they are as they stand.
  */
-export function alignColumns(block: BlockContent, wanted: number): readonly (number | undefined)[] {
+export function alignColumns(block: BlockContent, wanted: number): Columns {
   const { values, formulas, memory } = block;
   const standing = values[0]?.length ?? 0;
   const written = Math.max(0, ...(memory?.rows ?? []).map((row) => row?.marks.length ?? 0));
   const all = Array.from({ length: standing }, (_, c) => c);
-  if (!memory || standing === written) return all.map((c) => (c < Math.max(wanted, written) ? c : undefined));
+  if (!memory) return all.map((c) => (c < wanted ? c : undefined));
+  const marks = memory.rows.map((row) => row?.marks.map(says) ?? []);
+  const stands = values.map((row, r) => row.map((value, c) => markOfStanding(value, formulas[r]?.[c] ?? '')));
   const alike = (c: number, w: number): number =>
-    values.filter((row, r) => {
-      const mark = bareMark(memory.rows[r]?.marks[w] ?? '');
-      return mark !== BLANK_MARK && mark === markOfStanding(row[c] ?? '', formulas[r]?.[c] ?? '');
-    }).length;
-  // best[c][w]: most cells alike among the first c standing and the first w written columns.
-  const best = Array.from({ length: standing + 1 }, () => Array<number>(written + 1).fill(0));
-  const pair = all.map((c) => Array.from({ length: written }, (_, w) => alike(c, w)));
-  for (const c of all) {
-    for (let w = 0; w < written; w++) {
-      best[c + 1]![w + 1] = Math.max(best[c]![w + 1]!, best[c + 1]![w]!, best[c]![w]! + pair[c]![w]!);
-    }
-  }
+    marks.filter((row, r) => row[w] !== undefined && row[w] === stands[r]?.[c]).length;
+  const filled = Array.from(
+    { length: written },
+    (_, w) => marks.filter((row) => row[w] !== undefined).length,
+  );
+  const pairs = all.flatMap((c) => filled.map((_, w) => ({ c, w, count: alike(c, w) })));
+  const own = all.map((c) => pairs[c * written + c]?.count ?? 0);
+  const isAsWritten =
+    standing === written && pairs.every(({ c, w, count }) => count <= Math.max(own[c]!, own[w]!));
+  if (isAsWritten) return all;
   const found: (number | undefined)[] = all.map(() => undefined);
-  for (let [c, w] = [standing, written]; c > 0 && w > 0; ) {
-    const isPair = pair[c - 1]![w - 1]! > 0 && best[c]![w] === best[c - 1]![w - 1]! + pair[c - 1]![w - 1]!;
-    if (isPair) found[--c] = --w;
-    else if (best[c]![w] === best[c - 1]![w]) c--;
-    else w--;
+  const taken = new Set<number>();
+  const pair = (c: number, w: number): void => {
+    found[c] = w;
+    taken.add(w);
+  };
+  const sure = pairs.filter(({ w, count }) => count > 0 && 2 * count >= filled[w]!);
+  for (const { c, w } of sure.sort(
+    (a, b) => b.count - a.count || Math.abs(a.c - a.w) - Math.abs(b.c - b.w),
+  )) {
+    if (found[c] === undefined && !taken.has(w)) pair(c, w);
+  }
+  for (const w of filled.keys()) {
+    const c = w === 0 ? 0 : found.indexOf(w - 1) + 1;
+    const hasLittle = filled[w]! <= MOST_UNKNOWN && !taken.has(w);
+    if (hasLittle && (w === 0 || c > 0) && c < standing && found[c] === undefined) pair(c, w);
   }
   return found;
+}
+
+/** A heading alone, which may have been typed over, is too little to know a column by. */
+const MOST_UNKNOWN = 1;
+
+function says(mark: string): string | undefined {
+  const bare = bareMark(mark);
+  return bare === BLANK_MARK || bare === ANSWER_MARK ? undefined : bare;
 }

@@ -5,6 +5,7 @@
  *   stands as marked               written anew
  *   stands otherwise               the grower typed there: it is kept, and told
  *   blank where something was      written anew: nothing is lost by that
+ *   a column that was put in       stays a column of the grower's, in its place (place-columns.ts)
  *   no such row or column any more what was typed there moves, row by row, below the table
  *   no memory (version 0.1.0)      nothing is guessed: what the new table does not hold moves below it
  *
@@ -13,7 +14,7 @@
  */
 import { cellA1 } from '../block/a1';
 import { BLANK, text } from '../block/cells';
-import { SETTING_ID } from '../block/compose-block';
+import { NAMING_CELLS, RECORD_ID, SETTING_ID } from '../block/compose-block';
 import {
   ANSWER_MARK,
   BLANK_MARK,
@@ -29,10 +30,11 @@ import type { BlockContent } from '../block/read-block';
 import { rowIds } from '../block/row-ids';
 import type { BlockCell, BlockStyle, WireCell } from '../contract';
 import { shiftFormula } from '../table/shift-formula';
-import { alignColumns } from './align-columns';
+import { alignColumns, type Columns } from './align-columns';
 import { shownCell } from './cell-value';
 import type { ComposedBlock } from './composed-block';
 import { keptCell } from './kept-cell';
+import { placeColumns, type Slot, slotsOf } from './place-columns';
 import { NOT_WRITTEN } from './today/tick-words';
 
 const KEPT_BELOW = 'Kept from this table as it was before';
@@ -51,9 +53,6 @@ export interface MergedBlock extends ComposedBlock {
   readonly kept: Kept;
 }
 
-/** For each column that stands, the one it was written as. */
-type Columns = ReturnType<typeof alignColumns>;
-
 interface Cell {
   readonly row: number;
   readonly column: number;
@@ -61,20 +60,53 @@ interface Cell {
   readonly formula: string;
 }
 
+type Grid = { cells: BlockCell[][]; styles: BlockStyle[][] };
+
 /** `name`: the block's named range. `old`: the block as it stands in the sheet; absent: there is none. */
 export function mergeBlock(name: string, want: ComposedBlock, old?: BlockContent): MergedBlock {
+  if (!old) return { ...withMemory(name, want), kept: { inPlace: [], below: [] } };
   const ids = [...rowIds(want.cells, want.ids)];
-  const cells = want.cells.map((row) => [...row]);
-  const styles = want.styles.map((row) => [...row]);
-  const kept = old ? keepTyped(old, { ...want, cells, styles }, ids) : { inPlace: [], left: [] };
-  const below = old ? addBelow(old, kept.left, cells, styles, ids) : [];
+  const rows = rowsAgainIn(old, ids);
+  const columns = alignColumns(old, want.cells[0]?.length ?? 0);
+  const { inPlace, left, cells, kept } = keepTyped(old, want, rows, columns);
+  const hasRow = ({ row }: Cell): boolean => rows[row] !== undefined;
+  const own = ownColumns(old, want, columns, left.filter(hasRow));
+  const isInOwn = (cell: Cell): boolean => hasRow(cell) && own.has(cell.column);
+  const slots = slotsOf(columns, want.cells[0]?.length ?? 0, (c) => own.has(c), !old.memory?.stamp);
+  const placed = placeColumns({ ...want, cells }, slots, old.info.column, kept);
+  fillOwn(old, placed.cells, slots, rows, ids, left.filter(isInOwn));
+  if (want.records) keepLooks(placed.cells, slots, rows, columns);
   // What stays in place of something of ours is remembered as that, so that it stays the next time too.
-  const ours = cells.map((row, r) =>
-    row.map((cell, c) => (styles[r]?.[c] === 'input' ? cell : (want.cells[r]?.[c] ?? cell))),
+  const remembered = cells.map((row, r) =>
+    row.map((cell, c) =>
+      !want.records && want.styles[r]?.[c] === 'input' ? cell : (want.cells[r]?.[c] ?? cell),
+    ),
   );
+  for (const [r, c] of want.typed ?? []) remembered[r]![c] = BLANK;
+  const places = columns.map((written, c) =>
+    slots.findIndex((slot) => ('own' in slot ? slot.own === c : slot.ours === written)),
+  );
+  const below = addBelow(
+    old,
+    left.filter((cell) => !isInOwn(cell)),
+    placed,
+    ids,
+    { slots, places, columns, isRecord: want.records === true },
+  );
+  const ofOurs = <Value>(row: readonly Value[]): Value[] => [
+    ...slots
+      .flatMap((slot, c) => ('ours' in slot ? [{ ours: slot.ours, value: row[c]! }] : []))
+      .sort((a, b) => a.ours - b.ours)
+      .map(({ value }) => value),
+    ...row.slice(slots.length),
+  ];
+  const memory = {
+    cells: placed.cells.map((row, r) => remembered[r] ?? ofOurs(row)),
+    styles: placed.styles.map(ofOurs),
+  };
   return {
-    ...withMemory(name, { ...want, cells, styles, ids }, old?.memory?.stamp, ours),
-    kept: { inPlace: kept.inPlace.map((cell) => named(old!, cell)), below },
+    ...withMemory(name, { ...want, ...placed, ids }, old.memory?.stamp, memory),
+    kept: { inPlace: inPlace.map((cell) => named(old, cell)), below },
   };
 }
 
@@ -86,11 +118,12 @@ export function withMemory<Block extends ComposedBlock>(
   name: string,
   block: Block,
   before = '',
-  remembered: readonly (readonly BlockCell[])[] = block.cells,
+  remembered: Pick<ComposedBlock, 'cells' | 'styles'> = block,
 ) {
   const { cells, styles, widths } = block;
   const ids = rowIds(cells, block.ids);
-  const { stamp, texts } = memoryColumn(name.replace(/^SOUNDER_/, ''), remembered, styles, ids, before);
+  const kind = name.replace(/^SOUNDER_/, '');
+  const { stamp, texts } = memoryColumn(kind, remembered.cells, remembered.styles, ids, before);
   const across = cells[0]?.map((_, c) => widths[c] ?? 0) ?? [];
   return {
     ...block,
@@ -101,20 +134,35 @@ export function withMemory<Block extends ComposedBlock>(
   };
 }
 
-/** Puts what was typed into its place in `want`; gives what has none, and what was kept where something of ours stood. */
-function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[]) {
+/** The row of the new block that each row that stands is; undefined where there is none. */
+function rowsAgainIn({ values, memory }: BlockContent, ids: readonly string[]): (number | undefined)[] {
   const rowOf = new Map(ids.map((id, r) => [id, r]));
-  const columns = alignColumns(old, want.cells[0]?.length ?? 0);
+  return values.map((_, r) => {
+    const row = memory?.rows[r];
+    return memory && row && !isLeftOver(memory, row) ? rowOf.get(row.id) : undefined;
+  });
+}
+
+/** Puts what was typed into its place in `want`; gives what has none, and what was kept where something of ours stood. */
+function keepTyped(
+  old: BlockContent,
+  want: ComposedBlock,
+  rows: readonly (number | undefined)[],
+  columns: Columns,
+) {
+  const cells = want.cells.map((row) => [...row]);
+  const kept = new Set<BlockCell>();
   const inPlace: Cell[] = [];
   const loose: Cell[] = [];
   const isAnswered = answersIn(old, columns);
   // What the new block holds beside what stands in its place already.
-  const spare = countedMarks(want.cells);
+  const spare = countedMarks(want.records ? [] : want.cells);
   for (const [r, row] of old.values.entries()) {
     const memory = old.memory?.rows[r];
     const isOwn = old.memory && memory !== undefined && !isLeftOver(old.memory, memory);
-    const at = isOwn ? rowOf.get(memory.id) : undefined;
+    const at = rows[r];
     if (isOwn && at === undefined && isTakenAway(old, r, columns)) continue;
+    const isHeld = !want.records || (memory?.id.startsWith(KEPT_ID) ?? false);
     for (const [c, value] of row.entries()) {
       const cell = { row: r, column: c, value, formula: old.formulas[r]?.[c] ?? '' };
       const to = columns[c];
@@ -124,16 +172,89 @@ function keepTyped(old: BlockContent, want: ComposedBlock, ids: readonly string[
       const isRoom = mark === ANSWER_MARK || (now?.k === 'blank' && now.answer === true);
       if (isNothing(cell) || isAnswered(r, c)) continue;
       const isTyped = mark === undefined || bareMark(mark) !== markOfStanding(value, cell.formula);
-      if (!isTyped && !isYours(mark)) continue;
+      if (!isTyped && !(isHeld && isYours(mark))) continue;
       if (now === undefined || mark === undefined || isRoom) loose.push(cell);
       else {
-        const end = settle(want, [at!, to!], cell, mark, isTyped);
+        const end = settle({ ...want, cells }, kept, [at!, to!], cell, mark, isTyped);
         if (end === 'in place of ours') inPlace.push(cell);
         else if (end === 'gives way') loose.push(cell);
       }
     }
   }
-  return { inPlace, left: loose.filter((cell) => !take(spare, cell)) };
+  return { inPlace, left: loose.filter((cell) => !take(spare, cell)), cells, kept };
+}
+
+/** Columns that were put in: those with something of the grower's, and blank ones between others. */
+function ownColumns(
+  { values }: BlockContent,
+  want: ComposedBlock,
+  columns: Columns,
+  left: readonly Cell[],
+): ReadonlySet<number> {
+  const isBlank = (c: number): boolean => values.every((row) => (row[c] ?? '') === '');
+  return new Set(
+    columns.flatMap((written, c) => {
+      if (written !== undefined) return [];
+      const next = columns.find((one, at) => at > c && one !== undefined);
+      const isOwn = left.some(({ column }) => column === c) || (next !== undefined && isBlank(c));
+      return isOwn && !(next !== undefined && isAnsweredAcross(want, next)) ? [c] : [];
+    }),
+  );
+}
+
+/** Whether an answer spills into that column from the one left of it: nothing can stand between the two. */
+function isAnsweredAcross({ cells }: ComposedBlock, column: number): boolean {
+  const isRoom = (cell: BlockCell | undefined): boolean => cell?.k === 'blank' && cell.answer === true;
+  const isCall = (cell: BlockCell | undefined): boolean => cell?.k === 'f' && CALL.test(cell.v);
+  return cells.some((row, r) => {
+    const above = cells[r - 1]?.[column];
+    return isRoom(row[column]) && !isRoom(above) && !isCall(above);
+  });
+}
+
+/** Fills the grower's columns. A record that is new takes over the column's formula, if most records have one. */
+function fillOwn(
+  old: BlockContent,
+  cells: BlockCell[][],
+  slots: readonly Slot[],
+  rows: readonly (number | undefined)[],
+  ids: readonly string[],
+  left: readonly Cell[],
+): void {
+  const isRecord = (at: number): boolean => ids[at]?.startsWith(RECORD_ID) ?? false;
+  for (const [place, slot] of slots.entries()) {
+    if ('ours' in slot) continue;
+    const { own } = slot;
+    const formulaIn = (r: number): string => old.formulas[r]?.[own] ?? '';
+    const put = (at: number, { row, value, formula }: Cell): void => {
+      cells[at]![place] = { ...keptCell(value, shiftFormula(formula, at - row)), from: [row, own] };
+    };
+    for (const cell of left) if (cell.column === own) put(rows[cell.row]!, cell);
+    const records = [...rows.entries()].flatMap(([r, at]) => (at !== undefined && isRecord(at) ? [r] : []));
+    const models = records.filter((r) => formulaIn(r) !== '');
+    const [model] = models;
+    if (model === undefined || 2 * models.length <= records.length) continue;
+    const known = new Set(rows);
+    for (const at of ids.keys())
+      if (isRecord(at) && !known.has(at))
+        put(at, { row: model, column: own, value: '', formula: formulaIn(model) });
+  }
+}
+
+/** A record that the grower coloured keeps its looks wherever it goes. */
+function keepLooks(
+  cells: BlockCell[][],
+  slots: readonly Slot[],
+  rows: readonly (number | undefined)[],
+  columns: Columns,
+): void {
+  for (const [r, at] of rows.entries()) {
+    for (const [place, slot] of slots.entries()) {
+      const column = 'ours' in slot ? columns.indexOf(slot.ours) : slot.own;
+      const cell = at === undefined ? undefined : cells[at]?.[place];
+      if (cell && !cell.from && column >= 0) cells[at!]![place] = { ...cell, from: [r, column] };
+    }
+  }
 }
 
 /**
@@ -160,6 +281,7 @@ function isNothing({ value, formula }: Cell): boolean {
 /** Settles what stands in a cell that the new block has too. */
 function settle(
   { cells, styles }: ComposedBlock,
+  keptCells: Set<BlockCell>,
   [row, column]: readonly [row: number, column: number],
   cell: Cell,
   mark: string,
@@ -169,11 +291,13 @@ function settle(
   const stays = keptCell(cell.value, shiftFormula(cell.formula, row - cell.row));
   const from = [cell.row, cell.column] as [number, number];
   const put = (kept: BlockCell): void => {
-    cells[row]![column] = {
+    const cell = {
       ...('format' in now && now.format && 'format' in kept ? { format: now.format } : {}),
       ...kept,
       from,
     };
+    cells[row]![column] = cell;
+    keptCells.add(cell);
   };
   const standing = markOfStanding(cell.value, cell.formula);
   const wanted = markOfCell(now);
@@ -182,13 +306,17 @@ function settle(
     return 'stays';
   }
   if (!isTyped) return now.k === 'blank' ? 'gives way' : 'stays';
+  // A formula that shows what is to be written stays that formula.
+  if (cell.formula !== '' && wanted === markOfStanding(cell.value, '')) {
+    put(stays);
+    return 'stays';
+  }
   if (styles[row]?.[column] !== 'input') {
     put(stays);
     return 'in place of ours';
   }
-  const isSameNumber = now.k === 'n' && cell.formula !== '' && now.v === cell.value;
   const isUnaware = wanted === bareMark(mark) || wanted === BLANK_MARK;
-  if (!isSameNumber && !isUnaware) return 'gives way';
+  if (!isUnaware) return 'gives way';
   put(stays);
   return 'stays';
 }
@@ -206,10 +334,11 @@ function answersIn(
   { values, formulas, memory }: BlockContent,
   columns: Columns,
 ): (row: number, column: number) => boolean {
-  // A row that was put in is room where the row below it is.
+  // A row that was put in is room where the row below it is, a column where the one right of it is.
   const isRoom = (r: number, c: number): boolean => {
     const row = memory?.rows.slice(Math.max(r, 0)).find((one) => one !== undefined);
-    return r >= 0 && row?.marks[columns[c] ?? -1] === ANSWER_MARK;
+    const written = columns.slice(Math.max(c, 0)).find((one) => one !== undefined);
+    return r >= 0 && c >= 0 && row?.marks[written ?? -1] === ANSWER_MARK;
   };
   const answers = (r: number, c: number): boolean =>
     CALL.test(formulas[r]?.[c] ?? '') && !NO_ROOM.includes(values[r]?.[c]);
@@ -237,18 +366,28 @@ function take(counts: Map<string, number>, { value, formula }: Cell): boolean {
   return count > 0;
 }
 
+interface Placing {
+  readonly slots: readonly Slot[];
+  /** Where each column that stands comes to stand; -1 for nowhere. */
+  readonly places: readonly number[];
+  readonly columns: Columns;
+  /** Lines of records begin with the cells that say which it was. */
+  readonly isRecord: boolean;
+}
+
 /** Adds rows below the block for what has no other place, each cell in its column. */
 function addBelow(
   old: BlockContent,
   left: readonly Cell[],
-  cells: BlockCell[][],
-  styles: BlockStyle[][],
+  { cells, styles }: Grid,
   ids: string[],
+  { slots, places, columns, isRecord }: Placing,
 ): readonly string[] {
-  const wasBelow = (row: number): boolean => old.memory?.rows[row]?.id.startsWith(KEPT_ID) ?? false;
+  const idOfRow = (row: number): string => old.memory?.rows[row]?.id ?? '';
   const all = left.filter(({ value }) => value !== KEPT_BELOW);
   if (all.length === 0) return [];
-  const width = Math.max(cells[0]?.length ?? 0, ...all.map(({ column }) => column + 1));
+  const placeOf = ({ column }: Cell): number => (places[column]! < 0 ? column : places[column]!);
+  const width = Math.max(slots.length, ...all.map((cell) => placeOf(cell) + 1));
   const add = (row: readonly BlockCell[], style: BlockStyle): void => {
     cells.push([...row]);
     styles.push(row.map(() => style));
@@ -259,8 +398,16 @@ function addBelow(
   for (const row of new Set(all.map((cell) => cell.row))) {
     const at = cells.length;
     const line = Array.from({ length: width }, (): BlockCell => BLANK);
-    for (const { column, value, formula } of all.filter((cell) => cell.row === row)) {
-      line[column] = { ...keptCell(value, shiftFormula(formula, at - row)), from: [row, column] };
+    const naming = isRecord && idOfRow(row).startsWith(RECORD_ID) ? NAMING_CELLS : 0;
+    for (let w = 0; w < naming; w++) {
+      line[slots.findIndex((slot) => 'ours' in slot && slot.ours === w)] = keptCell(
+        old.values[row]?.[columns.indexOf(w)] ?? '',
+        '',
+      );
+    }
+    for (const cell of all.filter((one) => one.row === row)) {
+      const { column, value, formula } = cell;
+      line[placeOf(cell)] = { ...keptCell(value, shiftFormula(formula, at - row)), from: [row, column] };
     }
     add(line, 'input');
   }
@@ -268,7 +415,7 @@ function addBelow(
     while (row.length < width) row.push(BLANK);
     while (styles[r]!.length < width) styles[r]!.push('plain');
   }
-  return all.filter(({ row }) => !wasBelow(row)).map((cell) => named(old, cell));
+  return all.filter(({ row }) => !idOfRow(row).startsWith(KEPT_ID)).map((cell) => named(old, cell));
 }
 
 function named({ info }: BlockContent, { row, column, value, formula }: Cell): string {
@@ -277,7 +424,8 @@ function named({ info }: BlockContent, { row, column, value, formula }: Cell): s
 
 /**
  * The block as its readers want it: with our own words where the grower typed over them, without what was typed where
- * we left a blank, and without the rows that were kept below it or left over by a write that did not end.
+ * we left a blank, and without the rows that were kept below it or left over by a write that did not end. Columns stand
+ * as they were written, those of the grower's at the right end.
  */
 export function asWritten(block: BlockContent, words: readonly string[]): BlockContent {
   const { memory } = block;
@@ -288,7 +436,12 @@ export function asWritten(block: BlockContent, words: readonly string[]): BlockC
     return !row || (!row.id.startsWith(KEPT_ID) && !isLeftOver(memory, row));
   };
   const rows = block.values.map((_, r) => r).filter(isOwn);
-  const columns = alignColumns(block, memory.rows[0]?.marks.length ?? 0);
+  const columns = alignColumns(block, 0);
+  const written = Math.max(...memory.rows.map((row) => row?.marks.length ?? 0));
+  const order = [
+    ...Array.from({ length: written }, (_, w) => columns.indexOf(w)),
+    ...columns.flatMap((w, c) => (w === undefined ? [c] : [])),
+  ];
   const wordAt = (r: number, c: number): string | undefined => {
     const mark = memory.rows[r]?.marks[columns[c] ?? -1];
     if (mark === BLANK_MARK) return '';
@@ -296,9 +449,9 @@ export function asWritten(block: BlockContent, words: readonly string[]): BlockC
   };
   return {
     info: { ...block.info, rows: rows.length },
-    values: rows.map((r) => block.values[r]!.map((value, c) => wordAt(r, c) ?? value)),
+    values: rows.map((r) => order.map((c) => wordAt(r, c) ?? block.values[r]![c] ?? '')),
     formulas: rows.map((r) =>
-      block.formulas[r]!.map((formula, c) => (wordAt(r, c) === undefined ? formula : '')),
+      order.map((c) => (wordAt(r, c) === undefined ? (block.formulas[r]![c] ?? '') : '')),
     ),
     memory: { ...memory, rows: rows.map((r) => memory.rows[r]) },
   };

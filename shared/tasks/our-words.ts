@@ -2,6 +2,8 @@
  * Headings, labels and titles that the readers of our blocks look for. Where the grower typed over one of them, the
  * block's memory still says which it was.
  */
+
+import { CORNERS_TITLE } from '../block/own-words';
 import { MEMORY_LABELS } from '../lists/list-memory';
 import { COLUMNS, headingOf } from '../table/columns';
 import { LEVELS_TITLE, LINE_HEADINGS } from './bite/bite-block';
@@ -12,7 +14,7 @@ import { LOAD_HEADINGS, MONTH_HEADINGS, SEASON_TITLE } from './budget/budget-blo
 import { BUDGET_SETTINGS } from './budget/budget-settings';
 import { STAY_HEADINGS } from './budget/stay-columns';
 import { HERD_HEADINGS, HERD_KEY } from './herd/herd-block';
-import { CORNER_HEADINGS, CORNERS_TITLE, listHeadings, MAP_SETTINGS } from './map/map-block';
+import { CORNER_HEADINGS, listHeadings, MAP_SETTINGS } from './map/map-block';
 import { COMPARISON_HEADINGS, COMPARISON_SETTINGS, FIXED_HEADINGS } from './materials/comparison-model';
 import { FIGURES_TITLE, HEIGHTS_LABEL } from './materials/figure-rows';
 import { ITEM_HEADINGS, ITEM_NAMES, TOTAL_LABEL } from './materials/item-rows';

@@ -1,6 +1,6 @@
 /** Writes dist/: what is pushed to Google Sheets. Also refreshes the table in README.md and the list of sources. */
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { build } from 'esbuild';
+import { build, transform } from 'esbuild';
 import { CATALOGUE } from '../../shared/catalogue/index';
 import { withFunctionTable } from './readme-table';
 import { SCRIPT_BUNDLE } from './script-bundle';
@@ -45,7 +45,12 @@ async function buildSidebar(): Promise<void> {
     lineLimit: LONGEST_LINE,
   });
   const script = (result.outputFiles[0]?.text ?? '').replace(/<!--/g, '<\\!--');
-  const style = readFileSync('src/sidebar/style.css', 'utf8');
+  const { code: style } = await transform(readFileSync('src/sidebar/style.css', 'utf8'), {
+    loader: 'css',
+    target: 'chrome80',
+    minify: true,
+    lineLimit: LONGEST_LINE,
+  });
   const page = readFileSync('src/sidebar/index.html', 'utf8')
     .replace('<!-- style -->', () => `<style>\n${style}</style>`)
     .replace('<!-- script -->', () => `<script>\n${script}</script>`);

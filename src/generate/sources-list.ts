@@ -1,6 +1,7 @@
 /** Prints shared/SOURCES.md: every source once, with what rests on it and how sure that is. */
 import type { AnyEntry } from '../../shared/catalogue/define';
-import { SOURCES, type SourceId } from '../../shared/sources';
+import { certaintyOf } from '../../shared/catalogue/describe';
+import { LOOKED_FOR, SOURCES, type SourceId, TASK_CAUTIONS } from '../../shared/sources';
 import { SETBACKS } from '../../shared/tables/setbacks';
 import { VOLT_LEVELS } from '../../shared/tasks/bite/levels';
 
@@ -12,7 +13,7 @@ checks alone are cited in \`tests/published\`, one file a document. Which figure
 
 export function sourcesList(catalogue: readonly AnyEntry[]): string {
   const sections = (Object.keys(SOURCES) as SourceId[]).map((id) => section(id, catalogue));
-  return `${[HEAD, ...sections, setbacks(), levels()].join('\n')}`;
+  return `${[HEAD, ...sections, setbacks(), levels(), cautions(), lookedFor()].join('\n')}`;
 }
 
 function section(id: SourceId, catalogue: readonly AnyEntry[]): string {
@@ -20,7 +21,7 @@ function section(id: SourceId, catalogue: readonly AnyEntry[]): string {
   const uses = catalogue.flatMap(({ name, sources }) =>
     sources
       .filter(({ source }) => source === id)
-      .map(({ covers, certainty }) => `* \`${name}\`: ${covers} (${certainty})`),
+      .map((use) => `* \`${name}\`: ${use.covers} (${certaintyOf(use)})`),
   );
   return `## ${id}\n\n${citation}${url ? ` <https://${url}>` : ''}\n\n${uses.join('\n')}\n`;
 }
@@ -39,4 +40,20 @@ function levels(): string {
       `* ${stock}, ${meaning}: ${volts} V. ${source} (${certainty})`,
   );
   return `## Levels of volts, cited with each\n\n${lines.join('\n')}\n`;
+}
+
+function cautions(): string {
+  const lines = TASK_CAUTIONS.map(({ says, source, certainty }) => `* ${says}. ${source} (${certainty})`);
+  return `## Cautions of the tasks alone\n\n${lines.join('\n')}\n`;
+}
+
+function lookedFor(): string {
+  const parts = LOOKED_FOR.map(({ what, found, missing }) => {
+    const lines = [
+      ...found.map(({ says, certainty }) => `* found: ${says} (${certainty})`),
+      `* not found: ${missing}`,
+    ];
+    return `### ${what}\n\n${lines.join('\n')}\n`;
+  });
+  return `## Looked for\n\n${parts.join('\n')}`;
 }

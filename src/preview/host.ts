@@ -11,7 +11,7 @@ import { CallGate } from './service/call-gate';
 import type { HostState, UiPort } from './service/host-state';
 import { HtmlService } from './service/html-service';
 import { LockService } from './service/lock-service';
-import { LoadingCells, type Modes, PLAIN_MODES } from './service/modes';
+import { LoadingCells, type Modes, USUAL_MODES } from './service/modes';
 import { rangeOf } from './service/range';
 import { SpreadsheetApp } from './service/spreadsheet-app';
 import { Session, Utilities } from './service/utilities';
@@ -44,7 +44,7 @@ export class Host {
 
   constructor(private readonly options: HostOptions) {
     const { engine, codeJs = '', title = 'Untitled spreadsheet', now = () => new Date() } = options;
-    const modes = { ...PLAIN_MODES, ...options.modes };
+    const modes = { ...USUAL_MODES, ...options.modes };
     const gate = new CallGate(modes);
     const hasCellFunction = (name: string): boolean =>
       this.script.text.cellFunctions.some((one) => one.name.toUpperCase() === name);

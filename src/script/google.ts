@@ -19,6 +19,12 @@ type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
 
+/** How many rows and columns a tab has, filled or not. */
+interface Size {
+  readonly rows: number;
+  readonly columns: number;
+}
+
 const ISO_DATE = 'yyyy-MM-dd';
 const ISO_TIME = "yyyy-MM-dd'T'HH:mm:ss";
 const MIDNIGHT = '00:00:00';
@@ -102,6 +108,15 @@ export function boundSpreadsheet(): SheetPort {
     else throw new Told(`There is no tab named "${name}" any more. Nothing was written.`);
     return sheet;
   };
+  const sizes = new Map<string, Size>();
+  const sizeOf = (tab: string): Size => {
+    const known = sizes.get(tab);
+    if (known) return known;
+    const sheet = sheetOf(tab);
+    const size = { rows: sheet.getMaxRows(), columns: sheet.getMaxColumns() };
+    sizes.set(tab, size);
+    return size;
+  };
   let knownZone: string | undefined;
   const zone = (): string => {
     knownZone ??= file.getSpreadsheetTimeZone();
@@ -132,8 +147,12 @@ export function boundSpreadsheet(): SheetPort {
     active: () => activeArea(file),
     namedAreas: () => namedAreas(file),
     read: (area) => readRange(rangeOf(area), zone()),
-    ground: (area) => groundOf(sheetOf(area.tab), area, zone()),
-    makeRoom: (area) => makeRoom(sheetOf(area.tab), area),
+    firstValue: (area) => wireCells([[rangeOf(area).getValue()]], zone())[0]?.[0] ?? '',
+    ground: (area) => groundOf(sheetOf(area.tab), sizeOf(area.tab), area, zone()),
+    makeRoom: (area) => {
+      makeRoom(sheetOf(area.tab), sizeOf(area.tab), area);
+      sizes.delete(area.tab);
+    },
     addTab: (name, before) => {
       const at =
         before === undefined ? -1 : file.getSheets().findIndex((sheet) => sheet.getName() === before);
@@ -270,6 +289,10 @@ function rangeOrNothing(named: GoogleAppsScript.Spreadsheet.NamedRange): Range |
 }
 
 function readRange(range: Range, zone: string): AreaContent {
+  return { values: wireCells(range.getValues(), zone), formulas: range.getFormulas() };
+}
+
+function wireCells(values: readonly (readonly unknown[])[], zone: string): WireCell[][] {
   // Many cells hold the same few dates: each is turned into text once.
   const isoOf = new Map<number, string>();
   const wire = (value: unknown): WireCell => {
@@ -284,10 +307,7 @@ function readRange(range: Range, zone: string): AreaContent {
     }
     return { d: iso };
   };
-  return {
-    values: range.getValues().map((row) => row.map(wire)),
-    formulas: range.getFormulas(),
-  };
+  return values.map((row) => row.map(wire));
 }
 
 /** A formula in such a cell stays text. */
@@ -316,20 +336,17 @@ const SPARE_COLUMNS = 3;
 /** Rows below a block that must be there: its formulas may look for what was typed right under it. */
 const SPARE_ROWS = 25;
 
-function makeRoom(sheet: Sheet, area: Area): void {
-  const lastRow = sheet.getMaxRows();
-  const rows = area.row + area.rows - 1 + SPARE_ROWS - lastRow;
-  if (rows > 0) sheet.insertRowsAfter(lastRow, rows);
-  const lastColumn = sheet.getMaxColumns();
-  const columns = area.column + area.columns - 1 - lastColumn;
-  if (columns > 0) sheet.insertColumnsAfter(lastColumn, columns + SPARE_COLUMNS);
+function makeRoom(sheet: Sheet, size: Size, area: Area): void {
+  const rows = area.row + area.rows - 1 + SPARE_ROWS - size.rows;
+  if (rows > 0) sheet.insertRowsAfter(size.rows, rows);
+  const columns = area.column + area.columns - 1 - size.columns;
+  if (columns > 0) sheet.insertColumnsAfter(size.columns, columns + SPARE_COLUMNS);
 }
 
 /** Formats go first: a cell with format "@" keeps text that begins with "=" as text. */
 function writeRange(range: Range, { values, formats }: AreaWrite): void {
   range.setNumberFormats(formats);
   range.setValues(values);
-  SpreadsheetApp.flush();
 }
 
 /** Cells with an origin keep the look that the cell there had; it is read only where there are any. */
@@ -355,22 +372,27 @@ function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: O
 }
 
 /** An area may reach past the tab's edge, which grows before it is written. */
-function groundOf(sheet: Sheet, area: Area, zone: string): Ground {
-  const rows = Math.min(area.rows, sheet.getMaxRows() - area.row + 1);
-  const columns = Math.min(area.columns, sheet.getMaxColumns() - area.column + 1);
-  const { RANGE, SHEET } = SpreadsheetApp.ProtectionType;
-  // Of a tab closed but for some ranges the service itself says whether a cell may be written.
-  const isTabClosed = sheet
-    .getProtections(SHEET)
-    .some((one) => !one.canEdit() && one.getUnprotectedRanges().length === 0);
-  const closed = sheet
-    .getProtections(RANGE)
-    .filter((one) => !one.canEdit())
-    .map((one) => areaOf(one.getRange()));
-  if (rows <= 0 || columns <= 0) return { values: [], formulas: [], merged: [], closed, isTabClosed };
+function groundOf(sheet: Sheet, size: Size, area: Area, zone: string): Ground {
+  const rows = Math.min(area.rows, size.rows - area.row + 1);
+  const columns = Math.min(area.columns, size.columns - area.column + 1);
+  if (rows <= 0 || columns <= 0) {
+    return { values: [], formulas: [], merged: [], ...closedParts(sheet) };
+  }
   const range = sheet.getRange(area.row, area.column, rows, columns);
   const merged = range.getMergedRanges().map(areaOf);
-  return { ...readRange(range, zone), merged, closed, isTabClosed };
+  const closed = range.canEdit() ? { closed: [], isTabClosed: false } : closedParts(sheet);
+  return { ...readRange(range, zone), merged, ...closed };
+}
+
+function closedParts(sheet: Sheet): Pick<Ground, 'closed' | 'isTabClosed'> {
+  const { RANGE, SHEET } = SpreadsheetApp.ProtectionType;
+  const notMine = (type: GoogleAppsScript.Spreadsheet.ProtectionType) =>
+    sheet.getProtections(type).filter((one) => !one.canEdit());
+  return {
+    closed: notMine(RANGE).map((one) => areaOf(one.getRange())),
+    // Of a tab closed but for some ranges the service itself says whether a cell may be written.
+    isTabClosed: notMine(SHEET).some((one) => one.getUnprotectedRanges().length === 0),
+  };
 }
 
 function notedCells(range: Range): [row: number, column: number][] {

@@ -77,6 +77,8 @@ export interface SheetPort {
   /** Our named ranges that still point somewhere. */
   namedAreas(): (Area & { readonly name: string })[];
   read(area: Area): AreaContent;
+  /** Of the area's first cell. Sends off what is queued. */
+  firstValue(area: Area): WireCell;
   ground(area: Area): Ground;
   /** Grows the tab where the area reaches past its edge. */
   makeRoom(area: Area): void;
@@ -85,7 +87,7 @@ export interface SheetPort {
   removeTab(name: string): void;
   readFormats(area: Area): string[][];
   setFormats(area: Area, formats: string[][]): void;
-  /** Formats, then all values as one batch, sent off at once, so that a refusal comes here. */
+  /** Formats, then all values, as one batch. */
   write(area: Area, content: AreaWrite): void;
   /** Looks by style, but cells with an origin look as that cell of `old` (with the same corner) did. */
   style(area: Area, old: Area, styles: BlockStyle[][], from: Origins): void;

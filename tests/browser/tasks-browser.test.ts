@@ -10,6 +10,7 @@ import type { Browser, FrameLocator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from './launch';
 import { PreviewPage } from './page';
+import { planned } from './planned';
 
 let browser: Browser | undefined;
 const folder = mkdtempSync(join(tmpdir(), 'sounder-own-list-'));
@@ -90,7 +91,7 @@ const TASKS: readonly Task[] = [
     title: 'Plan the moves',
     picture: 'rotation',
     write: async (sidebar) => {
-      await press(sidebar, 'Work out the plan');
+      await planned(sidebar);
       await press(sidebar, 'Write the table');
     },
   },

@@ -8,6 +8,7 @@ import type { Browser, FrameLocator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from './launch';
 import { PreviewPage } from './page';
+import { planned } from './planned';
 
 let browser: Browser | undefined;
 beforeAll(async () => {
@@ -85,7 +86,7 @@ describe.each(RUNS)('$sample', ({ sample, listTab, formula, answer }) => {
 });
 
 async function buildTable(sidebar: FrameLocator, write: string): Promise<void> {
-  await sidebar.getByRole('button', { name: 'Work out the plan' }).click();
+  await planned(sidebar);
   const button = sidebar.getByRole('button', { name: write });
   await button.waitFor({ timeout: 60_000 });
   await button.click();

@@ -1,5 +1,6 @@
 /** Builds every block that there is in one workbook, as the sidebar's panels do: what they read, they read from the sheet. */
 import { date, number, text } from '../../shared/block/cells';
+import { MAP_BLOCK } from '../../shared/block/own-words';
 import { cutBlock } from '../../shared/block/read-block';
 import type { BlockInfo, WriteBlock, WriteDone } from '../../shared/contract';
 import type { PaddockList } from '../../shared/lists/model';
@@ -16,7 +17,6 @@ import { rotationLinks } from '../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../shared/tasks/budget/rotation-stays';
 import { composeMapBlock } from '../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../shared/tasks/map/guess-role';
-import { MAP_BLOCK } from '../../shared/tasks/map/map-block';
 import { mapFromGeojson } from '../../shared/tasks/map/map-from-geojson';
 import { measureMap } from '../../shared/tasks/map/measure-map';
 import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-model';
@@ -47,8 +47,8 @@ const SHAPE = 1.5;
 /** Writes a block onto a new tab of its own. */
 export function writeNew(workbook: Workbook, name: string, block: Block, tab: string): BlockInfo {
   const place: WriteBlock['place'] = { at: 'new-tab', tab };
-  const { cells, styles, rules, widths, stamp } = mergeBlock(name, block);
-  const request = { cells, styles, rules, widths, stamp, freezeRows: 0, name, place };
+  const { cells, styles, rules, widths } = mergeBlock(name, block);
+  const request = { cells, styles, rules, widths, freezeRows: 0, name, place };
   return asked<WriteDone>(workbook, 'writeBlock', request).block;
 }
 

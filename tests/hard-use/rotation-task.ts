@@ -2,25 +2,21 @@
  * The rotation task from the tabs to the written table, by the very functions that the sidebar's panel calls and in
  * the same order: read the file, find and read the lists, read the rules from the form, plan, write.
  */
-import { allBlocks } from '../../shared/block/stamped-blocks';
+import { bookOf } from '../../shared/block/book';
 import type { BlockInfo, WriteDone } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
-import { findLists } from '../../shared/lists/find-lists';
-import type { FoundList, GroupList, ListKind, PaddockList } from '../../shared/lists/model';
-import { readGroups } from '../../shared/lists/read-groups';
-import { readPaddocks } from '../../shared/lists/read-paddocks';
-import { explainPlan } from '../../shared/plan/explain-plan';
+import { decimalComma } from '../../shared/locale/decimal-comma';
+import { unitsOfLocale } from '../../shared/locale/units-of-locale';
+import { explainPlan, plainWords } from '../../shared/plan/explain-plan';
 import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import type { OldRotation } from '../../shared/table/model';
 import type { RebuildInput } from '../../shared/table/rebuild-input';
 import type { rotationBlock } from '../../shared/table/rotation-block';
+import { growerLists } from '../../shared/tasks/grower-lists';
 import type { UnitSystem } from '../../shared/units/units';
 import type { Workbook } from '../../src/preview/headless';
-import { groupsWithHerd } from '../../src/sidebar/lists/herd-log';
 import type { Lists } from '../../src/sidebar/lists/use-lists';
-import { decimalComma } from '../../src/sidebar/numbers/decimal-comma';
-import { unitsOfLocale } from '../../src/sidebar/numbers/units-of-locale';
 import { type OldTable, oldTable } from '../../src/sidebar/panels/rotation/old-table';
 import { readRules } from '../../src/sidebar/panels/rotation/read-rules';
 import { rotationRequest } from '../../src/sidebar/panels/rotation/rotation-request';
@@ -68,38 +64,12 @@ export function asked<Reply>(book: Workbook, call: string, request: unknown = {}
 }
 
 export function readBook(workbook: Workbook): Book {
-  const { overview, tabs } = asked<Book>(workbook, 'readFile');
-  return { overview: { ...overview, blocks: allBlocks(overview.blocks, tabs) }, tabs };
+  return bookOf(asked(workbook, 'readFile'));
 }
 
 /** The lists as the page proposes them, nothing corrected by hand. */
 export function readLists(book: Book, units: UnitSystem): Lists {
-  const all = findLists(book.tabs, book.overview.blocks);
-  const ofKind = (kind: ListKind): FoundList[] => all.filter((list) => list.kind === kind);
-  const found = { paddocks: ofKind('paddocks'), groups: ofKind('groups') };
-  const chosen = { paddocks: found.paddocks[0], groups: found.groups[0] };
-  const tabOf = (list: FoundList | undefined) => book.tabs.find(({ name }) => name === list?.tab);
-  const comma = decimalComma(book.overview.locale);
-  const none = { problems: [], notes: [], leftOut: [] };
-  const paddockTab = tabOf(chosen.paddocks);
-  const groupTab = tabOf(chosen.groups);
-  const paddocks = paddockTab
-    ? readPaddocks(paddockTab, chosen.paddocks as unknown as PaddockList, units, comma)
-    : { paddocks: [], ...none };
-  const groups = groupTab
-    ? readGroups(groupTab, chosen.groups as unknown as GroupList, units, comma)
-    : { groups: [], ...none };
-  return {
-    tabOf,
-    found,
-    chosen,
-    choose: () => undefined,
-    paddocks: paddocks.paddocks,
-    groups: groupsWithHerd(book, groups.groups).groups,
-    problems: [...paddocks.problems, ...groups.problems],
-    remarks: [],
-    notes: { paddocks: paddocks.notes, groups: groups.notes },
-  };
+  return { ...growerLists(book, units), choose: () => undefined };
 }
 
 /** Builds the table, or rebuilds the one that stands there. Two people at once: read with one, write with another. */
@@ -116,7 +86,7 @@ export function writeRotation(workbook: Workbook, book: Book, wish: Wish = {}): 
   const comma = decimalComma(locale);
   const day = dayFromIso(today)!;
   const given = wish.rules ?? settings?.rules;
-  const form = given ? rulesFormOf(given, units, comma) : startingRules(lists.groups, day);
+  const form = given ? rulesFormOf(given, units, comma) : startingRules(lists.paddocks, lists.groups, day);
   const read = readRules(form, units, comma);
   const season = seasonOf({ lists, rules: read.rules, old, today: day, countPlannedAsDone: false });
   if ('missing' in season) {
@@ -129,7 +99,7 @@ export function writeRotation(workbook: Workbook, book: Book, wish: Wish = {}): 
   const input = tableInput({
     book,
     lists,
-    made: { problem, plan, words: wish.explain ? explainPlan(problem, plan) : undefined },
+    made: { problem, plan, words: (wish.explain ? explainPlan : plainWords)(problem, plan) },
     rules,
     unitSystem: units,
     old,

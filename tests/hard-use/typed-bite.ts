@@ -1,13 +1,14 @@
 /** The volts of a fence as planned and the log of fence walks, rebuilt as their panel does. */
+
+import { startUnits } from '../../shared/lists/start-units';
 import { BITE_BLOCK, biteBlock } from '../../shared/tasks/bite/bite-block';
 import { BITE_SETTINGS } from '../../shared/tasks/bite/bite-settings';
 import { readBite } from '../../shared/tasks/bite/read-bite';
 import { readWalk } from '../../shared/tasks/bite/read-walk';
+import { readLines, startLines } from '../../shared/tasks/bite/typed-line';
 import { WALK_BLOCK, WALK_SETTINGS, walkBlock } from '../../shared/tasks/bite/walk-block';
 import { WIRES } from '../../shared/tasks/bite/wires';
 import { readUnits } from '../../shared/tasks/settings';
-import { readLines, startLines } from '../../src/sidebar/panels/bite/typed-line';
-import { startUnits } from '../../src/sidebar/parts/start-units';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import type { TypedTask } from './typed-cells';
 import { contentOf, over, reading } from './typed-over';

@@ -1,8 +1,8 @@
 /** A small farm: its tables have every kind of cell, and few of each. */
 import { cellA1 } from '../../shared/block/a1';
+import { ROTATION_NAME } from '../../shared/block/own-words';
 import type { UnitSystem } from '../../shared/units/units';
 import type { StartCell, Workbook } from '../../src/preview/headless';
-import { ROTATION_NAME } from '../../src/sidebar/panels/rotation/old-table';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import { contentOf } from './typed-over';
 

@@ -1,11 +1,13 @@
 /** The map table, rebuilt from itself as its panel does. */
+
+import { MAP_BLOCK } from '../../shared/block/own-words';
+import { startUnits } from '../../shared/lists/start-units';
 import { composeMapBlock } from '../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../shared/tasks/map/guess-role';
-import { MAP_BLOCK, MAP_SETTINGS } from '../../shared/tasks/map/map-block';
+import { MAP_SETTINGS } from '../../shared/tasks/map/map-block';
 import { keptInMap, mapFromBlock } from '../../shared/tasks/map/map-from-block';
 import { measureMap } from '../../shared/tasks/map/measure-map';
 import { insideSettings, readSettings, readUnits } from '../../shared/tasks/settings';
-import { startUnits } from '../../src/sidebar/parts/start-units';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import { composed, type TypedTask } from './typed-cells';
 import { contentOf, over, reading, refusedOr } from './typed-over';

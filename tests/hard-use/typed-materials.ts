@@ -1,6 +1,7 @@
 /** The materials list of a paddock list and of a block of equal paddocks, rebuilt as its panel does. */
 import type { BlockContent } from '../../shared/block/read-block';
 import type { PaddockList } from '../../shared/lists/model';
+import { startUnits } from '../../shared/lists/start-units';
 import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-model';
 import { laidPaddocks } from '../../shared/tasks/materials/laid-paddocks';
 import type { Layout } from '../../shared/tasks/materials/layout';
@@ -14,7 +15,6 @@ import {
 } from '../../shared/tasks/materials/read-materials';
 import { readUnits, startSettings } from '../../shared/tasks/settings';
 import { toInside, type UnitSystem } from '../../shared/units/units';
-import { startUnits } from '../../src/sidebar/parts/start-units';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import { growersOwn } from './list-source';
 import { readLists } from './rotation-task';

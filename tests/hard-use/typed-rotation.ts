@@ -1,17 +1,20 @@
 /** The rotation table, rebuilt as its panel does: with the plan that is there as long as the problem is the same. */
+
+import { ROTATION_NAME } from '../../shared/block/own-words';
 import type { BlockContent } from '../../shared/block/read-block';
 import type { TabContent } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
+import { startUnits } from '../../shared/lists/start-units';
+import { plainWords } from '../../shared/plan/explain-plan';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { describeChanges } from '../../shared/table/describe-changes';
 import { readRotation } from '../../shared/table/read-rotation';
 import { rotationBlock } from '../../shared/table/rotation-block';
-import { type OldTable, oldTable, ROTATION_NAME } from '../../src/sidebar/panels/rotation/old-table';
+import { type OldTable, oldTable } from '../../src/sidebar/panels/rotation/old-table';
 import { readRules } from '../../src/sidebar/panels/rotation/read-rules';
 import { rulesFormOf, startingRules } from '../../src/sidebar/panels/rotation/rules-form';
 import { seasonOf } from '../../src/sidebar/panels/rotation/season';
 import { tableInput } from '../../src/sidebar/panels/rotation/table-input';
-import { startUnits } from '../../src/sidebar/parts/start-units';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import { growersOwn } from './list-source';
 import { readLists } from './rotation-task';
@@ -32,7 +35,9 @@ export function rotationTask(name: string, book: Book, written?: Composed): Type
     const old: OldTable = { ...before, rotation };
     const units = rotation.settings?.unitSystem ?? ownUnits;
     const given = rotation.settings?.rules;
-    const form = given ? rulesFormOf(given, units, false) : startingRules(lists.groups, today);
+    const form = given
+      ? rulesFormOf(given, units, false)
+      : startingRules(lists.paddocks, lists.groups, today);
     const read = readRules(form, units, false);
     const season = seasonOf({ lists, rules: read.rules, old, today, countPlannedAsDone: false });
     if ('missing' in season) {
@@ -44,7 +49,7 @@ export function rotationTask(name: string, book: Book, written?: Composed): Type
     const plan = plans.get(key) ?? planRotation(problem);
     plans.set(key, plan);
     if ('reason' in plan) return { refused: [plan.reason] };
-    const made = { problem, plan, words: undefined };
+    const made = { problem, plan, words: plainWords(problem, plan) };
     const input = tableInput({ book, lists, made, rules, unitSystem: units, old, rebuild: again });
     const { cells, styles } = rotationBlock({ ...input, corner: changed.info });
     const told = again ? [...again.notes, ...describeChanges(again, plan)] : [];

@@ -1,10 +1,11 @@
 /** The training pen and the training log, rebuilt as their panel does. */
+
+import { startUnits } from '../../shared/lists/start-units';
 import { readUnits } from '../../shared/tasks/settings';
 import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS } from '../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../shared/tasks/training/pen-block';
 import { readLog } from '../../shared/tasks/training/read-log';
 import { readPen } from '../../shared/tasks/training/read-pen';
-import { startUnits } from '../../src/sidebar/parts/start-units';
 import type { Book } from '../../src/sidebar/parts/use-book';
 import type { TypedTask } from './typed-cells';
 import { contentOf, over, reading } from './typed-over';

@@ -91,7 +91,7 @@ describe('feet, pounds and feed bills', () => {
 
   it('the plan begins where they stand', () => {
     const today = dayFromIso(HOGBOOK.today)!;
-    const { seasonStart, seasonEnd } = startingRules(book.groups, today);
+    const { seasonStart, seasonEnd } = startingRules([], book.groups, today);
     expect(seasonStart).toBe('2026-03-28');
     const rules: PlanRules = {
       rest: { kind: 'fixed', days: 40 },
@@ -306,7 +306,7 @@ describe('the season to begin with', () => {
   const today = dayFromIso('2026-04-14')!;
   const group = (more: object) => ({ name: 'g', head: 1, weightKg: 1, weighedOn: today, cells: {}, ...more });
   const season = (...groups: object[]) => {
-    const { seasonStart, seasonEnd } = startingRules(groups.map(group), today);
+    const { seasonStart, seasonEnd } = startingRules([], groups.map(group), today);
     return [seasonStart, seasonEnd];
   };
   const day = (text: string): number => dayFromIso(text)!;

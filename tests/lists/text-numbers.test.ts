@@ -5,9 +5,9 @@ import { findLists } from '../../shared/lists/find-lists';
 import type { GroupList, PaddockList } from '../../shared/lists/model';
 import { readGroups } from '../../shared/lists/read-groups';
 import { readPaddocks } from '../../shared/lists/read-paddocks';
+import { decimalComma } from '../../shared/locale/decimal-comma';
 import { laidPaddocks } from '../../shared/tasks/materials/laid-paddocks';
 import type { UnitSystem } from '../../shared/units/units';
-import { decimalComma } from '../../src/sidebar/numbers/decimal-comma';
 
 function tabOf(values: WireCell[][]): TabContent {
   return { name: 'Farm', values, formulas: values.map((row) => row.map(() => '')) };

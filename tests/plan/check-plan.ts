@@ -1,5 +1,14 @@
 import type { PlanGroup, PlanProblem, PlanScore, Stay } from '../../shared/plan/model';
-import { dueAfter, isFarMove, overDaysOf, spanOf, stayFaults, tooLongOf, unevenPoints } from './stay-rules';
+import {
+  changeCost,
+  dueAfter,
+  isFarMove,
+  overDaysOf,
+  spanOf,
+  stayFaults,
+  tooLongOf,
+  unevenPoints,
+} from './stay-rules';
 
 /**
  * An independent judge of plans: reads the rules from a day × group table and keeps the score by walking through
@@ -68,6 +77,7 @@ function keepScore(problem: PlanProblem, stays: readonly Stay[]): PlanScore {
   let strides = 0;
   let tooLongDays = 0;
   let uneven = 0;
+  let changes = 0;
   const unevenOf = unevenPoints(problem);
   const first = Math.min(...stays.map((stay) => stay.inDay));
   const last = Math.max(...stays.map((stay) => stay.outDay));
@@ -80,6 +90,7 @@ function keepScore(problem: PlanProblem, stays: readonly Stay[]): PlanScore {
       moves += 1;
       tooLongDays += tooLongOf(problem, stay);
       uneven += unevenOf(stay);
+      changes += changeCost(problem, stay);
       overLimitDays += overDaysOf(problem, group, paddock, day, stay.outDay - day);
       const lastLeft = left[stay.paddock];
       const stoodThere = group.standing !== undefined && place[stay.group] === -1;
@@ -91,7 +102,8 @@ function keepScore(problem: PlanProblem, stays: readonly Stay[]): PlanScore {
       place[stay.group] = stay.paddock;
     }
   }
-  const total = 10 * restShortDays + 10 * (overLimitDays + tooLongDays) + moves + 0.5 * strides + uneven;
+  const total =
+    10 * restShortDays + 10 * (overLimitDays + tooLongDays) + moves + 0.5 * strides + uneven + changes;
   return {
     total,
     restShortDays,
@@ -100,5 +112,6 @@ function keepScore(problem: PlanProblem, stays: readonly Stay[]): PlanScore {
     strides,
     ...(tooLongDays > 0 && { tooLongDays }),
     ...(uneven > 0 && { unevenPoints: uneven }),
+    ...(changes > 0 && { changePoints: changes }),
   };
 }

@@ -5,7 +5,7 @@ import { evenShare } from '../../shared/plan/even-share';
 import type { Plan, PlanProblem } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { scorePlan } from '../../shared/plan/score-plan';
-import { loadSpread } from '../../shared/plan/stay-loads';
+import { loadSpread, paddockUse } from '../../shared/plan/stay-loads';
 import { checkPlan } from './check-plan';
 import { planOptimum } from './plan-optimum';
 import { randomFarm } from './random-farm';
@@ -82,5 +82,33 @@ describe('even use of the ground', () => {
       expect(verdict.score.total, `farm ${seed}`).toBeCloseTo(plan.score.total, 8);
       expect(plan.score.total, `farm ${seed}`).toBeLessThanOrEqual(1.05 * optimum.total);
     }
+  });
+});
+
+describe('load figures', () => {
+  it('worst, median, the stays above twice the median and the use of each paddock, by hand', () => {
+    const problem = farm([1000, 2000, 500, 700], 0, 13);
+    const stay = (paddock: number, from: number, to: number) => ({
+      group: 0,
+      paddock,
+      inDay: START + from,
+      outDay: START + to,
+    });
+    // 500 kg·day a day: 4 days on 1000 m² are 2, 3 on 2000 0.75, 2 on 1000 1, 4 on 500 4. The median of 0.75, 1, 2
+    // and 4 is 1.5; twice that is 3.
+    const stays = [stay(0, 0, 4), stay(1, 4, 7), stay(0, 7, 9), stay(2, 9, 13)];
+    expect(loadSpread(problem, stays)).toEqual({
+      median: 1.5,
+      worst: 4,
+      worstStay: stays[3],
+      hard: [{ stay: stays[3], load: 4 }],
+    });
+    expect(paddockUse(problem, stays)).toEqual([
+      { stays: 2, days: 6, load: 3 },
+      { stays: 1, days: 3, load: 0.75 },
+      { stays: 1, days: 4, load: 4 },
+      { stays: 0, days: 0, load: 0 },
+    ]);
+    expect(loadSpread(problem, [])).toBeUndefined();
   });
 });

@@ -205,3 +205,13 @@ export function isFarMove(problem: PlanProblem, left: number, entered: number): 
   if (there === undefined && here === undefined) return false;
   return !(there?.includes(entered) === true || here?.includes(left) === true);
 }
+
+/** A move that is not in the plan before: 0.2 in the first 28 days, then 0.05; where a group stands already it is none. */
+export function changeCost(problem: PlanProblem, stay: Stay): number {
+  const standing = problem.groups[stay.group]!.standing;
+  if (!problem.before || standing?.since === stay.inDay) return 0;
+  for (const old of problem.before) {
+    if (old.group === stay.group && old.inDay === stay.inDay && old.paddock === stay.paddock) return 0;
+  }
+  return stay.inDay - problem.rules.seasonStart < 28 ? 0.2 : 0.05;
+}

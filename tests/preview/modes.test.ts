@@ -4,12 +4,16 @@ import { openWorkbook, type WorkbookOptions } from '../../src/preview/headless';
 import { codeJs } from './fixture';
 
 const open = (modes: WorkbookOptions['modes'] = {}, rows: unknown[][] = [['old', 1]]) =>
-  openWorkbook({ tabs: { A: rows as string[][], Chart: [] }, codeJs, modes });
+  openWorkbook({
+    tabs: { A: rows as string[][], Chart: [] },
+    codeJs,
+    modes: { lateRefusals: 'no', loadingReads: 0, ...modes },
+  });
 
 describe('writes that are refused late', () => {
   const protectedRefusal = /You are trying to edit a protected cell/;
 
-  test('plain: the write itself throws', async () => {
+  test('at once: the write itself throws', async () => {
     const book = await open();
     book.protectByOther('A', 'B1');
     expect(book.call('writeThenFlush', 'A1:B1', [['new', 2]])).toMatch(/^You are trying/);

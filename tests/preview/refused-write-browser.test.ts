@@ -6,6 +6,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchBrowser } from '../browser/launch';
 import { PreviewPage } from '../browser/page';
+import { planned } from '../browser/planned';
 
 let browser: Browser | undefined;
 beforeAll(async () => {
@@ -52,7 +53,7 @@ interface Change {
 
 async function workOut(preview: PreviewPage): Promise<void> {
   const { sidebar } = preview;
-  await sidebar.getByRole('button', { name: 'Work out the plan' }).click();
+  await planned(sidebar);
   await sidebar
     .getByRole('button', { name: /Write the table|Build the table anew/ })
     .waitFor({ timeout: 60_000 });

@@ -3,7 +3,13 @@ import { describe, expect, test } from 'vitest';
 import { openWorkbook } from '../../src/preview/headless';
 import { codeJs, sidebarHtml } from './fixture';
 
-const open = () => openWorkbook({ tabs: { A: [['old', 1]] }, codeJs, sidebarHtml });
+const open = () =>
+  openWorkbook({
+    tabs: { A: [['old', 1]] },
+    codeJs,
+    sidebarHtml,
+    modes: { lateRefusals: 'no' },
+  });
 const write = { rows: [['new', 2]] };
 
 describe('scope', () => {

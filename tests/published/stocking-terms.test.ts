@@ -38,3 +38,11 @@ it('37 pigs on a hectare for 14 weeks are 1,467 head-days an acre', () => {
 it('an animal unit is 1,000 pounds of live weight: four pigs of 250', () => {
   expect(cell('ANIMAL_UNITS', 4, 250)).toBe(1);
 });
+
+// German ministry of agriculture, BMEL-Statistik, key of livestock units (read): 500 kg of live mass are one unit; a
+// fattening pig from 50 kg on counts 0.16 of it on average, a young pig below 50 kg 0.06.
+it('a livestock unit is 500 kg; pigs of 80 and 30 kg count 0.16 and 0.06', () => {
+  expect(cell('ANIMAL_UNITS', 1, 500, 'metric')).toBe(1);
+  expectPrinted(numberOf('ANIMAL_UNITS', 1, 80, 'metric'), '0.16');
+  expectPrinted(numberOf('ANIMAL_UNITS', 1, 30, 'metric'), '0.06');
+});

@@ -12,6 +12,9 @@ import { openWorkbook, type Workbook } from '../../src/preview/headless';
 
 const codeJs = readFileSync('dist/Code.js', 'utf8');
 type Area = { tab: string; row: number; column: number; rows: number; columns: number };
+/** Another stamp for each block. */
+let stamps = 0;
+
 type Options = Partial<Parameters<typeof openWorkbook>[0]>;
 
 /** The grower's tab: the table goes to B3; everything else on it is the grower's. */
@@ -25,6 +28,8 @@ function request(rows: number, columns: number, place: WriteBlock['place'], expe
   const cells = Array.from({ length: rows }, (_, r): BlockCell[] =>
     Array.from({ length: columns }, (__, c) => (c === 0 ? text(`row ${r}`) : number(10 * r + c))),
   );
+  stamps += 1;
+  cells[0]?.splice(-1, 1, text(`stamp ${stamps}`));
   return {
     name: 'SOUNDER_TEST',
     place,

@@ -106,7 +106,7 @@ describe('with a habit of the real service', () => {
   });
 
   it('says late, when it was late', async () => {
-    expect(checked(await open())).toContain('Got: refused at once');
+    expect(checked(await open({ modes: { lateRefusals: 'no' } }))).toContain('Got: refused at once');
     expect(checked(await open({ modes: { lateRefusals: 'told' } }))).toContain('Got: refused on waiting');
     expect(checked(await open({ modes: { loadingReads: 1 } }))).toContain(
       'Got: Loading..., then 1000, then 1000',

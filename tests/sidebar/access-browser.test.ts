@@ -2,6 +2,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { launchBrowser } from '../browser/launch';
+import { planned } from '../browser/planned';
 import { farmSheet } from './farm';
 import { checkAndShoot, openSidebar } from './open-sidebar';
 
@@ -62,9 +63,7 @@ describe('access', { timeout: 120_000 }, () => {
     await tabTo(page, /Plan the moves/);
     await page.keyboard.press('Enter');
     await page.getByText('9 paddocks read').waitFor();
-    await tabTo(page, /Work out the plan/);
-    await page.keyboard.press('Enter');
-    await page.getByRole('heading', { name: 'Next moves' }).waitFor();
+    await planned(page);
     await tabTo(page, /Drawing of the season/);
     await page.keyboard.press('ArrowRight');
     await tabTo(page, /All tasks/);
@@ -85,8 +84,7 @@ describe('access', { timeout: 120_000 }, () => {
     await checkAndShoot(opened, `${name}-home`);
     await page.getByRole('button', { name: 'Plan the moves' }).click();
     await page.getByText('9 paddocks read').waitFor();
-    await page.getByRole('button', { name: 'Work out the plan' }).click();
-    await page.getByRole('heading', { name: 'Next moves' }).waitFor();
+    await planned(page);
     await checkAndShoot(opened, `${name}-rotation`);
   });
 
@@ -97,8 +95,7 @@ describe('access', { timeout: 120_000 }, () => {
     await page.addStyleTag({ content: ':root { font-size: 200% !important; }' });
     await page.getByRole('button', { name: 'Plan the moves' }).click();
     await page.getByText('9 paddocks read').waitFor();
-    await page.getByRole('button', { name: 'Work out the plan' }).click();
-    await page.getByRole('heading', { name: 'Next moves' }).waitFor();
+    await planned(page);
     await checkAndShoot(opened, 'large-text-rotation');
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(300);
   });

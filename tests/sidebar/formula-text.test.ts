@@ -1,10 +1,10 @@
 /** From what is typed in the form to the formula and the answer. Expected values by hand. */
 import { describe, expect, test } from 'vitest';
 import { CATALOGUE } from '../../shared/catalogue';
-import { decimalComma } from '../../src/sidebar/numbers/decimal-comma';
-import { numberLiteral } from '../../src/sidebar/numbers/number-literal';
-import { readAmount } from '../../src/sidebar/numbers/read-amount';
-import { readTyped } from '../../src/sidebar/numbers/read-typed';
+import { decimalComma } from '../../shared/locale/decimal-comma';
+import { numberLiteral } from '../../shared/locale/number-literal';
+import { readAmount } from '../../shared/locale/read-amount';
+import { readTyped } from '../../shared/locale/read-typed';
 import { type Argument, fromSelection } from '../../src/sidebar/panels/formulas/argument';
 import { findFunctions } from '../../src/sidebar/panels/formulas/find-functions';
 import { formulaText } from '../../src/sidebar/panels/formulas/formula-text';

@@ -4,14 +4,15 @@
  */
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { MAP_BLOCK } from '../../shared/block/own-words';
 import type { Envelope, Overview } from '../../shared/contract';
 import { composeMapBlock } from '../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../shared/tasks/map/guess-role';
-import { MAP_BLOCK } from '../../shared/tasks/map/map-block';
 import { mapFromGeojson } from '../../shared/tasks/map/map-from-geojson';
 import { measureMap } from '../../shared/tasks/map/measure-map';
 import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
 import { launchBrowser } from '../browser/launch';
+import { planned } from '../browser/planned';
 import { SAMPLE_MAP } from '../tasks/map/sample-map';
 import { scriptText } from '../tasks/script-text';
 import { withoutMemory } from '../without-memory';
@@ -159,7 +160,7 @@ async function ready(name: TaskName, book: Workbook): Promise<Opened> {
   const { page } = opened;
   const task = TASKS[name];
   await page.getByRole('button', { name: task.title }).click();
-  if (task.plan) await page.getByRole('button', { name: 'Work out the plan' }).click();
+  if (task.plan) await planned(page);
   if (name === 'budget') await page.getByRole('heading', { name: '3. What it comes to' }).waitFor();
   await page.getByRole('button', { name: task.button }).first().waitFor({ timeout: 60_000 });
   return opened;

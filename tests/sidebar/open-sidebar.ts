@@ -97,6 +97,12 @@ function fakeGoogle(): void {
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
+/** A picture of what the sidebar's window shows now. */
+export async function shootWindow({ page: opened }: Opened, name: string): Promise<void> {
+  if (!existsSync(SHOTS)) mkdirSync(SHOTS, { recursive: true });
+  await opened.screenshot({ path: `${SHOTS}/${name}.png` });
+}
+
 /** Checks the page as it stands with axe-core and keeps a picture for looking at. */
 export async function checkAndShoot({ page: opened }: Opened, name: string): Promise<void> {
   if (!existsSync(SHOTS)) mkdirSync(SHOTS, { recursive: true });

@@ -112,6 +112,17 @@ describe('what is typed into a table', () => {
     expect(rowOf('Kept from this table')).toBe(0);
   });
 
+  it('into a column put in where an answer spills moves below, and the figures are as before', async () => {
+    const { book, info, rowOf } = await pen();
+    book.type('Pen', `B${rowOf('Pigs')}`, '17');
+    const before = readFromSheet(book, info).values;
+    book.spreadsheet.getSheetByName('Pen')!.insertColumnsBefore(2, 1);
+    book.type('Pen', `B${rowOf('Pigs')}`, 'ask Bea');
+    const again = penAnew(book, { ...info, columns: info.columns + 1 });
+    expect(again.kept).toEqual({ inPlace: [], below: [`B${rowOf('Pigs')} (“ask Bea”)`] });
+    expect(readFromSheet(book, again.info).values.slice(0, before.length)).toEqual(before);
+  });
+
   it('stands nowhere in clear in the memory', async () => {
     const { book, info, rowOf } = await pen();
     book.type('Pen', `D${rowOf('Item') + 1}`, 'borrowed from Bea');

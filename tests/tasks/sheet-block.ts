@@ -44,11 +44,11 @@ export function writeAnew(
 function send(
   book: Workbook,
   name: string,
-  { cells, styles, rules, widths, stamp }: MergedBlock,
+  { cells, styles, rules, widths }: MergedBlock,
   place: WriteBlock['place'],
   expects?: string,
 ): BlockInfo {
-  const request = { name, place, cells, styles, rules, widths, stamp, freezeRows: 0 };
+  const request = { name, place, cells, styles, rules, widths, freezeRows: 0 };
   const reply = book.ask('writeBlock', { ...request, ...(expects !== undefined && { expects }) });
   if (!reply.ok) throw new Error(reply.error);
   return (reply.data as { block: BlockInfo }).block;

@@ -2,6 +2,7 @@ import { energizerJoules } from '../../core/energizer/energizer-joules';
 import { ENERGIZER_CAUTIONS } from '../cautions';
 import { define } from '../define';
 import { UNITS_PARAM } from '../params';
+import { ENERGIZER_CAUTIONS_USE } from '../uses';
 
 export const ENERGIZER_JOULES = define({
   name: 'ENERGIZER_JOULES',
@@ -34,7 +35,7 @@ export const ENERGIZER_JOULES = define({
       certainty: 'common practice, no source',
       covers: 'load factor 2 to 3 for heavy growth',
     },
-    { source: 'iecFenceAnnex', certainty: 'published, second hand', covers: 'cautions' },
+    ENERGIZER_CAUTIONS_USE,
   ],
   cautions: [
     ...ENERGIZER_CAUTIONS,

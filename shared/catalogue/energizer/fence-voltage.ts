@@ -1,6 +1,7 @@
 import { fenceVoltage } from '../../core/energizer/fence-voltage';
 import { ENERGIZER_CAUTIONS } from '../cautions';
 import { define } from '../define';
+import { ENERGIZER_CAUTIONS_USE } from '../uses';
 
 export const FENCE_VOLTAGE = define({
   name: 'FENCE_VOLTAGE',
@@ -58,7 +59,7 @@ export const FENCE_VOLTAGE = define({
   sources: [
     { source: 'lineTheory', certainty: 'from memory', covers: 'the formula' },
     { source: 'dalton2016', certainty: 'published', covers: '500 Ω for a body' },
-    { source: 'iecFenceAnnex', certainty: 'published, second hand', covers: 'cautions' },
+    ENERGIZER_CAUTIONS_USE,
   ],
   cautions: [
     'A steady planning estimate: a fence pulse also meets capacitance, inductance and reflections. Measure with a fence tester before you trust the fence.',

@@ -2,6 +2,7 @@ import { groundRods } from '../../core/energizer/ground-rods';
 import { ENERGIZER_CAUTIONS } from '../cautions';
 import { define } from '../define';
 import { UNITS_PARAM } from '../params';
+import { ENERGIZER_CAUTIONS_USE } from '../uses';
 
 export const GROUND_RODS = define({
   name: 'GROUND_RODS',
@@ -31,7 +32,7 @@ export const GROUND_RODS = define({
     { source: 'gerrishFencing', certainty: 'published', covers: 'worked example: 6 J, three 6 ft rods' },
     { source: 'threeRods', certainty: 'published', covers: 'never less than three rods of 1 m' },
     { source: 'judgement', certainty: 'judgement', covers: 'rod length where none is given' },
-    { source: 'iecFenceAnnex', certainty: 'published, second hand', covers: 'cautions' },
+    ENERGIZER_CAUTIONS_USE,
   ],
   cautions: [
     ...ENERGIZER_CAUTIONS,

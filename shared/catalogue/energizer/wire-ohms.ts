@@ -40,10 +40,11 @@ export const WIRE_OHMS = define({
       certainty: 'published',
       covers: 'resistivity of copper, aluminium and mild steel',
     },
+    { source: 'stainless304', certainty: 'published', covers: 'resistivity of stainless' },
     {
       source: 'judgement',
       certainty: 'from memory',
-      covers: 'resistivity of high-tensile steel (worked back from about 35 Ω/km at 2.5 mm) and of stainless',
+      covers: 'resistivity of high-tensile steel (worked back from about 35 Ω/km at 2.5 mm)',
     },
   ],
   cautions: ['Knots, rust and joints add resistance; polywire loses strands with age. Measure the fence.'],

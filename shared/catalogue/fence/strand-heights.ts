@@ -39,7 +39,18 @@ export const STRAND_HEIGHTS = define({
     {
       source: 'practice',
       certainty: 'common practice, no source',
-      covers: 'upper wires for young pigs; pigs go under rather than over',
+      covers: 'pigs go under rather than over',
+    },
+    {
+      source: 'practice',
+      certainty: 'common practice, no source',
+      covers: 'third wire for young pigs',
+      unguarded: ['YOUNG_METERS 18'],
+    },
+    {
+      source: 'boarFenceTrial',
+      certainty: 'published',
+      covers: 'second wire for young pigs, third for larger ones, as against wild boar',
     },
     {
       source: 'petherick1983',
@@ -54,7 +65,13 @@ export const STRAND_HEIGHTS = define({
     {
       source: 'judgement',
       certainty: 'judgement',
-      covers: 'nose height 0.095 m × ∛kg; single wire at nose height; three wires for larger pigs',
+      covers: 'nose height 0.095 m × ∛kg; single wire at nose height',
+    },
+    {
+      source: 'judgement',
+      certainty: 'judgement',
+      covers: 'lower two of three wires for larger pigs',
+      unguarded: ['GROWN_THREE_METERS 8', 'GROWN_THREE_METERS 16'],
     },
   ],
   cautions: [

@@ -11,7 +11,7 @@ export const ANIMAL_UNITS = define({
   result: { kind: 'value', label: 'animal units', unit: 'AU' },
   sources: [
     { source: 'nrcsManureUnit', certainty: 'published', covers: '1000 lb of liveweight' },
-    { source: 'contract', certainty: 'definition', covers: '500 kg of liveweight in metric' },
+    { source: 'bmelLivestockUnit', certainty: 'published', covers: '500 kg of liveweight in metric' },
   ],
   cautions: [
     'Rules count animal units in different ways, often per head by class: use the rule’s own. Forage animal units are for stock that live on forage, which fed pigs do not.',

@@ -1,6 +1,7 @@
 import { daysToWeight } from '../../core/herd/days-to-weight';
 import { define } from '../define';
 import { DAILY_GAIN_PARAM, START_WEIGHT_PARAM, UNITS_PARAM } from '../params';
+import { GROWTH_USES } from '../uses';
 
 export const DAYS_TO_WEIGHT = define({
   name: 'DAYS_TO_WEIGHT',
@@ -29,7 +30,7 @@ export const DAYS_TO_WEIGHT = define({
     UNITS_PARAM,
   ],
   result: { kind: 'value', label: 'days', unit: 'days' },
-  sources: [{ source: 'nrc2012', certainty: 'from memory', covers: 'daily gain where none is given' }],
+  sources: GROWTH_USES,
   cautions: ['Weigh some pigs now and then: real growth depends on feed, breed, weather and health.'],
   examples: [{ args: [25, 135, undefined, 'metric'], gives: 128.39, tolerance: 0.005 }],
   run: daysToWeight,

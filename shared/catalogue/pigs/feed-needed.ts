@@ -3,6 +3,7 @@ import { OUTDOOR_FACTOR } from '../../tables/nrc-intake';
 import { GROWING_PIGS_CAUTION } from '../cautions';
 import { define } from '../define';
 import { DAILY_GAIN_PARAM, DAYS_PARAM, HEAD_PARAM, START_WEIGHT_PARAM, UNITS_PARAM } from '../params';
+import { GROWING_LIMITS_USE, GROWTH_USES } from '../uses';
 
 export const FEED_NEEDED = define({
   name: 'FEED_NEEDED',
@@ -30,15 +31,16 @@ export const FEED_NEEDED = define({
     {
       source: 'nrc2012',
       certainty: 'from memory',
-      covers: 'energy intake, 5 % waste; daily gain where none is given',
+      covers: 'energy intake, 5 % waste',
     },
+    ...GROWTH_USES,
     { source: 'merckPigs', certainty: 'published', covers: '3300 kcal/kg of feed' },
     {
       source: 'edwards2003',
       certainty: 'published',
       covers: 'about 15 % more energy outdoors; less than 5 % of needs from grazing',
     },
-    { source: 'judgement', certainty: 'judgement', covers: '5 to 160 kg as limits' },
+    GROWING_LIMITS_USE,
   ],
   cautions: [
     GROWING_PIGS_CAUTION,

@@ -1,6 +1,7 @@
 import { nutrientLoad } from '../../core/herd/nutrient-load';
 import { define } from '../define';
 import { DAYS_PARAM, HEAD_PARAM, UNITS_PARAM, WEIGHT_PARAM } from '../params';
+import { GROWING_LIMITS_USE } from '../uses';
 
 export const NUTRIENT_LOAD = define({
   name: 'NUTRIENT_LOAD',
@@ -23,13 +24,20 @@ export const NUTRIENT_LOAD = define({
     ],
   },
   sources: [
-    { source: 'awmfh', certainty: 'from memory', covers: 'nutrients as excreted, grow-finish pigs' },
+    { source: 'awmfh', certainty: 'from memory', covers: 'nitrogen as excreted, grow-finish pigs' },
+    {
+      source: 'awmfh',
+      certainty: 'from memory',
+      covers: 'phosphorus and potassium as excreted',
+      unguarded: ['DROPPED_PER_1000_A_DAY 0.09', 'DROPPED_PER_1000_A_DAY 0.24'],
+    },
+    { source: 'koreaPhosphorus2024', certainty: 'published', covers: 'caution: more phosphorus elsewhere' },
     { source: 'ukNitrates2008', certainty: 'published', covers: 'caution: high for heavy pigs' },
-    { source: 'judgement', certainty: 'judgement', covers: '5 to 160 kg as limits' },
+    GROWING_LIMITS_USE,
   ],
   cautions: [
     'Local rules decide how much ground may take, how near water and when; ask before you plan by this number.',
-    'Elemental P and K: P₂O₅ is 2.29 × P, K₂O is 1.205 × K. Growing and finishing pigs only.',
+    'Elemental P and K: P₂O₅ is 2.29 × P, K₂O is 1.205 × K. Growing and finishing pigs only. Phosphorus goes by the feed: a published figure is a third more.',
     'An average over a whole growth: it runs high for heavy pigs, on the safe side (UK law: 33 g of N a day from 66 kg; up to 47 here).',
     'Spread evenly on paper: near feeders, water and shelter it is far more. Move those.',
   ],

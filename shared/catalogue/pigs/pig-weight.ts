@@ -1,6 +1,7 @@
 import { weightAfterDays } from '../../core/herd/weight-after-days';
 import { define } from '../define';
 import { DAILY_GAIN_PARAM, START_WEIGHT_PARAM, UNITS_PARAM } from '../params';
+import { GROWTH_USES } from '../uses';
 
 export const PIG_WEIGHT = define({
   name: 'PIG_WEIGHT',
@@ -15,7 +16,7 @@ export const PIG_WEIGHT = define({
     UNITS_PARAM,
   ],
   result: { kind: 'value', label: 'weight', quantity: 'mass' },
-  sources: [{ source: 'nrc2012', certainty: 'from memory', covers: 'daily gain where none is given' }],
+  sources: GROWTH_USES,
   cautions: ['Weigh some pigs now and then: real growth depends on feed, breed, weather and health.'],
   examples: [
     { args: [25, 60, undefined, 'metric'], gives: 74.32, tolerance: 0.005 },

@@ -2,6 +2,7 @@ import { shelterArea } from '../../core/herd/shelter-area';
 import { HEAT_CAUTION } from '../cautions';
 import { define } from '../define';
 import { HEAD_PARAM, UNITS_PARAM, WEIGHT_PARAM } from '../params';
+import { HEAT_USE } from '../uses';
 
 export const SHELTER_AREA = define({
   name: 'SHELTER_AREA',
@@ -24,7 +25,7 @@ export const SHELTER_AREA = define({
   result: { kind: 'value', label: 'bedded floor', quantity: 'floorArea' },
   sources: [
     { source: 'petherickBaxter1981', certainty: 'published, second hand', covers: 'k 0.047, exponent 0.67' },
-    { source: 'pigHeat', certainty: 'published', covers: 'caution on heat' },
+    HEAT_USE,
     { source: 'defraPigCode', certainty: 'published', covers: 'shade and wallows' },
   ],
   cautions: [

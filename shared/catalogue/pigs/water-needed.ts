@@ -2,6 +2,7 @@ import { waterNeeded } from '../../core/herd/water-needed';
 import { GROWING_PIGS_CAUTION, HEAT_CAUTION, WATER_CAUTION } from '../cautions';
 import { define } from '../define';
 import { HEAD_PARAM, UNITS_PARAM, WEIGHT_PARAM } from '../params';
+import { GROWING_LIMITS_USE, HEAT_USE } from '../uses';
 
 export const WATER_NEEDED = define({
   name: 'WATER_NEEDED',
@@ -27,18 +28,22 @@ export const WATER_NEEDED = define({
   ],
   result: { kind: 'value', label: 'water', quantity: 'volumePerDay' },
   sources: [
-    { source: 'mount1971', certainty: 'published', covers: 'water per feed at 7 to 22 and 30 to 33 °C' },
+    {
+      source: 'mount1971',
+      certainty: 'published',
+      covers: 'water per feed at 7 to 22 and 30 to 33 °C, pigs of 21 to 73 kg',
+    },
     {
       source: 'judgement',
       certainty: 'judgement',
-      covers:
-        'upper end of both ranges; straight line between; a quarter more for spill; 5 to 160 kg as limits',
+      covers: 'upper end of both ranges; straight line between; a quarter more for spill',
     },
+    GROWING_LIMITS_USE,
     { source: 'nrc2012', certainty: 'from memory', covers: 'daily feed by weight' },
     { source: 'little2023', certainty: 'published', covers: 'metered use that the spill rests on' },
     { source: 'edwards2003', certainty: 'published', covers: 'about 15 % more energy outdoors' },
     { source: 'saltPoisoning', certainty: 'published', covers: 'caution on pigs without water' },
-    { source: 'pigHeat', certainty: 'published', covers: 'caution on heat' },
+    HEAT_USE,
   ],
   cautions: [HEAT_CAUTION, WATER_CAUTION, GROWING_PIGS_CAUTION],
   examples: [

@@ -2,6 +2,7 @@ import { daysOn } from '../../core/rotation/days-on';
 import { PARASITE_CAUTION } from '../cautions';
 import { define } from '../define';
 import { GROUPS_PARAM, PADDOCKS_PARAM, REST_DAYS_PARAM } from '../params';
+import { PARASITE_USE, SEVERAL_GROUPS_USE } from '../uses';
 
 export const DAYS_ON = define({
   name: 'DAYS_ON',
@@ -16,8 +17,8 @@ export const DAYS_ON = define({
       certainty: 'published',
       covers: 'paddocks = rest ÷ stay + 1, solved for the stay',
     },
-    { source: 'contract', certainty: 'definition', covers: 'several groups in one rotation' },
-    { source: 'katakam2016', certainty: 'published, second hand', covers: 'caution on parasites' },
+    SEVERAL_GROUPS_USE,
+    PARASITE_USE,
   ],
   cautions: [
     'Ground may give out sooner than the rest allows: look at the cover, and see STAY_DAYS.',

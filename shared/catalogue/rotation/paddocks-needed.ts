@@ -2,6 +2,7 @@ import { paddocksNeeded } from '../../core/rotation/paddocks-needed';
 import { PARASITE_CAUTION } from '../cautions';
 import { define } from '../define';
 import { DAYS_ON_PARAM, GROUPS_PARAM, REST_DAYS_PARAM } from '../params';
+import { PARASITE_USE, SEVERAL_GROUPS_USE } from '../uses';
 
 export const PADDOCKS_NEEDED = define({
   name: 'PADDOCKS_NEEDED',
@@ -12,8 +13,8 @@ export const PADDOCKS_NEEDED = define({
   result: { kind: 'value', label: 'paddocks', unit: 'paddocks' },
   sources: [
     { source: 'pennState', certainty: 'published', covers: 'paddocks = rest ÷ stay + 1, rounded up' },
-    { source: 'contract', certainty: 'definition', covers: 'several groups in one rotation' },
-    { source: 'katakam2016', certainty: 'published, second hand', covers: 'caution on parasites' },
+    SEVERAL_GROUPS_USE,
+    PARASITE_USE,
   ],
   cautions: [PARASITE_CAUTION],
   examples: [

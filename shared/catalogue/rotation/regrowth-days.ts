@@ -1,6 +1,7 @@
 import { regrowthDays } from '../../core/rotation/regrowth-days';
 import { PARASITE_CAUTION } from '../cautions';
 import { define } from '../define';
+import { PARASITE_USE } from '../uses';
 
 export const REGROWTH_DAYS = define({
   name: 'REGROWTH_DAYS',
@@ -30,8 +31,13 @@ export const REGROWTH_DAYS = define({
   result: { kind: 'value', label: 'days', unit: 'days' },
   sources: [
     { source: 'contract', certainty: 'definition', covers: 'adding up' },
-    { source: 'judgement', certainty: 'judgement', covers: 'two years as the longest wait' },
-    { source: 'katakam2016', certainty: 'published, second hand', covers: 'caution on parasites' },
+    {
+      source: 'judgement',
+      certainty: 'judgement',
+      covers: 'two years as the longest wait',
+      unguarded: ['LONGEST_REGROWTH_DAYS 730'],
+    },
+    PARASITE_USE,
   ],
   cautions: [
     'Growth differs a lot between years and fields: look before you move. Rooted-up ground grows back slower.',

@@ -2,6 +2,7 @@ import { restPeriod } from '../../core/rotation/rest-period';
 import { PARASITE_CAUTION } from '../cautions';
 import { define } from '../define';
 import { DAYS_ON_PARAM, GROUPS_PARAM, PADDOCKS_PARAM } from '../params';
+import { PARASITE_USE, SEVERAL_GROUPS_USE } from '../uses';
 
 export const REST_PERIOD = define({
   name: 'REST_PERIOD',
@@ -16,8 +17,8 @@ export const REST_PERIOD = define({
       certainty: 'published',
       covers: 'paddocks = rest ÷ stay + 1, solved for the rest',
     },
-    { source: 'contract', certainty: 'definition', covers: 'several groups in one rotation' },
-    { source: 'katakam2016', certainty: 'published, second hand', covers: 'caution on parasites' },
+    SEVERAL_GROUPS_USE,
+    PARASITE_USE,
   ],
   cautions: [PARASITE_CAUTION],
   examples: [

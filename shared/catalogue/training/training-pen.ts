@@ -2,6 +2,7 @@ import { trainingPen } from '../../core/training/training-pen';
 import { ENERGIZER_CAUTIONS } from '../cautions';
 import { define } from '../define';
 import { HEAD_PARAM, UNITS_PARAM, WEIGHT_PARAM } from '../params';
+import { ENERGIZER_CAUTIONS_USE } from '../uses';
 
 export const TRAINING_PEN = define({
   name: 'TRAINING_PEN',
@@ -47,7 +48,13 @@ export const TRAINING_PEN = define({
       source: 'practice',
       certainty: 'common practice, no source',
       covers:
-        '16 ft panels, gaps a little over 5 ft, 3 clips a post, offset insulators about 5 in (13 cm), wire no higher than the noses, in the pen until each pig has met the wire and backed off, watched on at least 3 days, commonly one to two weeks',
+        '16 ft panels, gaps a little over 5 ft, offset insulators about 5 in (13 cm), wire no higher than the noses, in the pen until each pig has met the wire and backed off, watched on at least 3 days, commonly one to two weeks',
+    },
+    {
+      source: 'practice',
+      certainty: 'common practice, no source',
+      covers: '3 clips a post',
+      unguarded: ['CLIPS_PER_POST 3'],
     },
     {
       source: 'judgement',
@@ -60,7 +67,7 @@ export const TRAINING_PEN = define({
       certainty: 'published',
       covers: 'secure fencing outside the electric wire, so that pigs see it and cannot escape',
     },
-    { source: 'iecFenceAnnex', certainty: 'published, second hand', covers: 'cautions' },
+    ENERGIZER_CAUTIONS_USE,
   ],
   cautions: [
     'Never drive pigs into the wire, leave them room to step back, and watch the first hour. Use the live wire on rigid panels that cannot touch it.',

@@ -1,8 +1,9 @@
 import {
   GROWING_FROM_KG,
-  GROWN_HEIGHTS_METERS,
+  GROWN_THREE_METERS,
+  GROWN_TWO_METERS,
   HIGHEST_SINGLE_METERS,
-  YOUNG_HEIGHTS_METERS,
+  YOUNG_METERS,
 } from '../../tables/strand-heights';
 import { noseHeight } from './nose-height';
 
@@ -15,7 +16,8 @@ import { noseHeight } from './nose-height';
 export function strandHeights(weightKg: number, strands: number): readonly number[] {
   const nose = noseHeight(weightKg);
   if (strands === 1) return [Math.min(nose, HIGHEST_SINGLE_METERS)];
-  const heights = weightKg < GROWING_FROM_KG ? YOUNG_HEIGHTS_METERS : GROWN_HEIGHTS_METERS;
-  const [lowest = nose, ...others] = strands === 2 ? heights.two : heights.three;
+  const grown = strands === 2 ? GROWN_TWO_METERS : GROWN_THREE_METERS;
+  const heights = weightKg < GROWING_FROM_KG ? YOUNG_METERS.slice(0, strands) : grown;
+  const [lowest = nose, ...others] = heights;
   return [Math.min(lowest, nose), ...others];
 }

@@ -1,11 +1,11 @@
 import { ceilForgiving } from '../../units/ceil-forgiving';
+import { fenceLength } from '../fence/fence-length';
 import { noseHeight } from '../fence/nose-height';
 import { postCount } from '../fence/post-count';
 import type { ListLine } from '../list-line';
 
 /** Clips that hold a panel to a post. Common practice, no source. */
 const CLIPS_PER_POST = 3;
-const SIDES = 4;
 
 /**
  * What a square training pen takes: whole rigid panels, one live wire all round inside them.
@@ -27,12 +27,12 @@ export function trainingPen(
   const sideMeters = panelsPerSide * panelMeters;
   const posts = postCount(sideMeters, sideMeters, postSpacingMeters);
   return [
-    { item: 'panels', amount: SIDES * panelsPerSide, unit: 'panels' },
+    { item: 'panels', amount: fenceLength(panelsPerSide, panelsPerSide, 1), unit: 'panels' },
     { item: 'inside length of a side', amount: sideMeters, quantity: 'length' },
     { item: 'posts', amount: posts, unit: 'posts' },
     { item: 'clips', amount: CLIPS_PER_POST * posts, unit: 'clips' },
     { item: 'offset insulators', amount: posts, unit: 'insulators' },
-    { item: 'live wire', amount: SIDES * sideMeters, quantity: 'length' },
+    { item: 'live wire', amount: fenceLength(sideMeters, sideMeters, 1), quantity: 'length' },
     { item: 'highest wire', amount: noseHeight(weightKg), quantity: 'height' },
   ];
 }

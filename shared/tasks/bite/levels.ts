@@ -9,14 +9,14 @@ export interface VoltLevel {
   readonly source: string;
 }
 
-/** No official level for pigs alone was found: published ones are for all stock or other stock. */
+/** No official level for pigs alone was found (LOOKED_FOR): published ones are for all stock or other stock. */
 export const VOLT_LEVELS: readonly VoltLevel[] = [
   {
     stock: 'Pigs, trained',
     volts: '2,000 at every point, better 3,000; difficult stock 4,000 to 5,000',
     meaning: 'on the fence',
     certainty: 'published',
-    source: 'BUL (farm accident prevention), Bioland; all stock',
+    source: 'BUL (farm accident prevention), Bioland, Herkert 2025 (least by German law); all stock',
   },
   {
     stock: 'Pigs in training',

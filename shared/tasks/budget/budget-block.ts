@@ -18,8 +18,8 @@ import { addStays } from './stay-rows';
 export const BUDGET_BLOCK = 'SOUNDER_BUDGET';
 
 export const BUDGET_CAUTIONS: readonly string[] = [
-  'Look out: for growing pigs on full feed. In heat, shade, a wallow and water come first. Check drinkers twice a day: a day without water can poison pigs with salt; give it back slowly, over hours, and call the vet.',
-  'Nutrients are spread evenly here; pigs are not so even, near feeders and shelters it is many times more. Local nutrient and water rules decide.',
+  'Look out: for growing pigs on full feed. In heat, from about 70 °F (21 °C) on, shade, a wallow and water come first. Check drinkers twice a day: a day without water, less in heat, can poison pigs with salt; give it back slowly, over hours, and call the vet.',
+  'Nutrients are an average, high for heavy pigs, and spread evenly here: near feeders and shelters it is many times more. Local nutrient and water rules decide.',
 ];
 
 export interface BudgetPlan {

@@ -30,7 +30,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     unit: 'times',
     start: OUTDOOR_FACTOR,
     above: 0,
-    note: 'Outdoor pigs need about 15 % more energy (Edwards 2003, published).',
+    note: 'Outdoor pigs need about 15 % more energy in Northern Europe (Edwards 2003, published).',
   },
   {
     key: 'shelter',

@@ -41,7 +41,10 @@ export function addStay(stay: BudgetStay, on: StaysOn): void {
       ...amounts(stay, on, row),
       answer(FORMATS['Weight in']),
       answer(FORMATS['Weight out']),
-      formula(`=IF(${at('Weight out')}="";"";(${at('Weight in')}+${at('Weight out')})/2)`, '0'),
+      formula(
+        `=IF(AND(ISNUMBER(${at('Weight in')});ISNUMBER(${at('Weight out')}));(${at('Weight in')}+${at('Weight out')})/2;"")`,
+        '0',
+      ),
       ...SPILLED.map((heading) => answer(FORMATS[heading])),
       ...counted(at),
     ],
@@ -69,10 +72,15 @@ function link(stay: BudgetStay, { source }: StaysOn, column: LinkedColumn): stri
   return `${quotedTab(source.rotation.tab)}!${letters}${stay.rotationRow}`;
 }
 
+/** Blank where the move was deleted from the table: one lost row must not make every sum an error. */
+function linkedCell(reference: string): string {
+  return `=IFERROR(${ifFilled(reference).slice(1)};"")`;
+}
+
 function namesAndDates(stay: BudgetStay, on: StaysOn): BlockCell[] {
   const linked = (column: LinkedColumn, plain: BlockCell, format?: string): BlockCell => {
     const reference = link(stay, on, column);
-    return reference === undefined ? plain : formula(ifFilled(reference), format);
+    return reference === undefined ? plain : formula(linkedCell(reference), format);
   };
   return [
     linked('group', text(stay.group)),
@@ -93,7 +101,7 @@ function amounts(stay: BudgetStay, on: StaysOn, row: number): BlockCell[] {
     body?: string,
   ): BlockCell => {
     const linked = link(stay, on, column);
-    if (linked !== undefined) return formula(ifFilled(linked), format);
+    if (linked !== undefined) return formula(linkedCell(linked), format);
     return lookup === undefined ? plain : formula(ifFilled(lookup, body), format);
   };
   const amount = (value: number | undefined, quantity: Quantity, format: string): BlockCell =>
@@ -114,10 +122,10 @@ function amounts(stay: BudgetStay, on: StaysOn, row: number): BlockCell[] {
 
 function gainCell(stay: BudgetStay, on: StaysOn, row: number): BlockCell {
   const group = on.draft.at(row, AT.Group);
-  const body =
-    link(stay, on, 'dailyGain') ??
-    listLookup(on.source.groups, 'dailyGain', stay.group, group, on.units, true);
-  if (body !== undefined) return formula(ifFilled(body), '0.00');
+  const linked = link(stay, on, 'dailyGain');
+  if (linked !== undefined) return formula(linkedCell(linked), '0.00');
+  const lookup = listLookup(on.source.groups, 'dailyGain', stay.group, group, on.units, true);
+  if (lookup !== undefined) return formula(ifFilled(lookup), '0.00');
   const { dailyGainKg } = stay;
   return dailyGainKg === undefined ? BLANK : number(fromInside(dailyGainKg, 'massPerDay', on.units), '0.00');
 }

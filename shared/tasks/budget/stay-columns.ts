@@ -1,6 +1,6 @@
 /** The columns of the stays, and where their cells may look things up. */
-import type { GroupList, PaddockList } from '../../lists/model';
-import type { ListSource } from '../../table/model';
+import { STAY_KEYS } from '../../block/own-words';
+import type { GroupList, ListSource, PaddockList } from '../../lists/model';
 import type { Quantity, UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
 import type { BudgetKey } from './budget-settings';
@@ -28,13 +28,13 @@ export type LinkedColumn =
 
 export const STAY_HEADINGS = [
   'Group',
-  'Stay in',
+  STAY_KEYS.inDay,
   'In',
   'Days',
   'Out',
   'Head',
   'Weighed',
-  'Since weighed',
+  STAY_KEYS.weighed,
   'Daily gain',
   'Area',
   'Weight in',

@@ -4,13 +4,14 @@
  */
 import { BLANK, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
+import { CORNERS_TITLE, MAP_BLOCK } from '../../block/own-words';
 import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { NO_ADDED_COLUMNS } from '../added-columns';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits, type SettingValues } from '../settings';
 import { addCorners, type CornerRows } from './corner-rows';
-import { CORNERS_TITLE, listHeadings, MAP_BLOCK, MAP_SETTINGS, NOT_FOLLOWING } from './map-block';
+import { listHeadings, MAP_SETTINGS, NOT_FOLLOWING } from './map-block';
 import type { KeptInMap } from './map-from-block';
 import type { MeasuredMap, MeasuredPaddock } from './measure-map';
 

@@ -2,11 +2,6 @@
 import { symbolOf, type UnitSystem } from '../../units/units';
 import type { SettingSpec } from '../settings';
 
-export const MAP_BLOCK = 'SOUNDER_MAP';
-
-/** Above the corner table; the list finder stops here. */
-export const CORNERS_TITLE =
-  'Corners: correct a latitude or longitude here; area, perimeter and posts follow.';
 export const NOT_FOLLOWING =
   'Adjoining paddocks and distances to water and wells do not follow: write the map table anew from your map.';
 export const CORNER_HEADINGS = ['corner of', 'corner', 'latitude', 'longitude'] as const;

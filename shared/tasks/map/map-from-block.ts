@@ -2,12 +2,13 @@
 
 import { cellA1 } from '../../block/a1';
 import { firstFew } from '../../block/first-few';
+import { CORNERS_TITLE } from '../../block/own-words';
 import { type BlockContent, type TableRow, tableRows } from '../../block/read-block';
 import type { BlockCell, WireCell } from '../../contract';
 import type { UnitSystem } from '../../units/units';
 import { type AddedColumns, addedColumns } from '../added-columns';
 import { keptCell } from '../kept-cell';
-import { CORNER_HEADINGS, CORNERS_TITLE, listHeadings } from './map-block';
+import { CORNER_HEADINGS, listHeadings } from './map-block';
 import { mapFromGeojson } from './map-from-geojson';
 import type { FarmMap } from './map-model';
 import { MapTrouble } from './map-trouble';

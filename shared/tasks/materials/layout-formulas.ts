@@ -1,6 +1,5 @@
 /** What the layout's part of the block hands on: fence and posts as formulas. */
-import type { PaddockList } from '../../lists/model';
-import type { ListSource } from '../../table/model';
+import type { ListSource, PaddockList } from '../../lists/model';
 import type { UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
 

@@ -1,8 +1,7 @@
 /** The materials list as a block of cells: list on top, then the comparison, the settings and the layout. */
 import { text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
-import type { PaddockList } from '../../lists/model';
-import type { ListSource } from '../../table/model';
+import type { ListSource, PaddockList } from '../../lists/model';
 import type { UnitSystem } from '../../units/units';
 import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';

@@ -1,12 +1,13 @@
 /** Which typed cells of our own tables say something that a stranger need not know. */
 import { headingRow } from '../../block/heading-row';
+import { MAP_BLOCK, ROTATION_NAME } from '../../block/own-words';
 import type { BlockContent } from '../../block/read-block';
 import { settingsTitleRow } from '../../table/read-settings';
 import { WALK_BLOCK, WALK_HEADINGS } from '../bite/walk-block';
 import { BUDGET_BLOCK, LOAD_HEADINGS } from '../budget/budget-block';
 import { endLineRow } from '../end-line';
 import { HERD_BLOCK, HERD_HEADINGS } from '../herd/herd-block';
-import { CORNER_HEADINGS, MAP_BLOCK } from '../map/map-block';
+import { CORNER_HEADINGS } from '../map/map-block';
 import { FIXED_HEADINGS } from '../materials/comparison-model';
 import { ITEM_HEADINGS, TOTAL_LABEL } from '../materials/item-rows';
 import { MATERIALS_BLOCK } from '../materials/materials-block';
@@ -53,7 +54,7 @@ const headingRowOf =
 
 export const PRIVATE_COLUMNS: readonly PrivateColumns[] = [
   {
-    block: 'SOUNDER_ROTATION',
+    block: ROTATION_NAME,
     table: 'the moves',
     headings: ['Group', 'Paddock', 'Moved in'],
     columns: { 'Moved in': 'logs', 'Cover left': 'logs', Note: 'notes' },

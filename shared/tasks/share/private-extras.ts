@@ -2,6 +2,7 @@
 
 import { headingRow } from '../../block/heading-row';
 import { isFilled } from '../../block/is-filled';
+import { ROTATION_NAME } from '../../block/own-words';
 import type { BlockContent } from '../../block/read-block';
 import { columnOfHeading } from '../../table/columns';
 import { settingsTitleRow } from '../../table/read-settings';
@@ -17,7 +18,7 @@ export interface ExtraCells {
 }
 
 export function privateExtras(block: BlockContent): readonly ExtraCells[] {
-  if (block.info.name === 'SOUNDER_ROTATION') {
+  if (block.info.name === ROTATION_NAME) {
     return [...warnings(block), ...keptLines(block), ...ownColumns(block)];
   }
   return block.info.name === MATERIALS_BLOCK ? ownRemarks(block) : [];

@@ -70,7 +70,7 @@ export const PEN_SETTINGS: readonly SettingSpec<PenKey>[] = [
 export const PEN_CAUTIONS = [
   'Panels outside, live wire inside, so that the pigs see the wire and cannot get out: published (Defra Pig Welfare Code PB7950).',
   'Never drive pigs into the wire. Leave them room to step back, and watch the first hour.',
-  'The energizer’s manual and local codes decide. Keep head, neck and body off the wire. Earth 10 m (33 ft) from supply and telephone earths; one energizer, one circuit a fence, 2.5 m (8 ft) from the next; no live barbed wire.',
+  'The energizer’s manual and local codes decide. Keep head, neck and body off the wire. Earth 10 m (33 ft) from supply and telephone earths; one energizer, one circuit a fence, 2.5 m (8 ft) from the next; no live barbed wire, never mains.',
   'Shade, shelter, feed and water are not in this list. Heat kills pigs: keep water there at all times.',
 ] as const;
 

@@ -1,6 +1,6 @@
 /**
- * How nasty the stand-in is. Each mode is something that Google Sheets does, or may do, and that the plain stand-in
- * spares the script; tests turn them on one by one or all together. What we take for true about Google stands in
+ * How nasty the stand-in is. Each mode is something that Google Sheets does, or may do; what is usual is as nasty as we
+ * take Google for, and tests turn the modes one by one. What we take for true about Google stands in
  * src/script/assumptions.ts.
  */
 import type { HostState } from './host-state';
@@ -23,9 +23,9 @@ export type Modes = {
   chartTabsTell: boolean;
 };
 
-export const PLAIN_MODES: Modes = {
-  lateRefusals: 'no',
-  loadingReads: 0,
+export const USUAL_MODES: Modes = {
+  lateRefusals: 'told',
+  loadingReads: 2,
   blankStaysBlank: true,
   sumproductPassesErrors: true,
   automaticFormat: '0.###############',

@@ -59,18 +59,7 @@ const fontWeight = (weight: Nullable): StylePatch => ({
 const fontStyle = (style: Nullable): StylePatch => ({
   italic: oneOf('setFontStyle', style ?? 'normal', ['italic', 'normal']) === 'italic',
 });
-const _fontSize = (size: number): StylePatch => ({ fontSize: size });
 const wrapping = (wrap: boolean): StylePatch => ({ wrapping: wrap ? 'wrap' : 'overflow' });
-const _wrapStrategy = (strategy: unknown): StylePatch => ({
-  wrapping: oneOf('setWrapStrategy', String(strategy).toLowerCase(), ['wrap', 'overflow', 'clip']),
-});
-const _horizontal = (where: Nullable): StylePatch => {
-  const choice = oneOf('setHorizontalAlignment', where ?? 'normal', ['left', 'center', 'right', 'normal']);
-  return { align: choice === 'normal' ? undefined : choice };
-};
-const _vertical = (where: Nullable): StylePatch => ({
-  verticalAlign: oneOf('setVerticalAlignment', where ?? 'bottom', ['top', 'middle', 'bottom']),
-});
 
 export class RangeLook extends RangePlace {
   setNumberFormats(formats: unknown): this {

@@ -60,15 +60,19 @@ export function mergesIn(state: HostState, area: Area): Area[] {
     .map((zone) => areaOf(area.sheetId, zone));
 }
 
-/** Throws as Sheets does where somebody else protected a part of the area. */
-export function refuseProtected(state: HostState, area: Area): void {
-  const isClosed = state.protections.some(
+/** Whether somebody else protected a part of the area. */
+export function isClosed(state: HostState, area: Area): boolean {
+  return state.protections.some(
     (one) =>
       one.byOther &&
       !one.warningOnly &&
       (one.wholeSheet ? one.area.sheetId === area.sheetId : overlaps(one.area, area)),
   );
-  if (isClosed) throw closedToEditing();
+}
+
+/** Throws as Sheets does. */
+export function refuseProtected(state: HostState, area: Area): void {
+  if (isClosed(state, area)) throw closedToEditing();
 }
 
 /** Checks that values are rows of equal length that fit the area exactly. */

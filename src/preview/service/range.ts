@@ -4,7 +4,7 @@ import { guardService } from './call-gate';
 import { type DataValidation, setValidation, validationAt } from './data-validation';
 import type { HostState } from './host-state';
 import { type Protection, protect } from './protection';
-import { filled, fittingMatrix, mergesIn, RangePlace, refuseProtected } from './range-place';
+import { filled, fittingMatrix, isClosed, mergesIn, RangePlace, refuseProtected } from './range-place';
 import { RangeValues, readCells } from './range-values';
 import { Sheet } from './sheet';
 
@@ -81,6 +81,9 @@ export class Range extends RangeValues {
   }
   getMergedRanges(): Range[] {
     return mergesIn(state(this), area(this)).map((merge) => new Range(state(this), merge));
+  }
+  canEdit(): boolean {
+    return !isClosed(state(this), area(this));
   }
   protect(): Protection {
     return protect(state(this), area(this), false);

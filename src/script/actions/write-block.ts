@@ -7,8 +7,9 @@
  */
 
 import { areaA1, cellA1 } from '../../../shared/block/a1';
+import { BLANK } from '../../../shared/block/cells';
 import { firstFew } from '../../../shared/block/first-few';
-import { ANSWER_MARK, markOfCell, markOfStanding } from '../../../shared/block/memory';
+import { markOfCell, markOfStanding } from '../../../shared/block/memory';
 import type { WriteBlock, WriteDone } from '../../../shared/contract';
 import { failureSentence } from '../failure-sentence';
 import { type Area, type SheetPort, Told } from '../port';
@@ -21,11 +22,7 @@ export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
     const { area, needsTab } = targetArea(port, request, standing);
     const old = request.place.at === 'own' ? standing : undefined;
     writeCells(port, request, area, old, needsTab);
-    const notes = [
-      tidyUp(port, request, area, old),
-      finish(port, request, area, old),
-      old ? noteOfNotes(port, old) : '',
-    ];
+    const notes = [finish(port, request, area, old), old ? noteOfNotes(port, old) : ''];
     const note = notes.filter((text) => text !== '').join(' ');
     return { block: { name: request.name, ...area }, a1: areaA1(area), note };
   });
@@ -68,9 +65,8 @@ function writeCells(
     const content = blockContent(request, area, formats);
     began = true;
     port.write(area, content);
-    if (request.stamp !== undefined && !isWritten(port, request, area)) {
-      throw new Error('the cells did not keep what was written');
-    }
+    // The reading sends the batch off: a refusal comes here.
+    if (!isWritten(port, request, area)) throw new Error('the cells did not keep what was written');
   } catch (error) {
     const written = began && tried(() => isWritten(port, request, area));
     if (written === true) return;
@@ -85,65 +81,47 @@ function writeCells(
   }
 }
 
-/**
- * True where the block's stamp stands in its first row: whatever the service said, the batch went in. A block without
- * one is in where every cell of it is.
- */
-function isWritten(port: SheetPort, { stamp, cells }: WriteBlock, area: Area): boolean {
-  if (stamp !== undefined) {
-    const last = cells[0]?.[area.columns - 1];
-    const corner = { ...area, rows: 1, columns: 1, column: area.column + area.columns - 1 };
-    return last?.k === 't' && port.read(corner).values[0]?.[0] === last.v;
-  }
-  const { values, formulas } = port.read(area);
-  return cells.every((row, r) =>
-    row.every((cell, c) => {
-      const mark = markOfCell(cell);
-      return mark === ANSWER_MARK || mark === markOfStanding(values[r]?.[c] ?? '', formulas[r]?.[c] ?? '');
-    }),
-  );
+/** Whether the block's stamp stands at the end of its first row: whatever the service said, the batch went in. */
+function isWritten(port: SheetPort, { cells }: WriteBlock, area: Area): boolean {
+  const column = area.column + area.columns - 1;
+  const stamp = cells[0]?.[area.columns - 1] ?? BLANK;
+  const standing = port.firstValue({ ...area, rows: 1, column, columns: 1 });
+  return markOfStanding(standing, '') === markOfCell(stamp);
 }
 
 /**
- * What the old block leaves is cleared, then the name is moved, in one batch: until then the name says how far the old
- * block reached, so that the next write can clear the rest. The name is an anchor: a table without it is found by its
- * memory, and named at the next write.
+ * What the old block leaves is cleared, then the name is moved: until then the name says how far the old block
+ * reached, so that the next write can clear the rest. The name is an anchor: a table without it is found by its memory,
+ * and named at the next write. Then colours, widths and the view. Where any of it fails the table stands, and the
+ * reply says so.
  */
-function tidyUp(port: SheetPort, { name }: WriteBlock, area: Area, old: Area | undefined): string {
-  const rest = old ? leftovers(area, old) : [];
-  const failure = attempt(() => {
-    for (const part of rest) port.clearAll(part);
-    port.nameArea(name, area);
-    port.flush();
-  });
-  if (!failure) return '';
-  if (rest.length > 0) {
-    return `The table is written, but rows or columns of the old one may be left beside it: write it once more. ${failure}`;
-  }
-  const isNamed = tried(() => port.namedAreas().some((one) => one.name === name && one.tab === area.tab));
-  return isNamed
-    ? ''
-    : `The table is written, but its name could not be set: write it once more, so that it gets it. ${failure}`;
-}
-
-/** Colours, widths and the view: where they fail the table stands, and the reply says so. */
 function finish(port: SheetPort, request: WriteBlock, area: Area, old: Area | undefined): string {
-  const failure = attempt(() => {
-    const looks = old ? around(area, old) : area;
-    port.style(
-      area,
-      looks,
-      grid(area, (r, c) => request.styles[r]?.[c] ?? 'plain'),
-      grid(area, (r, c) => originOf(request.cells[r]?.[c])),
-    );
-    port.setRules(area, old, request.rules);
-    const isBox = grid(looks, (r, c) => hasBox(request.cells[r]?.[c]));
-    if (isBox.flat().includes(true)) port.setBoxes(looks, isBox);
-    setView(port, request, area, old);
-    port.showTab(area.tab);
-    port.flush();
-  });
-  return failure ? `The table is written, but not all of its colours and widths. ${failure}` : '';
+  const rest = old ? leftovers(area, old) : [];
+  const looks = old ? around(area, old) : area;
+  const steps = [
+    () => {
+      for (const part of rest) port.clearAll(part);
+      port.nameArea(request.name, area);
+    },
+    () => {
+      port.style(
+        area,
+        looks,
+        grid(area, (r, c) => request.styles[r]?.[c] ?? 'plain'),
+        grid(area, (r, c) => originOf(request.cells[r]?.[c])),
+      );
+      port.setRules(area, old, request.rules);
+      const isBox = grid(looks, (r, c) => hasBox(request.cells[r]?.[c]));
+      if (isBox.flat().includes(true)) port.setBoxes(looks, isBox);
+      setView(port, request, area, old);
+      port.showTab(area.tab);
+    },
+    () => port.flush(),
+  ];
+  const [failure] = steps.map(attempt).filter((sentence) => sentence !== undefined);
+  if (failure === undefined) return '';
+  const left = rest.length > 0 ? ', and rows or columns of the old one may be left beside it' : '';
+  return `The table is written, but its name, colours or widths may be missing${left}: write it once more. ${failure}`;
 }
 
 /** The view of a tab is set where we make the tab. Later it moves along with a block that begins the tab. */
@@ -156,7 +134,7 @@ function setView(
   const memory = area.column + area.columns - 1;
   if (place.at === 'new-tab') {
     port.setLook(area.tab, area.column, request.widths, request.freezeRows);
-    if (request.stamp !== undefined) port.hideColumn(area.tab, memory);
+    if (request.styles[0]?.[area.columns - 1] === 'memory') port.hideColumn(area.tab, memory);
   }
   if (place.at !== 'own' || !old || old.row !== 1) return;
   const { frozenRows, memoryColumn } = place;

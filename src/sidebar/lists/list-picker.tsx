@@ -1,4 +1,5 @@
 import { columnLetters } from '../../../shared/block/a1';
+import { firstOf, headingText, unusedHeadings, withColumn } from '../../../shared/lists/list-columns';
 import {
   FIELD_LABELS,
   type FoundList,
@@ -8,7 +9,6 @@ import {
 } from '../../../shared/lists/model';
 import { Button } from '../parts/button';
 import { SelectField } from '../parts/field';
-import { firstOf, headingText, unusedHeadings, withColumn } from './list-columns';
 import type { Lists } from './use-lists';
 
 export const KIND_WORDS: Readonly<Record<ListKind, { list: string; one: string; many: string }>> = {

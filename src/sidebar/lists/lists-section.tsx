@@ -1,3 +1,4 @@
+import { listFromSelection } from '../../../shared/lists/list-columns';
 import type { ListKind } from '../../../shared/lists/model';
 import type { UnitSystem } from '../../../shared/units/units';
 import { count } from '../parts/day-words';
@@ -6,7 +7,6 @@ import { UnitsChoice } from '../parts/units-choice';
 import type { Book } from '../parts/use-book';
 import { useWork } from '../parts/use-work';
 import { ask } from '../server';
-import { listFromSelection } from './list-columns';
 import { ListPicker } from './list-picker';
 import { groupWords, paddockWords } from './list-words';
 import type { Lists } from './use-lists';

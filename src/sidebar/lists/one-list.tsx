@@ -1,9 +1,9 @@
+import { listFromSelection } from '../../../shared/lists/list-columns';
 import type { ListKind } from '../../../shared/lists/model';
 import type { UnitSystem } from '../../../shared/units/units';
 import { Notice } from '../parts/notice';
 import { useWork } from '../parts/use-work';
 import { ask } from '../server';
-import { listFromSelection } from './list-columns';
 import { ListPicker } from './list-picker';
 import { groupWords, paddockWords } from './list-words';
 import type { Lists } from './use-lists';

@@ -1,11 +1,11 @@
+import { cellOnTab } from '../../../shared/block/cell-on-tab';
 import { isFilled } from '../../../shared/block/is-filled';
 import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
 import type { BlockInfo, TabContent } from '../../../shared/contract';
-import { cellOnTab } from '../../../shared/lists/cell-on-tab';
+import { areasBeside } from '../../../shared/lists/found-lists';
 import { grownBlock } from '../../../shared/tasks/grown-block';
 import { asWritten } from '../../../shared/tasks/merge-block';
 import { OUR_WORDS } from '../../../shared/tasks/our-words';
-import { areasBeside } from './found-lists';
 import type { Book } from './use-book';
 
 export interface GrownBlock {

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
+import { freeTabName } from '../../../shared/block/free-tab-name';
 import { Choices } from './choices';
 import { InputField } from './field';
-import { freeTabName } from './free-tab-name';
 
 export interface ChosenPlace {
   readonly at: 'new-tab' | 'area';

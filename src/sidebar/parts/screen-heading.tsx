@@ -1,10 +1,11 @@
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 
 /** The heading of a screen. On arrival it takes the focus, so that readers start at the top. */
 export function ScreenHeading(props: { takeFocus?: boolean; children: ComponentChildren }) {
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
+  // At once: an effect that runs later takes the focus from a field that is being typed into.
+  useLayoutEffect(() => {
     if (props.takeFocus) heading.current?.focus();
   }, []);
   return (

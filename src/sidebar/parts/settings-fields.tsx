@@ -1,4 +1,6 @@
 /** The numbers of a task as fields: typed text on the page, checked numbers for the block. */
+
+import { readAmount } from '../../../shared/locale/read-amount';
 import {
   type SettingSpec,
   type SettingValues,
@@ -6,7 +8,6 @@ import {
   settingUnit,
 } from '../../../shared/tasks/settings';
 import type { UnitSystem } from '../../../shared/units/units';
-import { readAmount } from '../numbers/read-amount';
 import { InputField } from './field';
 
 export type TypedSettings<Key extends string> = Readonly<Partial<Record<Key, string>>>;

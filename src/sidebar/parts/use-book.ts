@@ -1,21 +1,18 @@
 import { useEffect, useState } from 'preact/hooks';
-import { allBlocks } from '../../../shared/block/stamped-blocks';
-import type { WholeFile } from '../../../shared/contract';
+import { type Book, bookOf } from '../../../shared/block/book';
 import { ask } from '../server';
 import { useWork, type Work } from './use-work';
 
-/** Everything the page knows of the file: what it is and what stands on its tabs. */
-export type Book = Readonly<WholeFile>;
+export type { Book };
 
 export interface BookReader extends Work {
   readonly book: Book | undefined;
   readonly read: () => void;
 }
 
-/** The whole file in one call. Blocks whose name is missing are found by the head of their memory. */
+/** The whole file in one call. */
 export async function readBook(): Promise<Book> {
-  const { overview, tabs } = await ask('readFile', {});
-  return { overview: { ...overview, blocks: allBlocks(overview.blocks, tabs) }, tabs };
+  return bookOf(await ask('readFile', {}));
 }
 
 /** Reads the file on arrival and whenever it is asked to. */

@@ -5,15 +5,15 @@ import { firstFew } from '../../../shared/block/first-few';
 import { pointingCells } from '../../../shared/block/pointing-cells';
 import { type BlockContent, wholeOf } from '../../../shared/block/read-block';
 import type { WriteBlock as Request, WriteDone } from '../../../shared/contract';
+import { areaFingerprint } from '../../../shared/tasks/area-fingerprint';
 import { astrayCells } from '../../../shared/tasks/astray-cells';
 import type { ComposedBlock } from '../../../shared/tasks/composed-block';
+import { findBlock } from '../../../shared/tasks/find-block';
 import { type MergedBlock, mergeBlock } from '../../../shared/tasks/merge-block';
 import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
 import { usePage } from '../page';
 import { ask } from '../server';
-import { areaFingerprint } from './area-fingerprint';
 import { Button } from './button';
-import { findBlock } from './find-block';
 import { Notice } from './notice';
 import { PlaceChoice, usePlace } from './place-choice';
 import { type Book, readBook } from './use-book';
@@ -175,7 +175,7 @@ async function rebuild(props: Props): Promise<Written> {
 function send(
   props: Props,
   place: Request['place'],
-  { cells, styles, rules, widths, stamp }: MergedBlock,
+  { cells, styles, rules, widths }: MergedBlock,
   expects?: string,
 ): Promise<WriteDone> {
   return ask('writeBlock', {
@@ -185,7 +185,6 @@ function send(
     styles,
     rules,
     widths,
-    stamp,
     freezeRows: props.freezeRows ?? 0,
     ...(props.record && { replaces: true }),
     ...(expects !== undefined && { expects }),

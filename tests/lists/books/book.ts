@@ -1,5 +1,5 @@
 import type { TabContent, WireCell } from '../../../shared/contract';
-import type { DateOrder } from '../../../shared/lists/text-day';
+import type { DateOrder } from '../../../shared/locale/date-order';
 import type { UnitSystem } from '../../../shared/units/units';
 
 /** A farm's own book, invented, with what its grower means by it. */

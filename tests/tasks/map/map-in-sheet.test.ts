@@ -1,6 +1,7 @@
 /** The map's block, written through the real script into the preview's engine and recalculated there. */
 import { describe, expect, it } from 'vitest';
 import { number as numberCell, text } from '../../../shared/block/cells';
+import { MAP_BLOCK } from '../../../shared/block/own-words';
 import type { BlockInfo, Overview, TabContent } from '../../../shared/contract';
 import { findLists } from '../../../shared/lists/find-lists';
 import type { PaddockList } from '../../../shared/lists/model';
@@ -9,7 +10,6 @@ import { NO_ADDED_COLUMNS } from '../../../shared/tasks/added-columns';
 import type { ComposedBlock } from '../../../shared/tasks/composed-block';
 import { composeMapBlock } from '../../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../../shared/tasks/map/guess-role';
-import { MAP_BLOCK } from '../../../shared/tasks/map/map-block';
 import { keptInMap, mapFromBlock } from '../../../shared/tasks/map/map-from-block';
 import { mapFromGeojson } from '../../../shared/tasks/map/map-from-geojson';
 import { type MeasuredMap, measureMap } from '../../../shared/tasks/map/measure-map';

@@ -1,4 +1,6 @@
 import { useState } from 'preact/hooks';
+import { startUnits } from '../../../../shared/lists/start-units';
+import { decimalComma } from '../../../../shared/locale/decimal-comma';
 import {
   BITE_BLOCK,
   BITE_CAUTIONS,
@@ -7,16 +9,15 @@ import {
 } from '../../../../shared/tasks/bite/bite-block';
 import { BITE_SETTINGS, type BiteSettings } from '../../../../shared/tasks/bite/bite-settings';
 import { readBite } from '../../../../shared/tasks/bite/read-bite';
+import { readLines, startLines, type TypedLine } from '../../../../shared/tasks/bite/typed-line';
 import { WIRES } from '../../../../shared/tasks/bite/wires';
 import { readUnits } from '../../../../shared/tasks/settings';
+import { standingBlock } from '../../../../shared/tasks/standing-block';
 import type { UnitSystem } from '../../../../shared/units/units';
-import { decimalComma } from '../../numbers/decimal-comma';
 import { Cautions } from '../../parts/cautions';
 import { Notice } from '../../parts/notice';
 import { SettingsFields } from '../../parts/settings-fields';
 import { useSettings } from '../../parts/settings-state';
-import { standingBlock } from '../../parts/standing-block';
-import { startUnits } from '../../parts/start-units';
 import { UnitsChoice } from '../../parts/units-choice';
 import type { Book } from '../../parts/use-book';
 import { useReset } from '../../parts/use-reset';
@@ -24,7 +25,6 @@ import { WriteBlock } from '../../parts/write-block';
 import { BiteResult } from './bite-result';
 import { LevelsTable } from './levels-table';
 import { LinesSection } from './lines-section';
-import { readLines, startLines, type TypedLine } from './typed-line';
 
 export function BiteSteps({ book, onReread }: { book: Book; onReread: () => void }) {
   const old = standingBlock(book, BITE_BLOCK);

@@ -1,8 +1,8 @@
+import { NEW_LINE, type TypedLine } from '../../../../shared/tasks/bite/typed-line';
 import type { WireRow } from '../../../../shared/tasks/bite/wire-rows';
 import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { Button } from '../../parts/button';
 import { InputField, SelectField } from '../../parts/field';
-import { NEW_LINE, type TypedLine } from './typed-line';
 
 interface Props {
   readonly lines: readonly TypedLine[];

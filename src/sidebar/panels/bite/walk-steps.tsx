@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks';
 import { dayFromIso } from '../../../../shared/core/calendar/day';
+import { decimalComma } from '../../../../shared/locale/decimal-comma';
+import { readTyped } from '../../../../shared/locale/read-typed';
 import { readWalk } from '../../../../shared/tasks/bite/read-walk';
 import {
   readingRow,
@@ -10,8 +12,6 @@ import {
 } from '../../../../shared/tasks/bite/walk-block';
 import { type Reading, walkSentence, walksOf } from '../../../../shared/tasks/bite/walk-log';
 import { NEW_TABLE } from '../../../../shared/tasks/room-to-type';
-import { decimalComma } from '../../numbers/decimal-comma';
-import { readTyped } from '../../numbers/read-typed';
 import { Cautions } from '../../parts/cautions';
 import { dayWords } from '../../parts/day-words';
 import { InputField } from '../../parts/field';

@@ -1,4 +1,6 @@
 import { useState } from 'preact/hooks';
+import { startUnits } from '../../../../shared/lists/start-units';
+import { decimalComma } from '../../../../shared/locale/decimal-comma';
 import {
   BUDGET_BLOCK,
   BUDGET_CAUTIONS,
@@ -10,14 +12,12 @@ import { earlierBudget } from '../../../../shared/tasks/budget/earlier-budget';
 import { readBudget } from '../../../../shared/tasks/budget/read-budget';
 import { workableStays } from '../../../../shared/tasks/budget/workable-stays';
 import { insideSettings, readUnits } from '../../../../shared/tasks/settings';
+import { standingBlock } from '../../../../shared/tasks/standing-block';
 import type { UnitSystem } from '../../../../shared/units/units';
-import { decimalComma } from '../../numbers/decimal-comma';
 import { Cautions } from '../../parts/cautions';
 import { Notice } from '../../parts/notice';
 import { SettingsFields } from '../../parts/settings-fields';
 import { useSettings } from '../../parts/settings-state';
-import { standingBlock } from '../../parts/standing-block';
-import { startUnits } from '../../parts/start-units';
 import { UnitsChoice } from '../../parts/units-choice';
 import type { Book } from '../../parts/use-book';
 import { WriteBlock } from '../../parts/write-block';

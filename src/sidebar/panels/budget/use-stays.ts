@@ -7,9 +7,10 @@ import {
   dayFromIso,
   isoFromDay,
 } from '../../../../shared/core/calendar/day';
-import type { GroupList, PaddockList } from '../../../../shared/lists/model';
+import { bindLists } from '../../../../shared/lists/bind-lists';
+import type { GroupList, ListSource, PaddockList } from '../../../../shared/lists/model';
+import { readAmount } from '../../../../shared/locale/read-amount';
 import { blockFingerprint } from '../../../../shared/table/block-fingerprint';
-import type { ListSource } from '../../../../shared/table/model';
 import { readRotation } from '../../../../shared/table/read-rotation';
 import type { BudgetStay } from '../../../../shared/tasks/budget/budget-model';
 import { originOfLists, originOfRotation } from '../../../../shared/tasks/budget/origin-words';
@@ -18,12 +19,10 @@ import type { BudgetRead } from '../../../../shared/tasks/budget/read-budget';
 import { rotationLinks } from '../../../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../../../shared/tasks/budget/rotation-stays';
 import type { StaySource } from '../../../../shared/tasks/budget/stay-columns';
+import { standingBlock } from '../../../../shared/tasks/standing-block';
 import type { UnitSystem } from '../../../../shared/units/units';
-import { bindLists } from '../../lists/bind-lists';
 import { seasonNotesOf } from '../../lists/list-notes';
 import { type Lists, useLists } from '../../lists/use-lists';
-import { readAmount } from '../../numbers/read-amount';
-import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
 
 export type StaysFrom = 'rotation' | 'lists';

@@ -2,7 +2,7 @@ import type { AnyEntry, CellValue, ColumnOut } from '../../../../shared/catalogu
 import type { Answer } from '../../../../shared/door/call';
 import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { formatNumber } from '../../numbers/format-number';
-import { Notice } from '../../parts/notice';
+import { Cautions } from '../../parts/cautions';
 import { ScrollRegion } from '../../parts/scroll-region';
 import { type Outcome, words } from './work-out';
 
@@ -21,12 +21,7 @@ export function AnswerView({ entry, outcome, units, waiting }: Props) {
       <div aria-live="polite">
         {waiting ? <p>Reading cells…</p> : <OutcomeView entry={entry} outcome={outcome} units={units} />}
       </div>
-      {outcome.kind === 'answer' &&
-        entry.cautions?.map((caution) => (
-          <Notice key={caution} kind="warning">
-            {caution}
-          </Notice>
-        ))}
+      {outcome.kind === 'answer' && entry.cautions && <Cautions sentences={entry.cautions} />}
     </section>
   );
 }

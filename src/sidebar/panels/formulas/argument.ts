@@ -1,7 +1,7 @@
 /** One argument of the form: typed, or taken from cells. */
 import { quotedTab } from '../../../../shared/block/a1';
 import type { Selection, WireCell } from '../../../../shared/contract';
-import { readTyped } from '../../numbers/read-typed';
+import { readTyped } from '../../../../shared/locale/read-typed';
 import { parseReference } from './reference';
 
 export type Argument =

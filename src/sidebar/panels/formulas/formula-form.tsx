@@ -1,5 +1,5 @@
 /** One cell function: its form, the live answer, and the way into the sheet. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { AnyEntry, Param } from '../../../../shared/catalogue/define';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { Button } from '../../parts/button';
@@ -25,7 +25,8 @@ interface Props {
 export function FormulaForm({ entry, sheet, units, onUnits, onBack }: Props) {
   const [typedArgs, setArgs] = useState<readonly Argument[]>(() => entry.params.map(() => BLANK));
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  // At once: an effect that runs later takes the focus from a field that is being typed into.
+  useLayoutEffect(() => heading.current?.focus(), []);
   const written = typedArgs.map((argument, i) =>
     entry.params[i]?.kind === 'units' ? unitsArgument(units) : argument,
   );

@@ -1,6 +1,6 @@
 /** The formula that a filled form stands for. */
 
-import { readTyped } from '../../numbers/read-typed';
+import { readTyped } from '../../../../shared/locale/read-typed';
 import { type Argument, typedReference } from './argument';
 
 interface Writing {

@@ -1,5 +1,5 @@
 import type { AnyEntry } from '../../../../shared/catalogue/define';
-import { signature } from '../../../../shared/catalogue/describe';
+import { certaintyOf, signature } from '../../../../shared/catalogue/describe';
 import { SOURCES } from '../../../../shared/sources';
 
 /** How the number is worked out, and what it rests on. */
@@ -15,7 +15,7 @@ export function FunctionHelp({ entry }: { entry: AnyEntry }) {
       <ul>
         {entry.sources.map((use) => (
           <li key={use.source + use.covers}>
-            {use.covers}: <strong>{use.certainty}</strong>. {SOURCES[use.source].citation}
+            {use.covers}: <strong>{certaintyOf(use)}</strong>. {SOURCES[use.source].citation}
           </li>
         ))}
       </ul>

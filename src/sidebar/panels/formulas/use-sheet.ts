@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
+import { startUnits } from '../../../../shared/lists/start-units';
+import { decimalComma } from '../../../../shared/locale/decimal-comma';
 import type { UnitSystem } from '../../../../shared/units/units';
-import { decimalComma } from '../../numbers/decimal-comma';
-import { startUnits } from '../../parts/start-units';
 import { readBook } from '../../parts/use-book';
 
 /** What the form must know of the spreadsheet. */

@@ -1,7 +1,7 @@
 /** The answer in the page: the same core as the cell function, and its refusals sorted by the field they concern. */
 import type { AnyEntry, Param } from '../../../../shared/catalogue/define';
 import { type Answer, call } from '../../../../shared/door/call';
-import { readTyped } from '../../numbers/read-typed';
+import { readTyped } from '../../../../shared/locale/read-typed';
 import { type Argument, callValue, isBlankArgument } from './argument';
 
 export type Outcome =

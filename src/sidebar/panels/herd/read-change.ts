@@ -1,7 +1,7 @@
 import { dayFromIso } from '../../../../shared/core/calendar/day';
+import { readTyped } from '../../../../shared/locale/read-typed';
 import type { HerdEntry } from '../../../../shared/tasks/herd/herd-block';
 import { toInside, type UnitSystem } from '../../../../shared/units/units';
-import { readTyped } from '../../numbers/read-typed';
 
 export interface TypedChange {
   readonly group: string;

@@ -1,11 +1,11 @@
 /** "Draw the paddocks": corners in, what is what, the drawing, the list into the sheet. */
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { MAP_BLOCK } from '../../../../shared/block/own-words';
 import { guessRole } from '../../../../shared/tasks/map/guess-role';
-import { MAP_BLOCK } from '../../../../shared/tasks/map/map-block';
 import { drawnIn } from '../../../../shared/tasks/map/map-from-block';
 import type { FarmMap, Role } from '../../../../shared/tasks/map/map-model';
+import { standingBlock } from '../../../../shared/tasks/standing-block';
 import { Notice } from '../../parts/notice';
-import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
 import { useReset } from '../../parts/use-reset';
 import { WithBook } from '../../parts/with-book';

@@ -1,19 +1,20 @@
 /** Numbers, drawing and list of a map, and the way into the sheet. */
 import { useMemo, useState } from 'preact/hooks';
+import { MAP_BLOCK } from '../../../../shared/block/own-words';
+import { startUnits } from '../../../../shared/lists/start-units';
+import { decimalComma } from '../../../../shared/locale/decimal-comma';
 import { composeMapBlock } from '../../../../shared/tasks/map/compose-map-block';
 import { NEIGHBOUR_TOLERANCE_METERS } from '../../../../shared/tasks/map/find-neighbours';
-import { MAP_BLOCK, MAP_SETTINGS } from '../../../../shared/tasks/map/map-block';
+import { MAP_SETTINGS } from '../../../../shared/tasks/map/map-block';
 import { type KeptInMap, keptInMap } from '../../../../shared/tasks/map/map-from-block';
 import type { FarmMap, Role } from '../../../../shared/tasks/map/map-model';
 import { type MeasuredMap, measureMap } from '../../../../shared/tasks/map/measure-map';
 import { insideSettings, readSettings, readUnits, type SettingSpec } from '../../../../shared/tasks/settings';
+import { standingBlock } from '../../../../shared/tasks/standing-block';
 import type { UnitSystem } from '../../../../shared/units/units';
-import { decimalComma } from '../../numbers/decimal-comma';
 import { Notice } from '../../parts/notice';
 import { SettingsFields } from '../../parts/settings-fields';
 import { useSettings } from '../../parts/settings-state';
-import { standingBlock } from '../../parts/standing-block';
-import { startUnits } from '../../parts/start-units';
 import { UnitsChoice } from '../../parts/units-choice';
 import type { Book } from '../../parts/use-book';
 import { type Compose, WriteBlock } from '../../parts/write-block';

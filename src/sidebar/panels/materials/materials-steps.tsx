@@ -1,4 +1,7 @@
 import { useState } from 'preact/hooks';
+import { bindLists } from '../../../../shared/lists/bind-lists';
+import { startUnits } from '../../../../shared/lists/start-units';
+import { decimalComma } from '../../../../shared/locale/decimal-comma';
 import { COMPARISON_SETTINGS } from '../../../../shared/tasks/materials/comparison-model';
 import type { AtATime } from '../../../../shared/tasks/materials/material-needs';
 import {
@@ -11,16 +14,13 @@ import { MATERIALS_SETTINGS } from '../../../../shared/tasks/materials/materials
 import { NOTHING_TYPED, readMaterials } from '../../../../shared/tasks/materials/read-materials';
 import { strandsForWeight } from '../../../../shared/tasks/materials/strands-for-weight';
 import { readUnits, type SettingSpec } from '../../../../shared/tasks/settings';
+import { standingBlock } from '../../../../shared/tasks/standing-block';
 import { toInside, type UnitSystem } from '../../../../shared/units/units';
-import { bindLists } from '../../lists/bind-lists';
-import { decimalComma } from '../../numbers/decimal-comma';
 import { Cautions } from '../../parts/cautions';
 import { Choices } from '../../parts/choices';
 import { Notice } from '../../parts/notice';
 import { SettingsFields } from '../../parts/settings-fields';
 import { useSettings } from '../../parts/settings-state';
-import { standingBlock } from '../../parts/standing-block';
-import { startUnits } from '../../parts/start-units';
 import { UnitsChoice } from '../../parts/units-choice';
 import type { Book } from '../../parts/use-book';
 import { useReset } from '../../parts/use-reset';

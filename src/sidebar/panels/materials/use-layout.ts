@@ -1,6 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { FoundList, PaddockList } from '../../../../shared/lists/model';
-import type { ListSource } from '../../../../shared/table/model';
+import type { FoundList, ListSource, PaddockList } from '../../../../shared/lists/model';
 import { type Cut, cutField } from '../../../../shared/tasks/materials/cut-field';
 import { type LaidOut, laidPaddocks } from '../../../../shared/tasks/materials/laid-paddocks';
 import type { Layout, Touching } from '../../../../shared/tasks/materials/layout';

@@ -1,16 +1,15 @@
 /** The rotation table that stands in the file already, if any. */
+
+import { cellOnTab } from '../../../../shared/block/cell-on-tab';
+import { ROTATION_NAME } from '../../../../shared/block/own-words';
 import { cut, cutBlock } from '../../../../shared/block/read-block';
 import type { BlockInfo, TabContent } from '../../../../shared/contract';
-import { cellOnTab } from '../../../../shared/lists/cell-on-tab';
+import { areasBeside } from '../../../../shared/lists/found-lists';
 import type { OldRotation } from '../../../../shared/table/model';
 import { readRotation } from '../../../../shared/table/read-rotation';
 import { widenedBlock } from '../../../../shared/table/widened-block';
-import { areaFingerprint } from '../../parts/area-fingerprint';
-import { areasBeside } from '../../parts/found-lists';
+import { areaFingerprint } from '../../../../shared/tasks/area-fingerprint';
 import type { Book } from '../../parts/use-book';
-
-/** The named range of the rotation table. */
-export const ROTATION_NAME = 'SOUNDER_ROTATION';
 
 export interface OldTable {
   /** The block and the columns that the grower began right beside it. */

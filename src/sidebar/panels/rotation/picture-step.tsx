@@ -1,11 +1,11 @@
 import { useState } from 'preact/hooks';
+import { freeTabName } from '../../../../shared/block/free-tab-name';
 import { wholeOf } from '../../../../shared/block/read-block';
 import { isEarlierPicture, type PictureInput, pictureBlock } from '../../../../shared/table/picture-block';
+import { areaFingerprint } from '../../../../shared/tasks/area-fingerprint';
+import { findBlock } from '../../../../shared/tasks/find-block';
 import { mergeBlock } from '../../../../shared/tasks/merge-block';
-import { areaFingerprint } from '../../parts/area-fingerprint';
 import { Button } from '../../parts/button';
-import { findBlock } from '../../parts/find-block';
-import { freeTabName } from '../../parts/free-tab-name';
 import { Notice } from '../../parts/notice';
 import type { Book } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';

@@ -1,9 +1,12 @@
 import type { Day } from '../../../../shared/core/calendar/day';
 import { groupsLeftOut } from '../../../../shared/plan/groups-left-out';
 import { growthNotes } from '../../../../shared/plan/growth-notes';
-import { usePage } from '../../page';
+import type { PlanRules } from '../../../../shared/plan/model';
+import type { PastRow } from '../../../../shared/table/model';
+import type { UnitSystem } from '../../../../shared/units/units';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
+import { GroundUse } from './ground-use';
 import { AllMoves, NextMoves } from './moves-list';
 import { PlanWordsShown } from './plan-words';
 import type { Season } from './season';
@@ -14,57 +17,85 @@ interface Props {
   readonly planner: Planner;
   readonly season: Season;
   readonly today: Day;
+  /** Takes the rules of an offer into the form. */
+  readonly onUse: (rules: PlanRules) => void;
 }
 
-/** Works the plan out and shows it before anything is written. */
-export function PlanSection({ planner, season, today }: Props) {
-  const { say } = usePage();
-  const { busy, made, noPlan, stale, problem } = planner;
-  const missing = 'missing' in season ? season.missing : undefined;
+/** The plan as it comes by itself, before anything is written. */
+export function PlanSection({ planner, season, today, onUse }: Props) {
+  const { busy, made, noPlan, stale, problem, isStopped } = planner;
+  const isOld = stale && busy;
   return (
     <>
-      <Button
-        kind="main"
-        disabled={busy || missing !== undefined}
-        onPress={() => {
-          say('Working out the plan…');
-          planner.plan();
-        }}
-      >
-        {busy ? 'Working…' : 'Work out the plan'}
-      </Button>
-      {missing && <p class="hint">{missing}</p>}
-      {problem && <Notice kind="problem">{problem}</Notice>}
+      {'missing' in season && <p class="hint">{season.missing}</p>}
+      {problem && <Notice kind="problem">The plan could not be worked out: {problem}</Notice>}
+      {busy && <Working planner={planner} />}
+      {(isStopped || problem) && (
+        <Button kind="main" onPress={planner.plan}>
+          Work out the plan
+        </Button>
+      )}
       {stale && !busy && (
         <Notice kind="warning">
-          The lists, the rules or the table have changed since. What follows is the old plan; work it out
-          again.
+          The lists, the rules or the table have changed since. What follows is the old plan.
         </Notice>
       )}
-      {noPlan && (
-        <Notice kind="problem">
-          {noPlan.reason} {noPlan.mend}
-        </Notice>
-      )}
-      {made && <PlanShown made={made} today={today} />}
+      <div class={isOld ? 'old-result' : undefined} inert={isOld}>
+        {noPlan && <PlanWordsShown plan={undefined} words={noPlan} onUse={onUse} />}
+        {made && <PlanShown made={made} today={today} onUse={onUse} />}
+      </div>
     </>
   );
 }
 
-function PlanShown({ made: { problem, plan, words }, today }: { made: Made; today: Day }) {
+function Working({ planner: { share, made, stale, stop } }: { planner: Planner }) {
+  const words = made && !stale ? 'Looking for what would make it better…' : 'Working it out…';
+  return (
+    <div class="working">
+      <p>{words}</p>
+      {share > 0 && (
+        <div class="pair">
+          <progress aria-label={words} value={share} />
+          <Button onPress={stop}>Stop</Button>
+        </div>
+      )}
+    </div>
+  );
+}
+
+function PlanShown({ made, today, onUse }: { made: Made } & Pick<Props, 'today' | 'onUse'>) {
+  const { problem, plan, words } = made;
   return (
     <>
       <h3>Next moves</h3>
       <NextMoves problem={problem} plan={plan} today={today} />
-      <PlanWordsShown plan={plan} words={words} />
+      <PlanWordsShown plan={plan} words={words} onUse={onUse} />
       {[...groupsLeftOut(problem), ...growthNotes(problem, plan)].map((note) => (
         <Notice key={note} kind="note">
           {note}
         </Notice>
       ))}
-      <h3>The season</h3>
+    </>
+  );
+}
+
+interface SeasonProps {
+  readonly made: Made;
+  /** Moves that happened. */
+  readonly past: readonly PastRow[];
+  readonly units: UnitSystem;
+  readonly isOld: boolean;
+}
+
+/** The season as a picture, as a list, and by what it does to the ground. */
+export function SeasonShown({ made: { problem, plan }, past, units, isOld }: SeasonProps) {
+  return (
+    <div class={isOld ? 'old-result' : undefined} inert={isOld}>
+      <h2>The season</h2>
       <SeasonDrawing problem={problem} plan={plan} />
       <AllMoves problem={problem} plan={plan} />
-    </>
+      <h2>How hard the ground is used</h2>
+      <GroundUse problem={problem} plan={plan} past={past} units={units} />
+    </div>
   );
 }

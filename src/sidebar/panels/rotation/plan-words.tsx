@@ -1,21 +1,33 @@
-import type { PlanWords } from '../../../../shared/plan/explain-plan';
-import type { Plan } from '../../../../shared/plan/model';
+import { fallsShort, type PlanWords } from '../../../../shared/plan/explain-plan';
+import type { Plan, PlanRules } from '../../../../shared/plan/model';
+import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 
-/** How good the plan is, and what would mend it. */
-export function PlanWordsShown({ plan, words }: { plan: Plan; words: PlanWords | undefined }) {
-  if (!words) return <p aria-live="polite">Looking for what would make it better…</p>;
-  const sentences = words.score.map((sentence) => <p key={sentence}>{sentence}</p>);
-  if (!fallsShort(plan)) return <Notice kind="done">{sentences}</Notice>;
-  return (
-    <Notice kind="warning">
-      {sentences}
-      {words.mend && <p>{words.mend}</p>}
-    </Notice>
-  );
+interface Props {
+  /** Undefined where there is no plan. */
+  readonly plan: Plan | undefined;
+  readonly words: PlanWords;
+  readonly onUse: (rules: PlanRules) => void;
 }
 
-/** Whether a paddock gets too little rest or the ground carries too much. */
-export function fallsShort({ score }: Plan): boolean {
-  return score.restShortDays + score.overLimitDays > 0;
+/** How good the plan is, and what would mend it, each with a button that does it where the rules alone change. */
+export function PlanWordsShown({ plan, words, onUse }: Props) {
+  const kind = plan ? (fallsShort(plan) ? 'warning' : 'done') : 'problem';
+  return (
+    <Notice kind={kind}>
+      {words.score.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      {words.mend && <p>{words.mend}</p>}
+      {words.offers.length > 0 && (
+        <div class="offers">
+          {words.offers.map(({ button, rules }) => (
+            <Button key={button} onPress={() => onUse(rules)}>
+              {button}
+            </Button>
+          ))}
+        </div>
+      )}
+    </Notice>
+  );
 }

@@ -1,8 +1,9 @@
 /** Turns the typed rules into the planner's, or says field by field what is wrong. */
 import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
+import { readAmount } from '../../../../shared/locale/read-amount';
 import type { PlanRules, RestRule } from '../../../../shared/plan/model';
+import { EVENNESS } from '../../../../shared/table/settings-rows';
 import { symbolOf, toInside, type UnitSystem } from '../../../../shared/units/units';
-import { readAmount } from '../../numbers/read-amount';
 import type { RulesForm } from './rules-form';
 
 export type RuleProblems = Readonly<Partial<Record<keyof RulesForm, string>>>;
@@ -52,6 +53,7 @@ export function readRules(form: RulesForm, system: UnitSystem, comma: boolean): 
     shortestStayDays,
     longestStayDays,
     ...(limit !== undefined && { groundLimit: limit }),
+    evenness: EVENNESS[form.evenness],
     moveWeekdays: form.weekdays,
     noMoveDays,
     seasonStart,

@@ -1,6 +1,6 @@
+import { bindLists } from '../../../../shared/lists/bind-lists';
 import type { RotationBlockInput } from '../../../../shared/table/model';
-import { bindLists } from '../../lists/bind-lists';
-import { boundHerdLog } from '../../lists/herd-log';
+import { boundHerdLog } from '../../../../shared/tasks/herd/herd-log';
 import { type Book, readBook } from '../../parts/use-book';
 import { type OldTable, oldTable } from './old-table';
 

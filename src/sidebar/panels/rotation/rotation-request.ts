@@ -1,9 +1,10 @@
 /** What the script is asked to write: the rotation table with its memory. */
+import { ROTATION_NAME } from '../../../../shared/block/own-words';
 import type { BlockCell, WriteBlock } from '../../../../shared/contract';
 import type { Corner, RotationBlockInput } from '../../../../shared/table/model';
 import { rotationBlock } from '../../../../shared/table/rotation-block';
 import { withMemory } from '../../../../shared/tasks/merge-block';
-import { type OldTable, ROTATION_NAME } from './old-table';
+import type { OldTable } from './old-table';
 
 export function rotationRequest(
   input: Omit<RotationBlockInput, 'corner'>,

@@ -1,8 +1,13 @@
 /** The rules as they stand in the form: text, as typed. */
 import { type Day, isoFromDay } from '../../../../shared/core/calendar/day';
-import type { ReadGroup } from '../../../../shared/lists/model';
+import type { ReadGroup, ReadPaddock } from '../../../../shared/lists/model';
 import type { PlanRules } from '../../../../shared/plan/model';
+import { startLongestStay } from '../../../../shared/plan/start-longest-stay';
+import { type EvennessWord, evennessWord } from '../../../../shared/table/settings-rows';
 import { fromInside, type UnitSystem } from '../../../../shared/units/units';
+
+import { planProblem } from './plan-problem';
+import { readRules } from './read-rules';
 
 export type RestKind = 'fixed' | 'monthly' | 'forage';
 
@@ -21,18 +26,32 @@ export interface RulesForm {
   readonly weekdays: readonly boolean[];
   readonly noMoveDays: string;
   readonly groundLimit: string;
+  readonly evenness: EvennessWord;
 }
 
 /**
  * Where the form starts. The rest of 40 days and the stay of 3 to 7 days lie inside the 30 to 90 days of rest
- * and 3 to 7 days of stay that ATTRA/NCAT gives for pigs in woods; that they suit open ground is judgement.
+ * and 3 to 7 days of stay that ATTRA/NCAT gives for pigs in woods; that they suit open ground is judgement. Where 7
+ * days do not let the rest be had, startLongestStay begins with more.
  */
 const START = { restDays: '40', shortest: '3', longest: '7' };
 
 /** A season where no group says when it ends. Judgement. */
 const USUAL_SEASON_DAYS = 180;
 
-export function startingRules(groups: readonly ReadGroup[], today: Day): RulesForm {
+/** The rules to begin with: the longest stay long enough for the rest, where 14 days or less are. */
+export function startingRules(
+  paddocks: readonly ReadPaddock[],
+  groups: readonly ReadGroup[],
+  today: Day,
+): RulesForm {
+  const form = usualRules(groups, today);
+  // No rule of these has a unit.
+  const { rules } = readRules(form, 'metric', false);
+  return rules ? { ...form, longest: String(startLongestStay(planProblem(paddocks, groups, rules))) } : form;
+}
+
+function usualRules(groups: readonly ReadGroup[], today: Day): RulesForm {
   // A group without a day is in the season from its start to its end: no other group's day moves them for it.
   const starts = groups.map(({ from, standsIn }) => from ?? standsIn?.since ?? today);
   const start = Math.min(...(starts.length > 0 ? starts : [today]));
@@ -51,6 +70,7 @@ export function startingRules(groups: readonly ReadGroup[], today: Day): RulesFo
     weekdays: new Array<boolean>(7).fill(true),
     noMoveDays: '',
     groundLimit: '',
+    evenness: 'some',
   };
 }
 
@@ -75,5 +95,6 @@ export function rulesFormOf(rules: PlanRules, system: UnitSystem, comma: boolean
     weekdays: rules.moveWeekdays,
     noMoveDays: rules.noMoveDays.map(isoFromDay).join(', '),
     groundLimit: groundLimit === undefined ? '' : words(fromInside(groundLimit, 'massPerArea', system)),
+    evenness: evennessWord(rules),
   };
 }

@@ -1,3 +1,5 @@
+import { PARASITE_CAUTION } from '../../../../shared/catalogue/cautions';
+import type { EvennessWord } from '../../../../shared/table/settings-rows';
 import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { Choices } from '../../parts/choices';
 import { MONTHS, WEEKDAYS } from '../../parts/day-words';
@@ -16,6 +18,13 @@ const REST_KINDS = [
   { value: 'fixed', text: 'The same all season' },
   { value: 'monthly', text: 'By month' },
   { value: 'forage', text: 'From forage growth' },
+];
+
+/** The more moves, the less the small paddocks bear. */
+const EVENNESS_WORDS = [
+  { value: 'fewest', text: 'Fewest moves' },
+  { value: 'some', text: 'Some: shorter stays where the ground is small' },
+  { value: 'most', text: 'Most: every paddock alike for its size' },
 ];
 
 /** Season, rest, stay and move days. */
@@ -46,6 +55,7 @@ export function RulesSection({ form, units, problems, onChange }: Props) {
         options={REST_KINDS}
         onChange={(value) => set({ rest: value as RestKind })}
       />
+      <p class="hint">{PARASITE_CAUTION}</p>
       {form.rest === 'fixed' && (
         <InputField
           label="Days of rest"
@@ -79,8 +89,14 @@ export function RulesSection({ form, units, problems, onChange }: Props) {
       <InputField label="Shortest stay (days)" {...text('shortest')} />
       <InputField
         label="Longest stay (days)"
-        hint="3 to 7 days is advised for pigs in woods (ATTRA/NCAT); on open ground that is judgement. Shorter is kinder to the ground."
+        hint="3 to 7 days is advised for pigs in woods (ATTRA/NCAT); on open ground that is judgement. Shorter is kinder to the ground, but needs more paddocks for the rest: it starts with the shortest of 7 to 14 days that gives it."
         {...text('longest')}
+      />
+      <Choices
+        legend="How much will you move for the ground's sake?"
+        value={form.evenness}
+        options={EVENNESS_WORDS}
+        onChange={(value) => set({ evenness: value as EvennessWord })}
       />
       <Weekdays
         chosen={form.weekdays}

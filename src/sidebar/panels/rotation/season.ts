@@ -1,6 +1,7 @@
 /** What is to be planned: the whole season, or what is left of it after the moves that really happened. */
 import type { Day } from '../../../../shared/core/calendar/day';
 import type { ListProblem } from '../../../../shared/lists/model';
+import { evenShare } from '../../../../shared/plan/even-share';
 import { groupsLeftOut } from '../../../../shared/plan/groups-left-out';
 import type { PlanProblem, PlanRules } from '../../../../shared/plan/model';
 import { afterLastSeason } from '../../../../shared/table/after-last-season';
@@ -28,8 +29,10 @@ export function seasonOf({ lists, rules, old, today, countPlannedAsDone }: Given
   if (missing) return { missing, problems };
   if (problems.length > 0)
     return { missing: 'First put right what is wrong in the table that stands there.', problems };
-  if (!rules) return { missing: 'First put right what is wrong in the rules (step 2).', problems };
-  const whole = planProblem(lists.paddocks, lists.groups, rules);
+  if (!rules) return { missing: 'First put right what is wrong in the rules below.', problems };
+  const listed = planProblem(lists.paddocks, lists.groups, rules);
+  // Of the whole season, so that what was planned first holds for the rest of it too.
+  const whole = { ...listed, evenShare: evenShare(listed) };
   if (old && isNewSeason(old, rules)) {
     const paddocks = afterLastSeason(whole.paddocks, old.rotation.rows);
     const fresh = fromToday({ ...whole, paddocks }, today);
@@ -38,8 +41,10 @@ export function seasonOf({ lists, rules, old, today, countPlannedAsDone }: Given
   const begun = fromToday(whole, today);
   if (!old) return nobodyIn(begun) ?? { problem: begun, rules, rebuild: undefined };
   const rebuild = rebuildInput(old.rotation, { ...whole, today, countPlannedAsDone });
-  if (rebuild.past.length > 0) return { problem: rebuild.problem, rules, rebuild };
-  return nobodyIn(begun) ?? { problem: begun, rules, rebuild: { ...rebuild, problem: begun } };
+  const isUnderWay = rebuild.past.length > 0;
+  const problem = isUnderWay ? { ...rebuild.problem, evenShare: whole.evenShare } : begun;
+  const rest: Season = { problem, rules, rebuild: { ...rebuild, problem } };
+  return isUnderWay ? rest : (nobodyIn(begun) ?? rest);
 }
 
 /** Rules that begin after the season of the table that stands: that table is last season's, and stays. */
@@ -56,9 +61,9 @@ function nobodyIn(problem: PlanProblem): Season | undefined {
 }
 
 function whatIsMissing(lists: Lists, rules: PlanRules | undefined): string | undefined {
-  if (!lists.chosen.paddocks || !lists.chosen.groups) return 'First both lists must be found (step 1).';
-  if (lists.problems.length > 0) return 'First put right what is wrong in the lists (step 1).';
+  if (!lists.chosen.paddocks || !lists.chosen.groups) return 'First both lists must be found.';
+  if (lists.problems.length > 0) return 'First put right what is wrong in the lists.';
   if (lists.paddocks.length === 0 || lists.groups.length === 0)
-    return 'First both lists must hold something (step 1).';
-  return rules ? undefined : 'First put right what is wrong in the rules (step 2).';
+    return 'First both lists must hold something.';
+  return rules ? undefined : 'First put right what is wrong in the rules below.';
 }

@@ -1,22 +1,25 @@
 /** What the table is built from: the plan, the settings it was made with, the grower's lists, and what to keep. */
-import type { FoundList, GroupList, PaddockList } from '../../../../shared/lists/model';
+
+import { bindLists } from '../../../../shared/lists/bind-lists';
+import type {
+  FoundList,
+  GroupList,
+  ListSource,
+  ListSources,
+  PaddockList,
+} from '../../../../shared/lists/model';
+import { headingTexts } from '../../../../shared/lists/recalled-list';
+import { fallsShort } from '../../../../shared/plan/explain-plan';
 import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
-import {
-  DEFAULT_TEMPERATURE_C,
-  type ListSource,
-  type RotationBlockInput,
-} from '../../../../shared/table/model';
+import { DEFAULT_TEMPERATURE_C, type RotationBlockInput } from '../../../../shared/table/model';
 import type { RebuildInput } from '../../../../shared/table/rebuild-input';
 import { OUTDOOR_FACTOR } from '../../../../shared/tables/nrc-intake';
+import { boundHerdLog, herdSource } from '../../../../shared/tasks/herd/herd-log';
 import type { UnitSystem } from '../../../../shared/units/units';
-import { bindLists, type ListSources } from '../../lists/bind-lists';
-import { boundHerdLog, herdSource } from '../../lists/herd-log';
-import { headingTexts } from '../../lists/recalled-list';
 import type { Lists } from '../../lists/use-lists';
 import type { Book } from '../../parts/use-book';
 import type { OldTable } from './old-table';
-import { fallsShort } from './plan-words';
 import type { Made } from './use-plan';
 
 interface Given {
@@ -70,7 +73,7 @@ export function boundInput<Input extends Omit<RotationBlockInput, 'corner'>>(inp
 
 /** What stands above the table in the sheet: where the plan falls short, and what was taken for granted. */
 function warningsOf({ problem, plan, words }: Made, rebuild: RebuildInput | undefined): string[] {
-  const short = words && fallsShort(plan) ? [...words.score, ...(words.mend ? [words.mend] : [])] : [];
+  const short = fallsShort(plan) ? [...words.score, ...(words.mend ? [words.mend] : [])] : [];
   return [...short, ...growthNotes(problem, plan), ...(rebuild?.notes ?? [])];
 }
 

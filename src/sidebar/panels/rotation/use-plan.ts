@@ -1,25 +1,36 @@
-import { useState } from 'preact/hooks';
-import { explainPlan, type PlanWords } from '../../../../shared/plan/explain-plan';
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { type PlanWords, plainWords } from '../../../../shared/plan/explain-plan';
 import type { NoPlan, Plan, PlanProblem } from '../../../../shared/plan/model';
-import { planRotation } from '../../../../shared/plan/plan-rotation';
+import type { PlanNews } from '../../../../shared/plan/plan-news';
 import { usePage } from '../../page';
-import { afterPaint } from '../../parts/after-paint';
-import { useWork, type Work } from '../../parts/use-work';
+import { runPlan } from '../../planner/run-plan';
+
+/** What is typed is worked out when the typing has paused for so long; judgement. */
+const PAUSE_MS = 400;
 
 /** A plan and the problem it answers. */
 export interface Made {
   readonly problem: PlanProblem;
   readonly plan: Plan;
-  /** The plan in words; absent while what would mend it is still being looked for. */
-  readonly words: PlanWords | undefined;
+  readonly words: PlanWords;
 }
 
-export interface Planner extends Work {
+export interface Planner {
   readonly made: Made | undefined;
-  readonly noPlan: NoPlan | undefined;
+  /** Why there is no plan, in words. */
+  readonly noPlan: PlanWords | undefined;
   /** Lists, rules or typed moves have changed since the plan was made. */
   readonly stale: boolean;
+  /** A plan, or what would mend it, is being looked for. */
+  readonly busy: boolean;
+  /** Share of that work done, 0 to 1. */
+  readonly share: number;
+  /** The grower stopped it. */
+  readonly isStopped: boolean;
+  /** Why the planner broke. */
+  readonly problem: string | undefined;
   readonly plan: () => void;
+  readonly stop: () => void;
 }
 
 interface Result {
@@ -27,35 +38,72 @@ interface Result {
   readonly of: string;
   readonly problem: PlanProblem;
   readonly outcome: Plan | NoPlan;
-  readonly words: PlanWords | undefined;
+  readonly words: PlanWords;
+  /** Whether what would mend it has been looked for. */
+  readonly isExplained: boolean;
 }
 
-/**
- * Plans on demand. The planner takes a second or so and what would mend the plan a few more, during which the page
- * stands still; so it is drawn before each, and "Working…" and then the plan are seen.
- */
+interface Run {
+  readonly of: string;
+  readonly state: 'busy' | 'done' | 'stopped' | 'failed';
+  readonly share: number;
+  readonly problem?: string;
+}
+
+/** Plans by itself whenever the problem is another one. */
 export function usePlan(problem: PlanProblem | undefined): Planner {
   const [result, setResult] = useState<Result>();
-  const work = useWork();
+  const [run, setRun] = useState<Run>();
+  const stopRun = useRef<() => void>(() => undefined);
   const { say } = usePage();
   const key = JSON.stringify(problem ?? null);
-  const plan = (): void => {
-    if (!problem) return;
-    work.start(async () => {
-      await afterPaint();
-      const outcome = planRotation(problem);
-      setResult({ of: key, problem, outcome, words: undefined });
+  const isAnswered = result?.of === key && result.isExplained;
+
+  const hear = (of: PlanProblem, news: PlanNews): void => {
+    if (news.kind === 'share') {
+      setRun((now) => now && { ...now, share: news.share });
+    } else if (news.kind === 'plan') {
+      const { outcome } = news;
+      setResult({ of: key, problem: of, outcome, words: plainWords(of, outcome), isExplained: false });
       say('stays' in outcome ? 'The plan is ready.' : 'There is no plan under these rules.');
-      await afterPaint();
-      setResult({ of: key, problem, outcome, words: explainPlan(problem, outcome) });
+    } else {
+      setResult((now) => now && { ...now, words: news.words, isExplained: true });
+      setRun((now) => now && { ...now, state: 'done' });
+    }
+  };
+  const begin = (): void => {
+    if (!problem) return;
+    stopRun.current();
+    setRun({ of: key, state: 'busy', share: 0 });
+    stopRun.current = runPlan(problem, {
+      hear: (news) => hear(problem, news),
+      fail: (message) => setRun({ of: key, state: 'failed', share: 0, problem: message }),
     });
   };
+  useEffect(() => {
+    if (!problem || isAnswered) return;
+    const timer = setTimeout(begin, result ? PAUSE_MS : 0);
+    return () => {
+      clearTimeout(timer);
+      stopRun.current();
+    };
+  }, [key]);
+
+  const own = run?.of === key ? run : undefined;
   return {
-    ...work,
     made: result && madeOf(result),
-    noPlan: result && 'reason' in result.outcome ? result.outcome : undefined,
+    noPlan: result && 'reason' in result.outcome ? result.words : undefined,
     stale: result !== undefined && result.of !== key,
-    plan,
+    busy: problem !== undefined && !isAnswered && (!own || own.state === 'busy'),
+    share: own?.share ?? 0,
+    isStopped: own?.state === 'stopped',
+    problem: own?.problem,
+    plan: begin,
+    stop: () => {
+      stopRun.current();
+      setRun({ of: key, state: 'stopped', share: 0 });
+      say('Stopped.');
+    },
   };
 }
 

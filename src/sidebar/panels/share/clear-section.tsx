@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { wholeOf } from '../../../../shared/block/read-block';
+import { areaFingerprint } from '../../../../shared/tasks/area-fingerprint';
 import { findPrivate, type PrivateFound } from '../../../../shared/tasks/share/find-private';
 import { KIND_WORDS, PRIVATE_KINDS, type PrivateKind } from '../../../../shared/tasks/share/private-columns';
 import { usePage } from '../../page';
-import { areaFingerprint } from '../../parts/area-fingerprint';
 import { Button } from '../../parts/button';
 import { count } from '../../parts/day-words';
 import { InputField } from '../../parts/field';

@@ -1,14 +1,15 @@
 /** "See today at a glance": a page in the sheet for the phone, out of the rotation table. */
+
+import { ROTATION_NAME } from '../../../../shared/block/own-words';
+import { herdSource } from '../../../../shared/tasks/herd/herd-log';
+import { standingBlock } from '../../../../shared/tasks/standing-block';
 import { boundTable } from '../../../../shared/tasks/today/bound-table';
 import { TODAY_BLOCK } from '../../../../shared/tasks/today/tick-words';
 import { todayBlock } from '../../../../shared/tasks/today/today-block';
-import { herdSource } from '../../lists/herd-log';
 import { Notice } from '../../parts/notice';
-import { standingBlock } from '../../parts/standing-block';
 import type { Book } from '../../parts/use-book';
 import { WithBook } from '../../parts/with-book';
 import { WriteBlock } from '../../parts/write-block';
-import { ROTATION_NAME } from '../rotation/old-table';
 
 export function TodayPanel() {
   return <WithBook>{(book, reread) => <TodaySteps book={book} onReread={reread} />}</WithBook>;

@@ -1,11 +1,11 @@
 import type { BlockContent } from '../../../../shared/block/read-block';
+import { decimalComma } from '../../../../shared/locale/decimal-comma';
 import { NEW_TABLE } from '../../../../shared/tasks/room-to-type';
 import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS } from '../../../../shared/tasks/training/log-block';
 import { NOT_READY } from '../../../../shared/tasks/training/log-headings';
 import { logStates, readLog } from '../../../../shared/tasks/training/read-log';
 import { readyLookup } from '../../../../shared/tasks/training/ready-lookup';
 import { WATCH_STEPS } from '../../../../shared/tasks/training/training-advice';
-import { decimalComma } from '../../numbers/decimal-comma';
 import { standingAndBelow } from '../../parts/grown-block';
 import { NotPart } from '../../parts/not-part';
 import { Notice } from '../../parts/notice';

@@ -2,7 +2,10 @@ import { useState } from 'preact/hooks';
 import { CATALOGUE } from '../../../../shared/catalogue';
 import type { CellValue } from '../../../../shared/catalogue/define';
 import { call } from '../../../../shared/door/call';
+import { startUnits } from '../../../../shared/lists/start-units';
+import { decimalComma } from '../../../../shared/locale/decimal-comma';
 import { insideSettings, readUnits } from '../../../../shared/tasks/settings';
+import { standingBlock } from '../../../../shared/tasks/standing-block';
 import {
   composePenBlock,
   PEN_BLOCK,
@@ -13,14 +16,11 @@ import {
 import { penPlan } from '../../../../shared/tasks/training/pen-drawing';
 import { readPen } from '../../../../shared/tasks/training/read-pen';
 import type { UnitSystem } from '../../../../shared/units/units';
-import { decimalComma } from '../../numbers/decimal-comma';
 import { formatNumber } from '../../numbers/format-number';
 import { Cautions } from '../../parts/cautions';
 import { Notice } from '../../parts/notice';
 import { SettingsFields } from '../../parts/settings-fields';
 import { useSettings } from '../../parts/settings-state';
-import { standingBlock } from '../../parts/standing-block';
-import { startUnits } from '../../parts/start-units';
 import { UnitsChoice } from '../../parts/units-choice';
 import type { Book } from '../../parts/use-book';
 import { WriteBlock } from '../../parts/write-block';

@@ -1,7 +1,7 @@
-import { type BlockContent, cutBlock } from '../../../shared/block/read-block';
-import { asWritten } from '../../../shared/tasks/merge-block';
-import { OUR_WORDS } from '../../../shared/tasks/our-words';
-import type { Book } from './use-book';
+import type { Book } from '../block/book';
+import { type BlockContent, cutBlock } from '../block/read-block';
+import { asWritten } from './merge-block';
+import { OUR_WORDS } from './our-words';
 
 /**
  * The block of that name as it stood when the file was read, for those who read what was typed in it: our own words

@@ -1,4 +1,4 @@
-import { cellA1, quotedTab } from '../block/a1';
+import { cellA1, quotedTab } from './a1';
 
 /** A cell as people read it: Paddocks!C7, quoted only where the tab name is not a plain word. */
 export function cellOnTab(tab: string, row: number, column: number): string {

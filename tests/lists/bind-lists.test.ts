@@ -1,11 +1,10 @@
 /** What was worked out from a list is not written once the list stands otherwise in the sheet. */
 import { describe, expect, test } from 'vitest';
 import type { Overview, TabContent, WireCell } from '../../shared/contract';
+import { bindLists } from '../../shared/lists/bind-lists';
 import { findLists } from '../../shared/lists/find-lists';
-import type { PaddockList } from '../../shared/lists/model';
-import type { ListSource } from '../../shared/table/model';
-import { bindLists } from '../../src/sidebar/lists/bind-lists';
-import { tab } from './fake-sheet';
+import type { ListSource, PaddockList } from '../../shared/lists/model';
+import { tab } from '../sidebar/fake-sheet';
 
 const ROWS: WireCell[][] = [
   ['Strip', 'Acres', 'Gates'],

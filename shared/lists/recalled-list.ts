@@ -1,5 +1,5 @@
-import type { FoundList, GroupField, GrowerList, PaddockField } from '../../../shared/lists/model';
 import { headingText, withColumn } from './list-columns';
+import type { FoundList, GroupField, GrowerList, PaddockField } from './model';
 
 type Field = PaddockField | GroupField;
 

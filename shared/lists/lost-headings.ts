@@ -1,4 +1,4 @@
-import { FIELD_LABELS, type FoundList, type GrowerList } from '../../../shared/lists/model';
+import { FIELD_LABELS, type FoundList, type GrowerList } from './model';
 
 type Field = keyof typeof FIELD_LABELS;
 

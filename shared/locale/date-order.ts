@@ -1,4 +1,5 @@
-import type { DateOrder } from '../../../shared/lists/text-day';
+/** In which order people of the spreadsheet's locale write a date; undefined where it is not known. */
+export type DateOrder = 'dmy' | 'mdy' | undefined;
 
 /** Whether people of a spreadsheet locale such as "en_US" write the day or the month of a date first. */
 export function dateOrder(locale: string): DateOrder {

@@ -1,12 +1,12 @@
 /** The herd log of a file as it was read. */
-import type { ReadGroup } from '../../../shared/lists/model';
-import type { HerdSource } from '../../../shared/table/herd-formulas';
-import { boundHerd } from '../../../shared/tasks/herd/bound-herd';
-import { HERD_BLOCK } from '../../../shared/tasks/herd/herd-block';
-import { readHerd } from '../../../shared/tasks/herd/read-herd';
-import { type GroupsWithHerd, withHerd } from '../../../shared/tasks/herd/with-herd';
-import { standingBlock } from '../parts/standing-block';
-import type { Book } from '../parts/use-book';
+import type { Book } from '../../block/book';
+import type { ReadGroup } from '../../lists/model';
+import type { HerdSource } from '../../table/herd-formulas';
+import { standingBlock } from '../standing-block';
+import { boundHerd } from './bound-herd';
+import { HERD_BLOCK } from './herd-block';
+import { readHerd } from './read-herd';
+import { type GroupsWithHerd, withHerd } from './with-herd';
 
 export function groupsWithHerd(book: Book, groups: readonly ReadGroup[]): GroupsWithHerd {
   const log = standingBlock(book, HERD_BLOCK);

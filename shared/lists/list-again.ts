@@ -1,8 +1,8 @@
-import { headingsAt } from '../../../shared/lists/headings-at';
-import type { FoundList, GrowerList } from '../../../shared/lists/model';
-import { withRows } from '../../../shared/lists/pointed-list';
-import { foundLists } from '../parts/found-lists';
-import type { Book } from '../parts/use-book';
+import type { Book } from '../block/book';
+import { foundLists } from './found-lists';
+import { headingsAt } from './headings-at';
+import type { FoundList, GrowerList } from './model';
+import { withRows } from './pointed-list';
 import { recalledList } from './recalled-list';
 
 /** A list that was used before, as it stands in this reading of the file; undefined where it is gone. */

@@ -1,8 +1,8 @@
-import type { BlockInfo } from '../../../shared/contract';
-import { findLists } from '../../../shared/lists/find-lists';
-import { listArea } from '../../../shared/lists/list-area';
-import type { FoundList } from '../../../shared/lists/model';
-import type { Book } from './use-book';
+import type { Book } from '../block/book';
+import type { BlockInfo } from '../contract';
+import { findLists } from './find-lists';
+import { listArea } from './list-area';
+import type { FoundList } from './model';
 
 /** The lists of a file as it was read; looked for once for each reading, however many parts of the page ask. */
 export function foundLists(book: Book): readonly FoundList[] {

@@ -1,7 +1,7 @@
-import type { PlannedLine } from '../../../../shared/tasks/bite/bite-block';
-import type { WireRow } from '../../../../shared/tasks/bite/wire-rows';
-import { fromInside, toInside, type UnitSystem } from '../../../../shared/units/units';
-import { readAmount } from '../../numbers/read-amount';
+import { readAmount } from '../../locale/read-amount';
+import { fromInside, toInside, type UnitSystem } from '../../units/units';
+import type { PlannedLine } from './bite-block';
+import type { WireRow } from './wire-rows';
 
 /** A line as it is typed on the page. */
 export interface TypedLine {

@@ -1,8 +1,8 @@
-import { type BlockContent, cutBlock, wholeOf } from '../../../shared/block/read-block';
-import { cellOnTab } from '../../../shared/lists/cell-on-tab';
-import { widenedBlock } from '../../../shared/table/widened-block';
-import { areasBeside } from './found-lists';
-import type { Book } from './use-book';
+import type { Book } from '../block/book';
+import { cellOnTab } from '../block/cell-on-tab';
+import { type BlockContent, cutBlock, wholeOf } from '../block/read-block';
+import { areasBeside } from '../lists/found-lists';
+import { widenedBlock } from '../table/widened-block';
 
 export interface StandingNow {
   readonly block: BlockContent;

@@ -1,6 +1,6 @@
-import { type BlockContent, cut } from '../../../shared/block/read-block';
-import { blockFingerprint } from '../../../shared/table/block-fingerprint';
-import type { Book } from './use-book';
+import type { Book } from '../block/book';
+import { type BlockContent, cut } from '../block/read-block';
+import { blockFingerprint } from '../table/block-fingerprint';
 
 /** What the script must still find in an area, else somebody typed there after the page had read it. */
 export function areaFingerprint(book: Book, area: BlockContent['info']): string {

@@ -2,12 +2,12 @@
 import { describe, expect, test } from 'vitest';
 import type { WireCell } from '../../shared/contract';
 import { findLists } from '../../shared/lists/find-lists';
+import { withColumn } from '../../shared/lists/list-columns';
+import { lostHeadings } from '../../shared/lists/lost-headings';
 import type { FoundList, GrowerList } from '../../shared/lists/model';
+import { headingTexts, recalledList } from '../../shared/lists/recalled-list';
 import { savedLists } from '../../shared/table/saved-lists';
-import { withColumn } from '../../src/sidebar/lists/list-columns';
-import { lostHeadings } from '../../src/sidebar/lists/lost-headings';
-import { headingTexts, recalledList } from '../../src/sidebar/lists/recalled-list';
-import { tab } from './fake-sheet';
+import { tab } from '../sidebar/fake-sheet';
 
 const ROWS: WireCell[][] = [
   ['Strip', 'Acres', 'Days to grow back', 'Rest days'],

@@ -1,16 +1,9 @@
-import { firstFew } from '../../../shared/block/first-few';
-import { cellOnTab } from '../../../shared/lists/cell-on-tab';
-import type { FoundList, GroupList, GrowerList, PaddockList } from '../../../shared/lists/model';
-import type { ListSource } from '../../../shared/table/model';
-import type { Book } from '../parts/use-book';
+import type { Book } from '../block/book';
+import { cellOnTab } from '../block/cell-on-tab';
+import { firstFew } from '../block/first-few';
 import { listAgain } from './list-again';
+import type { FoundList, GrowerList, ListSource, ListSources } from './model';
 import { headingTexts } from './recalled-list';
-
-/** The lists that something was worked out from, with their tabs. */
-export interface ListSources {
-  readonly paddocks?: ListSource<PaddockList>;
-  readonly groups?: ListSource<GroupList>;
-}
 
 /**
  * The same lists where they stand in the file now, for formulas that look things up there: rows and columns may have

@@ -1,11 +1,11 @@
 /** Changes to a proposed list: another column for a field, or another row of headings. */
-import { dateWords } from '../../../shared/block/date-words';
-import type { Selection, TabContent } from '../../../shared/contract';
-import { headingUnit } from '../../../shared/lists/heading-unit';
-import { missingFields } from '../../../shared/lists/missing-fields';
-import type { FoundList, GroupField, ListKind, PaddockField } from '../../../shared/lists/model';
-import { pointedList } from '../../../shared/lists/pointed-list';
-import type { ListUnit } from '../../../shared/units/unit-words';
+import { dateWords } from '../block/date-words';
+import type { Selection, TabContent } from '../contract';
+import type { ListUnit } from '../units/unit-words';
+import { headingUnit } from './heading-unit';
+import { missingFields } from './missing-fields';
+import type { FoundList, GroupField, ListKind, PaddockField } from './model';
+import { pointedList } from './pointed-list';
 
 type Field = PaddockField | GroupField;
 

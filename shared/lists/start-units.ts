@@ -1,8 +1,8 @@
-import { unitSystemOfLists } from '../../../shared/lists/unit-system-of-lists';
-import type { UnitSystem } from '../../../shared/units/units';
-import { unitsOfLocale } from '../numbers/units-of-locale';
+import type { Book } from '../block/book';
+import { unitsOfLocale } from '../locale/units-of-locale';
+import type { UnitSystem } from '../units/units';
 import { foundLists } from './found-lists';
-import type { Book } from './use-book';
+import { unitSystemOfLists } from './unit-system-of-lists';
 
 /** Units to begin with: those of the grower's own headings, else those of the spreadsheet's locale. */
 export function startUnits(book: Book): UnitSystem {

@@ -1,4 +1,4 @@
-import type { UnitSystem } from '../../../shared/units/units';
+import type { UnitSystem } from '../units/units';
 
 /** Locales whose people measure land in feet and acres; everyone else is offered metric first. Judgement. */
 const US_LOCALES = ['en_US', 'en_LR'];

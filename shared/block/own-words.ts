@@ -1,0 +1,13 @@
+/** Names and words of our own tables that whoever looks for the grower's lists must know. */
+export const ROTATION_NAME = 'SOUNDER_ROTATION';
+export const MAP_BLOCK = 'SOUNDER_MAP';
+
+/** Above the corner table of a map; the list finder stops here. */
+export const CORNERS_TITLE =
+  'Corners: correct a latitude or longitude here; area, perimeter and posts follow.';
+
+/** Headings that only our own table of moves has. */
+export const MOVE_KEYS = { group: 'Group key', paddock: 'Paddock key' } as const;
+
+/** Headings that only our own table of stays has. */
+export const STAY_KEYS = { inDay: 'Stay in', weighed: 'Since weighed' } as const;

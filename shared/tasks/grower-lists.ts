@@ -1,0 +1,139 @@
+import { type Book, tabNamed } from '../block/book';
+import { ROTATION_NAME } from '../block/own-words';
+import type { TabContent } from '../contract';
+import { dayFromIso } from '../core/calendar/day';
+import { foundLists } from '../lists/found-lists';
+import { listAgain } from '../lists/list-again';
+import { lostHeadings } from '../lists/lost-headings';
+import type {
+  FoundList,
+  GroupList,
+  GrowerList,
+  ListKind,
+  ListProblem,
+  ListSources,
+  PaddockList,
+  ReadGroup,
+  ReadPaddock,
+} from '../lists/model';
+import { copiedMovesNotes } from '../lists/own-headings';
+import { readGroups } from '../lists/read-groups';
+import { type PaddocksRead, readPaddocks } from '../lists/read-paddocks';
+import { recalledList } from '../lists/recalled-list';
+import { standingProblems } from '../lists/standing-place';
+import { isWeighingLog, lastWeighings } from '../lists/weighings';
+import { dateOrder } from '../locale/date-order';
+import { decimalComma } from '../locale/decimal-comma';
+import { fixedFiguresNotes } from '../table/fixed-figures';
+import type { RotationSettings } from '../table/model';
+import type { UnitSystem } from '../units/units';
+import { groupsWithHerd } from './herd/herd-log';
+
+export type ChosenLists = Readonly<Partial<Record<ListKind, FoundList>>>;
+
+/** The grower's two lists and what stands in them. */
+export interface GrowerLists {
+  /** The tab that a list stands on. */
+  readonly tabOf: (list: FoundList | undefined) => TabContent | undefined;
+  readonly found: Readonly<Record<ListKind, readonly FoundList[]>>;
+  readonly chosen: Readonly<Record<ListKind, FoundList | undefined>>;
+  /** The chosen ones with their tabs. */
+  readonly sources: ListSources;
+  readonly paddocks: readonly ReadPaddock[];
+  readonly groups: readonly ReadGroup[];
+  /** Everything wrong in both lists, each with its cell. */
+  readonly problems: readonly ListProblem[];
+  /** Remarks with a day that may be meant as “open from”. */
+  readonly remarks: PaddocksRead['remarks'];
+  /** What the grower should know about the reading of each list although nothing is wrong. */
+  readonly notes: Readonly<Record<ListKind, readonly string[]>>;
+}
+
+/** `own`: as the grower corrected them on the page. `remembered`: those that the table in the file was built from. */
+export function growerLists(
+  book: Book,
+  units: UnitSystem,
+  own: ChosenLists = {},
+  remembered: RotationSettings['lists'] = {},
+): GrowerLists {
+  const all = foundLists(book);
+  const found = { paddocks: ofKind(all, 'paddocks'), groups: ofKind(all, 'groups') };
+  const chosen = {
+    paddocks: chosenOf(book, found.paddocks, own.paddocks, remembered.paddocks),
+    groups: chosenOf(book, found.groups, own.groups, remembered.groups),
+  };
+  // A heading that the grower left out on this page is not missed.
+  const lost = (kind: ListKind): string[] => (own[kind] ? [] : lostHeadings(remembered[kind], chosen[kind]));
+  const tabOf = (list: FoundList | undefined) => tabNamed(book, list?.tab);
+  const { locale, today } = book.overview;
+  const comma = decimalComma(locale);
+  const dates = { order: dateOrder(locale), today: dayFromIso(today) };
+  const paddockTab = tabOf(chosen.paddocks);
+  const groupTab = tabOf(chosen.groups);
+  const paddockList = chosen.paddocks as unknown as PaddockList;
+  const groupList = chosen.groups as unknown as GroupList;
+  const paddocks = paddockTab
+    ? readPaddocks(paddockTab, paddockList, units, comma, dates)
+    : { paddocks: [], remarks: [], ...NOTHING };
+  const weighings = () => lastWeighings(book.tabs, all.filter(isWeighingLog), units, comma, dates);
+  const groups = groupTab
+    ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings: weighings() })
+    : { groups: [], ...NOTHING };
+  const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
+    tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
+  const herd = groupsWithHerd(book, groups.groups);
+  const listed = [...paddocks.problems, ...groups.problems];
+  const standing = standingProblems(herd.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
+  return {
+    tabOf,
+    found,
+    chosen,
+    sources: {
+      ...(paddockTab && { paddocks: { tab: paddockTab, list: paddockList } }),
+      ...(groupTab && { groups: { tab: groupTab, list: groupList } }),
+    },
+    paddocks: paddocks.paddocks,
+    groups: herd.groups,
+    problems: [...listed, ...(listed.length > 0 ? [] : standing)],
+    remarks: paddocks.remarks,
+    notes: {
+      paddocks: [
+        ...lost('paddocks'),
+        ...notesOf(paddocks),
+        ...fixedIn(paddockTab, chosen.paddocks),
+        ...copiesOf(book),
+      ],
+      groups: [...lost('groups'), ...notesOf(groups), ...fixedIn(groupTab, chosen.groups), ...herd.notes],
+    },
+  };
+}
+
+const NOTHING = { problems: [], notes: [], leftOut: [] };
+
+function copiesOf({ tabs, overview: { blocks } }: Book): readonly string[] {
+  return copiedMovesNotes(
+    tabs,
+    blocks,
+    blocks.some(({ name }) => name === ROTATION_NAME),
+  );
+}
+
+function notesOf({ notes, leftOut }: Pick<PaddocksRead, 'notes' | 'leftOut'>): string[] {
+  if (leftOut.length === 0) return [...notes];
+  const rows = leftOut.map(({ cell, text }) => `${cell} (“${text}”)`);
+  return [`Left out as totals: ${rows.join(', ')}.`, ...notes];
+}
+
+function ofKind(lists: readonly FoundList[], kind: ListKind): FoundList[] {
+  return lists.filter((list) => list.kind === kind);
+}
+
+/** The list as chosen here, else as the table remembers it, else the likeliest; its rows always as they stand now. */
+function chosenOf(
+  book: Book,
+  found: readonly FoundList[],
+  own: FoundList | undefined,
+  remembered: GrowerList | undefined,
+): FoundList | undefined {
+  return listAgain(book, own) ?? recalledList(found, remembered) ?? found[0];
+}
