@@ -12,6 +12,8 @@ export interface HerdSource {
   readonly says: string;
 }
 
+const LONGEST_NAME = 500;
+
 export interface HerdFormulas {
   /** Head from the last row of the log by that day that has one; else `otherwise`. */
   readonly head: (otherwise: string) => string;
@@ -24,7 +26,7 @@ export interface HerdFormulas {
  * `keyCell`: cell of the group's key; spaces around the name do not count. `day`: a cell or TODAY(). Two figures on one day: the larger. No day: `otherwise`.
  */
 export function herdFormulas(log: HerdSource, keyCell: string, day: string): HerdFormulas {
-  const key = `TRIM(${keyCell})`;
+  const key = `"k"&TRIM(MID(${keyCell};2;${LONGEST_NAME}))`;
   const last = (figures: string, least: string): { any: string; on: string } => {
     const rows = `${log.keys};${key};${figures};"${least}";${log.days};"<="&${day}`;
     return { any: `IF(ISNUMBER(${day});COUNTIFS(${rows})>0;FALSE)`, on: `MAXIFS(${log.days};${rows})` };
