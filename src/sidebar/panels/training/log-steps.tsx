@@ -15,6 +15,7 @@ import { useSettings } from '../../parts/settings-state';
 import type { Book } from '../../parts/use-book';
 import { WriteBlock } from '../../parts/write-block';
 import { AdviceList } from './escape-steps';
+import { LogDecides } from './log-decides';
 
 export function LogSteps({ book, onReread }: { book: Book; onReread: () => void }) {
   const old = standingAndBelow(book, LOG_BLOCK);
@@ -37,19 +38,10 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
       ))}
       <h2>Into the sheet</h2>
       <p>One row a pig or batch. The sheet says what is still missing; a seller’s word changes nothing.</p>
-      {lookup ? (
-        <>
-          <p>
-            To let the rotation wait: in your group list, under “In rotation from”, type this, with the cell
-            of the group’s name in place of A6. It finds the group by its name, so the log may be sorted; a
-            plain link to a cell of the log would then mean another group.
-          </p>
-          <p>
-            <code class="wrap">{lookup}</code>
-          </p>
-        </>
+      {old && lookup ? (
+        <LogDecides book={book} log={old.content} lookup={lookup} onDone={onReread} />
       ) : (
-        <p>Once the log stands, a formula is shown here that lets the rotation wait for it.</p>
+        <p>Once the log stands, a button here lets the rotation wait for it.</p>
       )}
       <Notice kind="warning">
         Turn out only what a person has seen back off from a live wire. Keep a second fence between pigs and
