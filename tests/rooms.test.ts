@@ -56,13 +56,14 @@ const ROOMS: readonly Room[] = [
   {
     folder: 'src/sidebar',
     rooms: ['src/sidebar', 'shared'],
-    packages: ['preact', 'valibot', 'ts-ics', '@tmcw/togeojson'],
+    packages: ['preact', 'valibot', '@tmcw/togeojson'],
   },
   {
     folder: 'src/preview',
     rooms: ['src/preview', 'shared/contract', 'shared/core/calendar'],
     packages: ['node:', '@odoo/o-spreadsheet', '@odoo/owl', 'exceljs', 'esbuild'],
   },
+  { folder: 'src/headless', rooms: ['src/preview', 'shared'], packages: ['node:'] },
   {
     folder: 'src/generate',
     rooms: ['src/generate', 'shared'],

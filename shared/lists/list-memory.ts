@@ -88,7 +88,9 @@ export function rememberedList<Kind extends ListKind>(
   const [, tab, rows] = PLACE.exec(String(row?.[1] ?? '')) ?? [];
   if (tab === undefined || rows === undefined) return undefined;
   const fields = String(row?.[2] ?? '').split(BETWEEN);
-  return listOfWords(kind, tab, rows, fields) as Extract<GrowerList, { kind: Kind }> | undefined;
+  const list = listOfWords(kind, tab, rows, fields) as Extract<GrowerList, { kind: Kind }> | undefined;
+  // Where its columns were typed over, nothing is left to know it by.
+  return list?.columns.name === undefined ? undefined : list;
 }
 
 /** Whether a cell holds words of such a row, label aside. */

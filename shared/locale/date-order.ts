@@ -1,8 +1,10 @@
+import { onceEach } from './once-each';
+
 /** In which order people of the spreadsheet's locale write a date; undefined where it is not known. */
 export type DateOrder = 'dmy' | 'mdy' | undefined;
 
 /** Whether people of a spreadsheet locale such as "en_US" write the day or the month of a date first. */
-export function dateOrder(locale: string): DateOrder {
+export const dateOrder = onceEach((locale): DateOrder => {
   try {
     const parts = new Intl.DateTimeFormat(locale.replace('_', '-')).formatToParts(0);
     const at = (wanted: string): number => parts.findIndex(({ type }) => type === wanted);
@@ -12,4 +14,4 @@ export function dateOrder(locale: string): DateOrder {
     // An unknown locale: what may be two days is asked.
     return undefined;
   }
-}
+});

@@ -1,6 +1,7 @@
 import { stridePoints } from './group-bound';
 import { isDominated } from './is-dominated';
 import { NEVER } from './never';
+import { priceFrom } from './paddock-prices';
 import type { PlanTables } from './plan-tables';
 import { DAY_POINTS } from './points';
 import { restAhead } from './rest-ahead';
@@ -46,7 +47,7 @@ interface Candidate {
   readonly out: number;
   readonly cost: number;
   readonly bound: number;
-  /** cost + bound: never above what the best plan from here will cost. */
+  /** cost + bound, less what the days to come are worth: never above what the best plan from here will cost. */
   readonly least: number;
 }
 
@@ -74,6 +75,8 @@ export function* beamSearch(
   const sorts = new Map<number, number>();
   let best: Found | undefined;
   let ceiling = limit;
+  const worths = new Map<number, number>();
+  let worthOf: SearchState | undefined;
 
   /** Which group moves next and when, as day · groupCount + group; NEVER at the end. `besides` is left out. */
   function nextKey(state: SearchState, besides: number): number {
@@ -179,9 +182,9 @@ export function* beamSearch(
     bound: number,
     others: number,
   ): void {
-    const least = cost + bound;
-    if (!(least < ceiling - SAME)) return;
     const key = sooner(others, g, out);
+    const least = cost + bound - (key === NEVER ? 0 : worth(parent, p, out, Math.floor(key / groupCount)));
+    if (!(least < ceiling - SAME)) return;
     if (key === NEVER) {
       end(afterMove(tables, parent, g, p, out, cost, bound));
       return;
@@ -194,6 +197,26 @@ export function* beamSearch(
     if (least >= bucket.ceiling) return;
     bucket.candidates.push({ parent, p, out, cost, bound, least });
     if (bucket.candidates.length >= 2 * closeLooks) trim(bucket);
+  }
+
+  /** What the days from `day` on are worth that no stay before covers, the offered one into `p` among them. */
+  function worth(parent: SearchState, p: number, out: number, day: number): number {
+    const { prices } = task;
+    if (!prices) return 0;
+    if (worthOf !== parent) {
+      worthOf = parent;
+      worths.clear();
+    }
+    let all = worths.get(day);
+    if (all === undefined) {
+      all = 0;
+      for (let q = 0; q < paddockCount; q++)
+        all += priceFrom(tables, prices, q, Math.max(parent.ready[q]!, day));
+      worths.set(day, all);
+    }
+    const ready = tables.ready[p * (days + 1) + out]!;
+    const before = priceFrom(tables, prices, p, Math.max(parent.ready[p]!, day));
+    return all - before + priceFrom(tables, prices, p, Math.max(ready, day));
   }
 
   function trim(bucket: Bucket): void {

@@ -1,3 +1,4 @@
+import { type PaddockPrices, priceOf } from './paddock-prices';
 import type { PlanTables } from './plan-tables';
 import { STRIDE_POINTS } from './points';
 import { stayPoints } from './stay-points';
@@ -21,6 +22,8 @@ export interface Tail {
  * over the days from `goal` to `from`. Rest and the other groups are left aside, so it is never too high; it is
  * Infinity where the group cannot go on at all.
  *
+ * With `prices` each stay costs those of its days, rest included, besides.
+ *
  * `free(paddock, day)` is the day by which a group that enters then must be out again.
  */
 export function groupBound(
@@ -30,6 +33,7 @@ export function groupBound(
   goal: number,
   tail: Tail,
   free: (paddock: number, day: number) => number,
+  prices?: PaddockPrices,
 ): GroupBound {
   const width = tables.paddockCount + 1;
   const left = new Float64Array((goal - from + 1) * width).fill(Infinity);
@@ -41,7 +45,7 @@ export function groupBound(
   for (let day = goal - 1; day >= from; day--) {
     for (let p = 0; p < tables.paddockCount; p++) {
       const until = Math.min(goal, free(p, day));
-      entering[p] = leastFromStay(tables, g, p, day, until, (out) => left[(out - from) * width + p]!);
+      entering[p] = leastFromStay(tables, g, p, day, until, (out) => left[(out - from) * width + p]!, prices);
     }
     leastFromEach(tables, entering, left.subarray((day - from) * width, (day - from + 1) * width));
   }
@@ -56,6 +60,7 @@ function leastFromStay(
   day: number,
   until: number,
   after: (out: number) => number,
+  prices: PaddockPrices | undefined,
 ): number {
   const { outs, firstOut, afterOut } = tables.groups[g]!;
   const stay = p * (tables.days + 1) + day;
@@ -63,7 +68,8 @@ function leastFromStay(
   for (let i = firstOut[stay]!; i < afterOut[stay]!; i++) {
     const out = outs[i]!;
     if (out > until) break;
-    least = Math.min(least, stayPoints(tables, g, p, day, out) + after(out));
+    const price = prices ? priceOf(tables, prices, p, day, out) : 0;
+    least = Math.min(least, stayPoints(tables, g, p, day, out) + price + after(out));
   }
   return least;
 }

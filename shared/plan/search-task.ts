@@ -1,5 +1,6 @@
 import { type GroupBound, groupBound, stridePoints } from './group-bound';
 import { NEVER } from './never';
+import { type PaddockPrices, priceOf } from './paddock-prices';
 import type { PlanTables } from './plan-tables';
 import { STRIDE_POINTS } from './points';
 import { emptyState, type Move, type SearchState } from './search-state';
@@ -23,6 +24,8 @@ export interface SearchTask {
   readonly nextKept: (p: number, day: number) => number;
   /** First use of each paddock at or after the finish. */
   readonly nextUse: Int32Array;
+  /** The bounds hold these, and what all days to come are worth is to be taken off; only where nothing is kept. */
+  readonly prices?: PaddockPrices;
   /** Kind of paddock, as in the tables, but its own kind for one that a kept stay uses. */
   readonly kind: Int32Array;
 }
@@ -36,13 +39,14 @@ export interface KeptStay {
 }
 
 /** Decide everything. */
-export function wholeTask(tables: PlanTables): Steps<SearchTask> {
+export function wholeTask(tables: PlanTables, prices?: PaddockPrices): Steps<SearchTask> {
   return searchTask(
     tables,
     [],
     emptyState(tables),
     tables.days,
     tables.groups.map((group) => group.end),
+    prices,
   );
 }
 
@@ -56,6 +60,7 @@ export function* searchTask(
   start: SearchState,
   finish: number,
   goal: readonly number[],
+  prices?: PaddockPrices,
 ): Steps<SearchTask> {
   const keptStays = byNumber(kept, tables.groupCount, (move) => move.g).map((own) =>
     keptChain(tables, own, finish),
@@ -77,7 +82,7 @@ export function* searchTask(
   function freeBound(g: number, from: number, until: number): GroupBound {
     const next = keptStays[g]!.get(until);
     const tail = { points: next ? next.pointsOn : 0, paddock: next ? next.move.p : -1 };
-    return groupBound(tables, g, from, until, tail, nextKept);
+    return groupBound(tables, g, from, until, tail, nextKept, prices);
   }
   function standingBound(g: number, until: number): GroupBound | undefined {
     const outs = tables.groups[g]!.standing!.outs;
@@ -85,6 +90,7 @@ export function* searchTask(
     return outs.length === 0 || from > until ? undefined : freeBound(g, from, until);
   }
   const task = {
+    ...(prices && { prices }),
     start,
     finish,
     goal,
@@ -113,7 +119,9 @@ export function leastToCome(
   if (day >= end) return 0;
   if (standing && left === tables.paddockCount) {
     return standing.outs.reduce((least, out) => {
-      const points = stayPoints(tables, g, standing.paddock, tables.groups[g]!.entry, out);
+      const inDay = tables.groups[g]!.entry;
+      const price = task.prices ? priceOf(tables, task.prices, standing.paddock, inDay, out) : 0;
+      const points = price + stayPoints(tables, g, standing.paddock, inDay, out);
       return Math.min(least, points + leastToCome(tables, task, g, out, standing.paddock));
     }, Infinity);
   }

@@ -123,8 +123,14 @@ function placesOf({ groups, paddockCount }: PlanTables): Places | undefined {
   return { at: placeOf.map((place) => Math.floor((place * paddockCount) / Math.max(1, freeFrom.length))) };
 }
 
-/** The paddocks in the order of the round, those in which groups stand at their places. */
-function ringOf({ groups, paddockCount }: PlanTables, { at }: Places): number[] | undefined {
+/**
+ * The paddocks in the order of the round, those in which groups stand at their places. Each other one adjoins the one
+ * before where it can; of several, the one with the fewest neighbours left, so that none is left behind.
+ */
+function ringOf(
+  { groups, paddockCount, noStride, anyStride }: PlanTables,
+  { at }: Places,
+): number[] | undefined {
   const ring: (number | undefined)[] = new Array(paddockCount).fill(undefined);
   for (const [g, { standing }] of groups.entries()) {
     if (!standing) continue;
@@ -133,6 +139,16 @@ function ringOf({ groups, paddockCount }: PlanTables, { at }: Places): number[] 
   }
   if (new Set(ring.filter((p) => p !== undefined)).size < ring.filter((p) => p !== undefined).length)
     return undefined;
-  const others = Array.from({ length: paddockCount }, (_, p) => p).filter((p) => !ring.includes(p));
-  return ring.map((p) => p ?? others.shift()!);
+  const others = new Set(Array.from({ length: paddockCount }, (_, p) => p).filter((p) => !ring.includes(p)));
+  const neighboursLeft = (p: number): number => noStride[p]!.filter((q) => others.has(q)).length;
+  for (let place = 0; place < paddockCount; place++) {
+    if (ring[place] !== undefined) continue;
+    const before = ring[(place + paddockCount - 1) % paddockCount];
+    const near = anyStride && before !== undefined ? noStride[before]!.filter((p) => others.has(p)) : [];
+    near.sort((a, b) => neighboursLeft(a) - neighboursLeft(b));
+    const next = near[0] ?? others.values().next().value!;
+    ring[place] = next;
+    others.delete(next);
+  }
+  return ring.map((p) => p!);
 }

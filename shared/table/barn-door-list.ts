@@ -50,7 +50,7 @@ export const REMINDERS = [
 /** The moves as plain lines for one printed page: when, who, from where to where, what to carry. */
 export function barnDoorList(input: BarnDoorInput): BarnDoorList {
   const { problem, settings } = input;
-  const { rows } = tableRows(input);
+  const rows = tableRows(input);
   const moves = rows.flatMap((row): BarnDoorMove[] => {
     if (row.past || row.inDay < input.from) return [];
     const group = problem.groups[row.groupIndex!]!;

@@ -9,16 +9,8 @@ export interface CheckSettings {
   readonly groundLimit: string | undefined;
 }
 
-/**
- * What is wrong with a move, in words; empty where all is well. The first of these that is true. `thousandthsGained` a day
- * by the growth table, in the unit of the weights: for a group without a gain of its own.
- */
-export function checkFormula(
-  frame: TableFrame,
-  row: number,
-  settings: CheckSettings,
-  thousandthsGained = 0,
-): string {
+/** What is wrong with a move, in words; empty where all is well. The first of these that is true. */
+export function checkFormula(frame: TableFrame, row: number, settings: CheckSettings): string {
   const { at, above, around } = windows(frame, row);
   const isNumber = (key: ColumnKey): string => `ISNUMBER(${at(key)})`;
   const others = `COUNTIFS(${around('paddockKey')};${at('paddockKey')};${around('inDay')};"<="&${at('inDay')};${around('out')};">"&${at('inDay')})`;
@@ -36,8 +28,7 @@ export function checkFormula(
     [`OR(${early};${late})`, `"${CHECKS.closed}"`],
     [`NOT(${rested})`, `"${CHECKS.short}: "&(${short})&IF(${short}=1;" day";" days")`],
   ];
-  const rest =
-    settings.groundLimit === undefined ? '""' : overLimit(at, settings.groundLimit, thousandthsGained);
+  const rest = settings.groundLimit === undefined ? '""' : overLimit(at, settings.groundLimit);
   return `=${rules.reduceRight((otherwise, [when, says]) => `IF(${when};${says};${otherwise})`, rest)}`;
 }
 
@@ -85,11 +76,7 @@ function movedInRules(
 /** Rounding that the ground limit forgives, as parts in a thousand. */
 const FORGIVEN = { limit: 1001, load: 1000 } as const;
 
-/** Liveweight-days with the weight at the middle of the stay against limit × area. */
-function overLimit(at: At, groundLimit: string, thousandthsGained: number): string {
-  const stay = `(${at('out')}-${at('inDay')})`;
-  const gain = `IF(ISNUMBER(${at('dailyGain')});${at('dailyGain')};${thousandthsGained}/1000)`;
-  const load = `${at('head')}*(${at('weightIn')}+${gain}*${stay}/2)*${stay}`;
-  const over = `${load}*${FORGIVEN.load}>${groundLimit}*${at('area')}*${FORGIVEN.limit}`;
-  return `IF(AND(ISNUMBER(${at('weightIn')});ISNUMBER(${at('area')}));IF(${over};"${CHECKS.overLimit}";"");"")`;
+function overLimit(at: At, groundLimit: string): string {
+  const over = `${at('load')}*${FORGIVEN.load}>${groundLimit}*${FORGIVEN.limit}`;
+  return `IF(ISNUMBER(${at('load')});IF(${over};"${CHECKS.overLimit}";"");"")`;
 }

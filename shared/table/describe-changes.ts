@@ -1,10 +1,8 @@
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { Plan } from '../plan/model';
-import { countedAsDone, daysSet, goesAlong, staysTyped } from './describe-typed';
-import { keptLinesOf } from './kept-lines';
-import { missingColumns } from './missing-columns';
-import type { OldRow, OwnParts } from './model';
+import { countedAsDone, daysSet, daysTyped, goesAlong } from './describe-typed';
+import type { OldRow } from './model';
 import type { RebuildInput } from './rebuild-input';
 import { tableRows } from './table-rows';
 
@@ -15,8 +13,8 @@ interface Move {
 
 /** What a rebuild changes in the rest of the table, in sentences, to be read before anything is written. */
 export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
-  const { problem, past, future, own, newLines } = rebuild;
-  const { rows, lost } = tableRows({ problem, plan, past, future });
+  const { problem, past, future } = rebuild;
+  const rows = tableRows({ problem, plan, past, future });
   const names = [
     ...new Set([...problem.groups.map((group) => group.name), ...future.map((row) => row.group)]),
   ];
@@ -35,20 +33,8 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
       ...keptFromNow(name, past),
     ];
   });
-  const kept = keptLinesOf(lost, own?.extraColumns).length;
-  if (kept > 0) {
-    const what = kept === 1 ? 'What was typed into 1 move' : `What was typed into ${kept} moves`;
-    sentences.push(`${what} that the new plan does not have is kept in a line below the table.`);
-  }
-  sentences.push(
-    ...goesAlong(rows),
-    ...daysSet(past),
-    ...countedAsDone(past),
-    ...(own ? columnsBack(own.columns) : []),
-    ...newLines.map((line) => `Kept in a line below the table: ${line}.`),
-  );
-  const said = sentences.length > 0 ? sentences : ['The rest of the plan stays as it is.'];
-  return [...said, ...staysTyped(rows)];
+  sentences.push(...goesAlong(rows), ...daysTyped(rows), ...daysSet(past), ...countedAsDone(past));
+  return sentences.length > 0 ? sentences : ['The rest of the plan stays as it is.'];
 }
 
 /** What has happened since the last build is kept from now on; until then it followed the lists. */
@@ -61,15 +47,6 @@ function keptFromNow(name: string, past: RebuildInput['past']): string[] {
   return [`${name}: ${moves} kept from now on with ${heads} head, as your list says now.`];
 }
 
-/** Columns of ours that were deleted. */
-function columnsBack(columns: OwnParts['columns']): string[] {
-  const gone = missingColumns(columns).map(({ label }) => `“${label}”`);
-  if (gone.length === 0) return [];
-  return [
-    `Deleted columns of the table come back at its right end, where no other column moves: ${gone.join(', ')}.`,
-  ];
-}
-
 function moveOf({ paddock, inDay }: OldRow): Move[] {
   return inDay === undefined ? [] : [{ paddock, inDay }];
 }
@@ -77,7 +54,7 @@ function moveOf({ paddock, inDay }: OldRow): Move[] {
 /** The stay that a group is in now may end on another day. */
 function standingChange(
   name: string,
-  rows: ReturnType<typeof tableRows>['rows'],
+  rows: ReturnType<typeof tableRows>,
   past: RebuildInput['past'],
 ): string[] {
   const stay = rows.filter((row) => row.past && nameKey(row.group) === nameKey(name)).pop();

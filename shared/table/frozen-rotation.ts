@@ -16,12 +16,12 @@ export function frozenRotation(
   firstColumn: readonly string[],
   { paddocks, groups }: Pick<PlanProblem, 'paddocks' | 'groups'>,
 ): Omit<RotationBlockInput, 'corner'> | undefined {
-  const { settings, own, rows } = old;
+  const { settings, headRows, rows } = old;
   const past = rows.flatMap((row): PastRow[] => {
     const { inDay, days = 1 } = row;
     return inDay === undefined ? [] : [{ ...row, inDay, outDay: row.out ?? inDay + days }];
   });
-  if (!settings || !own || past.length < rows.length) return undefined;
+  if (!settings || past.length < rows.length) return undefined;
   const warnings = firstColumn.flatMap((words) =>
     words.startsWith(WARNING) ? [words.slice(WARNING.length)] : [],
   );
@@ -30,9 +30,8 @@ export function frozenRotation(
     plan: { stays: [], score: { total: 0, restShortDays: 0, overLimitDays: 0, moves: 0, strides: 0 } },
     settings,
     warnings,
-    own,
+    headRows,
     past,
     future: [],
-    keptLines: [...old.keptLines, ...old.strays],
   };
 }

@@ -6,7 +6,7 @@ import { rangeIn, type TableFrame } from './move-formulas';
 import type { SettingKey } from './settings-rows';
 
 /**
- * Weight, feed and water: one cell function each, over the whole column. They stand in the blank row above the
+ * Weight in and out, feed and water: one cell function each, over the whole column. They stand in the blank row above the
  * first move, where their own answer is a blank, and spill over the moves.
  */
 export function functionCells(
@@ -21,6 +21,7 @@ export function functionCells(
   const head = column('head');
   return {
     weightIn: formula(`=PIG_WEIGHT(${column('startWeight')};${column('growthDays')};${gain};${units})`, '0'),
+    weightOut: formula(`=PIG_WEIGHT(${weight};${column('stayDays')};${gain};${units})`, '0'),
     feed: formula(
       `=FEED_NEEDED(${head};${weight};${column('stayDays')};${gain};${setting('outdoorFactor')};${units})`,
       '#,##0',

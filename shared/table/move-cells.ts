@@ -3,7 +3,6 @@ import { dateCall } from '../block/date-call';
 import type { BlockCell } from '../contract';
 import type { Day } from '../core/calendar/day';
 import type { GroupField, PaddockField } from '../lists/model';
-import { groupWeightOn } from '../plan/group-weights';
 import { herdOn } from '../plan/herd-on';
 import type { PlanGroup } from '../plan/model';
 import { restDue } from '../plan/rest-due';
@@ -11,9 +10,8 @@ import { fromInside, type Quantity, type UnitSystem } from '../units/units';
 import { checkFormula } from './check-formula';
 import type { ColumnKey } from './columns';
 import { type HerdSource, herdFormulas } from './herd-formulas';
-import { holdsValue } from './holds-value';
 import { ifFilled, listLookup } from './list-lookup';
-import type { KeptCell, OldRow, PastRow, RotationBlockInput } from './model';
+import type { PastRow, RotationBlockInput } from './model';
 import {
   cellIn,
   densityFormula,
@@ -22,6 +20,7 @@ import {
   inDayFormula,
   keyFormula,
   lastOutFormula,
+  loadFormula,
   outFormula,
   plannedInFormula,
   restBeforeFormula,
@@ -29,10 +28,8 @@ import {
   stayDaysFormula,
   type TableFrame,
 } from './move-formulas';
-import { movedCell } from './moved-cell';
 import type { SettingKey } from './settings-rows';
-import { shiftFormula } from './shift-formula';
-import type { TableRow } from './table-rows';
+import { daysIn, type TableRow } from './table-rows';
 
 const DATE = 'yyyy-mm-dd';
 /** Nothing where the day is 0: never. */
@@ -50,71 +47,39 @@ interface MoveContext {
   readonly setting: (key: SettingKey) => string | undefined;
 }
 
-/** The cells of one move, by column. Weight, feed and water stay blank: they spill from above. */
+/** The cells of one move, by column. Weight, feed and water stay blank: they spill from above; cover and note are typed. */
 export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
-  const { input, frame, rows, i, setting } = context;
+  const { frame, rows, i, setting } = context;
   const row = rows[i]!;
   const at = frame.anchorRow + 1 + i;
   const nextRow = row.next === undefined ? undefined : frame.anchorRow + 1 + row.next;
-  const { past, kept } = row;
-  const cells: Record<ColumnKey, BlockCell> = {
+  const { past } = row;
+  return {
     group: text(row.group),
     paddock: text(row.paddock),
     plannedIn: plannedIn(context, at),
     movedIn: past?.movedIn === undefined ? blank(DATE) : date(past.movedIn),
-    days: number(past?.days ?? row.outDay - row.inDay, WHOLE),
+    days: number(past?.days ?? daysIn(row), WHOLE),
     out: formula(outFormula(frame, at, nextRow), DATE),
     ...(past ? pastAmounts(context, past, at) : liveAmounts(context, row, at)),
     weightIn: answer(WHOLE),
     density: formula(densityFormula(frame, at), THOUSANDS),
+    load: formula(loadFormula(frame, at), THOUSANDS),
     restBefore: formula(restBeforeFormula(frame, at), WHOLE),
     restDue: restDueCell(context, row, at),
-    check: formula(checkFormula(frame, at, checkSettings(setting), thousandthsGained(input, row))),
+    check: formula(checkFormula(frame, at, checkSettings(setting))),
     feed: answer(THOUSANDS),
     water: answer(TENTHS),
-    cover: kept ? movedCell(kept.cover, at, PERCENT) : blank(PERCENT),
-    note: kept ? movedCell(kept.note, at) : BLANK,
+    cover: blank(PERCENT),
+    note: BLANK,
     inDay: formula(inDayFormula(frame, at), DATE),
     dueOut: formula(dueOutFormula(frame, at), DATE),
     stayDays: formula(stayDaysFormula(frame, at), WHOLE),
+    weightOut: answer(WHOLE),
     lastOut: formula(lastOutFormula(frame, at), DATE_OR_NONE),
     groupKey: formula(keyFormula(cellIn(frame, 'group', at))),
     paddockKey: formula(keyFormula(cellIn(frame, 'paddock', at))),
   };
-  const own = past ? { ...cells, ...ownFormulas(past, cells, at) } : cells;
-  return { ...own, ...typedOver(kept, own, at) };
-}
-
-/** Of a pig of a group without a gain of its own, a day in the mean of the planned stay, in thousandths. */
-function thousandthsGained({ problem, settings }: RotationBlockInput, row: TableRow): number {
-  const group = problem.groups[row.groupIndex ?? -1];
-  if (!group || group.dailyGainKg !== undefined) return 0;
-  const { inDay, outDay } = row;
-  const gainKg = (groupWeightOn(group, outDay) - groupWeightOn(group, inDay)) / Math.max(1, outDay - inDay);
-  return Math.round(1000 * fromInside(gainKg, 'massPerDay', settings.unitSystem));
-}
-
-/** What the grower typed over cells of ours that may stay there. */
-function typedOver(kept: OldRow | undefined, cells: Record<ColumnKey, BlockCell>, at: number) {
-  const staying = kept?.typedOver.filter(({ stays }) => stays) ?? [];
-  return Object.fromEntries(
-    staying.map(({ key, cell }) => {
-      const now = cells[key];
-      return [key, movedCell(cell, at, 'format' in now ? now.format : undefined)];
-    }),
-  );
-}
-
-/** Formulas of the grower's in a past move, where the value that is to be written is theirs. */
-function ownFormulas(past: PastRow, cells: Record<ColumnKey, BlockCell>, at: number) {
-  const kept = Object.entries(past.ownFormulas) as [ColumnKey, KeptCell][];
-  return Object.fromEntries(
-    kept.flatMap(([key, cell]) => {
-      const now = cells[key];
-      if (!holdsValue(now, cell.value)) return [];
-      return [[key, movedCell(cell, at, 'format' in now ? now.format : undefined)]];
-    }),
-  );
 }
 
 function checkSettings(setting: MoveContext['setting']) {
@@ -272,22 +237,4 @@ function restDueCell({ input, frame, rows, i, setting }: MoveContext, row: Table
     return counts ? Math.max(latest ?? other.outDay, other.outDay) : latest;
   }, paddock?.lastUsed);
   return left === undefined || !paddock ? BLANK : number(restDue(paddock, rest, left), WHOLE);
-}
-
-/**
- * A cell of a column that the grower added. A move that was not in the old table takes over the column's formula,
- * if most of its rows have one; a lone subtotal stays alone.
- */
-export function shiftedExtra(
-  row: TableRow,
-  rows: readonly TableRow[],
-  extra: number,
-  sheetRow: number,
-): BlockCell {
-  const own = row.kept?.extras[extra];
-  if (own) return movedCell(own, sheetRow);
-  const kept = rows.flatMap((other) => other.kept?.extras[extra] ?? []);
-  const formulas = kept.filter((cell) => cell.formula !== '');
-  const model = 2 * formulas.length > kept.length ? formulas[0] : undefined;
-  return model ? formula(shiftFormula(model.formula, sheetRow - model.sheetRow)) : BLANK;
 }

@@ -101,16 +101,28 @@ export function restBeforeFormula(frame: TableFrame, row: number): string {
   return `=IF(${at('lastOut')}>0;${at('inDay')}-${at('lastOut')};"")`;
 }
 
-/** Rest due by a whole number, a settings cell or the twelve settings cells (the month last left). */
+/**
+ * Rest due by a whole number, a settings cell or the twelve settings cells (the month last left): cell by cell, so that
+ * a column that is put in between counts for no month.
+ */
 export function restDueFormula(frame: TableFrame, row: number, setting: string, monthly: boolean): string {
   const { at } = windows(frame, row);
-  const due = monthly ? `INDEX(${setting};1;MONTH(${at('lastOut')}))` : setting;
+  const due = monthly ? `CHOOSE(MONTH(${at('lastOut')});${setting})` : setting;
   return `=IF(ISNUMBER(${at('restBefore')});ROUNDUP(${due};0);"")`;
 }
 
 export function densityFormula(frame: TableFrame, row: number): string {
   const { at } = windows(frame, row);
   return `=IF(AND(ISNUMBER(${at('head')});ISNUMBER(${at('weightIn')});ISNUMBER(${at('area')}));${at('head')}*${at('weightIn')}/${at('area')};"")`;
+}
+
+/** Liveweight-days per area with the mean of the weights in and out; the weight in where the one out is not known. */
+export function loadFormula(frame: TableFrame, row: number): string {
+  const { at } = windows(frame, row);
+  const known = ['head', 'weightIn', 'stayDays', 'area'] as const;
+  const out = `IF(ISNUMBER(${at('weightOut')});${at('weightOut')};${at('weightIn')})`;
+  const load = `${at('head')}*(${at('weightIn')}+${out})/2*${at('stayDays')}/${at('area')}`;
+  return `=IF(AND(${known.map((key) => `ISNUMBER(${at(key)})`).join(';')});${load};"")`;
 }
 
 /** A name made safe as a criterion: a letter before it, no wildcards. */

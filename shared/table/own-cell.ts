@@ -2,10 +2,12 @@
  * Cells of our own, read without regard to their number format: a day whose format was lost shows as 46113, and a count
  * under the format of a day as 1900-01-07. They mean the same as ever.
  */
+import { dateWords } from '../block/date-words';
 import type { WireCell } from '../contract';
 import { type Day, dayFromIso } from '../core/calendar/day';
 import { dayFromSerial, serialFromDay } from '../core/calendar/serial';
 import { dayIn } from '../lists/read-list-cell';
+import { plainNumber } from '../refusals';
 
 /** Judgement: a bare number is taken for a day only in these years. */
 const FIRST = serialFromDay(dayFromIso('2000-01-01')!);
@@ -27,4 +29,12 @@ export function ownNumber(cell: WireCell): number | undefined {
 export function wholeDays(cell: WireCell): number | undefined {
   const days = ownNumber(cell);
   return days !== undefined && Number.isInteger(days) && days >= 1 ? days : undefined;
+}
+
+/** A cell's value as text. */
+export function cellWords(value: WireCell): string {
+  if (typeof value === 'object') return dateWords(value.d);
+  if (typeof value === 'number') return plainNumber(value);
+  if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
+  return value.trim();
 }

@@ -53,8 +53,8 @@ function limitOf(records: readonly GroundRecord[]): number | undefined {
 }
 
 function recordOf(row: PastRow): GroundRecord[] {
-  const cover = row.cover.value;
-  if (typeof cover !== 'number' || cover <= 0 || cover > 1) return [];
+  const { cover } = row;
+  if (cover === undefined || cover <= 0 || cover > 1) return [];
   const load = pastLoad(row) ?? 0;
   return load > 0 ? [{ load, cover }] : [];
 }

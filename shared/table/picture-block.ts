@@ -30,7 +30,7 @@ const WEEK_WIDTH = 44;
  */
 export function pictureBlock(input: PictureInput): Block {
   const { problem, settings, corner } = input;
-  const { rows } = tableRows(input);
+  const rows = tableRows(input);
   const { seasonStart, seasonEnd } = settings.rules;
   const first = Math.min(seasonStart, ...rows.map((row) => row.inDay));
   const weeks: Day[] = [];

@@ -1,11 +1,13 @@
+import { alignColumns } from '../block/align-columns';
 import { cellOnTab } from '../block/cell-on-tab';
-import { type BlockContent, cutBlock } from '../block/read-block';
-import type { BlockInfo, TabContent, WireCell } from '../contract';
+import { idOf, SETTING_ROW } from '../block/compose-block';
+import { BLANK_MARK, bareMark, isYours, markOfStanding } from '../block/memory';
+import type { BlockContent } from '../block/read-block';
 import type { RestRule } from '../plan/model';
 import { OUTDOOR_FACTOR } from '../tables/nrc-intake';
 import { toInside, type UnitSystem } from '../units/units';
-import { keptAt } from './kept-at';
-import { DEFAULT_TEMPERATURE_C, type OwnParts, type RotationSettings, type TableProblem } from './model';
+import { DEFAULT_TEMPERATURE_C, type RotationSettings, type TableProblem } from './model';
+import { isTypedAt } from './move-rows';
 import { savedLists } from './saved-lists';
 import {
   dateOf,
@@ -19,7 +21,14 @@ import {
   unitsOf,
   weekdaysOf,
 } from './setting-values';
-import { REST_KINDS, SETTING_LABELS, SETTINGS_TITLE, type SettingKey, WEEKDAYS } from './settings-rows';
+import {
+  LISTS,
+  REST_KINDS,
+  SETTING_LABELS,
+  SETTINGS_TITLE,
+  type SettingKey,
+  WEEKDAYS,
+} from './settings-rows';
 
 export interface SettingsRead {
   /** Undefined where the block holds no settings or some cannot be read: see problems. */
@@ -27,23 +36,11 @@ export interface SettingsRead {
   readonly problems: readonly TableProblem[];
 }
 
-/** The settings that a rotation block was built with, from its cells; the grower may have changed them there. */
-export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
-  const lines = settingLines(cutBlock(tab, info));
-  if (!lines) {
-    const cell = titleCell(cutBlock(tab, info));
-    return {
-      settings: undefined,
-      problems: [
-        {
-          cell,
-          sentence: `${cell}: above the settings of the table must stand "${SETTINGS_TITLE}", got none`,
-        },
-      ],
-    };
-  }
+/** The settings of a rotation block with its memory, from its cells; the grower may have changed them there. */
+export function readSettings(block: BlockContent): SettingsRead {
+  const { info } = block;
+  const lines = settingLines(block);
   const problems: TableProblem[] = [];
-  const stranger = strangeLabel(cutBlock(tab, info));
   const read = <Value>(
     key: SettingKey,
     parse: (line: SettingLine | undefined) => Value,
@@ -53,12 +50,12 @@ export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
       return parse(line);
     } catch (error) {
       if (!(error instanceof Unreadable)) throw error;
-      const cell = line?.cells[0] ?? stranger ?? cellOnTab(info.tab, info.row, info.column);
+      const cell = line?.cells[0] ?? cellOnTab(info.tab, info.row, info.column);
       problems.push({ cell, sentence: `${cell}: ${SETTING_LABELS[key]} must ${error.message}` });
       return undefined;
     }
   };
-  const unitSystem = read('units', unitsOf) ?? 'US';
+  const unitSystem = read('units', (line) => sameUnits(line)) ?? 'US';
   const settings: RotationSettings = {
     unitSystem,
     rules: {
@@ -87,59 +84,58 @@ export function readSettings(tab: TabContent, info: BlockInfo): SettingsRead {
   return { settings: problems.length === 0 ? settings : undefined, problems };
 }
 
-/** Where the title of the settings belongs: above the first label; the table's first cell where there is no label. */
-function titleCell({ info, values }: BlockContent): string {
-  const row = values.findIndex((cells) => cells.some((cell) => settingOfLabel(cell) !== undefined));
-  const column = values[row]?.findIndex((cell) => settingOfLabel(cell) !== undefined) ?? 0;
-  return cellOnTab(info.tab, info.row + Math.max(0, row - 1), info.column + column);
-}
-
-/** The first cell in the column of the labels that is none of ours: where a label is missing, it was typed over. */
-function strangeLabel(block: BlockContent): string | undefined {
-  const top = settingsTitleRow(block);
-  const column = block.values[top]?.indexOf(SETTINGS_TITLE) ?? -1;
-  const at = block.values.findIndex(
-    (row, r) => r > top && row[column] !== '' && settingOfLabel(row[column] ?? '') === undefined,
-  );
-  return at < 0 ? undefined : cellOnTab(block.info.tab, block.info.row + at, block.info.column + column);
-}
-
-/** Values of each setting as they stand, with the formulas that were typed there. */
-export function settingCells(block: BlockContent): OwnParts['settingCells'] {
-  return new Map([...(settingLines(block) ?? [])].map(([key, { kept }]) => [key, kept]));
-}
-
 /** Row of the block, from 0, where the settings begin; −1 for none. */
 export function settingsTitleRow({ values }: BlockContent): number {
   return values.findIndex((row) => row.includes(SETTINGS_TITLE));
 }
 
-/** The setting a label means, whatever stands in brackets behind it. */
-export function settingOfLabel(label: WireCell): SettingKey | undefined {
-  if (typeof label !== 'string') return undefined;
-  const bare = (text: string): string => text.replace(/\s*\(.*$/, '').trim();
-  const keys = Object.keys(SETTING_LABELS) as SettingKey[];
-  return keys.find((key) => bare(SETTING_LABELS[key]) === bare(label));
-}
-
-function settingLines(block: BlockContent): Map<SettingKey, SettingLine> | undefined {
-  const top = settingsTitleRow(block);
-  if (top < 0) return undefined;
-  const labelColumn = block.values[top]!.indexOf(SETTINGS_TITLE);
+/** The values of each setting, its row known by its id: a label may have been typed over. */
+function settingLines(block: BlockContent): Map<SettingKey, SettingLine> {
+  const { info, memory } = block;
+  const columns = alignColumns(block, 0);
+  const label = columns.indexOf(0);
   const lines = new Map<SettingKey, SettingLine>();
   for (const [r, row] of block.values.entries()) {
-    const key = r > top ? settingOfLabel(row[labelColumn]!) : undefined;
+    const { id = '', marks = [] } = memory?.rows[r] ?? {};
+    const key = KEYS.find((one) => id.replace(/\.\d+$/, '') === idOf(SETTING_ROW + one));
     if (!key) continue;
-    const filled = row.flatMap((value, c) => (c > labelColumn && value !== '' ? [{ value, c }] : []));
-    const at = (c: number): string => cellOnTab(block.info.tab, block.info.row + r, block.info.column + c);
+    const cells = row.flatMap((value, c) => {
+      const mark = marks[columns[c] ?? -1];
+      const isOurs =
+        c !== label && mark !== undefined && value !== '' && (key === 'noMoves' || isValue(mark));
+      return isOurs ? [{ value, c, isTyped: isTypedAt(block, r, c, mark) }] : [];
+    });
+    // Where a list stands is ours to say: words typed there are none of it.
+    if (LISTS.includes(key) && cells.some(({ isTyped }) => isTyped)) continue;
+    const at = (c: number): string => cellOnTab(info.tab, info.row + r, info.column + c);
     const before = lines.get(key);
     lines.set(key, {
-      values: [...(before?.values ?? []), ...filled.map(({ value }) => value)],
-      cells: [...(before?.cells ?? []), ...filled.map(({ c }) => at(c)), at(labelColumn + 1)],
-      kept: [...(before?.kept ?? []), ...filled.map(({ c }) => keptAt(block, r, c))],
+      values: [...(before?.values ?? []), ...cells.map(({ value }) => value)],
+      cells: [...(before?.cells ?? []), ...cells.map(({ c }) => at(c)), at(label + 1)],
+      isTyped: cells.some(({ isTyped }) => isTyped),
+      was: marks[1] ?? '',
     });
   }
   return lines;
+}
+
+const KEYS = Object.keys(SETTING_LABELS) as SettingKey[];
+
+/** Whether a value of the setting was written into a cell with that mark. */
+function isValue(mark: string): boolean {
+  return bareMark(mark) !== BLANK_MARK || isYours(mark);
+}
+
+/** Refuses other units typed into a table that stands: every figure in it is in the old ones. */
+function sameUnits(line: SettingLine | undefined): UnitSystem {
+  const units = unitsOf(line);
+  const was = (['US', 'metric'] as const).find(
+    (one) => markOfStanding(one, '') === bareMark(line?.was ?? ''),
+  );
+  if (was === undefined || was === units) return units;
+  throw new Unreadable(
+    `stay "${was}" while the table stands, ${got(line)}; choose other units in the sidebar`,
+  );
 }
 
 type Read = <Value>(key: SettingKey, parse: (line: SettingLine | undefined) => Value) => Value | undefined;
@@ -164,5 +160,5 @@ function restOf(read: Read): RestRule | undefined {
 }
 
 function withLimit(limit: number | undefined, system: UnitSystem): { groundLimit?: number } {
-  return limit === undefined ? {} : { groundLimit: toInside(limit, 'massPerArea', system) };
+  return limit === undefined ? {} : { groundLimit: toInside(limit, 'loadPerArea', system) };
 }

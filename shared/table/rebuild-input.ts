@@ -3,8 +3,7 @@ import { nameKey } from '../lists/read-list-cell';
 import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules } from '../plan/model';
 import { type Filled, filledNotes, filledRow } from './filled-row';
 import { goneSince, untilGone } from './gone-since';
-import type { OldRotation, OldRow, OwnParts, PastRow } from './model';
-import { typedOverLine } from './typed-over-line';
+import type { OldRotation, OldRow, PastRow } from './model';
 import { unlistedPaddocks } from './unlisted-paddocks';
 
 /** The farm as the lists say now, and the rules to plan by. */
@@ -20,6 +19,14 @@ export interface FarmNow {
   readonly countPlannedAsDone?: boolean;
 }
 
+/** A group shall be in that paddock, or stay for that many days, from the day planned on. */
+export interface Wish {
+  readonly group: string;
+  readonly plannedDay: Day;
+  readonly paddock?: string;
+  readonly days?: number;
+}
+
 export interface RebuildInput {
   /** What is left to plan: groups stand where they really are, paddocks rest since they were really left. */
   readonly problem: PlanProblem;
@@ -27,10 +34,9 @@ export interface RebuildInput {
   readonly past: readonly PastRow[];
   /** Rows that the new plan replaces; what was typed there is carried over. */
   readonly future: readonly OldRow[];
-  readonly own: OwnParts | undefined;
-  readonly keptLines: readonly string[];
-  /** Those of `keptLines` that the table does not have yet. */
-  readonly newLines: readonly string[];
+  /** What the grower typed over the plan of moves to come. */
+  readonly wishes: readonly Wish[];
+  readonly headRows: number | undefined;
   /** What was taken for granted, in sentences. */
   readonly notes: readonly string[];
 }
@@ -47,12 +53,7 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const split = [...groups.values()].map((rows) => splitGroup(rows, now));
   const past = split.flatMap((part) => part.past).sort((a, b) => a.inDay - b.inDay);
   const future = split.flatMap((part) => part.future);
-  const newLines = [
-    ...old.strays,
-    ...past.flatMap((row) => typedOverLine(row, old.rows, now, true)),
-    ...future.flatMap((row) => typedOverLine(row, old.rows, now)),
-  ];
-  const keep = { past, future, own: old.own, keptLines: [...old.keptLines, ...newLines], newLines };
+  const keep = { past, future, wishes: future.flatMap(wishOf), headRows: old.headRows };
   if (past.length === 0) {
     return { ...keep, problem: { paddocks: now.paddocks, groups: now.groups, rules: now.rules }, notes: [] };
   }
@@ -91,6 +92,14 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
     },
     notes,
   };
+}
+
+function wishOf({ group, inDay, paddock, days, typed }: OldRow): Wish[] {
+  const wish = {
+    ...(typed.includes('paddock') && { paddock }),
+    ...(typed.includes('days') && days !== undefined && { days }),
+  };
+  return inDay === undefined || Object.keys(wish).length === 0 ? [] : [{ group, plannedDay: inDay, ...wish }];
 }
 
 function bySameGroup(rows: readonly OldRow[]): Map<string, OldRow[]> {

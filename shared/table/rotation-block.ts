@@ -1,124 +1,71 @@
 import { columnLetters } from '../block/a1';
 import { BLANK, text } from '../block/cells';
 import { type BlockRow, composeBlock } from '../block/compose-block';
-import type { BlockCell, BlockRule, BlockStyle, WriteBlock } from '../contract';
+import type { ComposedBlock } from '../block/composed-block';
+import type { BlockRule, BlockStyle, WriteBlock } from '../contract';
 import { CHECKS } from './check-formula';
 import { COLUMNS, type ColumnKey, headingOf } from './columns';
 import { functionCells } from './function-cells';
 import { rowsAbove } from './head-rows';
-import { keptLinesOf } from './kept-lines';
-import { missingColumns } from './missing-columns';
-import type { BlockColumn, RotationBlockInput } from './model';
-import { moveCells, shiftedExtra } from './move-cells';
+import type { RotationBlockInput } from './model';
+import { moveCells } from './move-cells';
 import type { TableFrame } from './move-formulas';
-import { movedCell } from './moved-cell';
+import { ANCHOR, HEADINGS, SPACE } from './move-rows';
 import { settingsRows } from './settings-rows';
-import { type TableRow, tableRows } from './table-rows';
+import { type TableRow, tableRows, wishesIn } from './table-rows';
 
-export type Block = Pick<WriteBlock, 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
-
-export const KEPT_TITLE = 'Kept from earlier tables';
+export type Block = ComposedBlock & Pick<WriteBlock, 'freezeRows'>;
 
 /**
  * The rotation table as one block: title, hint and warnings; headings; a blank row that holds the cell functions
- * (so that any move can be deleted); one row a move; what was kept; the settings.
+ * (so that any move can be deleted); one row a move; a blank row; the settings. Each move keeps the id of its row.
  *
  * Formulas refer to the place where the block will stand, `corner`. They are plain spreadsheet formulas but for
  * weight, feed and water, one cell function each over the whole column.
  */
 export function rotationBlock(input: RotationBlockInput): Block {
-  const { rows, lost } = tableRows(input);
+  const rows = tableRows(input);
   const { corner, settings } = input;
-  const columns = blockColumns(input.own?.columns ?? []);
   const above = rowsAbove(input);
   const headingRow = corner.row + above.length;
-  const frame = frameOf(rows, columns, headingRow + 1, corner.column);
-  const kept = keptRows([...(input.keptLines ?? []), ...keptLinesOf(lost, input.own?.extraColumns)]);
-  const below = settingsRows(
-    settings,
-    frame.lastRow + 2 + kept.length,
-    corner.column,
-    input.own?.settingCells,
-  );
-  const table = rows.map((row, i): BlockRow => {
-    const ours = moveCells({ input, frame, rows, i, setting: below.address });
-    const cellOf = (column: BlockColumn): BlockCell =>
-      'key' in column ? ours[column.key] : shiftedExtra(row, rows, column.extra, frame.anchorRow + 1 + i);
-    const old = row.past ?? row.kept;
-    const looks = old && { row: old.sheetRow - corner.row, columns: input.own?.columns.length ?? 0 };
-    return {
-      cells: columns.map((column, c) => withLook(cellOf(column), looks, c)),
-      style: columns.map(styleOf),
-    };
+  const frame = frameOf(rows, headingRow + 1, corner.column);
+  const below = settingsRows(settings, frame.lastRow + 2, corner.column);
+  const moves = rows.map(({ id }, i): BlockRow => {
+    const cells = moveCells({ input, frame, rows, i, setting: below.address });
+    return { cells: COLUMNS.map(({ key }) => cells[key]), style: STYLES, id };
   });
-  const blockRows = [...above, headings(input, columns), anchor(input, frame, columns, below), ...table];
-  const all = [...blockRows, { cells: [] }, ...kept, ...below.rows];
+  const calls = functionCells(frame, settings.unitSystem, below.address);
+  const headings = COLUMNS.map((column) => text(headingOf(column, settings.unitSystem)));
+  const first = above.length + 2;
   return {
-    ...composeBlock(all),
-    rules: rulesOf(frame, columns, corner, rows.length),
-    widths: columns.map((column) => widthOf(column)),
+    ...composeBlock([
+      ...above,
+      { cells: headings, style: 'heading', id: HEADINGS },
+      { cells: COLUMNS.map(({ key }) => calls[key] ?? BLANK), style: 'muted', id: ANCHOR },
+      ...moves,
+      { cells: [], id: SPACE },
+      ...below.rows,
+    ]),
+    rules: rulesOf(frame, corner, rows.length),
+    widths: COLUMNS.map(({ width }) => width),
+    records: true,
+    typed: rows.flatMap((row, i) => wishesIn(row).map((key) => [first + i, placeOf(key)] as const)),
     freezeRows: headingRow,
   };
 }
 
-/** A cell with the look of the cell that stood there in the move's old row: a coloured row stays coloured. */
-function withLook(
-  cell: BlockCell,
-  old: { readonly row: number; readonly columns: number } | undefined,
-  column: number,
-): BlockCell {
-  return old && column < old.columns && !cell.from ? { ...cell, from: [old.row, column] } : cell;
-}
+const STYLES: readonly BlockStyle[] = COLUMNS.map(({ style }) => style);
 
-/**
- * The columns as they stand, in the grower's order, so that formulas elsewhere still point at the right ones. Those of
- * ours that are not there come at the right end.
- */
-function blockColumns(standing: readonly BlockColumn[]): BlockColumn[] {
-  return [...standing, ...missingColumns(standing).map(({ key }) => ({ key }))];
-}
-
-function headings({ settings, own, corner }: RotationBlockInput, columns: readonly BlockColumn[]): BlockRow {
-  const cells = columns.map((column) => {
-    if ('extra' in column) return text(own?.extraColumns[column.extra]?.heading ?? '');
-    const typed = own?.headings?.get(column.key);
-    if (own && typed) return movedCell(typed, corner.row + own.headRows);
-    return text(headingOf(COLUMNS.find((one) => one.key === column.key)!, settings.unitSystem));
-  });
-  return { cells, style: 'heading' };
-}
-
-function anchor(
-  { settings }: RotationBlockInput,
-  frame: TableFrame,
-  columns: readonly BlockColumn[],
-  below: ReturnType<typeof settingsRows>,
-): BlockRow {
-  const calls = functionCells(frame, settings.unitSystem, below.address);
-  const cells = columns.map((column) => ('key' in column ? (calls[column.key] ?? BLANK) : BLANK));
-  return { cells, style: 'muted' };
-}
-
-function keptRows(lines: readonly string[]): BlockRow[] {
-  if (lines.length === 0) return [];
-  const title: BlockRow = { cells: [text(KEPT_TITLE)], style: 'heading' };
-  return [title, ...lines.map((line): BlockRow => ({ cells: [text(line)] })), { cells: [] }];
+function placeOf(key: ColumnKey): number {
+  return COLUMNS.findIndex((column) => column.key === key);
 }
 
 /** Rows added to the longest distance seen, so that windows still hold after rows are inserted. */
 const SPARE_ROWS = 10;
 const SHORTEST_WINDOW = 30;
 
-function frameOf(
-  rows: readonly TableRow[],
-  columns: readonly BlockColumn[],
-  anchorRow: number,
-  left: number,
-): TableFrame {
-  const lettersOf = new Map<ColumnKey, string>();
-  for (const [c, column] of columns.entries()) {
-    if ('key' in column) lettersOf.set(column.key, columnLetters(left + c));
-  }
+function frameOf(rows: readonly TableRow[], anchorRow: number, left: number): TableFrame {
+  const lettersOf = new Map(COLUMNS.map(({ key }, c) => [key as ColumnKey, columnLetters(left + c)]));
   const groups = longestGap(rows.map((row) => row.group));
   const paddocks = longestGap(rows.map((row) => row.paddock));
   return {
@@ -142,42 +89,24 @@ function longestGap(names: readonly string[]): number {
   return longest;
 }
 
-function styleOf(column: BlockColumn): BlockStyle {
-  return 'key' in column ? COLUMNS.find((one) => one.key === column.key)!.style : 'plain';
-}
-
-function widthOf(column: BlockColumn): number {
-  return 'key' in column ? COLUMNS.find((one) => one.key === column.key)!.width : 0;
-}
-
 const COLOURS = { wrong: '#f4cccc', shortRest: '#fff2cc', today: '#d9ead3' } as const;
 
 /** Colours beside the words of the check column: wrong, short rest, and where the pigs stand today. */
-function rulesOf(
-  frame: TableFrame,
-  columns: readonly BlockColumn[],
-  corner: { row: number },
-  count: number,
-): BlockRule[] {
+function rulesOf(frame: TableFrame, corner: { row: number }, count: number): BlockRule[] {
   if (count === 0) return [];
   const first = frame.anchorRow + 1;
   const at = (key: ColumnKey): string => `$${frame.letters(key)}${first}`;
-  const columnOf = (key: ColumnKey): number =>
-    columns.findIndex((column) => 'key' in column && column.key === key);
   const place = (key: ColumnKey, width = 1) => ({
     row: first - corner.row,
-    column: columnOf(key),
+    column: placeOf(key),
     rows: count,
     columns: width,
   });
   const isShort = `LEFT(${at('check')};${CHECKS.short.length})="${CHECKS.short}"`;
-  // Each rule costs service calls: one where the two columns stand as they were written.
-  const names =
-    columnOf('paddock') === columnOf('group') + 1 ? [place('group', 2)] : [place('group'), place('paddock')];
   const isNow = `AND(ISNUMBER(${at('inDay')});${at('inDay')}<=TODAY();${at('out')}>TODAY())`;
   return [
     { ...place('check'), formula: `=${isShort}`, background: COLOURS.shortRest },
     { ...place('check'), formula: `=${at('check')}<>""`, background: COLOURS.wrong },
-    ...names.map((name) => ({ ...name, formula: `=${isNow}`, background: COLOURS.today })),
+    { ...place('group', 2), formula: `=${isNow}`, background: COLOURS.today },
   ];
 }

@@ -3,7 +3,6 @@ import type { WireCell } from '../contract';
 import type { Day } from '../core/calendar/day';
 import { describeWire } from '../lists/read-list-cell';
 import type { UnitSystem } from '../units/units';
-import type { KeptCell } from './model';
 import { ownDay, ownNumber } from './own-cell';
 import { EVENNESS, type EvennessWord, WEEKDAYS } from './settings-rows';
 
@@ -11,8 +10,10 @@ import { EVENNESS, type EvennessWord, WEEKDAYS } from './settings-rows';
 export interface SettingLine {
   readonly values: readonly WireCell[];
   readonly cells: readonly string[];
-  /** The same values with their formulas. */
-  readonly kept: readonly KeptCell[];
+  /** Whether any of them was typed over. */
+  readonly isTyped: boolean;
+  /** Mark of what was written as the first of them. */
+  readonly was: string;
 }
 
 /** Thrown inside only: gathered as a problem with its cell. */

@@ -1,15 +1,12 @@
 /** The settings of a rotation table as rows of label and values below it. Read back by readSettings. */
 import { fixedA1 } from '../block/a1';
 import { date, number, text } from '../block/cells';
-import type { BlockRow } from '../block/compose-block';
-import type { BlockCell } from '../contract';
+import { type BlockRow, SETTING_ROW } from '../block/compose-block';
+import type { BlockCell, WireCell } from '../contract';
 import { fieldsOfList, MEMORY_LABELS, rowsOfList } from '../lists/list-memory';
 import type { GrowerList } from '../lists/model';
-import type { PlanRules } from '../plan/model';
 import { fromInside, symbolOf } from '../units/units';
-import { holdsValue } from './holds-value';
-import type { KeptCell, OwnParts, RotationSettings } from './model';
-import { movedCell } from './moved-cell';
+import type { RotationSettings } from './model';
 
 /** Marks where the settings begin. */
 export const SETTINGS_TITLE = 'Settings of this table';
@@ -37,6 +34,17 @@ export const SETTING_LABELS = {
 } as const;
 export type SettingKey = keyof typeof SETTING_LABELS;
 
+/** Settings that only say where a list stands: nothing to type. */
+export const LISTS: readonly SettingKey[] = ['paddockList', 'groupList'];
+
+/** The setting a label means, whatever stands in brackets behind it. */
+export function settingOfLabel(label: WireCell): SettingKey | undefined {
+  if (typeof label !== 'string') return undefined;
+  const bare = (words: string): string => words.replace(/\s*\(.*$/, '').trim();
+  const keys = Object.keys(SETTING_LABELS) as SettingKey[];
+  return keys.find((key) => bare(SETTING_LABELS[key]) === bare(label));
+}
+
 export const REST_KINDS = { fixed: 'one number', monthly: 'by month', forage: 'from growth' } as const;
 /** How much is moved for the ground's sake: the weight of even use in the score. The design of this tool (judgement). */
 export const EVENNESS = { fewest: 0, some: 0.25, most: 1 } as const;
@@ -46,46 +54,31 @@ const DATES_A_ROW = 12;
 
 export interface SettingsRows {
   readonly rows: readonly BlockRow[];
-  /** Address of a setting's values, for formulas: "$B$120" or "$B$121:$M$121". */
+  /** Addresses of a setting's values, for formulas: "$B$120", or twelve of them with `;` between. */
   readonly address: (key: SettingKey) => string | undefined;
 }
 
 /** The rows, the first of them in sheet row `top` and column `left`. */
-export function settingsRows(
-  settings: RotationSettings,
-  top: number,
-  left: number,
-  formulas: OwnParts['settingCells'] = new Map(),
-): SettingsRows {
-  const lines = settingLines(settings).map((line, at) =>
-    withFormulas(line, formulas.get(line.key) ?? [], top + 1 + at),
-  );
+export function settingsRows(settings: RotationSettings, top: number, left: number): SettingsRows {
+  const lines = settingLines(settings);
   const rows = lines.map(({ key, unit, values }): BlockRow => {
     const label = SETTING_LABELS[key] + (unit ? ` (${unit})` : '');
-    return { cells: [text(label), ...values], style: ['muted', ...values.map(() => 'input' as const)] };
+    const style = LISTS.includes(key) ? 'muted' : 'input';
+    return {
+      cells: [text(label), ...values],
+      style: ['muted', ...values.map(() => style)],
+      id: SETTING_ROW + key,
+    };
   });
-  const title: BlockRow = { cells: [text(SETTINGS_TITLE)], style: 'heading' };
+  const title: BlockRow = { cells: [text(SETTINGS_TITLE)], style: 'heading', id: SETTINGS_TITLE };
   return {
     rows: [title, ...rows],
     address: (key) => {
       const at = lines.findIndex((line) => line.key === key);
-      const count = lines[at]?.values.length ?? 0;
-      if (count === 0) return undefined;
-      const first = fixedA1(top + 1 + at, left + 1);
-      return count === 1 ? first : `${first}:${fixedA1(top + 1 + at, left + count)}`;
+      const cells = lines[at]?.values.map((_, i) => fixedA1(top + 1 + at, left + 1 + i)) ?? [];
+      return cells.length === 0 ? undefined : cells.join(';');
     },
   };
-}
-
-/** A formula typed as a setting stays while its value is the setting. */
-function withFormulas(line: Line, formulas: readonly KeptCell[], row: number): Line {
-  const values = line.values.map((cell, i) => {
-    const own = formulas[i];
-    return own && own.formula !== '' && holdsValue(cell, own.value)
-      ? movedCell(own, row, 'format' in cell ? cell.format : undefined)
-      : cell;
-  });
-  return { ...line, values };
 }
 
 interface Line {
@@ -96,7 +89,6 @@ interface Line {
 
 function settingLines({ unitSystem, rules, temperatureC, outdoorFactor, lists }: RotationSettings): Line[] {
   const limit = rules.groundLimit;
-  const limitUnit = symbolOf('massPerArea', unitSystem).replace('/', '·days/');
   const moveDays = WEEKDAYS.filter((_, i) => rules.moveWeekdays[i]).join(', ');
   return [
     { key: 'units', values: [text(unitSystem)] },
@@ -110,11 +102,13 @@ function settingLines({ unitSystem, rules, temperatureC, outdoorFactor, lists }:
       : [
           {
             key: 'groundLimit' as const,
-            unit: limitUnit,
-            values: [number(fromInside(limit, 'massPerArea', unitSystem), '#,##0')],
+            unit: symbolOf('loadPerArea', unitSystem),
+            values: [number(fromInside(limit, 'loadPerArea', unitSystem), '#,##0')],
           },
         ]),
-    { key: 'evenness', values: [text(evennessWord(rules))] },
+    ...(rules.evenness === undefined
+      ? []
+      : [{ key: 'evenness' as const, values: [text(evennessWord(rules.evenness))] }]),
     { key: 'moveDays', values: [text(moveDays)] },
     ...inRows(rules.noMoveDays).map(
       (days): Line => ({ key: 'noMoves', values: days.map((day) => date(day)) }),
@@ -130,8 +124,8 @@ function settingLines({ unitSystem, rules, temperatureC, outdoorFactor, lists }:
   ];
 }
 
-/** The word for the weight of even use; rules without one are those of a table from before there was one. */
-export function evennessWord({ evenness = 0 }: PlanRules): EvennessWord {
+/** The word for the weight of even use; a table from before there was one was planned without. */
+export function evennessWord(evenness = 0): EvennessWord {
   if (evenness <= 0) return 'fewest';
   return evenness < EVENNESS.most ? 'some' : 'most';
 }

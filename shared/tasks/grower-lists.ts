@@ -19,7 +19,7 @@ import type {
 import { copiedMovesNotes } from '../lists/own-headings';
 import { readGroups } from '../lists/read-groups';
 import { type PaddocksRead, readPaddocks } from '../lists/read-paddocks';
-import { recalledList } from '../lists/recalled-list';
+import { headingTexts, recalledList } from '../lists/recalled-list';
 import { standingProblems } from '../lists/standing-place';
 import { isWeighingLog, lastWeighings } from '../lists/weighings';
 import { dateOrder } from '../locale/date-order';
@@ -89,8 +89,8 @@ export function growerLists(
     found,
     chosen,
     sources: {
-      ...(paddockTab && { paddocks: { tab: paddockTab, list: paddockList } }),
-      ...(groupTab && { groups: { tab: groupTab, list: groupList } }),
+      ...(paddockTab && { paddocks: { tab: paddockTab, list: withTexts(paddockList) } }),
+      ...(groupTab && { groups: { tab: groupTab, list: withTexts(groupList) } }),
     },
     paddocks: paddocks.paddocks,
     groups: herd.groups,
@@ -106,6 +106,11 @@ export function growerLists(
       groups: [...lost('groups'), ...notesOf(groups), ...fixedIn(groupTab, chosen.groups), ...herd.notes],
     },
   };
+}
+
+/** With the words of its headings, by which it is found again. */
+function withTexts<List extends GrowerList>(list: List): List {
+  return { ...list, texts: headingTexts(list as unknown as FoundList) };
 }
 
 const NOTHING = { problems: [], notes: [], leftOut: [] };

@@ -18,11 +18,11 @@ const NEAR_ROWS = 20;
  * something in its first column only is a line of words and never taken, nor what belongs to something else
  * (`others`: blocks, lists), nor what stands after a blank row.
  */
-export function grownBlock(tab: TabContent, info: BlockInfo, others: readonly BlockInfo[]): Grown {
+export function grownBlock(tab: TabContent, info: BlockInfo, others: () => readonly BlockInfo[]): Grown {
   const columns = Array.from({ length: info.columns }, (_, c) => info.column + c);
   const isUsed = (row: number, column: number): boolean => isFilled(tab, row - 1, column - 1);
   const isOther = (row: number): boolean =>
-    others.some(
+    others().some(
       (other) =>
         other.tab === info.tab &&
         row >= other.row &&
@@ -31,7 +31,7 @@ export function grownBlock(tab: TabContent, info: BlockInfo, others: readonly Bl
         info.column < other.column + other.columns,
     );
   let next = info.row + info.rows;
-  while (!isOther(next) && columns.slice(1).some((column) => isUsed(next, column))) next++;
+  while (columns.slice(1).some((column) => isUsed(next, column)) && !isOther(next)) next++;
   const used = tab.values.length;
   let empty = next;
   while (empty <= used && !isOther(empty) && !columns.some((column) => isUsed(empty, column))) empty++;

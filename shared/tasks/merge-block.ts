@@ -9,12 +9,16 @@
  *   no such row or column any more what was typed there moves, row by row, below the table
  *   no memory (version 0.1.0)      nothing is guessed: what the new table does not hold moves below it
  *
+ * With `putBack`, what was typed over something of ours gives way to it, and is told.
+ *
  * In a cell that is there to be typed into, another value from the page takes the place of what stands, which then
  * moves below the table if it was typed since the last write.
  */
 import { cellA1 } from '../block/a1';
+import { alignColumns, type Columns } from '../block/align-columns';
 import { BLANK, text } from '../block/cells';
 import { NAMING_CELLS, RECORD_ID, SETTING_ID } from '../block/compose-block';
+import type { ComposedBlock } from '../block/composed-block';
 import {
   ANSWER_MARK,
   BLANK_MARK,
@@ -30,14 +34,12 @@ import type { BlockContent } from '../block/read-block';
 import { rowIds } from '../block/row-ids';
 import type { BlockCell, BlockStyle, WireCell } from '../contract';
 import { shiftFormula } from '../table/shift-formula';
-import { alignColumns, type Columns } from './align-columns';
 import { shownCell } from './cell-value';
-import type { ComposedBlock } from './composed-block';
 import { keptCell } from './kept-cell';
 import { placeColumns, type Slot, slotsOf } from './place-columns';
 import { NOT_WRITTEN } from './today/tick-words';
 
-const KEPT_BELOW = 'Kept from this table as it was before';
+export const KEPT_BELOW = 'Kept from this table as it was before';
 /** Ids of the rows below the table; what stands in them is the grower's. */
 const KEPT_ID = '!';
 
@@ -45,6 +47,8 @@ const KEPT_ID = '!';
 export interface Kept {
   readonly inPlace: readonly string[];
   readonly below: readonly string[];
+  /** What gave way to something of ours, as the grower asked for. */
+  readonly gaveWay?: readonly string[];
 }
 
 export interface MergedBlock extends ComposedBlock {
@@ -63,19 +67,24 @@ interface Cell {
 type Grid = { cells: BlockCell[][]; styles: BlockStyle[][] };
 
 /** `name`: the block's named range. `old`: the block as it stands in the sheet; absent: there is none. */
-export function mergeBlock(name: string, want: ComposedBlock, old?: BlockContent): MergedBlock {
+export function mergeBlock(
+  name: string,
+  want: ComposedBlock,
+  old?: BlockContent,
+  putBack = false,
+): MergedBlock {
   if (!old) return { ...withMemory(name, want), kept: { inPlace: [], below: [] } };
   const ids = [...rowIds(want.cells, want.ids)];
   const rows = rowsAgainIn(old, ids);
   const columns = alignColumns(old, want.cells[0]?.length ?? 0);
-  const { inPlace, left, cells, kept } = keepTyped(old, want, rows, columns);
+  const { inPlace, left, cells, kept } = keepTyped(old, want, rows, columns, putBack);
   const hasRow = ({ row }: Cell): boolean => rows[row] !== undefined;
   const own = ownColumns(old, want, columns, left.filter(hasRow));
   const isInOwn = (cell: Cell): boolean => hasRow(cell) && own.has(cell.column);
   const slots = slotsOf(columns, want.cells[0]?.length ?? 0, (c) => own.has(c), !old.memory?.stamp);
   const placed = placeColumns({ ...want, cells }, slots, old.info.column, kept);
   fillOwn(old, placed.cells, slots, rows, ids, left.filter(isInOwn));
-  if (want.records) keepLooks(placed.cells, slots, rows, columns);
+  keepLooks(placed.cells, slots, rows, columns, ids);
   // What stays in place of something of ours is remembered as that, so that it stays the next time too.
   const remembered = cells.map((row, r) =>
     row.map((cell, c) =>
@@ -104,9 +113,10 @@ export function mergeBlock(name: string, want: ComposedBlock, old?: BlockContent
     cells: placed.cells.map((row, r) => remembered[r] ?? ofOurs(row)),
     styles: placed.styles.map(ofOurs),
   };
+  const over = inPlace.map((cell) => named(old, cell));
   return {
     ...withMemory(name, { ...want, ...placed, ids }, old.memory?.stamp, memory),
-    kept: { inPlace: inPlace.map((cell) => named(old, cell)), below },
+    kept: putBack ? { inPlace: [], below, gaveWay: over } : { inPlace: over, below },
   };
 }
 
@@ -149,6 +159,7 @@ function keepTyped(
   want: ComposedBlock,
   rows: readonly (number | undefined)[],
   columns: Columns,
+  putBack: boolean,
 ) {
   const cells = want.cells.map((row) => [...row]);
   const kept = new Set<BlockCell>();
@@ -156,7 +167,8 @@ function keepTyped(
   const loose: Cell[] = [];
   const isAnswered = answersIn(old, columns);
   // What the new block holds beside what stands in its place already.
-  const spare = countedMarks(want.records ? [] : want.cells);
+  const wanted = want.cells.map((row) => row.map(markOfCell));
+  const spare = countedMarks(want.records ? [] : wanted);
   for (const [r, row] of old.values.entries()) {
     const memory = old.memory?.rows[r];
     const isOwn = old.memory && memory !== undefined && !isLeftOver(old.memory, memory);
@@ -164,24 +176,31 @@ function keepTyped(
     if (isOwn && at === undefined && isTakenAway(old, r, columns)) continue;
     const isHeld = !want.records || (memory?.id.startsWith(KEPT_ID) ?? false);
     for (const [c, value] of row.entries()) {
-      const cell = { row: r, column: c, value, formula: old.formulas[r]?.[c] ?? '' };
+      const cell: Cell = { row: r, column: c, value, formula: old.formulas[r]?.[c] ?? '' };
       const to = columns[c];
       const mark = to === undefined ? undefined : memory?.marks[to];
       const now = at === undefined || to === undefined ? undefined : want.cells[at]?.[to];
-      if (now && markOfCell(now) === markOfStanding(value, cell.formula)) take(spare, cell);
+      const standing = markOfStanding(value, cell.formula);
+      const isWanted = now !== undefined && wanted[at!]![to!] === standing;
+      if (isWanted) take(spare, standing);
       const isRoom = mark === ANSWER_MARK || (now?.k === 'blank' && now.answer === true);
       if (isNothing(cell) || isAnswered(r, c)) continue;
-      const isTyped = mark === undefined || bareMark(mark) !== markOfStanding(value, cell.formula);
+      const isTyped = mark === undefined || bareMark(mark) !== standing;
       if (!isTyped && !(isHeld && isYours(mark))) continue;
       if (now === undefined || mark === undefined || isRoom) loose.push(cell);
       else {
-        const end = settle({ ...want, cells }, kept, [at!, to!], cell, mark, isTyped);
+        const end = settle({ ...want, cells }, kept, [at!, to!], cell, { mark, isTyped, isWanted, putBack });
         if (end === 'in place of ours') inPlace.push(cell);
         else if (end === 'gives way') loose.push(cell);
       }
     }
   }
-  return { inPlace, left: loose.filter((cell) => !take(spare, cell)), cells, kept };
+  return {
+    inPlace,
+    left: loose.filter(({ value, formula }) => !take(spare, markOfStanding(value, formula))),
+    cells,
+    kept,
+  };
 }
 
 /** Columns that were put in: those with something of the grower's, and blank ones between others. */
@@ -247,12 +266,14 @@ function keepLooks(
   slots: readonly Slot[],
   rows: readonly (number | undefined)[],
   columns: Columns,
+  ids: readonly string[],
 ): void {
   for (const [r, at] of rows.entries()) {
+    if (at === undefined || !ids[at]?.startsWith(RECORD_ID)) continue;
     for (const [place, slot] of slots.entries()) {
       const column = 'ours' in slot ? columns.indexOf(slot.ours) : slot.own;
-      const cell = at === undefined ? undefined : cells[at]?.[place];
-      if (cell && !cell.from && column >= 0) cells[at!]![place] = { ...cell, from: [r, column] };
+      const cell = cells[at]?.[place];
+      if (cell && !cell.from && column >= 0) cells[at]![place] = { ...cell, from: [r, column] };
     }
   }
 }
@@ -275,7 +296,15 @@ function isTakenAway({ values, formulas, memory }: BlockContent, r: number, colu
 function isNothing({ value, formula }: Cell): boolean {
   // A formula that lost what it pointed to has nothing left to keep.
   const isSaid = typeof value === 'string' && value.startsWith(NOT_WRITTEN);
-  return (value === '' && formula === '') || formula.includes('#REF!') || isMemory(value) || isSaid;
+  return (value === '' && formula === '') || formula.includes('#REF') || isMemory(value) || isSaid;
+}
+
+interface Marked {
+  readonly mark: string;
+  readonly isTyped: boolean;
+  /** The new block holds the same there. */
+  readonly isWanted: boolean;
+  readonly putBack: boolean;
 }
 
 /** Settles what stands in a cell that the new block has too. */
@@ -284,8 +313,7 @@ function settle(
   keptCells: Set<BlockCell>,
   [row, column]: readonly [row: number, column: number],
   cell: Cell,
-  mark: string,
-  isTyped: boolean,
+  { mark, isTyped, isWanted, putBack }: Marked,
 ): 'stays' | 'in place of ours' | 'gives way' {
   const now = cells[row]![column]!;
   const stays = keptCell(cell.value, shiftFormula(cell.formula, row - cell.row));
@@ -299,23 +327,21 @@ function settle(
     cells[row]![column] = cell;
     keptCells.add(cell);
   };
-  const standing = markOfStanding(cell.value, cell.formula);
-  const wanted = markOfCell(now);
-  if (wanted === standing) {
+  if (isWanted) {
     if (now.k !== 'f') put(now);
     return 'stays';
   }
   if (!isTyped) return now.k === 'blank' ? 'gives way' : 'stays';
   // A formula that shows what is to be written stays that formula.
-  if (cell.formula !== '' && wanted === markOfStanding(cell.value, '')) {
+  if (cell.formula !== '' && markOfCell(now) === markOfStanding(cell.value, '')) {
     put(stays);
     return 'stays';
   }
   if (styles[row]?.[column] !== 'input') {
-    put(stays);
+    if (!putBack) put(stays);
     return 'in place of ours';
   }
-  const isUnaware = wanted === bareMark(mark) || wanted === BLANK_MARK;
+  const isUnaware = now.k === 'blank' || markOfCell(now) === bareMark(mark);
   if (!isUnaware) return 'gives way';
   put(stays);
   return 'stays';
@@ -352,15 +378,14 @@ function answersIn(
   };
 }
 
-function countedMarks(cells: readonly (readonly BlockCell[])[]): Map<string, number> {
+function countedMarks(marks: readonly (readonly string[])[]): Map<string, number> {
   const counts = new Map<string, number>();
-  for (const cell of cells.flat()) counts.set(markOfCell(cell), (counts.get(markOfCell(cell)) ?? 0) + 1);
+  for (const mark of marks.flat()) counts.set(mark, (counts.get(mark) ?? 0) + 1);
   return counts;
 }
 
-/** Takes one like the cell out of those that are counted; false where none is left. */
-function take(counts: Map<string, number>, { value, formula }: Cell): boolean {
-  const mark = markOfStanding(value, formula);
+/** Takes one of that mark out of those that are counted; false where none is left. */
+function take(counts: Map<string, number>, mark: string): boolean {
   const count = counts.get(mark) ?? 0;
   counts.set(mark, count - 1);
   return count > 0;
@@ -427,10 +452,9 @@ function named({ info }: BlockContent, { row, column, value, formula }: Cell): s
  * we left a blank, and without the rows that were kept below it or left over by a write that did not end. Columns stand
  * as they were written, those of the grower's at the right end.
  */
-export function asWritten(block: BlockContent, words: readonly string[]): BlockContent {
+export function asWritten(block: BlockContent, wordOf: ReadonlyMap<string, string>): BlockContent {
   const { memory } = block;
   if (!memory) return block;
-  const wordOf = new Map(words.map((word) => [markOfStanding(word, ''), word]));
   const isOwn = (r: number): boolean => {
     const row = memory.rows[r];
     return !row || (!row.id.startsWith(KEPT_ID) && !isLeftOver(memory, row));

@@ -3,6 +3,7 @@
  * block's memory still says which it was.
  */
 
+import { markOfStanding } from '../block/memory';
 import { CORNERS_TITLE } from '../block/own-words';
 import { MEMORY_LABELS } from '../lists/list-memory';
 import { COLUMNS, headingOf } from '../table/columns';
@@ -42,7 +43,7 @@ const SETTINGS = [
   PEN_SETTINGS,
 ];
 
-export const OUR_WORDS: readonly string[] = [
+const WORDS: readonly string[] = [
   ...SETTINGS.flatMap((specs) => specs.map(({ label }) => label)),
   ...COLUMNS.flatMap((column) => SYSTEMS.map((system) => headingOf(column, system))),
   ...[LINE_HEADINGS, WALK_HEADINGS, WIRE_HEADINGS, MONTH_HEADINGS, LOAD_HEADINGS, STAY_HEADINGS].flat(),
@@ -55,3 +56,8 @@ export const OUR_WORDS: readonly string[] = [
   ...[LEVELS_TITLE, SEASON_TITLE, FIGURES_TITLE, HEIGHTS_LABEL, LAYOUT_TITLE, GRID_FENCE_LABEL, TOTAL_LABEL],
   ...[TOUCHING_LABEL, AT_A_TIME_LABEL, UNITS_LABEL, 'Settings', 'On the ground', 'Compared with fixed fence'],
 ];
+
+/** By their marks. */
+export const OUR_WORDS: ReadonlyMap<string, string> = new Map(
+  WORDS.map((word) => [markOfStanding(word, ''), word]),
+);

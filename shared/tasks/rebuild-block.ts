@@ -1,32 +1,26 @@
-import { firstFew } from '../block/first-few';
+import type { ComposedBlock } from '../block/composed-block';
 import type { BlockContent } from '../block/read-block';
-import { changedMeanwhile } from './changed-meanwhile';
-import type { ComposedBlock } from './composed-block';
 import { asWritten, type MergedBlock, mergeBlock } from './merge-block';
 import { OUR_WORDS } from './our-words';
 import { refuseOtherUnits } from './refuse-other-units';
 
+interface How {
+  /** What was typed over something of ours gives way. */
+  readonly putBack?: boolean | undefined;
+  /** The block as its readers want it, where that is known. */
+  readonly reading?: BlockContent;
+}
+
 /**
- * A block to be written over the one that stands. `compose` reads what was typed there and lays the new one out;
- * `asRead` is the block as the page read it before. Throws where the units were typed over, and where a cell was
- * changed meanwhile and would be set back.
+ * A block to be written over the one that stands. `compose` reads what was typed there and lays the new one out.
+ * Throws where the units were typed over.
  */
 export function rebuildBlock(
   name: string,
   old: BlockContent,
   compose: (corner: BlockContent['info'], old: BlockContent) => ComposedBlock,
-  asRead?: BlockContent,
+  { putBack, reading = asWritten(old, OUR_WORDS) }: How = {},
 ): MergedBlock {
   refuseOtherUnits(old);
-  const reading = asWritten(old, OUR_WORDS);
-  const want = compose(old.info, reading);
-  if (asRead) refuseChanged(changedMeanwhile(asWritten(asRead, OUR_WORDS), reading, want.cells));
-  return mergeBlock(name, want, old);
-}
-
-function refuseChanged(cells: readonly string[]): void {
-  if (cells.length === 0) return;
-  throw new Error(
-    `These cells were changed in the sheet after the page had read it: ${firstFew(cells)}. Press “Read the spreadsheet again” so that they count, look at the numbers and write once more. Nothing was written.`,
-  );
+  return mergeBlock(name, compose(old.info, reading), old, putBack);
 }

@@ -45,6 +45,11 @@ export const QUANTITIES = {
     US: unit('lb/ac', POUND_KG / ACRE_SQUARE_METERS),
     metric: unit('kg/ha', 1 / HECTARE_SQUARE_METERS),
   },
+  /** Load of a stay: liveweight × days on each unit of area. */
+  loadPerArea: {
+    US: unit('lb·days/ac', POUND_KG / ACRE_SQUARE_METERS),
+    metric: unit('kg·days/ha', 1 / HECTARE_SQUARE_METERS),
+  },
   ohmsPerLength: { US: unit('Ω per 1000 ft', 1 / (1000 * FOOT_METERS)), metric: unit('Ω per km', 0.001) },
 } as const satisfies Record<string, Record<UnitSystem, Unit>>;
 

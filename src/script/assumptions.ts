@@ -165,8 +165,9 @@ export const ASSUMPTIONS = [
   },
   {
     id: 'page',
-    says: 'Printing, downloads and a page in the background work from the sidebar.',
-    matters: 'printing the moves, saving a drawing, planning without a standstill',
+    says: 'Printing, downloads and a worker made from its own script work from the sidebar.',
+    matters:
+      'printing the moves, saving a drawing, planning beside the page; without a worker it plans in slices',
     sure: 'memory',
     source: MEMORY,
   },

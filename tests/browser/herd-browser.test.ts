@@ -3,6 +3,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchBrowser } from './launch';
 import { PreviewPage } from './page';
+import { planned } from './planned';
 
 let browser: Browser | undefined;
 beforeAll(async () => {
@@ -42,9 +43,8 @@ test('a sale goes into the log and into the moves from its day on', async ({ ski
 
     await sidebar.getByRole('button', { name: 'All tasks' }).click();
     await sidebar.getByRole('button', { name: 'Plan the moves' }).click();
-    for (const name of ['Work out the plan', 'Write the table']) {
-      await sidebar.getByRole('button', { name, exact: true }).click();
-    }
+    await planned(sidebar);
+    await sidebar.getByRole('button', { name: 'Write the table', exact: true }).click();
     await sidebar
       .getByText(/The table stands on/)
       .first()

@@ -6,5 +6,6 @@ export async function planned(sidebar: Page | FrameLocator, timeout = 60_000): P
   await sidebar.getByRole('heading', { name: 'Next moves' }).waitFor({ timeout });
   await sidebar
     .getByText(/^(Working it out…|Looking for what would make it better…)$/)
+    .first()
     .waitFor({ state: 'hidden', timeout });
 }

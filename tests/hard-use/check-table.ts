@@ -5,7 +5,7 @@
 import type { BlockInfo, TabContent, WireCell } from '../../shared/contract';
 import type { Plan, PlanGroup, PlanProblem, Stay } from '../../shared/plan/model';
 import type { UnitSystem } from '../../shared/units/units';
-import type { Workbook } from '../../src/preview/headless';
+import type { Workbook } from '../../src/headless';
 import { checkPlan } from '../plan/check-plan';
 import { dueAfter } from '../plan/stay-rules';
 import { asked } from './rotation-task';
@@ -75,6 +75,9 @@ export function tableFaults(
     const area = paddock.areaSquareMeters / (units === 'US' ? M2_IN_ACRE : 10_000);
     must('weight', cell('Weight in'), weight);
     must('density', cell('Liveweight'), (group.head * weight) / area);
+    const out = grownWeight(group, stay.outDay) / (units === 'US' ? KG_IN_LB : 1);
+    const days = stay.outDay - stay.inDay;
+    must('load', cell('Load'), (group.head * ((weight + out) / 2) * days) / area);
     const left = latest(
       stays
         .filter((other) => other.paddock === stay.paddock && other.outDay <= stay.inDay)
@@ -100,7 +103,7 @@ export function tableFaults(
 
 /**
  * What the sheet says of the ground limit: head × weight at the middle of the stay × days over limit × area. Close to
- * the limit either answer is right; wider for a group without a daily gain, which the sheet takes at its weight in.
+ * the limit either answer is right.
  */
 function overLimit(problem: PlanProblem, group: PlanGroup, stay: Stay): string {
   const { groundLimit } = problem.rules;
@@ -108,7 +111,7 @@ function overLimit(problem: PlanProblem, group: PlanGroup, stay: Stay): string {
   const days = stay.outDay - stay.inDay;
   const middle = grownWeight(group, stay.inDay + days / 2);
   const load = (group.head * middle * days) / problem.paddocks[stay.paddock]!.areaSquareMeters / groundLimit;
-  if (Math.abs(load - 1) < (group.dailyGainKg === undefined ? 0.2 : 0.03)) return 'near';
+  if (Math.abs(load - 1) < 0.03) return 'near';
   return load > 1 ? 'Over the ground limit' : '';
 }
 

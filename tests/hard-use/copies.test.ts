@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Overview } from '../../shared/contract';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
-import { openWorkbook, openXlsx, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';
 import { isoOf, shownMoves } from './check-table';
 import { buildEveryBlock } from './every-block';
@@ -21,7 +21,7 @@ async function farm(): Promise<Workbook> {
 
 async function farmWithEverything(): Promise<Workbook> {
   const workbook = await farm();
-  buildEveryBlock(workbook, 'US');
+  await buildEveryBlock(workbook, 'US');
   return workbook;
 }
 
@@ -78,7 +78,7 @@ describe('a copy of the file', () => {
 
   it('tables saved as .xlsx and opened again with the script are found and rebuilt', async () => {
     const original = await farmWithEverything();
-    const again = await openXlsx(await original.toXlsx(), {
+    const again = await openWorkbook(await original.toXlsx(), {
       codeJs: await scriptText(),
       today: '2026-04-20',
     });

@@ -1,6 +1,6 @@
 /** The frozen rows of a rotation table of ours follow its headings; what the grower froze instead stays. */
 import { expect, it } from 'vitest';
-import { openWorkbook } from '../../src/preview/headless';
+import { openWorkbook } from '../../src/headless';
 import { oldTable } from '../../src/sidebar/panels/rotation/old-table';
 import { scriptText } from '../tasks/script-text';
 import { asked, buildRotation, readBook } from './rotation-task';
@@ -19,7 +19,7 @@ it.each([false, true])('in a table planned anew; frozen elsewhere by the grower:
   if (isGrowers) sheet.setFrozenRows(1);
   // What the page says of the rows that stand frozen is what was frozen.
   const old = oldTable(readBook(workbook))!;
-  expect(old.info.row + old.rotation.own!.headRows).toBe(headingRow());
+  expect(old.info.row + old.rotation.headRows!).toBe(headingRow());
   workbook.state.now = () => new Date('2026-06-20T12:00:00Z');
   const again = buildRotation(workbook);
   expect(again).toMatchObject({ kind: 'written', note: '' });

@@ -1,6 +1,6 @@
 /** The judges judged: what they have to notice they do notice, one small damage at a time. */
 import { describe, expect, it } from 'vitest';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';
 import { shownMoves, tableFaults } from './check-table';
 import { buildRotation, type Outcome } from './rotation-task';
@@ -31,8 +31,9 @@ describe('the judge of the table', () => {
     ['E', '1', /days is 1/],
     ['G', '11', /head is 11/],
     ['I', '3', /density is 3/],
-    ['J', '99', /rest before is 99/],
-    ['L', 'Over the ground limit', /check is/],
+    ['J', '3', /load is 3/],
+    ['K', '99', /rest before is 99/],
+    ['M', 'Over the ground limit', /check is/],
   ])('notices a wrong cell in column %s', async (column, text, says) => {
     const { workbook, outcome } = await built();
     const { info, problem, plan, units } = outcome;

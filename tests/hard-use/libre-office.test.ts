@@ -9,7 +9,7 @@ import { columnLetters } from '../../shared/block/a1';
 import { CATALOGUE } from '../../shared/catalogue/index';
 import type { GroupList } from '../../shared/lists/model';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
-import { openWorkbook, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';
 import { shownMoves } from './check-table';
 import { buildEveryBlock, type Written } from './every-block';
@@ -124,7 +124,7 @@ async function farmWithEveryBlock(id: string, isDamaged: boolean): Promise<Workb
     modes: { blankStaysBlank: false },
   });
   asked(workbook, 'startSample', { sample: id });
-  const written = buildEveryBlock(workbook, id.startsWith('metric') ? 'metric' : 'US');
+  const written = await buildEveryBlock(workbook, id.startsWith('metric') ? 'metric' : 'US');
   if (isDamaged) damage(workbook, written);
   return workbook;
 }

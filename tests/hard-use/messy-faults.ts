@@ -1,5 +1,5 @@
 /** Mistakes as they stand in real lists: each spoils one cell, and the refusal has to name that cell. */
-import type { StartCell } from '../../src/preview/headless';
+import type { StartCell } from '../../src/headless';
 
 export interface Fault {
   readonly list: 'paddocks' | 'groups';

@@ -1,5 +1,5 @@
 /** One list as a grid of typed cells: headings in any order and case, units, text numbers, gaps, totals, remarks. */
-import type { StartCell } from '../../src/preview/headless';
+import type { StartCell } from '../../src/headless';
 import type { TrueFarm } from './messy-farm';
 import type { Fault } from './messy-faults';
 import { CASES, HEADINGS, OTHER_CELLS, OTHER_HEADINGS, UNIT_FORMS } from './messy-words';

@@ -1,6 +1,6 @@
 /** Opens one messy workbook, builds the table in it, and judges what came of it. */
 import { expect } from 'vitest';
-import { openWorkbook, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 import { tableFaults } from './check-table';
 import { AREA_UNITS, MASS_UNITS } from './messy-farm';
 import type { MessyWorkbook } from './messy-workbook';

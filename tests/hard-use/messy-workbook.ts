@@ -1,6 +1,6 @@
 /** A whole messy workbook: where the lists stand, what stands around them, and what has to come of it. */
 import fc from 'fast-check';
-import type { StartCell, WorkbookOptions } from '../../src/preview/headless';
+import type { StartCell, WorkbookOptions } from '../../src/headless';
 import { seededNumbers } from '../plan/random-farm';
 import { AREA_UNITS, type AreaUnit, MASS_UNITS, type MassUnit, type TrueFarm, trueFarm } from './messy-farm';
 import { FAULTS, type Fault } from './messy-faults';

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BlockInfo } from '../../shared/contract';
 import type { PlanRules } from '../../shared/plan/model';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';
 import { shownMoves, tableFaults } from './check-table';
 import { buildRotation, type Outcome } from './rotation-task';
@@ -156,7 +156,7 @@ describe('locales', () => {
       const { info } = built(workbook, start);
       const [first, second] = shownMoves(workbook, info);
       workbook.type(info.tab, `D${first!.row}`, locale === 'de_DE' ? '03.04.2026' : '03/04/2026');
-      workbook.type(info.tab, `O${first!.row}`, '0,85');
+      workbook.type(info.tab, `P${first!.row}`, '0,85');
       const [moved, next] = shownMoves(workbook, info);
       expect(moved!.cell('Moved in')).toEqual({ d: '2026-04-03' });
       const shifted =

@@ -1,8 +1,8 @@
 /** Late moves typed at random, the table rebuilt again and again: nothing typed is ever lost, no rule ever broken. */
 import { describe, expect, it } from 'vitest';
 import type { BlockInfo } from '../../shared/contract';
-import type { StartCell, Workbook } from '../../src/preview/headless';
-import { openWorkbook } from '../../src/preview/headless';
+import type { StartCell, Workbook } from '../../src/headless';
+import { openWorkbook } from '../../src/headless';
 import { checkPlan } from '../plan/check-plan';
 import { seededNumbers } from '../plan/random-farm';
 import { scriptText } from '../tasks/script-text';

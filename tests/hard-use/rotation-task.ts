@@ -7,7 +7,7 @@ import type { BlockInfo, WriteDone } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import { decimalComma } from '../../shared/locale/decimal-comma';
 import { unitsOfLocale } from '../../shared/locale/units-of-locale';
-import { explainPlan, plainWords } from '../../shared/plan/explain-plan';
+import { explainPlan } from '../../shared/plan/explain-plan';
 import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import type { OldRotation } from '../../shared/table/model';
@@ -15,7 +15,7 @@ import type { RebuildInput } from '../../shared/table/rebuild-input';
 import type { rotationBlock } from '../../shared/table/rotation-block';
 import { growerLists } from '../../shared/tasks/grower-lists';
 import type { UnitSystem } from '../../shared/units/units';
-import type { Workbook } from '../../src/preview/headless';
+import type { Workbook } from '../../src/headless';
 import type { Lists } from '../../src/sidebar/lists/use-lists';
 import { type OldTable, oldTable } from '../../src/sidebar/panels/rotation/old-table';
 import { readRules } from '../../src/sidebar/panels/rotation/read-rules';
@@ -99,7 +99,7 @@ export function writeRotation(workbook: Workbook, book: Book, wish: Wish = {}): 
   const input = tableInput({
     book,
     lists,
-    made: { problem, plan, words: (wish.explain ? explainPlan : plainWords)(problem, plan) },
+    made: { problem, plan, words: wish.explain ? explainPlan(problem, plan) : undefined },
     rules,
     unitSystem: units,
     old,

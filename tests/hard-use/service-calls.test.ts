@@ -5,7 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { afterAll, describe, expect, it } from 'vitest';
 import { CATALOGUE } from '../../shared/catalogue/index';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { checkPlan } from '../plan/check-plan';
 import { scriptText } from '../tasks/script-text';
 import { isoOf, shownMoves } from './check-table';
@@ -137,7 +137,7 @@ describe('service calls', () => {
       'Start with a sample farm (2 tabs)',
       both(calls(workbook, () => asked(workbook, 'startSample', { sample: 'feet-marrow-creek' }))),
     );
-    buildEveryBlock(workbook, 'US');
+    await buildEveryBlock(workbook, 'US');
     const perTab = workbook.spreadsheet.getSheets().map((sheet) => {
       const formulas = workbook.formulas(sheet.getName()).flat();
       return [sheet.getName(), formulas.filter((formula) => OURS.test(formula)).length] as const;

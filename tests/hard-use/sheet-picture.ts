@@ -1,6 +1,6 @@
 /** Everything that stands in a workbook outside one rectangle, to be compared before and after, character by character. */
 import type { BlockInfo } from '../../shared/contract';
-import type { Workbook } from '../../src/preview/headless';
+import type { Workbook } from '../../src/headless';
 
 interface Exported {
   readonly sheets: readonly {

@@ -5,7 +5,7 @@
 import { expect, it } from 'vitest';
 import { cutBlock, wholeOf } from '../../shared/block/read-block';
 import { blockFingerprint } from '../../shared/table/block-fingerprint';
-import { openWorkbook, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';
 import { buildEveryBlock } from './every-block';
 import { asked, readBook } from './rotation-task';
@@ -36,7 +36,7 @@ it('every block counts as unchanged, read while it calculates and read afterward
     today: '2026-04-20',
   });
   asked(workbook, 'startSample', { sample: 'feet-marrow-creek' });
-  buildEveryBlock(workbook, 'US');
+  await buildEveryBlock(workbook, 'US');
   const after = fingerprints(workbook);
   expect(after.size).toBeGreaterThan(5);
   // Every cell with a function is written again, and shows no answer from now on.

@@ -21,7 +21,7 @@ export interface TypedTask {
   readonly name: string;
   readonly content: BlockContent;
   /** "Read the spreadsheet again", then the button. */
-  readonly rebuild: (changed: BlockContent) => Rebuilt;
+  readonly rebuild: (changed: BlockContent) => Rebuilt | Promise<Rebuilt>;
   /** The table as it was built, where a rebuild without anything typed gives another. */
   readonly written?: Composed;
   /** What a cell is called in the lists of what may be lost; absent: what stands there. */
@@ -52,18 +52,22 @@ export interface Verdict {
 }
 
 /** Every cell of the table, and each kind of thing typed into it. */
-export function tryEveryCell(
+export async function tryEveryCell(
   task: TypedTask,
   kinds: readonly Typed['kind'][] = KINDS.map(({ kind }) => kind),
-): readonly Verdict[] {
-  const base = task.written ?? composed(task, task.content);
-  return task.content.values.flatMap((row, r) =>
-    row.flatMap((_, c) =>
-      KINDS.filter(
-        ({ kind }) => kinds.includes(kind) && isWorthwhile(kind, isFilled(task.content, r, c), c),
-      ).map((typed) => judged(task, base, [r, c], typed)),
-    ),
-  );
+): Promise<readonly Verdict[]> {
+  const base = task.written ?? (await composed(task, task.content));
+  const verdicts: Verdict[] = [];
+  for (const [r, row] of task.content.values.entries()) {
+    for (const c of row.keys()) {
+      for (const typed of KINDS) {
+        const { kind } = typed;
+        if (kinds.includes(kind) && isWorthwhile(kind, isFilled(task.content, r, c), c))
+          verdicts.push(await judged(task, base, [r, c], typed));
+      }
+    }
+  }
+  return verdicts;
 }
 
 /** A blank cannot be cleared; that a number is whole matters to settings and days only, which stand on the left. */
@@ -75,22 +79,22 @@ function isWorthwhile(kind: Typed['kind'], isFull: boolean, column: number): boo
 const WHOLE_UP_TO = 5;
 
 /** The table rebuilt; throws where it is not written. */
-export function composed(task: TypedTask, content: BlockContent): Composed {
-  const rebuilt = task.rebuild(content);
+export async function composed(task: TypedTask, content: BlockContent): Promise<Composed> {
+  const rebuilt = await task.rebuild(content);
   if ('refused' in rebuilt) throw new Error(`${task.name}: ${rebuilt.refused.join(' ')}`);
   return rebuilt;
 }
 
 type Place = readonly [row: number, column: number];
 
-function judged(task: TypedTask, base: Composed, place: Place, typed: Typed): Verdict {
+async function judged(task: TypedTask, base: Composed, place: Place, typed: Typed): Promise<Verdict> {
   const { content } = task;
   const [row, column] = place;
   const changed = withTyped(content, base.cells, [{ row, column, ...typed }]);
-  const rebuilt = task.rebuild(changed);
+  const rebuilt = await task.rebuild(changed);
   const fault =
     'refused' in rebuilt
-      ? unnamed(task, changed, place, typed)
+      ? await unnamed(task, changed, place, typed)
       : missing(rebuilt, typed, inputsBut(content, base, place));
   const cell = cellA1(content.info.row + row, content.info.column + column);
   const was = content.formulas[row]![column] || JSON.stringify(content.values[row]![column]);
@@ -100,10 +104,15 @@ function judged(task: TypedTask, base: Composed, place: Place, typed: Typed): Ve
 }
 
 /** Does as the sentences say until they name the cell, or the table is written with what was typed in it. */
-function unnamed(task: TypedTask, changed: BlockContent, place: Place, typed: Typed): string | undefined {
+async function unnamed(
+  task: TypedTask,
+  changed: BlockContent,
+  place: Place,
+  typed: Typed,
+): Promise<string | undefined> {
   let now = changed;
   for (;;) {
-    const rebuilt = task.rebuild(now);
+    const rebuilt = await task.rebuild(now);
     if (!('refused' in rebuilt)) return missing(rebuilt, typed, []);
     if (isNamed(rebuilt.refused, now, place, typed)) return undefined;
     const next = withoutNamed(now, rebuilt.refused);

@@ -2,9 +2,9 @@
 import { cellA1 } from '../../shared/block/a1';
 import { ROTATION_NAME } from '../../shared/block/own-words';
 import type { UnitSystem } from '../../shared/units/units';
-import type { StartCell, Workbook } from '../../src/preview/headless';
+import type { StartCell, Workbook } from '../../src/headless';
 import type { Book } from '../../src/sidebar/parts/use-book';
-import { contentOf } from './typed-over';
+import { contentOf } from './task-in-memory';
 
 const SEASON_START = Date.parse('2026-04-01') / 86_400_000;
 const SEASON_DAYS = 12;

@@ -2,37 +2,35 @@
 
 import { ROTATION_NAME } from '../../shared/block/own-words';
 import type { BlockContent } from '../../shared/block/read-block';
-import type { TabContent } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import { startUnits } from '../../shared/lists/start-units';
-import { plainWords } from '../../shared/plan/explain-plan';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { describeChanges } from '../../shared/table/describe-changes';
 import { readRotation } from '../../shared/table/read-rotation';
-import { rotationBlock } from '../../shared/table/rotation-block';
+import { rememberedRotation } from '../../shared/table/remembered-rotation';
 import { type OldTable, oldTable } from '../../src/sidebar/panels/rotation/old-table';
 import { readRules } from '../../src/sidebar/panels/rotation/read-rules';
+import { mergedRotation } from '../../src/sidebar/panels/rotation/rotation-request';
 import { rulesFormOf, startingRules } from '../../src/sidebar/panels/rotation/rules-form';
 import { seasonOf } from '../../src/sidebar/panels/rotation/season';
 import { tableInput } from '../../src/sidebar/panels/rotation/table-input';
 import type { Book } from '../../src/sidebar/parts/use-book';
-import { growersOwn } from './list-source';
 import { readLists } from './rotation-task';
+import { contentOf, withoutOthers } from './task-in-memory';
 import type { Composed, Rebuilt, TypedTask } from './typed-cells';
-import { contentOf, refusedOr } from './typed-over';
 
 /** `written`: the table as it was built, where it is not built anew the same. */
 export function rotationTask(name: string, book: Book, written?: Composed): TypedTask {
   const before = oldTable(book)!;
-  const tab = book.tabs.find((one) => one.name === before.info.tab)!;
-  const lists = readLists(growersOwn(book), before.rotation.settings!.unitSystem);
+  const lists = readLists(withoutOthers(book, ROTATION_NAME), before.rotation.settings!.unitSystem);
   const plans = new Map<string, ReturnType<typeof planRotation>>();
   const today = dayFromIso(book.overview.today)!;
   const ownUnits = startUnits(book);
 
   function rebuild(changed: BlockContent): Rebuilt {
-    const rotation = readRotation(onTab(tab, changed), changed.info);
-    const old: OldTable = { ...before, rotation };
+    const block = rememberedRotation(changed);
+    const rotation = readRotation(block);
+    const old: OldTable = { ...before, block, rotation };
     const units = rotation.settings?.unitSystem ?? ownUnits;
     const given = rotation.settings?.rules;
     const form = given
@@ -49,10 +47,12 @@ export function rotationTask(name: string, book: Book, written?: Composed): Type
     const plan = plans.get(key) ?? planRotation(problem);
     plans.set(key, plan);
     if ('reason' in plan) return { refused: [plan.reason] };
-    const made = { problem, plan, words: plainWords(problem, plan) };
+    const made = { problem, plan, words: undefined };
     const input = tableInput({ book, lists, made, rules, unitSystem: units, old, rebuild: again });
-    const { cells, styles } = rotationBlock({ ...input, corner: changed.info });
-    const told = again ? [...again.notes, ...describeChanges(again, plan)] : [];
+    const { cells, styles, kept } = mergedRotation(input, old);
+    const told = again
+      ? [...again.notes, ...describeChanges(again, plan), ...kept.inPlace, ...kept.below]
+      : [];
     return { cells, styles, told };
   }
 
@@ -65,9 +65,12 @@ export function rotationTask(name: string, book: Book, written?: Composed): Type
   };
 }
 
-/** The table begins in the tab's first cell. */
-function onTab(tab: TabContent, { values, formulas }: BlockContent): TabContent {
-  return { ...tab, values: values.map((row) => [...row]), formulas: formulas.map((row) => [...row]) };
+function refusedOr(build: () => Rebuilt): Rebuilt {
+  try {
+    return build();
+  } catch (error) {
+    return { refused: [error instanceof Error ? error.message : String(error)] };
+  }
 }
 
 /** "past move, Days", "setting Rest": rows shift when the table changes, their kinds do not. */

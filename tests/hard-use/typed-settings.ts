@@ -1,36 +1,13 @@
-/** Settings as the page takes them from the sheet, and settings that a grower has changed. */
+/** Settings that a grower has changed, and cells that a grower has filled. */
 import type { BlockContent } from '../../shared/block/read-block';
 import {
   type SettingSpec,
-  type SettingsRead,
   type SettingValues,
   settingProblems,
   startSettings,
 } from '../../shared/tasks/settings';
 import type { UnitSystem } from '../../shared/units/units';
-import { readTypedSettings, type TypedSettings } from '../../src/sidebar/parts/settings-fields';
 import type { Composed } from './typed-cells';
-
-export interface OnPage<Key extends string> {
-  readonly values: SettingValues<Key>;
-  /** What is shown beside the fields or among the problems; where there is any, nothing is written. */
-  readonly problems: readonly string[];
-}
-
-/** As useSettings() of the page, with nothing typed there. */
-export function settingsOnPage<Key extends string>(
-  specs: readonly SettingSpec<Key>[],
-  read: SettingsRead<Key> | undefined,
-  units: UnitSystem,
-): OnPage<Key> {
-  const values = { ...startSettings(specs, units), ...read?.values };
-  const { problems } = readTypedSettings(specs, {} as TypedSettings<Key>, values, { units, comma: false });
-  const shown = (Object.keys(problems) as Key[]).map((key) =>
-    // A field that holds nothing is not called wrong; it still holds the task back.
-    values[key] === undefined ? 'Something above is still missing or wrong.' : (problems[key] ?? ''),
-  );
-  return { values, problems: [...shown, ...(read?.problems ?? [])] };
-}
 
 /** The table with another number in every setting, each only once, as somebody has typed them. */
 export function withOwnSettings<Key extends string>(

@@ -2,7 +2,7 @@
 import { cellA1 } from '../../shared/block/a1';
 import { isFilled } from '../../shared/block/is-filled';
 import type { BlockContent } from '../../shared/block/read-block';
-import { composed, isNamed, type TypedTask, withoutNamed } from './typed-cells';
+import { type Composed, composed, isNamed, type TypedTask, withoutNamed } from './typed-cells';
 import { type Typing, withTyped } from './typed-spills';
 
 export interface Together {
@@ -13,18 +13,20 @@ export interface Together {
 }
 
 /** The same text in two cells, one below the other, through the whole table. */
-export function trySameTwice(task: TypedTask): Together {
+export async function trySameTwice(task: TypedTask): Promise<Together> {
   const pairs = task.content.values.slice(1).flatMap((row, r) =>
     row.flatMap((_, c) =>
       // Every cell is in a pair with the one above or below it.
-      (r + c) % 2 === 0 ? [settled(task, [typing(r, c, 'mark twice'), typing(r + 1, c, 'mark twice')])] : [],
+      (r + c) % 2 === 0 ? [[typing(r, c, 'mark twice'), typing(r + 1, c, 'mark twice')]] : [],
     ),
   );
-  return pairs.reduce(added, NOTHING);
+  let all = NOTHING;
+  for (const pair of pairs) all = added(all, await settled(task, pair));
+  return all;
 }
 
 /** A text of its own in every blank cell. */
-export function tryEveryBlank(task: TypedTask): Together {
+export function tryEveryBlank(task: TypedTask): Promise<Together> {
   const blanks = task.content.values.flatMap((row, r) =>
     row.flatMap((_, c) => (isFilled(task.content, r, c) ? [] : [[r, c] as const])),
   );
@@ -49,13 +51,22 @@ function typing(row: number, column: number, value: string): Typing {
   return { row, column, value, formula: '' };
 }
 
+const writtenTables = new Map<TypedTask, Composed>();
+
+/** The table as it is built without anything typed. */
+async function writtenBy(task: TypedTask): Promise<Composed> {
+  const written = writtenTables.get(task) ?? task.written ?? (await composed(task, task.content));
+  writtenTables.set(task, written);
+  return written;
+}
+
 /** Rebuilds until the table is written, each time without what the page has named. */
-function settled(task: TypedTask, typed: readonly Typing[]): Together {
-  const written = (task.written ?? composed(task, task.content)).cells;
+async function settled(task: TypedTask, typed: readonly Typing[]): Promise<Together> {
+  const written = (await writtenBy(task)).cells;
   let content = task.content;
   let left = typed;
   for (;;) {
-    const rebuilt = task.rebuild(withTyped(content, written, left));
+    const rebuilt = await task.rebuild(withTyped(content, written, left));
     const refused = typed.length - left.length;
     if (!('refused' in rebuilt)) {
       const lost = inWords(content, gone(rebuilt.cells.flat(), rebuilt.told ?? [], left));

@@ -1,6 +1,6 @@
 /** What cell functions of the script receive and may return, as Google's custom-functions guide says. */
 import { expect, test } from 'vitest';
-import { openWorkbook } from '../../src/preview/headless';
+import { openWorkbook } from '../../src/headless';
 import { readScript } from '../../src/preview/script/read-script';
 import { codeJs } from './fixture';
 

@@ -3,9 +3,9 @@
  * comma is the decimal sign; the details are from memory.
  */
 import { describe, expect, test } from 'vitest';
+import { openWorkbook } from '../../src/headless';
 import { toEngineFormula, toSheetsFormula } from '../../src/preview/engine/formula-text';
 import { localeOf } from '../../src/preview/engine/locale';
-import { openWorkbook } from '../../src/preview/headless';
 
 describe('with a decimal point', () => {
   test('both separators work and read back as commas', async () => {

@@ -1,6 +1,6 @@
 /** The nasty habits of the real service that the stand-in can be given: each on and off. */
 import { describe, expect, test } from 'vitest';
-import { openWorkbook, type WorkbookOptions } from '../../src/preview/headless';
+import { openWorkbook, type WorkbookOptions } from '../../src/headless';
 import { codeJs } from './fixture';
 
 const open = (modes: WorkbookOptions['modes'] = {}, rows: unknown[][] = [['old', 1]]) =>

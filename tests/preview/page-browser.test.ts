@@ -4,7 +4,7 @@ import axe from 'axe-core';
 import ExcelJS from 'exceljs';
 import type { Browser } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
-import { openWorkbook, openXlsx } from '../../src/preview/headless';
+import { openWorkbook } from '../../src/headless';
 import { launchBrowser } from '../browser/launch';
 import { type OpenOptions, PreviewPage } from '../browser/page';
 import { codeJs, FIXTURES } from './fixture';
@@ -251,7 +251,7 @@ describe('.xlsx', () => {
       preview.page.getByRole('button', { name: 'Save .xlsx' }).click(),
     ]);
     expect(download.suggestedFilename()).toBe('My farm.xlsx');
-    const saved = await openXlsx(await readFile(await download.path()), { codeJs });
+    const saved = await openWorkbook(await readFile(await download.path()), { codeJs });
     expect(saved.values('Farm')).toEqual([['00123', 6, new Date('2026-04-01T00:00:00Z')]]);
     expect(saved.formulas('Farm')).toEqual([['', '=FENCE_TEST(1,2)', '']]);
   });

@@ -85,9 +85,9 @@ async function refusedAndUndone(
   await sidebar.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
   expect(await contents(preview)).toEqual(changed);
 
-  await preview.typeInto(TAB, 'P7', note);
+  await preview.typeInto(TAB, 'Q7', note);
   const typed = await contents(preview);
-  expect(await preview.value(TAB, 'P7')).toBe(note);
+  expect(await preview.value(TAB, 'Q7')).toBe(note);
   await preview.clickCell(TAB, 'C3');
   for (let round = 0; round < 2; round += 1) {
     for (const [key, expected] of [

@@ -1,6 +1,6 @@
 /** Calls of menu items and the sidebar: scope, boundary, counting, made failures, locks, protection. */
 import { describe, expect, test } from 'vitest';
-import { openWorkbook } from '../../src/preview/headless';
+import { openWorkbook } from '../../src/headless';
 import { codeJs, sidebarHtml } from './fixture';
 
 const open = () =>

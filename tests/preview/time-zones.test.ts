@@ -1,7 +1,7 @@
 /** Date cells are midnight in the spreadsheet's time zone; offsets are those of the IANA time zone database. */
 import { describe, expect, test } from 'vitest';
+import { openWorkbook } from '../../src/headless';
 import { dateOfSerial, formatZoneDate, serialOfDate, serialOfDay } from '../../src/preview/engine/zone-time';
-import { openWorkbook } from '../../src/preview/headless';
 
 const serial = (year: number, month: number, day: number): number => serialOfDay(year, month, day)!;
 

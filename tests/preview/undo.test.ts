@@ -1,6 +1,6 @@
 /** Undo and redo in the preview: as in Sheets (from memory) all that one call of the script wrote is one step. */
 import { describe, expect, test } from 'vitest';
-import { openWorkbook, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 
 const codeJs = `
 function makeTable() {

@@ -4,7 +4,7 @@
  * documents say nothing, from memory of the real service.
  */
 import { describe, expect, test } from 'vitest';
-import { openWorkbook } from '../../src/preview/headless';
+import { openWorkbook } from '../../src/headless';
 
 describe('reading', () => {
   test('numbers, booleans, texts and dates come as such, blanks as empty text, errors as their name', async () => {

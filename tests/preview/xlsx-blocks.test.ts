@@ -1,7 +1,7 @@
 /** The sample farms with every block that there is, saved by the preview and opened again: nothing is lost, nothing is said to be. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { openXlsx, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 import { notCarried, notCarriedSentence } from '../../src/preview/xlsx/not-carried';
 import { buildEveryBlock } from '../hard-use/every-block';
 import { scriptText } from '../tasks/script-text';
@@ -11,7 +11,7 @@ const SAMPLES = readdirSync(FOLDER).filter((name) => name.endsWith('.xlsx'));
 const TODAY = '2026-04-20';
 
 async function opened(bytes: Uint8Array): Promise<Workbook> {
-  return openXlsx(bytes, { codeJs: await scriptText(), today: TODAY });
+  return openWorkbook(bytes, { codeJs: await scriptText(), today: TODAY });
 }
 
 /** Formulas, what shows, and how each cell looks, tab by tab. */
@@ -32,7 +32,7 @@ test.each(SAMPLES)(
   '%s with every block comes back as it was saved',
   async (name) => {
     const book = await opened(readFileSync(`${FOLDER}/${name}`));
-    buildEveryBlock(book, name.startsWith('metric') ? 'metric' : 'US');
+    await buildEveryBlock(book, name.startsWith('metric') ? 'metric' : 'US');
     const saved = await book.toXlsx();
     const again = await opened(saved);
     expect(notCarriedSentence(await notCarried(saved, await again.toXlsx()))).toBe('');

@@ -4,7 +4,7 @@
  */
 import ExcelJS from 'exceljs';
 import { expect, test } from 'vitest';
-import { openWorkbook, openXlsx, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 import { fileContents } from '../../src/preview/xlsx/file-contents';
 import { notCarried, notCarriedSentence } from '../../src/preview/xlsx/not-carried';
 import { codeJs } from './fixture';
@@ -92,12 +92,12 @@ function fileWith(patterns: readonly string[]): ExcelJS.Workbook {
 }
 
 async function lossOf(bytes: Uint8Array, book?: Workbook): Promise<string> {
-  return notCarriedSentence(await notCarried(bytes, await (book ?? (await openXlsx(bytes))).toXlsx()));
+  return notCarriedSentence(await notCarried(bytes, await (book ?? (await openWorkbook(bytes))).toXlsx()));
 }
 
 test.each(PATTERNS)('%s comes back as it was and is not told as lost', async (pattern) => {
   const bytes = await bytesOf(fileWith([pattern]));
-  const book = await openXlsx(bytes);
+  const book = await openWorkbook(bytes);
   expect(await lossOf(bytes, book)).toBe('');
   const saved = await firstTab(await book.toXlsx());
   for (const cell of ['A1', 'B1', 'C1', 'D1']) expect(saved.getCell(cell).numFmt).toBe(pattern);
@@ -107,7 +107,7 @@ test.each(PATTERNS)('%s comes back as it was and is not told as lost', async (pa
 // The file library knows format 22 by this text, in which the hour is no hour.
 test('the built-in format of a day with its time shows the time and stays', async () => {
   const bytes = await bytesOf(fileWith(['m/d/yy "h":mm']));
-  const book = await openXlsx(bytes);
+  const book = await openWorkbook(bytes);
   expect(book.shownValues('Herd')[0]?.[0]).toBe('10/5/26 06:00');
   expect(await lossOf(bytes, book)).toBe('');
   expect((await firstTab(await book.toXlsx())).getCell('A1').numFmt).toBe('m/d/yy h:mm');
@@ -124,13 +124,13 @@ test.each([
   ['0.00E+00', '4.63e+04'],
   ['# ?/?', '46300.25'],
 ])('%s is shown as %s', async (pattern, shown) => {
-  const book = await openXlsx(await bytesOf(fileWith([pattern])));
+  const book = await openWorkbook(await bytesOf(fileWith([pattern])));
   expect(book.shownValues('Herd')[0]?.[0]).toBe(shown);
 });
 
 test('a format that the engine cannot show moves with its cell, and gives way to another one', async () => {
   const pattern = '[<50]"low";"ok"';
-  const book = await openXlsx(await bytesOf(fileWith([pattern, '# ?/?', pattern])));
+  const book = await openWorkbook(await bytesOf(fileWith([pattern, '# ?/?', pattern])));
   book.range('Herd', 'A2').setNumberFormat('0.000');
   book.range('Herd', 'A3').clearFormat();
   book.insertRows('Herd', 1, 2);
@@ -151,7 +151,7 @@ test('cells covered by a merge keep formats of their own', async () => {
   sheet.getCell('G1').style = { numFmt: '0.000' };
   const bytes = await bytesOf(file);
   expect(await lossOf(bytes)).toBe('');
-  const saved = await firstTab(await (await openXlsx(bytes)).toXlsx());
+  const saved = await firstTab(await (await openWorkbook(bytes)).toXlsx());
   expect(['F1', 'G1'].map((cell) => saved.getCell(cell).numFmt)).toEqual(['0.00', '0.000']);
   expect(saved.getCell('G1').master.address).toBe('F1');
 });

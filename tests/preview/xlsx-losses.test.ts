@@ -5,7 +5,7 @@
  */
 import ExcelJS from 'exceljs';
 import { expect, test } from 'vitest';
-import { openXlsx } from '../../src/preview/headless';
+import { openWorkbook } from '../../src/headless';
 import { fileContents } from '../../src/preview/xlsx/file-contents';
 import { notCarried, notCarriedSentence } from '../../src/preview/xlsx/not-carried';
 import { zipParts } from '../../src/preview/xlsx/zip-parts';
@@ -22,7 +22,7 @@ async function fileOf(bytes: Uint8Array): Promise<ExcelJS.Workbook> {
 
 /** The sentence after opening a file and saving it at once. */
 async function lossOf(bytes: Uint8Array): Promise<string> {
-  return notCarriedSentence(await notCarried(bytes, await (await openXlsx(bytes)).toXlsx()));
+  return notCarriedSentence(await notCarried(bytes, await (await openWorkbook(bytes)).toXlsx()));
 }
 
 const LIST: ExcelJS.DataValidation = { type: 'list', allowBlank: true, formulae: ['"wet,dry"'] };
@@ -56,7 +56,7 @@ function growersFile(): ExcelJS.Workbook {
 test('hidden columns, links, drop-down lists and other checks survive opening and saving', async () => {
   const bytes = await bytesOf(growersFile());
   expect(await lossOf(bytes)).toBe('');
-  const saved = (await fileOf(await (await openXlsx(bytes)).toXlsx())).worksheets[0]!;
+  const saved = (await fileOf(await (await openWorkbook(bytes)).toXlsx())).worksheets[0]!;
   const hidden = ['A', 'B', 'C', 'D', 'G', 'H'].map((letter) => saved.getColumn(letter).hidden);
   expect(hidden).toEqual([false, false, true, false, false, true]);
   expect(saved.getCell('A2').value).toEqual({
@@ -81,7 +81,7 @@ test('hidden columns, links, drop-down lists and other checks survive opening an
 });
 
 test('a link reads as its text, and links and lists move with inserted rows', async () => {
-  const book = await openXlsx(await bytesOf(growersFile()));
+  const book = await openWorkbook(await bytesOf(growersFile()));
   const tab = 'Hog ground';
   expect(book.value(tab, 'A2')).toBe('Soil map');
   expect(book.formula(tab, 'A2')).toBe('');
@@ -152,7 +152,7 @@ test('rows without a value keep how their cells look, and stay hidden', async ()
   sheet.getCell('A3').value = 'below';
   const bytes = await bytesOf(file);
   expect(await lossOf(bytes)).toBe('');
-  const saved = (await fileOf(await (await openXlsx(bytes)).toXlsx())).worksheets[0]!;
+  const saved = (await fileOf(await (await openWorkbook(bytes)).toXlsx())).worksheets[0]!;
   expect(saved.getCell('B2').fill).toMatchObject({ pattern: 'solid', fgColor: { argb: 'FFDFE8D8' } });
   expect(saved.getCell('B2').font).toEqual({ color: { argb: 'FF202124' } });
   expect(saved.getCell('C2').numFmt).toBe('0.00');
@@ -180,7 +180,7 @@ test('a formula that the engine does not know is told, saved as it came and calc
   });
   const bytes = await bytesOf(file);
   expect(await lossOf(bytes)).toBe('1 formula of this file shows an error here and is saved unchanged.');
-  const saved = await (await openXlsx(bytes)).toXlsx();
+  const saved = await (await openWorkbook(bytes)).toXlsx();
   const column = (await fileOf(saved)).worksheets[0]!;
   expect(formulas.map((_, index) => column.getCell(index + 1, 1).formula)).toEqual(formulas);
   expect((await zipParts(saved)).get('xl/workbook.xml')).toContain('fullCalcOnLoad="1"');
@@ -203,7 +203,7 @@ test('text set higher, turned or indented stays so; other ways to place it are t
   });
   const bytes = await bytesOf(file);
   expect(await lossOf(bytes)).toBe('');
-  const saved = (await fileOf(await (await openXlsx(bytes)).toXlsx())).worksheets[0]!;
+  const saved = (await fileOf(await (await openWorkbook(bytes)).toXlsx())).worksheets[0]!;
   kept.forEach((alignment, index) => {
     expect(saved.getCell(index + 1, 1).alignment).toEqual(alignment);
   });
@@ -224,7 +224,7 @@ test('a check for whole numbers stays one, until another check stands there', as
   sheet.getCell('B1').dataValidation = { ...whole, formulae: [...whole.formulae] };
   sheet.getCell('B2').dataValidation = { type: 'decimal', operator: 'between', formulae: [1, 9] };
   const bytes = await bytesOf(file);
-  const book = await openXlsx(bytes);
+  const book = await openWorkbook(bytes);
   expect(await lossOf(bytes)).toBe('');
   const saved = (await fileOf(await book.toXlsx())).worksheets[0]!;
   expect(saved.getCell('B1').dataValidation).toMatchObject(whole);
@@ -287,7 +287,7 @@ test.each<[string, Partial<ExcelJS.PageSetup>, number | undefined]>([
   sheet.getCell('A1').value = 'x';
   Object.assign(sheet.pageSetup, setup);
   const bytes = await bytesOf(file);
-  const { counts } = await notCarried(bytes, await (await openXlsx(bytes)).toXlsx());
+  const { counts } = await notCarried(bytes, await (await openWorkbook(bytes)).toXlsx());
   expect(counts).toEqual(lost === undefined ? {} : { pageSetup: lost });
 });
 
@@ -356,7 +356,7 @@ test('the sample farms lose nothing', async () => {
   for (const name of names) {
     const { counts } = await notCarried(
       await readFile(`sample-sheets/${name}`),
-      await (await openXlsx(await readFile(`sample-sheets/${name}`))).toXlsx(),
+      await (await openWorkbook(await readFile(`sample-sheets/${name}`))).toXlsx(),
     );
     expect([name, counts]).toEqual([name, {}]);
   }

@@ -1,7 +1,7 @@
 /** .xlsx files out and in again, and read by ExcelJS in between. */
 import ExcelJS from 'exceljs';
 import { expect, test } from 'vitest';
-import { openWorkbook, openXlsx } from '../../src/preview/headless';
+import { openWorkbook } from '../../src/headless';
 import { codeJs } from './fixture';
 
 test('texts, dates, formulas with our functions, names, merges and colours survive', async () => {
@@ -25,7 +25,7 @@ test('texts, dates, formulas with our functions, names, merges and colours survi
   });
   book.range('My tab', 'A1').setBackground('#ff0000').setFontWeight('bold');
   const bytes = await book.toXlsx();
-  const again = await openXlsx(bytes, { codeJs });
+  const again = await openWorkbook(bytes, { codeJs });
   expect(again.values('My tab')).toEqual(book.values('My tab'));
   expect(again.formulas('My tab')).toEqual(book.formulas('My tab'));
   expect(again.range('My tab', 'A1').getBackground()).toBe('#ff0000');
@@ -56,7 +56,7 @@ test('a spill into cells with their own formats, and a name as wide as its tab, 
   const written = file.getWorksheet('Tab')!.getCell('B2');
   expect([written.value, written.numFmt]).toEqual([null, '0.00']);
 
-  const again = await openXlsx(bytes, { codeJs });
+  const again = await openWorkbook(bytes, { codeJs });
   const doubled = () => ['B1', 'B2', 'B3'].map((cell) => again.value('Tab', cell));
   expect(doubled()).toEqual([3, 4, 6]);
   again.type('Tab', 'A2', '10');
@@ -77,7 +77,7 @@ test('a file made elsewhere opens: shared formulas, rich text, links, frozen row
   sheet.getCell('C1').value = { formula: '_xlfn.IFS(TRUE,"x")', result: 'x' } as ExcelJS.CellFormulaValue;
   sheet.getCell('D1').value = 0.25;
   sheet.getCell('D1').numFmt = '0%';
-  const book = await openXlsx(new Uint8Array(await file.xlsx.writeBuffer()));
+  const book = await openWorkbook(new Uint8Array(await file.xlsx.writeBuffer()));
   expect(book.values('Data')).toEqual([
     ['Paddock', 2, 'x', 0.25],
     ['a link', 4, '', ''],
@@ -88,7 +88,7 @@ test('a file made elsewhere opens: shared formulas, rich text, links, frozen row
 });
 
 test('what is no .xlsx is refused', async () => {
-  await expect(openXlsx(new TextEncoder().encode('not a workbook'))).rejects.toThrow();
+  await expect(openWorkbook(new TextEncoder().encode('not a workbook'))).rejects.toThrow();
 });
 
 // 2026-11: cells with a number format of their own kept a spilled answer as a value, and the formula could not spill again.
@@ -100,7 +100,7 @@ test('a spill over formatted cells stays a spill, and a name as wide as its tab 
   book.range('Only', 'B1:B2').setNumberFormat('0.0');
   const wide = book.spreadsheet.getSheetByName('Only')!;
   book.spreadsheet.setNamedRange('SOUNDER_WIDE', wide.getRange(1, 1, 2, wide.getMaxColumns()));
-  const again = await openXlsx(await book.toXlsx(), { codeJs });
+  const again = await openWorkbook(await book.toXlsx(), { codeJs });
   expect(
     again
       .values('Only')

@@ -26,6 +26,7 @@ describe('factors, by definition', () => {
     ['temperature', -40, 'US', -40],
     // 1 lb/ac is 1.120851 kg/ha (from memory; conversion tables).
     ['massPerArea', 1, 'US', 1.120851e-4],
+    ['loadPerArea', 1, 'US', 1.120851e-4],
   ])('%s: %d %s is %d inside', (quantity, value, system, inside) => {
     expect(toInside(value, quantity, system)).toBeCloseTo(inside, inside < 0.001 ? 9 : 10);
   });

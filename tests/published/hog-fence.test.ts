@@ -1,12 +1,13 @@
 /**
  * Heights: an extension question and answer, "What type of fence will I need to pasture hogs?" (a reprint, second hand):
  * 10 and 18 in (25 and 46 cm), with nursing pigs about 6 in. The Country Smallholder (read): one wire about 8 in (20 cm)
- * for weaners. Common practice, no source: pigs go under rather than over, so the wire stands no higher than the noses.
+ * for weaners.
  */
 import { describe, expect, it } from 'vitest';
-import { cell, rowOf } from '../cell';
+import { rowOf } from '../cell';
 import { expectPrinted } from './expect-printed';
 
+// Growers begin at 45 lb in the water table of swine.extension.org (read): that the wires go by it is our judgement.
 describe('two strands', () => {
   it.each([45, 60, 150, 250, 450, 700])('%d lb: 10 and 18 in', (pounds) => {
     const [low = 0, high = 0] = rowOf('STRAND_HEIGHTS', pounds);
@@ -60,21 +61,5 @@ describe('trial against wild boar', () => {
 describe('a single strand', () => {
   it('for a weaner of 20 to 25 lb: about 8 in, as printed', () => {
     for (const pounds of [20, 22, 25]) expectPrinted(rowOf('STRAND_HEIGHTS', pounds, 1)[0] ?? 0, '8');
-  });
-
-  // Common practice, no source; the nose height is this sheet's own judgement, the same in both functions.
-  it('never stands above the noses of TRAINING_PEN', () => {
-    for (let pounds = 5; pounds <= 900; pounds += 5) {
-      const [single = 0] = rowOf('STRAND_HEIGHTS', pounds, 1);
-      const lines = cell('TRAINING_PEN', 8, pounds) as (string | number)[][];
-      const nose = Number(lines.find(([item]) => item === 'highest wire')?.[1]);
-      expect(single).toBeLessThanOrEqual(nose + 1e-9);
-      for (const strands of [2, 3]) {
-        const heights = rowOf('STRAND_HEIGHTS', pounds, strands);
-        expect(heights).toHaveLength(strands);
-        expect(heights[0]).toBeLessThanOrEqual(nose + 1e-9);
-        expect([...heights].sort((a, b) => a - b)).toEqual([...heights]);
-      }
-    }
   });
 });

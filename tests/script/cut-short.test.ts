@@ -5,6 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { number, text } from '../../shared/block/cells';
+import type { ComposedBlock } from '../../shared/block/composed-block';
 import { type BlockContent, cut, cutBlock, wholeOf } from '../../shared/block/read-block';
 import { allBlocks } from '../../shared/block/stamped-blocks';
 import type {
@@ -16,10 +17,9 @@ import type {
   WriteBlock,
 } from '../../shared/contract';
 import { blockFingerprint } from '../../shared/table/block-fingerprint';
-import type { ComposedBlock } from '../../shared/tasks/composed-block';
 import { asWritten, mergeBlock } from '../../shared/tasks/merge-block';
 import { rebuildBlock } from '../../shared/tasks/rebuild-block';
-import { openWorkbook, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 
 const codeJs = readFileSync('dist/Code.js', 'utf8');
 const NAME = 'SOUNDER_TEST';
@@ -116,7 +116,7 @@ function over(
       row.map((cell, c) => (c === 2 && reading.values[r]?.[2] ? text(String(reading.values[r]?.[2])) : cell)),
     ),
   });
-  const { kept: _, ids: __, ...block } = rebuildBlock(NAME, old, compose, old);
+  const { kept: _, ids: __, ...block } = rebuildBlock(NAME, old, compose);
   const area = wholeOf(old);
   const { values, formulas } = cut(tab, area);
   return {
@@ -131,7 +131,7 @@ function over(
 /** What the readers see of the table: without memory and without what a write that was cut short has left. */
 function seen(book: Workbook): readonly (readonly WireCell[])[] | undefined {
   const found = standing(book);
-  return found && asWritten(found.block, []).values.filter((row) => row.some((value) => value !== ''));
+  return found && asWritten(found.block, new Map()).values.filter((row) => row.some((value) => value !== ''));
 }
 
 function wanted({ cells }: ComposedBlock, typed: string): readonly (readonly WireCell[])[] {

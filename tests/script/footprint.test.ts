@@ -8,7 +8,7 @@ import { number, text } from '../../shared/block/cells';
 import { cut } from '../../shared/block/read-block';
 import type { BlockCell, TabContent, WriteBlock } from '../../shared/contract';
 import { blockFingerprint } from '../../shared/table/block-fingerprint';
-import { openWorkbook, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 
 const codeJs = readFileSync('dist/Code.js', 'utf8');
 type Area = { tab: string; row: number; column: number; rows: number; columns: number };

@@ -1,7 +1,7 @@
 /** What the script reads of a file: tabs without cells, zones without a midnight, and how often it waits. */
 import { describe, expect, it } from 'vitest';
 import type { TabContent, WholeFile } from '../../shared/contract';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';
 
 async function open(tabs: Record<string, StartCell[][]>, timeZone = 'America/Chicago'): Promise<Workbook> {

@@ -4,7 +4,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { openWorkbook, type Workbook, type WorkbookOptions } from '../../src/preview/headless';
+import { openWorkbook, type Workbook, type WorkbookOptions } from '../../src/headless';
 import { ASSUMPTIONS } from '../../src/script/assumptions';
 import { scriptText } from '../tasks/script-text';
 

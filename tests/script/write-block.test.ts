@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { cut } from '../../shared/block/read-block';
 import type { BlockCell, BlockInfo, TabContent, WireCell, WriteBlock } from '../../shared/contract';
 import { blockFingerprint } from '../../shared/table/block-fingerprint';
-import { openWorkbook, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 
 const codeJs = readFileSync('dist/Code.js', 'utf8');
 const FARM = {

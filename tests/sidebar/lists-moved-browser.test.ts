@@ -10,7 +10,7 @@ import { composeMapBlock } from '../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../shared/tasks/map/guess-role';
 import { mapFromGeojson } from '../../shared/tasks/map/map-from-geojson';
 import { measureMap } from '../../shared/tasks/map/measure-map';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { launchBrowser } from '../browser/launch';
 import { planned } from '../browser/planned';
 import { SAMPLE_MAP } from '../tasks/map/sample-map';
@@ -99,6 +99,29 @@ describe.each(Object.keys(TASKS) as TaskName[])(
   },
 );
 
+test.for(MOVES)(
+  'a rotation that stands, %s before the button: built anew as if nothing had moved',
+  { timeout: 120_000 },
+  async ([, move], { skip }) => {
+    if (!browser) skip();
+    const book = await workbook();
+    await press(await ready('rotation', book), 'rotation');
+    const { tab } = blockOf(book, 'rotation')!;
+    const isPlace = (row: readonly unknown[]): boolean => /^(Paddock|Group) list$/.test(String(row[0]));
+    const table = () => withoutMemory(book.values(tab).filter((row) => !isPlace(row)));
+    const before = table();
+    const opened = await openTask('rotation', book);
+    const button = opened.page.getByRole('button', { name: 'Build the table anew' });
+    await button.waitFor({ timeout: 60_000 });
+    move(book);
+    await button.click();
+    await opened.page.getByText('The table stands on “').first().waitFor();
+    expect(table()).toEqual(before);
+    expect(JSON.stringify(book.values(tab))).not.toMatch(/#[A-Z/0]+[!?A]/);
+    expect(opened.errors).toEqual([]);
+  },
+);
+
 describe.each(['materials', 'budget'] as const)('%s, a map drawn later', { timeout: 120_000 }, (name) => {
   test('the table written anew is still made from the list that it was made from', async ({ skip }) => {
     if (!browser) skip();
@@ -154,6 +177,15 @@ async function written(name: TaskName, move: (book: Workbook) => void): Promise<
 }
 
 async function ready(name: TaskName, book: Workbook): Promise<Opened> {
+  const opened = await openTask(name, book);
+  const { page } = opened;
+  if (name === 'budget') await page.getByRole('heading', { name: '3. What it comes to' }).waitFor();
+  const { button } = TASKS[name];
+  await page.getByRole('button', { name: button }).first().waitFor({ timeout: 60_000 });
+  return opened;
+}
+
+async function openTask(name: TaskName, book: Workbook): Promise<Opened> {
   const opened = await openSidebar(browser as Browser, {
     answer: (call, text) => ({ reply: JSON.stringify(book.ask(call, JSON.parse(text))) }),
   });

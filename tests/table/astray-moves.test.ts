@@ -2,24 +2,26 @@
 import { describe, expect, test } from 'vitest';
 import type { PointingCell } from '../../shared/block/pointing-cells';
 import { astrayMoves } from '../../shared/table/astray-moves';
-import type { OldRow } from '../../shared/table/model';
-import type { TableRow } from '../../shared/table/table-rows';
 
 /** Title, hint and a line in rows 1 to 3, headings in 4, moves in 6 to 9, settings in 11 to 20. */
 const INFO = { name: 'T', tab: 'Moves', row: 1, column: 1, rows: 20, columns: 12 };
-const SETTINGS = Array.from({ length: 10 }, (_, i) => `setting ${i}`);
+const HEAD = ['=1', '=2', '=3', '=headings', '=anchor'];
+const SETTINGS = Array.from({ length: 10 }, (_, i) => `$${i}`);
+const idsOf = (moves: readonly string[]): string[] => [...HEAD, ...moves, '=space', ...SETTINGS];
 const OLD = {
   info: INFO,
-  headRows: 3,
-  rows: [6, 7, 8, 9].map((sheetRow) => ({ sheetRow }) as OldRow),
-  firstColumn: [...Array<string>(10).fill(''), ...SETTINGS],
+  values: [],
+  formulas: [],
+  memory: {
+    kind: 'ROTATION',
+    stamp: 'a',
+    rows: idsOf(['#6', '#7', '#8', '#9']).map((id) => ({ stamp: 'a', id, marks: [] })),
+  },
 };
 
-/** New moves, each with the row where it stood before, and the settings a blank row below them. */
-const moves = (...from: readonly (number | undefined)[]) => ({
-  rows: from.map((sheetRow) => ({ ...(sheetRow !== undefined && { kept: { sheetRow } }) }) as TableRow),
-  firstColumn: [...Array<string>(6 + from.length).fill(''), ...SETTINGS],
-});
+/** Ids of the rows of the new table: moves, each with the row where it stood before. */
+const moves = (...from: readonly (number | undefined)[]) =>
+  idsOf(from.map((sheetRow, i) => (sheetRow === undefined ? `#new ${i}` : `#${sheetRow}`)));
 
 const at = (firstRow: number, lastRow = firstRow, reachesRow = lastRow): PointingCell => ({
   cell: `Sums!B${firstRow}`,
@@ -52,14 +54,5 @@ describe('cells that point at moves', () => {
       expect(astrayMoves([at(12)], OLD, rows)).toEqual(['Sums!B12']);
       expect(astrayMoves([at(1), at(4)], OLD, rows)).toEqual([]);
     }
-  });
-
-  test('are named where a line kept below the moves pushes the settings down', () => {
-    const { rows, firstColumn } = moves(6, 7, 8, 9);
-    const pushed = [...firstColumn.slice(0, 10), 'Kept', 'a line', '', ...SETTINGS];
-    expect(astrayMoves([at(7), at(12), at(6, 9), at(14, 16)], OLD, { rows, firstColumn: pushed })).toEqual([
-      'Sums!B12',
-      'Sums!B14',
-    ]);
   });
 });

@@ -1,6 +1,6 @@
 /** What is looked up in a list and stands blank there is blank in the table: a daily gain of 0 would mean "does not grow". */
 import { expect, it, vi } from 'vitest';
-import { openWorkbook, type StartCell } from '../../src/preview/headless';
+import { openWorkbook, type StartCell } from '../../src/headless';
 import { shownMoves } from '../hard-use/check-table';
 import { buildRotation } from '../hard-use/rotation-task';
 import { scriptText } from '../tasks/script-text';

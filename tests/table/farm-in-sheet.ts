@@ -8,8 +8,9 @@ import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import type { RotationBlockInput, RotationSettings } from '../../shared/table/model';
 import { rotationBlock } from '../../shared/table/rotation-block';
+import { mergeBlock } from '../../shared/tasks/merge-block';
 import type { UnitSystem } from '../../shared/units/units';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';
 
 export const BLOCK_NAME = 'SOUNDER_ROTATION';
@@ -100,6 +101,9 @@ export function buildTable(farm: FarmSheet, tab = 'Rotation') {
   const read = readFarm(farm);
   const plan = planned(read.problem);
   const block = rotationBlock({ ...read, plan, corner: { tab, row: 1, column: 1 }, warnings: [] });
-  const info = writeBlock(farm.book, block, { at: 'new-tab', tab });
+  const { cells, styles, rules, widths, stamp } = mergeBlock(BLOCK_NAME, block);
+  const { freezeRows } = block;
+  const request = { cells, styles, rules, widths, stamp, freezeRows };
+  const info = writeBlock(farm.book, request, { at: 'new-tab', tab });
   return { ...read, plan, info };
 }

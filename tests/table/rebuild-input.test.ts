@@ -2,7 +2,6 @@
 import { describe, expect, it } from 'vitest';
 import { isoFromDay } from '../../shared/core/calendar/day';
 import { planRotation } from '../../shared/plan/plan-rotation';
-import { keptLinesOf } from '../../shared/table/kept-lines';
 import type { OldRotation, OldRow } from '../../shared/table/model';
 import { rebuildInput } from '../../shared/table/rebuild-input';
 import { tableRows } from '../../shared/table/table-rows';
@@ -12,7 +11,6 @@ import { checkPlan } from '../plan/check-plan';
 const { problem } = AWKWARD_FARMS.hayField!;
 const start = problem.rules.seasonStart;
 const group = problem.groups[0]!;
-const EMPTY = { value: '', formula: '', sheetRow: 1 };
 
 function row(paddock: number, inDay: number, isTyped: boolean): OldRow {
   return {
@@ -23,11 +21,8 @@ function row(paddock: number, inDay: number, isTyped: boolean): OldRow {
     ...(isTyped ? { movedIn: inDay } : {}),
     inDay,
     days: 7,
-    cover: EMPTY,
-    note: EMPTY,
-    extras: [],
-    typedOver: [],
-    ownFormulas: {},
+    id: `#${paddock}`,
+    typed: [],
     lookups: [],
   };
 }
@@ -36,8 +31,6 @@ const OLD: OldRotation = {
   settings: undefined,
   // The second came in two days late, so paddock 4 was left on day 9; the third is planned only.
   rows: [row(4, start, true), row(1, start + 9, true), row(2, start + 16, false)],
-  keptLines: [],
-  strays: [],
   problems: [],
 };
 const lastUsed = (rebuilt: typeof problem) => rebuilt.paddocks.map((paddock) => paddock.lastUsed);
@@ -128,16 +121,24 @@ describe('rebuildInput', () => {
     expect(plain.past).toHaveLength(2);
   });
 
-  it('keeps a cover seen in a move that was due as a line, and off every stay to come', () => {
-    const seen = { value: 0.7, formula: '', sheetRow: 7 };
-    const rows = [...OLD.rows.slice(0, 2), { ...row(2, start + 16, false), cover: seen }];
+  it('keeps a cover seen in a move that was due off every stay to come', () => {
+    const rows = [...OLD.rows.slice(0, 2), { ...row(2, start + 16, false), cover: 0.7 }];
     const again = rebuildInput({ ...OLD, rows }, { ...problem, today: start + 20 });
     const plan = planRotation(again.problem);
     if (!('stays' in plan)) throw new Error(plan.reason);
-    const table = tableRows({ ...again, plan });
-    expect(table.rows.filter(({ kept }) => kept?.cover.value === 0.7)).toEqual([]);
-    expect(keptLinesOf(table.lost, [])).toEqual([
-      `${group.name}, ${problem.paddocks[2]!.name} ${isoFromDay(start + 16)}: cover left 70 %`,
+    expect(tableRows({ ...again, plan }).filter(({ id }) => id === rows[2]!.id)).toEqual([]);
+  });
+
+  it('hands on as wishes what was typed over the plan of moves to come', () => {
+    const rows = [
+      ...OLD.rows.slice(0, 2),
+      { ...row(2, start + 16, false), days: 4, typed: ['days', 'note'] as const },
+      { ...row(3, start + 20, false), typed: ['paddock'] as const },
+      row(5, start + 25, false),
+    ];
+    expect(rebuildInput({ ...OLD, rows }, { ...problem, today: start + 12 }).wishes).toEqual([
+      { group: group.name, plannedDay: start + 16, days: 4 },
+      { group: group.name, plannedDay: start + 20, paddock: problem.paddocks[3]!.name },
     ]);
   });
 

@@ -4,14 +4,18 @@ import { cutBlock } from '../../shared/block/read-block';
 import type { BlockInfo } from '../../shared/contract';
 import { type Day, dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
 import type { PlanRules } from '../../shared/plan/model';
-import { blockFingerprint } from '../../shared/table/block-fingerprint';
 import { describeChanges } from '../../shared/table/describe-changes';
 import { frozenRotation, liveMoves } from '../../shared/table/frozen-rotation';
 import { readRotation } from '../../shared/table/read-rotation';
 import { rebuildInput } from '../../shared/table/rebuild-input';
-import { rotationBlock } from '../../shared/table/rotation-block';
-import { widenedBlock } from '../../shared/table/widened-block';
-import type { StartCell } from '../../src/preview/headless';
+import { shiftFormula } from '../../shared/table/shift-formula';
+import { KEPT_BELOW } from '../../shared/tasks/merge-block';
+import type { StartCell } from '../../src/headless';
+import { oldTable } from '../../src/sidebar/panels/rotation/old-table';
+import { mergedRotation, rotationRequest } from '../../src/sidebar/panels/rotation/rotation-request';
+import { readBook } from '../hard-use/rotation-task';
+import { NOTHING_KEPT } from '../tasks/sheet-block';
+import { withoutMemory } from '../without-memory';
 import {
   ask,
   BLOCK_NAME,
@@ -21,7 +25,6 @@ import {
   planned,
   readFarm,
   readTab,
-  writeBlock,
 } from './farm-in-sheet';
 
 // The engine's first evaluation takes seconds on a busy machine.
@@ -57,7 +60,7 @@ function blockOf({ book }: FarmSheet): BlockInfo {
 }
 
 function readNow(farm: FarmSheet) {
-  return readRotation(readTab(farm.book, 'Rotation'), blockOf(farm));
+  return oldTable(readBook(farm.book))!.rotation;
 }
 
 /** Cell name by heading and sheet row. */
@@ -66,33 +69,32 @@ function cellIn(farm: FarmSheet, heading: string, sheetRow: number): string {
   return `${columnLetters(row.indexOf(heading) + 1)}${sheetRow}`;
 }
 
-function rebuild(farm: FarmSheet, today: Day) {
-  const named = blockOf(farm);
-  const tab = readTab(farm.book, 'Rotation');
-  const { info } = widenedBlock(tab, named, []);
-  const old = readRotation(tab, info);
-  expect(old.problems).toEqual([]);
-  const now = readFarm(farm, [info]);
-  const again = rebuildInput(old, { ...now.problem, today });
-  const plan = planned(again.problem);
-  const changes = describeChanges(again, plan);
-  const block = rotationBlock({
-    ...again,
-    plan,
-    settings: old.settings!,
-    sources: now.sources,
-    corner: { tab: info.tab, row: info.row, column: info.column },
-    warnings: again.notes,
-  });
-  const expects = expectsOf(farm, info);
-  writeBlock(farm.book, { ...block, expects }, { at: 'own', area: info });
-  return { old, again, plan, changes };
+/** What the sheet shows of a move. */
+function shown(farm: FarmSheet, heading: string, { sheetRow }: { readonly sheetRow: number }): unknown {
+  return farm.book.value('Rotation', cellIn(farm, heading, sheetRow));
 }
 
-/** What the script must find in the sheet when it writes over the table. */
-function expectsOf(farm: FarmSheet, info: BlockInfo = blockOf(farm)): string {
-  const { values, formulas } = cutBlock(readTab(farm.book, 'Rotation'), info);
-  return blockFingerprint(values, formulas);
+/** Cells of the kept lines below the table, one text a line. */
+function keptLines(farm: FarmSheet): string[] {
+  const rows = withoutMemory(readTab(farm.book, 'Rotation').values);
+  const at = rows.findIndex(([first]) => first === KEPT_BELOW);
+  const words = (cell: unknown): string =>
+    typeof cell === 'object' ? (cell as { d: string }).d : String(cell);
+  return at < 0 ? [] : rows.slice(at + 1).map((row) => row.map(words).filter(Boolean).join(' | '));
+}
+
+function rebuild(farm: FarmSheet, today: Day) {
+  const table = oldTable(readBook(farm.book))!;
+  const old = table.rotation;
+  expect(old.problems).toEqual([]);
+  const now = readFarm(farm, [table.area]);
+  const again = rebuildInput(old, { ...now.problem, today });
+  const plan = planned(again.problem);
+  const input = { ...again, plan, settings: old.settings!, sources: now.sources, warnings: again.notes };
+  const { kept } = mergedRotation(input, table);
+  const { tab, row, column } = table.info;
+  ask(farm.book, 'writeBlock', rotationRequest(input, { tab, row, column }, { old: table }));
+  return { old, again, plan, changes: describeChanges(again, plan), kept };
 }
 
 const keyOf = (row: { group: string; paddock: string; inDay?: Day }) => [row.group, row.paddock, row.inDay];
@@ -101,10 +103,15 @@ describe('rebuild', () => {
   it('changes nothing where nothing happened', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);
-    const before = readTab(farm.book, 'Rotation');
-    const { changes } = rebuild(farm, day('2026-03-20'));
+    const table = () => {
+      const { values, formulas } = readTab(farm.book, 'Rotation');
+      return [withoutMemory(values), formulas.map((row) => row.slice(0, -1))];
+    };
+    const before = table();
+    const { changes, kept } = rebuild(farm, day('2026-03-20'));
     expect(changes).toEqual(['The rest of the plan stays as it is.']);
-    expect(readTab(farm.book, 'Rotation')).toEqual(before);
+    expect(kept).toEqual(NOTHING_KEPT);
+    expect(table()).toEqual(before);
   });
 
   it('keeps the past and everything typed, and plans on from where the pigs stand', async () => {
@@ -147,9 +154,9 @@ describe('rebuild', () => {
     expect(after.settings).toEqual(old.settings);
     const past = after.rows.filter((row) => row.movedIn !== undefined);
     expect(past.map(keyOf)).toEqual(again.past.map(keyOf));
-    expect(past[0]!.cover.value).toBe(0.8);
-    expect(past[1]!.note.value).toBe('wet, water line froze');
-    expect(past[2]!.note).toMatchObject({ value: 2, formula: '=1+1' });
+    expect(past[0]!.cover).toBe(0.8);
+    expect(shown(farm, 'Note', past[1]!)).toBe('wet, water line froze');
+    expect(farm.book.range('Rotation', cellIn(farm, 'Note', past[2]!.sheetRow)).getFormula()).toBe('=1+1');
     expect(past.map((row) => row.plannedIn)).toEqual(
       [reds[0], blacks[0], reds[1]].map((row) => row!.plannedIn),
     );
@@ -161,20 +168,26 @@ describe('rebuild', () => {
         stay.inDay,
       ]),
     );
-    // The note on a future move stands at that move or in a line below the table.
-    const notes = after.rows.map((row) => row.note.value);
-    expect(notes.includes('vet comes') || after.keptLines.some((line) => line.includes('vet comes'))).toBe(
-      true,
-    );
-    // So does the head count that was typed over a look-up.
-    const nine = after.rows.find(({ head }) => head === 9);
-    const line = `Reds, ${reds[5]!.paddock} ${isoFromDay(reds[5]!.inDay! + 4)}: head 9`;
-    expect(nine !== undefined || after.keptLines.includes(line)).toBe(true);
+    // The note on a future move stands at that move, or below the table with the move that it was typed at.
+    const line = (move: number, typed: string) =>
+      [
+        'Reds',
+        reds[move]!.paddock,
+        old.rows.find(({ id }) => id === reds[move]!.id)!.plannedIn,
+        typed,
+      ] as const;
+    const isKept = (move: number, heading: string, typed: unknown): boolean => {
+      const [group, paddock, planned] = line(move, String(typed));
+      const below = `${group} | ${paddock} | ${isoFromDay(planned!)} | ${typed}`;
+      const there = after.rows.some(
+        (row) => row.id === reds[move]!.id && shown(farm, heading, row) === typed,
+      );
+      return there || keptLines(farm).includes(below);
+    };
+    expect(isKept(4, 'Note', 'vet comes')).toBe(true);
+    expect(isKept(5, 'Head', 9)).toBe(true);
     // Once more, the same day: nothing to change.
-    expect(rebuild(farm, today).changes).toEqual([
-      'The rest of the plan stays as it is.',
-      ...(nine ? [expect.stringContaining('(head 9). Clear a cell and build anew')] : []),
-    ]);
+    expect(rebuild(farm, today).changes).toEqual(['The rest of the plan stays as it is.']);
   });
 
   it('keeps columns that the grower added, with formulas moved along', async () => {
@@ -187,20 +200,22 @@ describe('rebuild', () => {
     farm.book.type('Rotation', `F${headingRow}`, 'Mine');
     for (const row of rows) farm.book.type('Rotation', `F${row.sheetRow}`, `=E${row.sheetRow}*2`);
     farm.book.type('Rotation', `F${rows[3]!.sheetRow}`, 'seen fox');
-    const order = readNow(farm).own!.columns;
-    expect(order.slice(4, 6)).toEqual([{ key: 'days' }, { extra: 0 }]);
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), '2026-04-03');
-    rebuild(farm, day('2026-04-05'));
-    const after = readNow(farm);
-    expect(after.own!.extraColumns).toEqual([{ heading: 'Mine' }]);
-    expect(after.own!.columns).toEqual(order);
-    const cells = after.rows.map((row) => row.extras[0]!);
-    for (const [i, cell] of cells.entries()) {
-      if (cell.value !== 'seen fox') expect(cell.value, cell.formula).toBe(after.rows[i]!.days! * 2);
+    const letters = (): unknown[] => readTab(farm.book, 'Rotation').values[headingRow - 1]!.slice(0, -1);
+    const before = letters();
+    for (let time = 0; time < 2; time++) {
+      rebuild(farm, day('2026-04-05'));
+      const after = readNow(farm);
+      expect(letters()).toEqual(before);
+      const mine = after.rows.map((row) => shown(farm, 'Mine', row));
+      for (const [i, value] of mine.entries())
+        if (value !== 'seen fox') expect(value).toBe(Number(shown(farm, 'Days', after.rows[i]!)) * 2);
+      expect(mine.includes('seen fox') || keptLines(farm).join().includes('seen fox')).toBe(true);
+      // What is worked out from cells right of it is as in a table without it.
+      const first = after.rows.at(-1)!;
+      expect(Number(shown(farm, 'Weight in (lb)', first))).toBeGreaterThan(60);
+      expect(shown(farm, 'Check', first)).toBeTypeOf('string');
     }
-    const kept =
-      cells.some((cell) => cell.value === 'seen fox') || after.keptLines.join().includes('seen fox');
-    expect(kept).toBe(true);
   });
 
   // 2026-11: the deleted column was put back in its old place, and own formulas then counted its neighbour.
@@ -229,15 +244,16 @@ describe('rebuild', () => {
     );
     farm.book.type('Rotation', cellIn(farm, 'Moved in', first!.sheetRow), isoFromDay(first!.inDay!));
     const before = letterOf('Area (ac)');
-    const { changes } = rebuild(farm, first!.inDay!);
-    expect(changes.join()).toContain('come back at its right end, where no other column moves: “Rest due”.');
+    const { kept } = rebuild(farm, first!.inDay!);
+    expect(kept).toEqual(NOTHING_KEPT);
     expect(letterOf('Area (ac)')).toBe(before);
     expect(farm.book.value('Farm', 'L1')).toBe(sum);
     const after = readNow(farm);
-    expect(after.own!.columns.slice(-2)).toEqual([{ extra: 1 }, { key: 'restDue' }]);
-    expect(after.own!.columns[5]).toEqual({ extra: 0 });
+    const headings = readTab(farm.book, 'Rotation').values[headingRow - 1]!.slice(0, -1);
+    expect(headings.slice(-2)).toEqual(['Mine', 'Rest due (days)']);
+    expect(headings[5]).toBe('');
     const again = after.rows[0]!;
-    expect(again.extras[1]!.value).toBeCloseTo((again.areaSquareMeters! / 4046.8564224) * 2, 6);
+    expect(shown(farm, 'Mine', again)).toBeCloseTo((again.areaSquareMeters! / 4046.8564224) * 2, 6);
     const due = Number(
       farm.book.value('Rotation', cellIn(farm, 'Rest due (days)', after.rows.at(-1)!.sheetRow)),
     );
@@ -260,17 +276,17 @@ describe('rebuild', () => {
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[2]!.sheetRow), isoFromDay(rows[2]!.inDay! + 1));
     const { again } = rebuild(farm, rows[2]!.inDay! + 20);
     const after = readNow(farm);
-    const typed = (row: { extras: readonly { value: unknown }[] }) => row.extras.map(({ value }) => value);
-    const byKey = (
-      rows: readonly { group: string; paddock: string; plannedIn?: Day }[],
-      one: (typeof rows)[0],
-    ) => rows.find((row) => row.group === one.group && row.plannedIn === one.plannedIn);
-    expect(after.own!.extraColumns.map(({ heading }) => heading)).toEqual(['Who moved']);
-    expect(typed(byKey(after.rows, rows[0]!) as (typeof rows)[0])).toEqual(['Sam']);
-    expect(typed(byKey(after.rows, rows[2]!) as (typeof rows)[0])).toEqual(['Ann']);
-    // What stands beside our sentences stays there, and the headings too, however much there is to say.
-    expect(farm.book.value('Rotation', `${beside}${rows[0]!.sheetRow - 3}`)).toBe('far right of the hint');
-    expect(after.keptLines).toEqual([]);
+    for (const [at, name] of [
+      [0, 'Sam'],
+      [2, 'Ann'],
+    ] as const) {
+      const row = after.rows.find(({ id }) => id === rows[at]!.id)!;
+      expect(shown(farm, 'Who moved', row)).toBe(name);
+    }
+    // What stands beside our sentences stays in its row, and the headings too, however much there is to say.
+    const right = cellIn(farm, 'Who moved', rows[0]!.sheetRow - 3);
+    expect(farm.book.value('Rotation', right)).toBe('far right of the hint');
+    expect(keptLines(farm)).toEqual([]);
     expect(again.notes.length).toBeGreaterThan(0);
     expect(farm.book.value('Rotation', `A${headingRow - 1}`)).toContain(again.notes.at(-1));
     expect(after.rows[0]!.sheetRow - 2).toBe(headingRow);
@@ -339,7 +355,7 @@ describe('rebuild', () => {
     expect(after[0]!.sheetRow).toBe(rows[0]!.sheetRow);
     const rowNow = (at: number): number =>
       after.find((one) => one.group === rows[at]!.group && one.plannedIn === rows[at]!.plannedIn)!.sheetRow;
-    const now = (at: number) => range(`${own}${rowNow(at)}`);
+    const now = (at: number) => range(cellIn(farm, 'Cost', rowNow(at)));
     expect([now(0).getValue(), now(0).getNumberFormat()]).toEqual([12.5, '$0.00']);
     expect([now(0).getBackground(), now(0).getFontWeights()[0]![0]]).toEqual(['#ffccdd', 'bold']);
     expect(now(1).getDisplayValue()).toBe('10:30');
@@ -347,14 +363,14 @@ describe('rebuild', () => {
     expect(now(2).getDisplayValue()).toBe('2026-06-10 14:30');
     const noteNow = range(cellIn(farm, 'Note', rowNow(0)));
     expect([noteNow.getValue(), noteNow.getFontStyles()[0]![0]]).toEqual(['1/2', 'italic']);
-    expect(range(`${own}${rows[0]!.sheetRow + 1}`).getBackground()).not.toBe('#ffccdd');
+    expect(range(cellIn(farm, 'Cost', rows[0]!.sheetRow + 1)).getBackground()).not.toBe('#ffccdd');
   });
 
   it('a row of a move that was coloured stays so, blank cells and formulas of ours too, wherever it goes', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);
     const rows = readNow(farm).rows;
-    const across = (sheetRow: number) => farm.book.range('Rotation', `A${sheetRow}:P${sheetRow}`);
+    const across = (sheetRow: number) => farm.book.range('Rotation', `A${sheetRow}:Q${sheetRow}`);
     across(rows[0]!.sheetRow).setBackground('#ccddff');
     across(rows[3]!.sheetRow).setBackground('#ffddcc');
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), isoFromDay(rows[0]!.inDay!));
@@ -377,7 +393,7 @@ describe('rebuild', () => {
       farm.book.type('Rotation', cellIn(farm, 'Moved in', row.sheetRow), isoFromDay(row.inDay!));
     }
     farm.book.insertRows('Rotation', rows[2]!.sheetRow, 1);
-    farm.book.type('Rotation', `P${rows[2]!.sheetRow}`, 'gate broken here');
+    farm.book.type('Rotation', `Q${rows[2]!.sheetRow}`, 'gate broken here');
     farm.book.type('Rotation', 'D1', 'my remark by the title');
     const info = blockOf(farm);
     const tab = readTab(farm.book, 'Rotation');
@@ -389,17 +405,45 @@ describe('rebuild', () => {
       ...grid.slice(last),
     ];
     const sorted = { ...tab, values: mixed(tab.values), formulas: mixed(tab.formulas) } as typeof tab;
-    const straight = readRotation(tab, info);
-    const read = readRotation(sorted, info);
+    const straight = readRotation(cutBlock(tab, info));
+    const read = readRotation(cutBlock(sorted, info));
     expect(read.problems).toEqual([]);
     const farmNow = { ...readFarm(farm, [info]).problem, today: day('2026-05-01') };
     const [a, b] = [rebuildInput(straight, farmNow), rebuildInput(read, farmNow)];
     expect(b.past.map(keyOf)).toEqual(a.past.map(keyOf));
     expect(b.past).toHaveLength(4);
     expect(b.problem).toEqual(a.problem);
-    expect(read.strays.join()).toContain('gate broken here');
-    expect(b.keptLines).toEqual(b.newLines);
-    expect(read.own!.headCells.map(({ value }) => value)).toEqual(['my remark by the title']);
+    const { kept } = rebuild(farm, day('2026-05-01'));
+    expect(kept).toEqual({
+      inPlace: ['D1 (“my remark by the title”)'],
+      below: [`P${rows[2]!.sheetRow} (“gate broken here”)`],
+    });
+    expect(keptLines(farm)).toEqual(['gate broken here']);
+  });
+
+  it('knows a move again where a sort has left the hidden columns behind', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const rows = readNow(farm).rows;
+    for (const row of rows.slice(0, 3)) {
+      farm.book.type('Rotation', cellIn(farm, 'Moved in', row.sheetRow), isoFromDay(row.inDay!));
+      farm.book.type('Rotation', cellIn(farm, 'Note', row.sheetRow), `seen ${row.id}`);
+    }
+    rebuild(farm, rows[2]!.inDay! + 1);
+    const before = readNow(farm).rows;
+    const place = farm.book.range('Rotation', `A${before[0]!.sheetRow}:P${before[2]!.sheetRow}`);
+    const [values, formulas] = [place.getValues(), place.getFormulas()];
+    // A formula goes along with its references, as in a sort, and answers spill anew: weight, feed, water.
+    const ANSWERS = [7, 12, 13];
+    const turned = values.map((row, r) =>
+      row.map((value, c) => shiftFormula(formulas[r]![c]!, 2 - 2 * r) || (ANSWERS.includes(c) ? '' : value)),
+    );
+    place.setValues(turned.reverse());
+    const { kept } = rebuild(farm, rows[2]!.inDay! + 1);
+    expect(kept.below).toEqual([]);
+    const after = readNow(farm).rows;
+    expect(after.map(({ id }) => id)).toEqual(before.map(({ id }) => id));
+    for (const row of after.slice(0, 3)) expect(shown(farm, 'Note', row)).toBe(`seen ${row.id}`);
   });
 
   it('leaves what was typed above the headings, and says what becomes a line below', async () => {
@@ -417,16 +461,21 @@ describe('rebuild', () => {
     farm.book.type('Rotation', `C${titleRow}`, 'as agreed');
     const longest = tab.values.findIndex((row) => row[0] === 'Longest stay in days') + 1;
     farm.book.type('Rotation', `B${longest}`, `=${settings!.rules.longestStayDays - 2}+2`);
-    const { changes } = rebuild(farm, rows[0]!.inDay! - 1);
-    expect(changes.join('\n')).toContain('Kept in a line below the table: Row 3: vet on Mondays.');
-    expect(changes.join('\n')).toContain(`Kept in a line below the table: Row ${titleRow}: as agreed.`);
-    const total = rows.reduce((sum, row) => sum + row.days!, 0);
-    expect(farm.book.value('Rotation', 'M1')).toBe(total);
-    const after = readNow(farm);
-    expect(after.keptLines).toEqual(['Row 3: vet on Mondays', `Row ${titleRow}: as agreed`]);
-    expect(after.own!.settingCells.get('longestStay')![0]!.formula).toMatch(/^=\d+\+2$/);
-    // Kept lines are no news the next time.
-    expect(rebuild(farm, rows[0]!.inDay! - 1).changes.join()).not.toContain('Kept in a line');
+    const typed = {
+      inPlace: [`A3 (“vet on Mondays”)`, expect.stringContaining('M1 (=SUM'), `C${titleRow} (“as agreed”)`],
+      below: [],
+    };
+    for (let time = 0; time < 2; time++) {
+      const { kept } = rebuild(farm, rows[0]!.inDay! - 1);
+      expect({ ...kept, inPlace: [...kept.inPlace].sort() }).toEqual({
+        ...typed,
+        inPlace: [typed.inPlace[0], typed.inPlace[2], typed.inPlace[1]],
+      });
+      const total = rows.reduce((sum, row) => sum + row.days!, 0);
+      expect(farm.book.value('Rotation', 'M1')).toBe(total);
+      expect(farm.book.range('Rotation', `B${longest}`).getFormula()).toMatch(/^=\d+\+2$/);
+      expect(keptLines(farm)).toEqual([]);
+    }
   });
 
   it('keeps formulas of past moves, and as lines those that stand in no move', async () => {
@@ -439,26 +488,23 @@ describe('rebuild', () => {
     farm.book.type('Rotation', at('Days'), `=${row!.days! - 1}+1`);
     rebuild(farm, row!.inDay!);
     const after = readNow(farm).rows.find(({ movedIn }) => movedIn === row!.inDay)!;
-    expect(after.ownFormulas.movedIn!.formula).toMatch(/^=DATE\(/);
-    expect(after.ownFormulas.days!.formula).toBe(`=${row!.days! - 1}+1`);
+    const formulaIn = (heading: string): string =>
+      farm.book.range('Rotation', at(heading, after.sheetRow)).getFormula();
+    expect(formulaIn('Moved in')).toMatch(/^=DATE\(/);
+    expect(formulaIn('Days')).toBe(`=${row!.days! - 1}+1`);
 
     farm.book.type('Rotation', at('Head', after.sheetRow), '=4+6');
     rebuild(farm, row!.inDay!);
-    expect(readNow(farm).rows[0]).toMatchObject({ head: 10, ownFormulas: { head: { formula: '=4+6' } } });
+    expect(readNow(farm).rows[0]!.head).toBe(10);
+    expect(formulaIn('Head')).toBe('=4+6');
+    // Words over a figure of the past stay where they are typed, and are told.
     farm.book.type('Rotation', at('Head', after.sheetRow), 'ten');
-    farm.book.type('Rotation', at('Planned in', after.sheetRow), 'Easter');
-    expect(readNow(farm).problems.map(({ sentence }) => sentence)).toEqual([
-      `Rotation!${at('Planned in', after.sheetRow)}: Planned in must be a date, got "Easter"`,
-      `Rotation!${at('Head', after.sheetRow)}: Head must be a number, got "ten"`,
-    ]);
-    farm.book.type('Rotation', at('Head', after.sheetRow), '10');
-    farm.book.type('Rotation', at('Planned in', after.sheetRow), isoFromDay(row!.inDay!));
+    expect(rebuild(farm, row!.inDay!).kept.inPlace).toEqual([`${at('Head', after.sheetRow)} (“ten”)`]);
+    farm.book.type('Rotation', at('Head', after.sheetRow), '');
 
     farm.book.insertRows('Rotation', second!.sheetRow, 1);
     farm.book.type('Rotation', at('Note', second!.sheetRow), '=1+1');
-    const read = readNow(farm);
-    expect(read.problems).toEqual([]);
-    expect(read.strays).toEqual([`${at('Note', second!.sheetRow)}: =1+1 (2)`]);
+    expect(rebuild(farm, row!.inDay!).kept.below).toEqual([`${at('Note', second!.sheetRow)} (=1+1)`]);
   });
 
   it('keeps a season as it was when the lists are made ready for the next one', async () => {
@@ -467,16 +513,14 @@ describe('rebuild', () => {
     const first = readNow(farm).rows[0]!;
     farm.book.type('Rotation', cellIn(farm, 'Moved in', first.sheetRow), isoFromDay(first.inDay!));
     farm.book.type('Rotation', 'M1', 'dry spring');
-    const table = (): unknown[][] => readTab(farm.book, 'Rotation').values.map((row) => [...row]);
+    const table = (): unknown[][] => withoutMemory(readTab(farm.book, 'Rotation').values);
     const before = table();
-    const info = blockOf(farm);
-    const old = readNow(farm);
+    const standing = oldTable(readBook(farm.book))!;
+    const { rotation: old, firstColumn, info } = standing;
     expect(liveMoves(old)).toBe(old.rows.length);
-    const firstColumn = before.map(([cell]) => String(cell));
-    const input = frozenRotation(old, firstColumn, readFarm(farm, [info]).problem)!;
-    const expects = expectsOf(farm);
+    const input = frozenRotation(old, firstColumn, readFarm(farm, [standing.area]).problem)!;
     const corner = { tab: info.tab, row: info.row, column: info.column };
-    writeBlock(farm.book, { ...rotationBlock({ ...input, corner }), expects }, { at: 'own' });
+    ask(farm.book, 'writeBlock', rotationRequest(input, corner, { old: standing }));
     expect(table()).toEqual(before);
     expect(liveMoves(readNow(farm))).toBe(0);
     const groups = readTab(farm.book, 'Farm').values;
@@ -526,23 +570,6 @@ describe('rebuild', () => {
     expect(rebuild(farm, reds[2]!.inDay! + 2).changes.join()).not.toMatch(/becomes|Counted as done/);
   });
 
-  it('keeps as a line what was typed where the lists say nothing, and names that are in no list', async () => {
-    const farm = await openFarm(TABS, RULES, 'US');
-    buildTable(farm);
-    const rows = readNow(farm).rows;
-    const at = (heading: string, move: number): string => cellIn(farm, heading, rows[move]!.sheetRow);
-    farm.book.type('Rotation', at('Open until', 1), '2026-08-01');
-    farm.book.type('Rotation', at('Used before', 2), 'never');
-    farm.book.type('Rotation', at('Group', 3), 'Reds and the boar');
-    const { again } = rebuild(farm, rows[0]!.inDay! - 1);
-    const lines = again.newLines.join('\n');
-    expect(lines).toContain('open until 2026-08-01 typed over');
-    expect(lines).toContain('used before never typed over');
-    expect(lines).toContain('Group “Reds and the boar” not in the lists, planned anew');
-    expect(again.newLines).toHaveLength(3);
-    expect(readNow(farm).keptLines).toEqual(again.newLines);
-  });
-
   it('names the cell of a day that cannot be read, and of settings that make no sense', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);
@@ -556,8 +583,9 @@ describe('rebuild', () => {
       `Rotation!B${at}: Season start must be a date, got "spring"`,
       `Rotation!${cell}: moved in must be a date, got "early May"`,
     ]);
-    // Days that are none are planned anew, and what was typed stays as a line.
-    expect(readNow(farm).rows[2]!.typedOver).toMatchObject([{ key: 'days', words: 'days 0', stays: false }]);
+    // Days that are none are no wish.
+    expect(readNow(farm).rows[2]).toMatchObject({ typed: ['days'] });
+    expect(readNow(farm).rows[2]!.days).toBeUndefined();
   });
 
   it('names the cell of a day moved in that cannot be meant, and lets intentions stand', async () => {
@@ -624,7 +652,8 @@ describe('rebuild', () => {
       [type('Moved in', 'Really in'), 'Really in'],
       [type('Note', 'Remarks'), 'Remarks'],
     ] as const;
-    expect(readNow(farm)).toMatchObject({ problems: [], rows: before.rows });
+    const renamed = readNow(farm);
+    expect(renamed).toMatchObject({ problems: [], rows: before.rows });
     for (const _ of [1, 2]) {
       rebuild(farm, day('2026-03-20'));
       for (const [cell, text] of typed) expect(farm.book.value('Rotation', cell)).toBe(text);
@@ -632,38 +661,81 @@ describe('rebuild', () => {
     expect(readNow(farm).rows).toHaveLength(before.rows.length);
   });
 
-  it('keeps what was typed over a formula in its cell, or as a line where the plan is made anew', async () => {
+  it('keeps what was typed over cells of the table there, and tells it, until it is cleared', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);
     const reds = readNow(farm).rows.filter((row) => row.group === 'Reds');
     const cellOf = (heading: string, at: number): string => cellIn(farm, heading, reds[at]!.sheetRow);
-    farm.book.type('Rotation', cellOf('Out', 1), '2026-04-09');
-    farm.book.type('Rotation', cellOf('Rest before (days)', 2), '12');
-    farm.book.type('Rotation', cellOf('Rest before (days)', 3), '12');
+    const typed: readonly (readonly [cell: string, text: string])[] = [
+      ['A1', 'Our pigs, 2026'],
+      ['A2', 'ask Bea before Sunday'],
+      [cellOf('Head', 1), '=12-1'],
+      [cellOf('Area (ac)', 1), '0.9'],
+      [cellOf('Rest before (days)', 2), '12'],
+      [cellOf('Group', 3), 'Reds and the boar'],
+    ];
+    const ours = typed.map(([cell]) => farm.book.range('Rotation', cell).getFormula());
+    for (const [cell, text] of typed) farm.book.type('Rotation', cell, text);
+    const standing = typed.map(([cell]) => farm.book.value('Rotation', cell));
+    // In the way of an answer: it moves below, and the function answers again.
     farm.book.type('Rotation', cellOf('Water (gal/day)', 0), '9');
-    expect(readNow(farm).problems).toEqual([]);
-    farm.book.type('Rotation', 'A1', 'Our pigs, 2026');
-    farm.book.type('Rotation', 'A2', 'ask Bea before Sunday');
-    farm.book.type('Rotation', cellOf('Planned in', 0), '2026-04-03');
-    farm.book.type('Rotation', cellOf('Area (ac)', 1), '0.9');
-    farm.book.type('Rotation', cellOf('Head', 1), '=12-1');
-    rebuild(farm, day('2026-03-20'));
+    const first = rebuild(farm, day('2026-03-20')).kept;
+    expect(first.below).toEqual([`${cellOf('Water (gal/day)', 0)} (9)`]);
+    expect(keptLines(farm)).toEqual([`Reds | ${reds[0]!.paddock} | ${isoFromDay(reds[0]!.plannedIn!)} | 9`]);
+    for (let time = 0; time < 2; time++) {
+      expect(first.inPlace.map((words) => words.replace(/ \(.*/, '')).sort()).toEqual(
+        typed.map(([cell]) => cell).sort(),
+      );
+      expect(typed.map(([cell]) => farm.book.value('Rotation', cell))).toEqual(standing);
+      expect(shown(farm, 'Water (gal/day)', reds[0]!)).toBeGreaterThan(9);
+      expect(rebuild(farm, day('2026-03-20')).kept).toEqual({ inPlace: first.inPlace, below: [] });
+    }
+    for (const [cell] of typed) farm.book.type('Rotation', cell, '');
+    expect(rebuild(farm, day('2026-03-20')).kept).toEqual(NOTHING_KEPT);
+    expect(typed.map(([cell]) => farm.book.range('Rotation', cell).getFormula())).toEqual(ours);
+  });
+
+  it('hands on days and a paddock typed on moves to come as wishes, and leaves them where they are', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const reds = readNow(farm).rows.filter((row) => row.group === 'Reds');
+    const other = TABS.Farm!.slice(1)
+      .map(([name]) => String(name))
+      .find((name) => name !== reds[3]!.paddock)!;
+    const days = reds[1]!.days! + 1;
+    farm.book.type('Rotation', cellIn(farm, 'Days', reds[1]!.sheetRow), String(days));
+    farm.book.type('Rotation', cellIn(farm, 'Paddock', reds[3]!.sheetRow), other);
+    for (let time = 0; time < 2; time++) {
+      const { again, changes, kept } = rebuild(farm, day('2026-03-20'));
+      expect(again.wishes).toEqual([
+        { group: 'Reds', plannedDay: reds[1]!.inDay, days },
+        { group: 'Reds', plannedDay: reds[3]!.inDay! + 1, paddock: other },
+      ]);
+      expect(changes.join('\n')).toContain(`(${days}; the plan was made with ${days - 1})`);
+      expect(kept.inPlace).toEqual([`${cellIn(farm, 'Paddock', reds[3]!.sheetRow)} (“${other}”)`]);
+      expect(shown(farm, 'Days', reds[1]!)).toBe(days);
+      expect(shown(farm, 'Paddock', reds[3]!)).toBe(other);
+    }
+  });
+
+  it('reads a table of version 0.1.0, without a memory, by its headings and keeps what was typed', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const rows = readNow(farm).rows;
+    const type = (heading: string, at: number, text: string): void =>
+      farm.book.type('Rotation', cellIn(farm, heading, rows[at]!.sheetRow), text);
+    type('Moved in', 0, isoFromDay(rows[0]!.inDay!));
+    type('Note', 0, 'wet');
+    type('Cover left', 0, '0.8');
+    type('Head', 4, '9');
+    const { info } = oldTable(readBook(farm.book))!;
+    farm.book.spreadsheet.getSheetByName('Rotation')!.deleteColumns(info.columns + 1, 1);
+    const { kept } = rebuild(farm, rows[0]!.inDay! + 1);
+    expect(kept).toEqual({ inPlace: [expect.stringMatching(/ \(9\)$/)], below: [] });
     const after = readNow(farm);
-    const staying = after.rows.flatMap(({ typedOver }) => typedOver.map(({ words }) => words));
-    expect(staying).toEqual(['head =12-1', 'area 0.9', 'rest before 12', 'rest before 12']);
-    expect(farm.book.value('Rotation', 'A1')).toBe('Our pigs, 2026');
-    expect(after.keptLines).toEqual([
-      'Row 2: ask Bea before Sunday',
-      `Reds, ${reds[0]!.paddock} 2026-04-03: water 9, planned in 2026-04-03 typed over, the table’s own stands again`,
-      expect.stringMatching(/^Reds, .*: out 2026-04-09 typed over, the table’s own stands again$/),
-    ]);
-    // Cleared, the formulas stand again.
-    for (const { sheetRow, typedOver } of after.rows)
-      for (const { cell } of typedOver)
-        farm.book.type('Rotation', `${columnLetters(cell.from![1] + 1)}${sheetRow}`, '');
-    rebuild(farm, day('2026-03-20'));
-    expect(readNow(farm).rows.flatMap(({ typedOver }) => typedOver)).toEqual([]);
-    expect(readNow(farm).rows.every(({ head }) => head === 10 || head === 8)).toBe(true);
+    expect(after.rows[0]).toMatchObject({ movedIn: rows[0]!.inDay, cover: 0.8 });
+    expect(shown(farm, 'Note', after.rows[0]!)).toBe('wet');
+    expect(rebuild(farm, rows[0]!.inDay! + 1).kept.below).toEqual([]);
   });
 
   it('lets weight, feed and water of a past move follow a day moved in that is corrected later', async () => {

@@ -11,7 +11,7 @@ import { planRotation } from '../../shared/plan/plan-rotation';
 import { scoreStays } from '../../shared/plan/score-plan';
 import { rotationBlock } from '../../shared/table/rotation-block';
 import { fromInside, type Quantity, type UnitSystem } from '../../shared/units/units';
-import type { StartCell } from '../../src/preview/headless';
+import type { StartCell } from '../../src/headless';
 import { openFarm, readFarm, readTab, writeBlock } from './farm-in-sheet';
 
 // The engine's first evaluation takes seconds on a busy machine.

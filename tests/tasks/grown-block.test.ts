@@ -14,19 +14,19 @@ function tab(...rows: string[]): TabContent {
 
 describe('the rows right below a block', () => {
   it('are part of it down to the first that is blank or a line of words', () => {
-    expect(grownBlock(tab('.abc', '.abc', '.abc', '...c', '.a..', '.abc'), INFO, [])).toEqual({
+    expect(grownBlock(tab('.abc', '.abc', '.abc', '...c', '.a..', '.abc'), INFO, () => [])).toEqual({
       info: { ...INFO, rows: 4 },
       below: 0,
       apart: 5,
     });
-    expect(grownBlock(tab('.abc', '.abc', '....', 'a...', '.abc'), INFO, [])).toEqual({
+    expect(grownBlock(tab('.abc', '.abc', '....', 'a...', '.abc'), INFO, () => [])).toEqual({
       info: INFO,
       below: 2,
       apart: 5,
     });
     const far = [...Array<string>(21).fill('....'), '.abc'];
-    expect(grownBlock(tab('.abc', '.abc', ...far), INFO, [])).toEqual({ info: INFO, below: 21 });
-    expect(grownBlock(tab('.abc', '.abc'), INFO, [])).toEqual({
+    expect(grownBlock(tab('.abc', '.abc', ...far), INFO, () => [])).toEqual({ info: INFO, below: 21 });
+    expect(grownBlock(tab('.abc', '.abc'), INFO, () => [])).toEqual({
       info: INFO,
       below: Number.POSITIVE_INFINITY,
     });
@@ -35,9 +35,9 @@ describe('the rows right below a block', () => {
   it('are none where a list or another block stands', () => {
     const list = { name: 'groups', tab: 'Walk', row: 4, column: 4, rows: 2, columns: 2 };
     const content = tab('.abc.', '.abc.', '.abc.', '...pp', '...pp');
-    expect(grownBlock(content, INFO, [list])).toEqual({ info: { ...INFO, rows: 3 }, below: 0 });
-    expect(grownBlock(content, INFO, [{ ...list, column: 5 }]).info.rows).toBe(5);
-    expect(grownBlock(content, INFO, [{ ...list, tab: 'Other' }]).info.rows).toBe(5);
+    expect(grownBlock(content, INFO, () => [list])).toEqual({ info: { ...INFO, rows: 3 }, below: 0 });
+    expect(grownBlock(content, INFO, () => [{ ...list, column: 5 }]).info.rows).toBe(5);
+    expect(grownBlock(content, INFO, () => [{ ...list, tab: 'Other' }]).info.rows).toBe(5);
   });
 });
 

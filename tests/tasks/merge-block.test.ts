@@ -7,7 +7,7 @@ import { WALK_BLOCK, WALK_SETTINGS, walkBlock } from '../../shared/tasks/bite/wa
 import { startSettings } from '../../shared/tasks/settings';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../shared/tasks/training/pen-block';
 import { readPen } from '../../shared/tasks/training/read-pen';
-import { openWorkbook, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../src/headless';
 import { scriptText } from './script-text';
 import { NOTHING_KEPT, readFromSheet, writeAnew, writeInSheet } from './sheet-block';
 

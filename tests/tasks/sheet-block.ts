@@ -1,12 +1,13 @@
 /** Writes a composed block through the built script into the preview's engine, as the page does, and looks cells up. */
+
+import type { ComposedBlock } from '../../shared/block/composed-block';
 import { type BlockContent, cut, cutBlock, wholeOf } from '../../shared/block/read-block';
 import type { BlockInfo, TabContent, WriteBlock } from '../../shared/contract';
 import { blockFingerprint } from '../../shared/table/block-fingerprint';
-import type { ComposedBlock } from '../../shared/tasks/composed-block';
 import { asWritten, type MergedBlock, mergeBlock } from '../../shared/tasks/merge-block';
 import { OUR_WORDS } from '../../shared/tasks/our-words';
 import { rebuildBlock } from '../../shared/tasks/rebuild-block';
-import type { Workbook } from '../../src/preview/headless';
+import type { Workbook } from '../../src/headless';
 
 /** Of a rebuild before which nothing of ours was typed over, and everything typed has its place. */
 export const NOTHING_KEPT: MergedBlock['kept'] = { inPlace: [], below: [] };

@@ -3,6 +3,7 @@
  * recalculated by the engine, held against the core and against sums by hand.
  */
 import { describe, expect, test, vi } from 'vitest';
+import type { ComposedBlock } from '../../shared/block/composed-block';
 import { cutBlock } from '../../shared/block/read-block';
 import type { BlockInfo, TabContent } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
@@ -26,7 +27,6 @@ import { rotationLinks } from '../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../shared/tasks/budget/rotation-stays';
 import { stayNeeds } from '../../shared/tasks/budget/stay-needs';
 import { workableStays } from '../../shared/tasks/budget/workable-stays';
-import type { ComposedBlock } from '../../shared/tasks/composed-block';
 import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-model';
 import { ITEM_NAMES } from '../../shared/tasks/materials/item-rows';
 import { laidPaddocks } from '../../shared/tasks/materials/laid-paddocks';
@@ -42,7 +42,7 @@ import { NOTHING_TYPED } from '../../shared/tasks/materials/read-materials';
 import { rebuildBlock } from '../../shared/tasks/rebuild-block';
 import { insideSettings, startSettings } from '../../shared/tasks/settings';
 import { fromInside, toInside, type UnitSystem } from '../../shared/units/units';
-import { openWorkbook, type StartCell, type Workbook } from '../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { ask, buildTable, readTab } from '../table/farm-in-sheet';
 import { scriptText } from './script-text';
 import {
@@ -448,7 +448,7 @@ function expectTypedOverKept(book: Workbook, info: BlockInfo, paddock: string, n
 
 function rotationPlan(book: Workbook, info: BlockInfo): BudgetPlan {
   const tab = readTab(book, info.tab);
-  const old = readRotation(tab, info);
+  const old = readRotation(cutBlock(tab, info));
   const { stays, problems } = rotationStays(old.rows, info.tab);
   expect([...old.problems, ...problems]).toEqual([]);
   const links = rotationLinks(cutBlock(tab, info));

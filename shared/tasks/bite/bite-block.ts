@@ -1,9 +1,9 @@
 /** "Will it bite" as a block of cells: the lines with their volts, the wires, the settings, the levels. */
 import { answer, BLANK, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
+import type { ComposedBlock } from '../../block/composed-block';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
-import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits } from '../settings';
 import { BITE_SETTINGS, type BiteSettings } from './bite-settings';

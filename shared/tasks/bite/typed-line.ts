@@ -3,13 +3,13 @@ import { fromInside, toInside, type UnitSystem } from '../../units/units';
 import type { PlannedLine } from './bite-block';
 import type { WireRow } from './wire-rows';
 
-/** A line as it is typed on the page. */
-export interface TypedLine {
-  readonly name: string;
-  readonly length: string;
-  readonly liveWires: string;
-  readonly wire: string;
-}
+/** A line as it is typed in a form, by the labels of its fields. */
+export type TypedLine = {
+  readonly Name: string;
+  readonly Length: string;
+  readonly 'Live wires': string;
+  readonly Wire: string;
+};
 
 interface On {
   readonly units: UnitSystem;
@@ -17,17 +17,18 @@ interface On {
 }
 
 const FIRST_WIRE = 'Polywire, 6 stainless and 3 copper';
-export const NEW_LINE: TypedLine = { name: '', length: '', liveWires: '2', wire: FIRST_WIRE };
+export const NEW_LINE: TypedLine = { Name: '', Length: '', 'Live wires': '2', Wire: FIRST_WIRE };
 
 /** The lines of the block that stands, or one to begin with. */
 export function startLines(
   lines: readonly PlannedLine[] | undefined,
   { units, comma }: On,
 ): readonly TypedLine[] {
-  if (!lines || lines.length === 0) return [{ ...NEW_LINE, name: 'Line 1' }];
+  if (!lines || lines.length === 0) return [{ ...NEW_LINE, Name: 'Line 1' }];
   return lines.map(({ name, meters, liveWires, wire }) => {
     const length = String(Number(fromInside(meters, 'length', units).toPrecision(12)));
-    return { name, length: comma ? length.replace('.', ',') : length, liveWires: String(liveWires), wire };
+    const typed = comma ? length.replace('.', ',') : length;
+    return { Name: name, Length: typed, 'Live wires': String(liveWires), Wire: wire };
   });
 }
 
@@ -48,17 +49,16 @@ export function readLines(typed: readonly TypedLine[], wires: readonly WireRow[]
 const MOST_WIRES = 10;
 
 function readLine(line: TypedLine, wires: readonly WireRow[], { units, comma }: On): PlannedLine | string {
-  if (line.length.trim() === '') return '';
-  const length = readAmount(line.length, comma);
+  const { Name: name, Length: typed, Wire: wire } = line;
+  if (typed.trim() === '') return '';
+  const length = readAmount(typed, comma);
   if ('problem' in length) return `length: ${length.problem}`;
-  if (length.value === undefined || !(length.value > 0))
-    return `length must be more than 0, got ${line.length}`;
-  const live = Number(line.liveWires);
-  if (!Number.isInteger(live) || live < 1 || live > MOST_WIRES) {
-    return `live wires must be a whole number from 1 to ${MOST_WIRES}, got ${line.liveWires || 'a blank'}`;
+  if (length.value === undefined || !(length.value > 0)) return `length must be more than 0, got ${typed}`;
+  const live = line['Live wires'];
+  const liveWires = Number(live);
+  if (!Number.isInteger(liveWires) || liveWires < 1 || liveWires > MOST_WIRES) {
+    return `live wires must be a whole number from 1 to ${MOST_WIRES}, got ${live || 'a blank'}`;
   }
-  if (!wires.some(({ name }) => name === line.wire))
-    return `wire must be one of the list, got “${line.wire}”`;
-  const meters = toInside(length.value, 'length', units);
-  return { name: line.name, meters, liveWires: live, wire: line.wire };
+  if (!wires.some((one) => one.name === wire)) return `wire must be one of the list, got “${wire}”`;
+  return { name, meters: toInside(length.value, 'length', units), liveWires, wire };
 }

@@ -1,8 +1,8 @@
 /** The fence walk log as a block of cells: a summary in plain formulas over rows to type into. */
 import { BLANK, date, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
+import type { ComposedBlock } from '../../block/composed-block';
 import type { BlockCell, BlockStyle } from '../../contract';
-import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addEndLine } from '../end-line';
 import { NEW_TABLE, roomToType, type TableRoom } from '../room-to-type';

@@ -1,11 +1,11 @@
 /** The budget as a block of cells: season, months, paddocks, settings, and every stay they are added up from. */
 import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
+import type { ComposedBlock } from '../../block/composed-block';
 import { dateCall } from '../../block/date-call';
 import type { BlockCell } from '../../contract';
 import { memoryRow } from '../../lists/list-memory';
 import { type Quantity, symbolOf, type UnitSystem } from '../../units/units';
-import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits } from '../settings';
 import type { BudgetStay } from './budget-model';

@@ -1,6 +1,7 @@
 import { columnLetters } from '../../block/a1';
 import type { BlockContent } from '../../block/read-block';
-import { columnOfHeading } from '../../table/columns';
+import { columnsOf } from '../../table/move-rows';
+import { rememberedRotation } from '../../table/remembered-rotation';
 import type { LinkedColumn, StaySource } from './stay-columns';
 
 const LINKED: readonly LinkedColumn[] = [
@@ -19,16 +20,14 @@ const LINKED: readonly LinkedColumn[] = [
  * Where the columns of the rotation table stand, for links to its cells; undefined where they are not all found, or
  * where the tab's name holds an apostrophe, which not every engine can refer to.
  */
-export function rotationLinks({ info, values }: BlockContent): StaySource['rotation'] {
+export function rotationLinks(block: BlockContent): StaySource['rotation'] {
+  const { info } = block;
   if (info.tab.includes("'")) return undefined;
-  for (const row of values) {
-    const columns: Partial<Record<LinkedColumn, string>> = {};
-    row.forEach((cell, at) => {
-      const key = typeof cell === 'string' ? columnOfHeading(cell) : undefined;
-      const linked = LINKED.find((one) => one === key);
-      if (linked && columns[linked] === undefined) columns[linked] = columnLetters(info.column + at);
-    });
-    if (LINKED.every((key) => columns[key] !== undefined)) return { tab: info.tab, columns };
-  }
-  return undefined;
+  const standing = columnsOf(rememberedRotation(block));
+  const found = LINKED.flatMap((key) => {
+    const column = standing.get(key);
+    return column === undefined ? [] : [[key, columnLetters(info.column + column)] as const];
+  });
+  if (found.length < LINKED.length) return undefined;
+  return { tab: info.tab, columns: Object.fromEntries(found) as Record<LinkedColumn, string> };
 }

@@ -4,11 +4,11 @@
  */
 import { BLANK, date, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
+import type { ComposedBlock } from '../../block/composed-block';
 import type { BlockCell, BlockStyle } from '../../contract';
 import type { Day } from '../../core/calendar/day';
 import { keyFormula } from '../../table/move-formulas';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
-import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addEndLine } from '../end-line';
 import { NEW_TABLE, roomToType, type TableRoom } from '../room-to-type';

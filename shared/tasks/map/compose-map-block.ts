@@ -4,8 +4,9 @@
  */
 import { BLANK, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
-import { CORNERS_TITLE, MAP_BLOCK } from '../../block/own-words';
-import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
+import type { ComposedBlock } from '../../block/composed-block';
+import { CORNERS_TITLE } from '../../block/own-words';
+import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { NO_ADDED_COLUMNS } from '../added-columns';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
@@ -29,9 +30,7 @@ const ON_THE_MAP =
 const WATER_RULES =
   'Distances are from the nearest point of the paddock, as drawn. Local rules decide how near to water and wells pigs may stand: ask your conservation district or water authority.';
 
-export type MapBlock = Pick<WriteBlock, 'name' | 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
-
-export function composeMapBlock(input: MapBlockInput): MapBlock {
+export function composeMapBlock(input: MapBlockInput): ComposedBlock {
   const { map, units, origin } = input;
   const { added = NO_ADDED_COLUMNS } = input.kept ?? {};
   const draft = draftBlock(origin);
@@ -57,11 +56,9 @@ export function composeMapBlock(input: MapBlockInput): MapBlock {
   draft.add([text(NOT_FOLLOWING)], 'muted');
   draft.rows.push(...below.rows);
   return {
-    name: MAP_BLOCK,
     ...composeBlock(draft.rows),
     rules: [],
     widths: [170, 90, 100, 100, 160, 90, 100, 160, 110, 110],
-    freezeRows: 0,
   };
 }
 

@@ -6,9 +6,6 @@ export const NOT_FOLLOWING =
   'Adjoining paddocks and distances to water and wells do not follow: write the map table anew from your map.';
 export const CORNER_HEADINGS = ['corner of', 'corner', 'latitude', 'longitude'] as const;
 
-/** Columns of the corner table, its workings included. */
-export const CORNER_COLUMNS = 10;
-
 /** Words that the list finder knows, so that the block serves as the farm's paddock list. */
 export function listHeadings(units: UnitSystem) {
   const [ft, ac] = [symbolOf('length', units), symbolOf('area', units)];

@@ -1,9 +1,9 @@
 /** The materials list as a block of cells: list on top, then the comparison, the settings and the layout. */
 import { text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
+import type { ComposedBlock } from '../../block/composed-block';
 import type { ListSource, PaddockList } from '../../lists/model';
 import type { UnitSystem } from '../../units/units';
-import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits, type SettingValues } from '../settings';
 import type { ComparisonKey, TypedComparison } from './comparison-model';

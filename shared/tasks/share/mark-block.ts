@@ -1,7 +1,7 @@
 /** The mark of the original as a small block of its own, with how to copy. Nothing in it names the original. */
 import { text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
-import type { ComposedBlock } from '../composed-block';
+import type { ComposedBlock } from '../../block/composed-block';
 import { markRow } from './original-mark';
 import { COPY_STEPS } from './share-advice';
 

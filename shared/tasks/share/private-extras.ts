@@ -6,9 +6,9 @@ import { ROTATION_NAME } from '../../block/own-words';
 import type { BlockContent } from '../../block/read-block';
 import { columnOfHeading } from '../../table/columns';
 import { settingsTitleRow } from '../../table/read-settings';
-import { KEPT_TITLE } from '../../table/rotation-block';
 import { ITEM_HEADINGS, ITEM_NAMES, TOTAL_LABEL } from '../materials/item-rows';
 import { MATERIALS_BLOCK } from '../materials/materials-block';
+import { KEPT_BELOW } from '../merge-block';
 
 /** Cells of one column, from 0 within the block, that are cleared together. */
 export interface ExtraCells {
@@ -21,7 +21,7 @@ export function privateExtras(block: BlockContent): readonly ExtraCells[] {
   if (block.info.name === ROTATION_NAME) {
     return [...warnings(block), ...keptLines(block), ...ownColumns(block)];
   }
-  return block.info.name === MATERIALS_BLOCK ? ownRemarks(block) : [];
+  return [...keptLines(block), ...(block.info.name === MATERIALS_BLOCK ? ownRemarks(block) : [])];
 }
 
 function rowsUntil(block: BlockContent, first: number, end: number, column: number): number[] {
@@ -43,13 +43,17 @@ function warnings(block: BlockContent): ExtraCells[] {
 
 const MOVES = ['Group', 'Paddock', 'Moved in'];
 
+/** Titles over what had no place in a table any more: now, and in rotation tables of version 0.1.0. */
+const KEPT_TITLES: readonly unknown[] = [KEPT_BELOW, 'Kept from earlier tables'];
+
 function keptLines(block: BlockContent): ExtraCells[] {
-  const at = block.values.findIndex((row) => row.includes(KEPT_TITLE));
-  const end = settingsTitleRow(block);
-  if (at < 0) return [];
-  const column = block.values[at]!.indexOf(KEPT_TITLE);
-  const rows = rowsUntil(block, at + 1, end > at ? end : block.values.length, column);
-  return rows.length === 0 ? [] : [{ what: `“${KEPT_TITLE}” in the moves`, column, rows }];
+  const at = block.values.findIndex(([first]) => KEPT_TITLES.includes(first));
+  const settings = settingsTitleRow(block);
+  const end = settings > at ? settings : block.values.length;
+  return (block.values[at] ?? []).flatMap((_, column) => {
+    const rows = rowsUntil(block, at + 1, end, column);
+    return rows.length === 0 ? [] : [{ what: `“${block.values[at]![0]}”`, column, rows }];
+  });
 }
 
 function ownColumns(block: BlockContent): ExtraCells[] {

@@ -1,9 +1,9 @@
 /** Today's page: a card for each group, narrow enough for a phone, in plain formulas over the rotation table. */
 import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
+import type { ComposedBlock } from '../../block/composed-block';
 import type { BlockCell } from '../../contract';
 import { REMINDERS } from '../../table/barn-door-list';
-import type { HerdSource } from '../../table/herd-formulas';
 import { DEFAULT_TEMPERATURE_C } from '../../table/model';
 import { SETTING_LABELS } from '../../table/settings-rows';
 import {
@@ -13,7 +13,6 @@ import {
   HOT_LITERS_PER_KG,
 } from '../../tables/water-per-feed';
 import { fromInside, symbolOf } from '../../units/units';
-import type { ComposedBlock } from '../composed-block';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import type { BoundTable } from './bound-table';
 import { BOX_COLUMN, TICK } from './tick-words';
@@ -36,8 +35,7 @@ const HINT = 'Tick Moved when a group has moved: the day goes into the rotation 
 const STILL_TICKED = 'Ticked: if it stays, nothing was written. Type the day.';
 const LATE = 'Late';
 
-export function todayBlock(bound: BoundTable, origin: Origin, herd?: HerdSource): ComposedBlock {
-  const table: TodayTable = { ...bound, ...(herd?.units === bound.units && { herd }) };
+export function todayBlock(table: TodayTable, origin: Origin): ComposedBlock {
   const draft = draftBlock(origin);
   const workingTop = origin.row + 3 + ROWS_A_CARD * table.groups.length + REMINDERS.length + 3;
   draft.add([text('Today'), formula('=TODAY()', DAY)], 'title');

@@ -41,6 +41,11 @@ export interface TodayTable extends BoundTable {
   readonly herd?: HerdSource;
 }
 
+/** With the herd log, where there is one in the units of the table. */
+export function withLog(table: BoundTable, herd: HerdSource | undefined): TodayTable {
+  return { ...table, ...(herd?.units === table.units && { herd }) };
+}
+
 /** Addresses of a group's card: the cell of its name and the box. */
 export interface CardCells {
   readonly name: string;

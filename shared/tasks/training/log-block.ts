@@ -14,7 +14,8 @@
  */
 import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
-import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
+import type { ComposedBlock } from '../../block/composed-block';
+import type { BlockCell, BlockStyle } from '../../contract';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addEndLine } from '../end-line';
 import { FREE_COLUMNS } from '../name-blank-headings';
@@ -51,7 +52,6 @@ const FREE_ROWS = 15;
 
 /** Typed cells of one row, by heading; also under headings that the grower added. */
 export type LogRow = ReadonlyMap<string, BlockCell>;
-export type LogBlock = Pick<WriteBlock, 'name' | 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
 
 /** `headings`: those of the log that stands, in its order and with its free columns; empty for a first one. */
 export function composeLogBlock(
@@ -60,7 +60,7 @@ export function composeLogBlock(
   headings: readonly string[],
   origin: Origin,
   room: TableRoom = NEW_TABLE,
-): LogBlock {
+): ComposedBlock {
   const draft = draftBlock(origin);
   draft.add([text('Training log')], 'title');
   for (const note of NOTES) draft.add([text(note)], 'muted');
@@ -96,14 +96,12 @@ export function composeLogBlock(
     background,
   });
   return {
-    name: LOG_BLOCK,
     ...composeBlock(draft.rows),
     rules: [
       colour((cell) => `OR(${cell}="${NOT_READY}";${cell}="${NAME_MISSING}")`, '#fdecea'),
       colour((cell) => `${cell}="ready"`, '#e6f4ea'),
     ],
     widths: [170, 110, 60, 110, 120, 110, 120, 110, 70, 100, 260, 100, 130, 150, 200],
-    freezeRows: 0,
   };
 }
 

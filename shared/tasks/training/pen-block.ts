@@ -1,7 +1,8 @@
 /** The training pen as a live list: one TRAINING_PEN call, one STRAND_HEIGHTS call, plain formulas for the rest. */
 import { answer, BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
-import type { BlockCell, BlockStyle, WriteBlock } from '../../contract';
+import type { ComposedBlock } from '../../block/composed-block';
+import type { BlockCell, BlockStyle } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { roundUp } from '../formula-parts';
@@ -91,9 +92,11 @@ const LINE_FORMATS: Readonly<Record<(typeof LINES)[number], string>> = {
 /** Rows that one TRAINING_PEN call fills. */
 const COUNTED: readonly string[] = ['panels', 'posts', 'clips'];
 
-const INPUT_ROW: readonly BlockStyle[] = ['plain', 'plain', 'muted', 'input', 'plain'];
+const WIDTHS = [240, 90, 90, 90, 90];
+/** A text is shown as far as the cells beside it are empty, and beside this narrow block stands its memory: 75 characters. */
+const inLines = (sentence: string): readonly string[] => sentence.match(/\S.{0,74}(?=\s|$)/g) ?? [];
 
-export type PenBlock = Pick<WriteBlock, 'name' | 'cells' | 'styles' | 'rules' | 'widths' | 'freezeRows'>;
+const INPUT_ROW: readonly BlockStyle[] = ['plain', 'plain', 'muted', 'input', 'plain'];
 
 /** `onHand` holds typed cells by the item's place in the list, 0 for the first. */
 export function composePenBlock(
@@ -101,12 +104,14 @@ export function composePenBlock(
   onHand: readonly BlockCell[],
   units: UnitSystem,
   origin: Origin,
-): PenBlock {
+): ComposedBlock {
   const draft = draftBlock(origin);
   draft.add([text('Training pen')], 'title');
   draft.add([text('Change a setting here and the list follows.')], 'muted');
-  for (const caution of PEN_CAUTIONS) draft.add([text(caution)], 'warning');
-  draft.add([text(POST_SIDES)], 'muted');
+  for (const caution of PEN_CAUTIONS) {
+    for (const line of inLines(caution)) draft.add([text(line)], 'warning');
+  }
+  for (const line of inLines(POST_SIDES)) draft.add([text(line)], 'muted');
   addUnits(draft, units);
   const set = addSettings(draft, PEN_SETTINGS, settings, units);
   draft.add();
@@ -116,11 +121,9 @@ export function composePenBlock(
   draft.add();
   addHeights(draft, set, first, { units, strands: settings.strands ?? 1 });
   return {
-    name: PEN_BLOCK,
     ...composeBlock(draft.rows),
     rules: [],
-    widths: [240, 90, 90, 90, 90],
-    freezeRows: 0,
+    widths: WIDTHS,
   };
 }
 

@@ -1,10 +1,10 @@
 import { seasonNotes } from '../../../shared/lists/season-notes';
 import type { NotedSeason } from '../../../shared/lists/weighing-notes';
+import type { GrowerLists } from '../../../shared/tasks/grower-lists';
 import { Notice } from '../parts/notice';
-import type { Lists } from './use-lists';
 
 /** What in the lists does not fit the season; undefined while the season is not known. */
-export function seasonNotesOf(lists: Lists, season: NotedSeason | undefined): readonly string[] {
+export function seasonNotesOf(lists: GrowerLists, season: NotedSeason | undefined): readonly string[] {
   if (!season) return [];
   const { paddocks, groups, chosen } = lists;
   return seasonNotes(

@@ -7,14 +7,10 @@ import {
   type ListKind,
   PADDOCK_FIELDS,
 } from '../../../shared/lists/model';
+import { LIST_LABELS } from '../../../shared/tasks/ask';
 import { Button } from '../parts/button';
 import { SelectField } from '../parts/field';
 import type { Lists } from './use-lists';
-
-export const KIND_WORDS: Readonly<Record<ListKind, { list: string; one: string; many: string }>> = {
-  paddocks: { list: 'Paddock list', one: 'paddock', many: 'paddocks' },
-  groups: { list: 'Group list', one: 'group', many: 'groups' },
-};
 
 interface Props {
   readonly kind: ListKind;
@@ -33,12 +29,12 @@ function Unused({ list }: { list: FoundList }) {
 
 /** Which list is meant and which heading was taken for what; all of it can be changed. */
 export function ListPicker({ kind, lists, summary, onPoint }: Props) {
-  const words = KIND_WORDS[kind];
+  const label = LIST_LABELS[kind];
   const found = lists.found[kind];
   const list = lists.chosen[kind];
   return (
-    <section aria-label={words.list}>
-      <h3>{words.list}</h3>
+    <section aria-label={label}>
+      <h3>{label}</h3>
       {list ? (
         <>
           {found.length > 1 && (
@@ -69,7 +65,7 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
         </>
       ) : (
         <p>
-          No {words.list.toLowerCase()} was found. {NEEDS[kind]}
+          No {label.toLowerCase()} was found. {NEEDS[kind]}
         </p>
       )}
       {lists.notes[kind].map((note) => (
@@ -81,7 +77,7 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
       <details open={!list}>
         <summary>The list is somewhere else</summary>
         <p class="hint">Select any cell of it in the sheet, then press the button.</p>
-        <Button onPress={onPoint}>This is my {words.list.toLowerCase()}</Button>
+        <Button onPress={onPoint}>This is my {label.toLowerCase()}</Button>
       </details>
     </section>
   );

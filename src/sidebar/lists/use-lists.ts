@@ -1,9 +1,11 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { FoundList } from '../../../shared/lists/model';
 import type { RotationSettings } from '../../../shared/table/model';
+import { LIST_LABELS } from '../../../shared/tasks/ask';
 import { type ChosenLists, type GrowerLists, growerLists } from '../../../shared/tasks/grower-lists';
 import type { UnitSystem } from '../../../shared/units/units';
 import type { Book } from '../parts/use-book';
+import type { TaskState } from '../parts/use-task';
 
 export interface Lists extends GrowerLists {
   readonly choose: (list: FoundList) => void;
@@ -17,4 +19,9 @@ export function useLists(book: Book, units: UnitSystem, remembered: RotationSett
     [book, units, own, JSON.stringify(remembered)],
   );
   return { ...read, choose: (list) => setOwn((before) => ({ ...before, [list.kind]: list })) };
+}
+
+/** The lists of a task's form; choosing another is an answer. */
+export function answeredLists(lists: GrowerLists, { answer }: TaskState): Lists {
+  return { ...lists, choose: (list) => answer(LIST_LABELS[list.kind], list) };
 }

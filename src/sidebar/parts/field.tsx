@@ -40,7 +40,7 @@ export function Field(props: FieldProps & { children: (described: Described) => 
   );
 }
 
-interface InputProps extends FieldProps {
+export interface InputProps extends FieldProps {
   readonly type?: 'text' | 'date';
   readonly value: string;
   readonly onChange: (value: string) => void;

@@ -1,62 +1,43 @@
 import { useState } from 'preact/hooks';
-import { freeTabName } from '../../../shared/block/free-tab-name';
+import { PLACES, type Place, placeLegend, placeOf, TAB_LABEL } from '../../../shared/tasks/place';
+import type { Answers } from '../../../shared/tasks/task';
 import { Choices } from './choices';
 import { InputField } from './field';
 
-export interface ChosenPlace {
-  readonly at: 'new-tab' | 'area';
-  /** Name of the new tab. */
-  readonly tab: string;
-  /** What is wrong with the name, as a sentence. */
-  readonly problem: string | undefined;
-  readonly setAt: (at: 'new-tab' | 'area') => void;
-  readonly setTab: (tab: string) => void;
+type Answer = (label: string, value: string) => void;
+
+/** Where a first table of something that is no task goes. */
+export function usePlace(of: Parameters<typeof placeOf>[0], tabs: readonly string[]) {
+  const [answers, setAnswers] = useState<Answers>({});
+  const answer: Answer = (label, value) => setAnswers((now) => ({ ...now, [label]: value }));
+  return { place: placeOf(of, tabs, answers), answer };
 }
 
-/** Where a first block goes: onto a new tab, by default under a name that no tab has yet, or into an empty area. */
-export function usePlace(tabName: string, tabs: readonly string[]): ChosenPlace {
-  const [at, setAt] = useState<'new-tab' | 'area'>('new-tab');
-  const [typed, setTab] = useState<string>();
-  const tab = (typed ?? freeTabName(tabName, tabs)).trim();
-  const problem = at === 'new-tab' ? tabProblem(tab, tabs) : undefined;
-  return { at, tab: typed ?? tab, problem, setAt, setTab };
-}
-
-function tabProblem(tab: string, tabs: readonly string[]): string | undefined {
-  if (tab === '') return 'The new tab needs a name.';
-  const taken = tabs.some((name) => name.toLowerCase() === tab.toLowerCase());
-  return taken ? 'There is already a tab of this name. Choose another.' : undefined;
-}
-
-const PLACES = [
-  { value: 'new-tab', text: 'On a new tab' },
-  { value: 'area', text: 'In the empty area at the selected cell' },
-];
+const OPTIONS = Object.entries(PLACES).map(([value, text]) => ({ value, text }));
 
 interface Props {
-  readonly legend: string;
-  readonly place: ChosenPlace;
-  /** On a tab of its own, and nowhere else. */
-  readonly onlyTab?: boolean;
+  readonly of: Parameters<typeof placeOf>[0];
+  readonly place: Place;
+  readonly answer: Answer;
 }
 
-export function PlaceChoice({ legend, place, onlyTab = false }: Props) {
+export function PlaceChoice({ of, place, answer }: Props) {
   return (
     <>
-      {!onlyTab && (
+      {!of.ownTab && (
         <Choices
-          legend={legend}
+          legend={placeLegend(of)}
           value={place.at}
-          options={PLACES}
-          onChange={(value) => place.setAt(value === 'area' ? 'area' : 'new-tab')}
+          options={OPTIONS}
+          onChange={(at) => answer(placeLegend(of), PLACES[at as Place['at']])}
         />
       )}
       {place.at === 'new-tab' ? (
         <InputField
-          label="Name of the new tab"
-          value={place.tab}
+          label={TAB_LABEL}
+          value={place.typed}
           problem={place.problem}
-          onChange={place.setTab}
+          onChange={(tab) => answer(TAB_LABEL, tab)}
         />
       ) : (
         <p class="hint">

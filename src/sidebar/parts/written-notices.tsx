@@ -1,17 +1,6 @@
 import { firstFew } from '../../../shared/block/first-few';
-import type { WriteDone } from '../../../shared/contract';
-import type { Kept } from '../../../shared/tasks/merge-block';
+import type { Written } from '../../../shared/tasks/run-task';
 import { Notice } from './notice';
-
-/** What was written, and what of the grower's may now mean another row. */
-export type Written = WriteDone & {
-  /** The first filled cell beside the table. */
-  readonly beside?: string | undefined;
-  /** Cells elsewhere that point at rows which have moved. */
-  readonly astray?: readonly string[];
-  /** What of the grower's stayed in the table, or moved below it. */
-  readonly kept?: Kept;
-};
 
 export function WrittenNotices({ block, a1, note, beside, astray = [], kept }: Written) {
   return (
@@ -33,6 +22,11 @@ export function WrittenNotices({ block, a1, note, beside, astray = [], kept }: W
       )}
       {kept && kept.inPlace.length > 0 && (
         <Notice kind="note">What you typed over cells of the table stays: {firstFew(kept.inPlace)}.</Notice>
+      )}
+      {kept?.gaveWay && kept.gaveWay.length > 0 && (
+        <Notice kind="note">
+          Ours stands again in place of what you had typed: {firstFew(kept.gaveWay)}.
+        </Notice>
       )}
       {kept && kept.below.length > 0 && (
         <Notice kind="note">Kept below the table, where it has no place: {firstFew(kept.below)}.</Notice>

@@ -9,7 +9,7 @@ export interface Listener {
 }
 
 /** How long the page works before it draws and listens again; a step more may go over it. Judgement. */
-const SLICE_MS = 25;
+const SLICE_MS = 12;
 
 /** Plans on the page itself, slice by slice. Returns what stops it. */
 export function inSlices(problem: PlanProblem, { hear, fail }: Listener): () => void {

@@ -15,7 +15,7 @@ import { grownBlock } from '../../../shared/tasks/grown-block';
 import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
 import { startSettings } from '../../../shared/tasks/settings';
 import type { UnitSystem } from '../../../shared/units/units';
-import { openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import {
   beside,
@@ -302,7 +302,7 @@ describe('the fence walk log', () => {
     for (let row = rows; row < end - 5; row++) type(row, 4000);
     book.type('Walk', `A${end + 8}`, 'my own line');
     const anew = (named: typeof info) => {
-      const { info: grown, below } = grownBlock(readTab(book, 'Walk'), named, []);
+      const { info: grown, below } = grownBlock(readTab(book, 'Walk'), named, () => []);
       const adoptRows = grown.rows - named.rows;
       const { rows: walked, lines } = readWalk(readAsWritten(book, named, adoptRows));
       const old = readFromSheet(book, named, adoptRows);

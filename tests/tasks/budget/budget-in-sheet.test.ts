@@ -17,7 +17,7 @@ import { seasonNeeds } from '../../../shared/tasks/budget/season-needs';
 import { stayNeeds } from '../../../shared/tasks/budget/stay-needs';
 import { insideSettings, startSettings } from '../../../shared/tasks/settings';
 import { fromInside, type Quantity, type UnitSystem } from '../../../shared/units/units';
-import { openWorkbook } from '../../../src/preview/headless';
+import { openWorkbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import { beside, errorsIn, readFromSheet, writeInSheet } from '../sheet-block';
 

@@ -12,7 +12,7 @@ import { boundHerd } from '../../../shared/tasks/herd/bound-herd';
 import { HERD_BLOCK, type HerdEntry, herdBlock, herdRow } from '../../../shared/tasks/herd/herd-block';
 import { readHerd } from '../../../shared/tasks/herd/read-herd';
 import { withHerd } from '../../../shared/tasks/herd/with-herd';
-import { openWorkbook, type StartCell, type Workbook } from '../../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../../src/headless';
 import { BLOCK_NAME, readFarm } from '../../table/farm-in-sheet';
 import { scriptText } from '../script-text';
 import { readAsWritten, writeInSheet } from '../sheet-block';

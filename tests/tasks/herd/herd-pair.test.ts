@@ -8,7 +8,7 @@ import { boundHerd } from '../../../shared/tasks/herd/bound-herd';
 import { HERD_BLOCK, type HerdEntry, herdBlock, herdRow } from '../../../shared/tasks/herd/herd-block';
 import { readHerd } from '../../../shared/tasks/herd/read-herd';
 import { withHerd } from '../../../shared/tasks/herd/with-herd';
-import { openWorkbook } from '../../../src/preview/headless';
+import { openWorkbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import { readAsWritten, writeInSheet } from '../sheet-block';
 

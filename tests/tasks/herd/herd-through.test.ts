@@ -2,7 +2,7 @@
 import { expect, test } from 'vitest';
 import { dayFromIso } from '../../../shared/core/calendar/day';
 import { HERD_BLOCK, herdBlock, herdRow } from '../../../shared/tasks/herd/herd-block';
-import { openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../../src/headless';
 import { buildRotation } from '../../hard-use/rotation-task';
 import { FARM_RULES, farmToType } from '../../hard-use/typed-farm';
 import { scriptText } from '../script-text';

@@ -1,20 +1,20 @@
 /** The map's block, written through the real script into the preview's engine and recalculated there. */
 import { describe, expect, it } from 'vitest';
 import { number as numberCell, text } from '../../../shared/block/cells';
+import type { ComposedBlock } from '../../../shared/block/composed-block';
 import { MAP_BLOCK } from '../../../shared/block/own-words';
 import type { BlockInfo, Overview, TabContent } from '../../../shared/contract';
 import { findLists } from '../../../shared/lists/find-lists';
 import type { PaddockList } from '../../../shared/lists/model';
 import { readPaddocks } from '../../../shared/lists/read-paddocks';
 import { NO_ADDED_COLUMNS } from '../../../shared/tasks/added-columns';
-import type { ComposedBlock } from '../../../shared/tasks/composed-block';
 import { composeMapBlock } from '../../../shared/tasks/map/compose-map-block';
 import { guessRole } from '../../../shared/tasks/map/guess-role';
 import { keptInMap, mapFromBlock } from '../../../shared/tasks/map/map-from-block';
 import { mapFromGeojson } from '../../../shared/tasks/map/map-from-geojson';
 import { type MeasuredMap, measureMap } from '../../../shared/tasks/map/measure-map';
 import { fromInside, type UnitSystem } from '../../../shared/units/units';
-import { openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import { readAsWritten, writeAnew, writeInSheet } from '../sheet-block';
 import { SAMPLE_MAP } from './sample-map';

@@ -4,7 +4,7 @@
  * Earlier undated edition FM-1855, yearly ownership per 1,320 ft: seen.
  */
 import { describe, expect, test } from 'vitest';
-import { firstCost, yearlyCost } from '../../../shared/tasks/materials/fence-cost';
+import { firstCost, yearlyCost } from './fence-cost';
 
 describe('Iowa State 2012, 1,320 ft of woven wire', () => {
   const lines = [

@@ -18,7 +18,7 @@ import { NOTHING_TYPED, readMaterials } from '../../../shared/tasks/materials/re
 import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
 import { insideSettings, startSettings } from '../../../shared/tasks/settings';
 import { fromInside, type UnitSystem } from '../../../shared/units/units';
-import { openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import {
   beside,

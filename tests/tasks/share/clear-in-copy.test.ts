@@ -11,7 +11,7 @@ import { composeMarkBlock } from '../../../shared/tasks/share/mark-block';
 import { MARK_BLOCK, originalMark } from '../../../shared/tasks/share/original-mark';
 import { composeLogBlock, LOG_BLOCK } from '../../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
-import { type Envelope, openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { type Envelope, openWorkbook, type Workbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import { readTab, writeInSheet } from '../sheet-block';
 
@@ -78,7 +78,7 @@ describe('before a copy is given away', () => {
     ]);
   });
 
-  it('finds lines kept from earlier tables, columns and remarks of the grower’s own', () => {
+  it('finds what was kept below a table, columns and remarks of the grower’s own', () => {
     const rotation: WireCell[][] = [
       ['Rotation from 2026-05-01 to 2026-10-01', '', '', '', ''],
       ['When a group has moved', '', '', 'owes me 90', ''],
@@ -89,10 +89,12 @@ describe('before a copy is given away', () => {
       ['Reds', 'Lane 2', '', '', ''],
       ['Reds', 'Lane 3', '', '', 'Ann'],
       ['', '', '', '', ''],
-      ['Kept from earlier tables', '', '', '', ''],
-      ['Row 45: pay 40 to Ray', '', '', '', ''],
-      ['', '', '', '', ''],
       ['Settings of this table', '', '', '', ''],
+      ['Units', 'US', '', '', ''],
+      ['', '', '', '', ''],
+      ['', '', '', '', ''],
+      ['Kept from this table as it was before', '', '', '', ''],
+      ['Reds', '', '', 'pay 40 to Ray', ''],
     ];
     const items: WireCell[][] = [
       [...ITEM_HEADINGS],
@@ -110,7 +112,8 @@ describe('before a copy is given away', () => {
       ['“Moved in” in the moves', 6, 3, 1],
       ['What stands above the moves', 3, 1, 1],
       ['What stands above the moves', 2, 4, 1],
-      ['“Kept from earlier tables” in the moves', 11, 1, 1],
+      ['“Kept from this table as it was before”', 15, 1, 1],
+      ['“Kept from this table as it was before”', 15, 4, 1],
       ['“Who moved”, a column of yours in the moves', 6, 5, 1],
       ['“Who moved”, a column of yours in the moves', 8, 5, 1],
       ['Remarks beside items of yours in the fence materials', 3, 8, 1],

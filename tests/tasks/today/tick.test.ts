@@ -4,7 +4,7 @@ import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
 import { boundTable } from '../../../shared/tasks/today/bound-table';
 import { TODAY_BLOCK } from '../../../shared/tasks/today/tick-words';
 import { todayBlock } from '../../../shared/tasks/today/today-block';
-import type { Workbook } from '../../../src/preview/headless';
+import type { Workbook } from '../../../src/headless';
 import { readAsWritten, readFromSheet } from '../sheet-block';
 import { card, openToday, shown, type } from './today-farm';
 

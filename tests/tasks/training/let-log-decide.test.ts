@@ -6,7 +6,7 @@ import { growerLists } from '../../../shared/tasks/grower-lists';
 import { startSettings } from '../../../shared/tasks/settings';
 import { letLogDecide } from '../../../shared/tasks/training/let-log-decide';
 import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS } from '../../../shared/tasks/training/log-block';
-import { openWorkbook, type StartCell, type Workbook } from '../../../src/preview/headless';
+import { openWorkbook, type StartCell, type Workbook } from '../../../src/headless';
 import { readBook } from '../../hard-use/rotation-task';
 import { scriptText } from '../script-text';
 import { readAsWritten, writeInSheet } from '../sheet-block';

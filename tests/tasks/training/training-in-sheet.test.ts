@@ -10,7 +10,7 @@ import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../../shared/tasks/
 import { logStates, readLog } from '../../../shared/tasks/training/read-log';
 import { readPen } from '../../../shared/tasks/training/read-pen';
 import { readyLookup } from '../../../shared/tasks/training/ready-lookup';
-import { openWorkbook, type Workbook } from '../../../src/preview/headless';
+import { openWorkbook, type Workbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import {
   NOTHING_KEPT,
@@ -109,19 +109,14 @@ describe('the pen list', () => {
 /** As the panel does: with what was typed right below. */
 function writeLogAnew(book: Workbook, named: BlockInfo): BlockInfo {
   const alone = readFromSheet(book, named).info;
-  const { info, below } = grownBlock(readTab(book, named.tab), alone, []);
+  const { info, below } = grownBlock(readTab(book, named.tab), alone, () => []);
   const adoptRows = info.rows - alone.rows;
   const old = readFromSheet(book, named, adoptRows);
-  const block = rebuildBlock(
-    LOG_BLOCK,
-    old,
-    (corner, standing) => {
-      const { settings, rows, headings, lines } = readLog(standing);
-      const room = { lines, below };
-      return composeLogBlock({ minimumDays: 3, ...settings.values }, rows, headings, corner, room);
-    },
-    old,
-  );
+  const block = rebuildBlock(LOG_BLOCK, old, (corner, standing) => {
+    const { settings, rows, headings, lines } = readLog(standing);
+    const room = { lines, below };
+    return composeLogBlock({ minimumDays: 3, ...settings.values }, rows, headings, corner, room);
+  });
   expect(block.kept).toEqual(NOTHING_KEPT);
   return writeOver(book, LOG_BLOCK, old, block);
 }

@@ -20,8 +20,8 @@ export function LinesSection({ lines, problems, wires, units, onChange }: Props)
     <>
       {lines.map((line, at) => (
         <fieldset key={at}>
-          <legend>{line.name || `Line ${at + 1}`}</legend>
-          <InputField label="Name" value={line.name} onChange={(name) => change(at, { name })} />
+          <legend>{line.Name || `Line ${at + 1}`}</legend>
+          <InputField label="Name" value={line.Name} onChange={(Name) => change(at, { Name })} />
           <InputField
             label={
               <>
@@ -30,24 +30,24 @@ export function LinesSection({ lines, problems, wires, units, onChange }: Props)
             }
             hint="Along the fence from the energizer to the far end."
             problem={problems[at] || undefined}
-            value={line.length}
-            onChange={(length) => change(at, { length })}
+            value={line.Length}
+            onChange={(Length) => change(at, { Length })}
           />
           <InputField
             label="Live wires"
             hint="Tied together at both ends they share the current."
-            value={line.liveWires}
-            onChange={(liveWires) => change(at, { liveWires })}
+            value={line['Live wires']}
+            onChange={(live) => change(at, { 'Live wires': live })}
           />
           <SelectField
             label="Wire"
-            value={line.wire}
+            value={line.Wire}
             options={options}
-            onChange={(wire) => change(at, { wire })}
+            onChange={(Wire) => change(at, { Wire })}
           />
           {lines.length > 1 && (
             <Button
-              label={`Remove ${line.name || `line ${at + 1}`}`}
+              label={`Remove ${line.Name || `line ${at + 1}`}`}
               onPress={() => onChange(lines.filter((_, i) => i !== at))}
             >
               Remove
@@ -55,7 +55,7 @@ export function LinesSection({ lines, problems, wires, units, onChange }: Props)
           )}
         </fieldset>
       ))}
-      <Button onPress={() => onChange([...lines, { ...NEW_LINE, name: `Line ${lines.length + 1}` }])}>
+      <Button onPress={() => onChange([...lines, { ...NEW_LINE, Name: `Line ${lines.length + 1}` }])}>
         One more line
       </Button>
       <p class="hint">

@@ -1,73 +1,68 @@
+import { dayFromIso } from '../../../../shared/core/calendar/day';
+import { SEASON_LABELS, type StaysForm } from '../../../../shared/tasks/budget/budget-task';
 import type { UnitSystem } from '../../../../shared/units/units';
-import { ListNotes } from '../../lists/list-notes';
+import { ListNotes, seasonNotesOf } from '../../lists/list-notes';
 import { OneList } from '../../lists/one-list';
 import { SampleFarmOffer } from '../../lists/sample-farm-offer';
-import { Choices } from '../../parts/choices';
+import { answeredLists } from '../../lists/use-lists';
 import { count } from '../../parts/day-words';
-import { InputField } from '../../parts/field';
 import { Notice } from '../../parts/notice';
-import type { StaysFrom, StaysState } from './use-stays';
+import { ChoiceField, TextField } from '../../parts/task-fields';
+import type { Book } from '../../parts/use-book';
+import type { TaskState } from '../../parts/use-task';
 
 interface Props {
-  readonly state: StaysState;
+  readonly stays: StaysForm;
+  readonly state: TaskState;
+  readonly book: Book;
   readonly units: UnitSystem;
   readonly onReread: () => void;
 }
 
 /** Where the stays come from. */
-export function StaysSection({ state, units, onReread }: Props) {
-  const { lists, season } = state;
+export function StaysSection({ stays, state, book, units, onReread }: Props) {
   return (
     <>
-      {state.rotationTab !== undefined && (
-        <Choices
-          legend="Which stays?"
-          value={state.from}
-          options={[
-            { value: 'rotation', text: `The moves planned on “${state.rotationTab}”` },
-            { value: 'lists', text: 'My lists, paddock after paddock' },
-          ]}
-          onChange={(from) => state.setFrom(from as StaysFrom)}
-        />
-      )}
-      {state.from === 'lists' && (
-        <>
-          <OneList kind="paddocks" lists={lists} units={units} />
-          <OneList kind="groups" lists={lists} units={units} />
-          {!lists.chosen.paddocks && !lists.chosen.groups && <SampleFarmOffer onAdded={onReread} />}
-          <InputField
-            type="date"
-            label="First day"
-            value={season.start}
-            onChange={(start) => state.setSeason({ ...season, start })}
-          />
-          <InputField
-            type="date"
-            label="Last day (pigs leave)"
-            value={season.end}
-            onChange={(end) => state.setSeason({ ...season, end })}
-          />
-          <InputField
-            label="Days in a paddock"
-            hint="Plan the moves first for better figures: they know rests, open dates and the ground."
-            value={season.daysOn}
-            onChange={(daysOn) => state.setSeason({ ...season, daysOn })}
-          />
-        </>
-      )}
-      <ListNotes notes={state.notes} />
-      {state.problems.length > 0 ? (
+      {stays.from && <ChoiceField choice={stays.from} state={state} />}
+      {stays.walk && <Walk {...stays.walk} state={state} book={book} units={units} onReread={onReread} />}
+      {stays.problems.length > 0 ? (
         <Notice kind="problem">
           To put right first:
           <ul>
-            {state.problems.map((sentence) => (
+            {stays.problems.map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
         </Notice>
       ) : (
-        <p>{count(state.stays.length, 'stay')}.</p>
+        <p>{count(stays.stays.length, 'stay')}.</p>
       )}
+    </>
+  );
+}
+
+type WalkProps = Omit<Props, 'stays'> & NonNullable<StaysForm['walk']>;
+
+function Walk({ lists, typed, season, state, book, units, onReread }: WalkProps) {
+  const answered = answeredLists(lists, state);
+  const today = dayFromIso(book.overview.today) ?? 0;
+  return (
+    <>
+      <OneList kind="paddocks" lists={answered} units={units} />
+      <OneList kind="groups" lists={answered} units={units} />
+      {!lists.chosen.paddocks && !lists.chosen.groups && <SampleFarmOffer onAdded={onReread} />}
+      <TextField type="date" label={SEASON_LABELS.start} value={typed.start} state={state} />
+      <TextField type="date" label={SEASON_LABELS.end} value={typed.end} state={state} />
+      <TextField
+        label={SEASON_LABELS.daysOn}
+        hint="Plan the moves first for better figures: they know rests, open dates and the ground."
+        value={typed.daysOn}
+        state={state}
+      />
+      {/* A plain walk does not look at open dates. */}
+      <ListNotes
+        notes={seasonNotesOf({ ...lists, paddocks: [] }, season && { ...season, today, system: units })}
+      />
     </>
   );
 }

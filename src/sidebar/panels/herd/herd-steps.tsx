@@ -1,54 +1,38 @@
-import { useState } from 'preact/hooks';
 import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
 import type { ReadGroup } from '../../../../shared/lists/model';
-import { nameKey } from '../../../../shared/lists/read-list-cell';
-import { startUnits } from '../../../../shared/lists/start-units';
-import { decimalComma } from '../../../../shared/locale/decimal-comma';
 import { groupWeightOn } from '../../../../shared/plan/group-weights';
 import { herdOn } from '../../../../shared/plan/herd-on';
-import { HERD_BLOCK, type HerdEntry, herdBlock, herdRow } from '../../../../shared/tasks/herd/herd-block';
-import { readHerd } from '../../../../shared/tasks/herd/read-herd';
-import { NEW_TABLE } from '../../../../shared/tasks/room-to-type';
-import { readUnits } from '../../../../shared/tasks/settings';
+import { CHANGE_LABELS, HERD_TASK } from '../../../../shared/tasks/herd/herd-task';
 import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
-import { useLists } from '../../lists/use-lists';
 import { dayWords } from '../../parts/day-words';
-import { InputField, SelectField } from '../../parts/field';
-import { standingAndBelow } from '../../parts/grown-block';
-import { NotPart } from '../../parts/not-part';
+import { SelectField } from '../../parts/field';
 import { Notice } from '../../parts/notice';
+import { TextField } from '../../parts/task-fields';
 import type { Book } from '../../parts/use-book';
+import { useTask } from '../../parts/use-task';
 import { WriteBlock } from '../../parts/write-block';
-import { oldTable } from '../rotation/old-table';
-import { readChange, type TypedChange } from './read-change';
 
 export function HerdSteps({ book, onReread }: { book: Book; onReread: () => void }) {
-  const { locale, today } = book.overview;
-  const old = standingAndBelow(book, HERD_BLOCK);
-  const units: UnitSystem = (old && readUnits(old.content)) ?? startUnits(book);
-  const lists = useLists(book, units, oldTable(book)?.rotation.settings?.lists);
-  const names = lists.groups.map(({ name }) => name);
-  const [typed, setTyped] = useState<TypedChange>({ group: '', day: today, head: '', weight: '', note: '' });
-  const change = (part: Partial<TypedChange>): void => setTyped({ ...typed, ...part });
-  const group = typed.group === '' ? (names[0] ?? '') : typed.group;
-  const read = readChange({ ...typed, group }, units, decimalComma(locale));
-  const problem = 'problem' in read ? read.problem : undefined;
-  const standing = old && readHerd(old.content);
+  const state = useTask(HERD_TASK, book);
+  const { typed, problem, units, groups, notes, standing } = state.form;
+  const onDone = (): void => {
+    for (const label of [CHANGE_LABELS.head, CHANGE_LABELS.weight, CHANGE_LABELS.note]) {
+      state.answer(label, undefined);
+    }
+    onReread();
+  };
   return (
     <>
-      {lists.groups.length === 0 && (
-        <Notice kind="note">There is no group list in this file yet: the log begins from it.</Notice>
-      )}
       <h2>Now</h2>
       <ul>
-        {lists.groups.map((one) => (
-          <li key={one.name}>{nowWords(one, dayFromIso(today) ?? 0, units)}</li>
+        {groups.map((one) => (
+          <li key={one.name}>{nowWords(one, dayFromIso(book.overview.today) ?? 0, units)}</li>
         ))}
       </ul>
-      {lists.notes.groups.length > 0 && (
+      {notes.length > 0 && (
         <Notice kind="warning">
           <ul>
-            {lists.notes.groups.map((sentence) => (
+            {notes.map((sentence) => (
               <li key={sentence}>{sentence}</li>
             ))}
           </ul>
@@ -56,57 +40,32 @@ export function HerdSteps({ book, onReread }: { book: Book; onReread: () => void
       )}
       <h2>What has changed</h2>
       <SelectField
-        label="Group"
-        value={group}
-        options={names.map((name) => ({ value: name, text: name }))}
-        onChange={(name) => change({ group: name })}
+        label={CHANGE_LABELS.group}
+        value={typed.group}
+        options={groups.map(({ name }) => ({ value: name, text: name }))}
+        onChange={(name) => state.answer(CHANGE_LABELS.group, name)}
       />
-      <InputField
-        type="date"
-        label="From which day on"
-        value={typed.day}
-        onChange={(day) => change({ day })}
-      />
-      <InputField
-        label="Head from then on"
+      <TextField type="date" label={CHANGE_LABELS.day} value={typed.day} state={state} />
+      <TextField
+        label={CHANGE_LABELS.head}
         hint="Sold, died, joined: how many there are now. 0 when the last has gone."
         problem={problem}
         value={typed.head}
-        onChange={(head) => change({ head })}
+        state={state}
       />
-      <InputField
-        label={`Weight each, if weighed (${symbolOf('mass', units)})`}
+      <TextField
+        label={CHANGE_LABELS.weight}
+        hint={`In ${symbolOf('mass', units)}.`}
         value={typed.weight}
-        onChange={(weight) => change({ weight })}
+        state={state}
       />
-      <InputField label="Note" value={typed.note} onChange={(note) => change({ note })} />
+      <TextField label={CHANGE_LABELS.note} value={typed.note} state={state} />
       <p class="hint">
         Leave head and weight empty to write the log without a new row, and type into the sheet. A group that
         is not in it yet gets a first row from your list: from then on the log counts, and what you change in
         the list changes nothing that is past.
       </p>
-      <NotPart apart={old?.apart} />
-      <WriteBlock
-        adoptRows={old?.adoptRows}
-        name={HERD_BLOCK}
-        what="the herd log"
-        tabName="Herd log"
-        book={book}
-        notYet={problem || names.length === 0 ? 'Something above is still missing or wrong.' : undefined}
-        compose={(corner, now) => {
-          const { rows, entries, lines } = now ? readHerd(now) : { rows: [], entries: [], lines: 0 };
-          const room = { ...NEW_TABLE, ...(old && { lines, below: old.below }) };
-          const firsts = lists.groups
-            .filter(({ name }) => entries.every((entry) => nameKey(entry.group) !== nameKey(name)))
-            .map((one) => herdRow(firstOf(one), 'from the list', units));
-          const added = 'entry' in read ? [herdRow(read.entry, typed.note, units)] : [];
-          return herdBlock([...rows, ...firsts, ...added], units, corner, room);
-        }}
-        onDone={() => {
-          setTyped({ ...typed, head: '', weight: '', note: '' });
-          onReread();
-        }}
-      />
+      <WriteBlock task={HERD_TASK} state={state} book={book} onDone={onDone} />
       {standing && (
         <p class="hint">
           Build the rotation table anew (“Plan the moves”), so that its moves to come read the log, and
@@ -115,11 +74,6 @@ export function HerdSteps({ book, onReread }: { book: Book; onReread: () => void
       )}
     </>
   );
-}
-
-/** A group as its list has it, on the day of its weighing. */
-function firstOf({ name, head, weightKg, weighedOn }: ReadGroup): HerdEntry {
-  return { group: name, day: weighedOn, head, weightKg };
 }
 
 function nowWords(group: ReadGroup, today: Day, units: UnitSystem): string {

@@ -6,7 +6,8 @@ import { MOST_FILE_BYTES } from '../../../../shared/tasks/map/limits';
 import { mapFromBlock } from '../../../../shared/tasks/map/map-from-block';
 import { mapFromTyped } from '../../../../shared/tasks/map/map-from-typed';
 import type { FarmMap } from '../../../../shared/tasks/map/map-model';
-import { standingBlock } from '../../../../shared/tasks/standing-block';
+import { CORNERS_LABEL, CORNERS_OF_TABLE } from '../../../../shared/tasks/map/map-task';
+import { standingOf } from '../../../../shared/tasks/standing';
 import { usePage } from '../../page';
 import { afterPaint } from '../../parts/after-paint';
 import { Button } from '../../parts/button';
@@ -29,7 +30,7 @@ const SOURCES = [
   { value: 'text', text: 'Pasted GeoJSON or KML' },
   { value: 'typed', text: 'Latitudes and longitudes typed in the sheet' },
 ];
-const STANDING = { value: 'block', text: 'The map table that stands in this file' };
+const STANDING = { value: 'block', text: CORNERS_OF_TABLE };
 
 /** Where the corners come from. The file is read in this page only; nothing is sent anywhere. */
 export function CornersSection({ file, onMap }: Props) {
@@ -50,7 +51,7 @@ export function CornersSection({ file, onMap }: Props) {
   return (
     <>
       <Choices
-        legend="Corners from"
+        legend={CORNERS_LABEL}
         value={source}
         options={stands ? [...SOURCES, STANDING] : SOURCES}
         onChange={(value) => {
@@ -133,7 +134,7 @@ export function CornersSection({ file, onMap }: Props) {
 }
 
 async function mapThatStands(): Promise<FarmMap> {
-  const standing = standingBlock(await readBook(), MAP_BLOCK);
+  const standing = standingOf(await readBook(), MAP_BLOCK)?.reading;
   if (!standing) throw new Error('The map table is gone from the file.');
   return mapFromBlock(standing);
 }

@@ -1,13 +1,12 @@
 /** "Draw the paddocks": corners in, what is what, the drawing, the list into the sheet. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { MAP_BLOCK } from '../../../../shared/block/own-words';
-import { guessRole } from '../../../../shared/tasks/map/guess-role';
 import { drawnIn } from '../../../../shared/tasks/map/map-from-block';
-import type { FarmMap, Role } from '../../../../shared/tasks/map/map-model';
-import { standingBlock } from '../../../../shared/tasks/standing-block';
+import type { FarmMap } from '../../../../shared/tasks/map/map-model';
+import { CORNERS_LABEL, MAP_TASK, ROLES_LABEL } from '../../../../shared/tasks/map/map-task';
 import { Notice } from '../../parts/notice';
 import type { Book } from '../../parts/use-book';
 import { useReset } from '../../parts/use-reset';
+import { useTask } from '../../parts/use-task';
 import { WithBook } from '../../parts/with-book';
 import { CornersSection } from './corners-section';
 import { MapResult } from './map-result';
@@ -18,12 +17,11 @@ export function MapPanel() {
 }
 
 function MapSteps({ book, onReread }: { book: Book; onReread: () => void }) {
-  const [map, setMap] = useState<FarmMap>();
-  const [roles, setRoles] = useState<readonly Role[]>([]);
+  const state = useTask(MAP_TASK, book);
+  const { map, roles, standing } = state.form;
   const [isOutdated, setOutdated] = useState(false);
-  const standing = standingBlock(book, MAP_BLOCK);
   const justWritten = useRef(false);
-  useReset(standing && drawnIn(standing), () => {
+  useReset(standing && drawnIn(standing.reading), () => {
     if (!map || justWritten.current) return;
     take(undefined);
     setOutdated(true);
@@ -32,9 +30,9 @@ function MapSteps({ book, onReread }: { book: Book; onReread: () => void }) {
     justWritten.current = false;
   }, [book]);
   const take = (taken: FarmMap | undefined): void => {
-    setMap(taken);
+    state.answer(CORNERS_LABEL, taken);
+    state.answer(ROLES_LABEL, undefined);
     setOutdated(false);
-    setRoles(taken?.shapes.map(guessRole) ?? []);
   };
   return (
     <>
@@ -49,15 +47,10 @@ function MapSteps({ book, onReread }: { book: Book; onReread: () => void }) {
       {map && (
         <>
           <h2>2. What is what</h2>
-          <ShapesSection
-            map={map}
-            roles={roles}
-            onRole={(at, role) => setRoles(roles.map((old, i) => (i === at ? role : old)))}
-          />
+          <ShapesSection map={map} roles={roles} state={state} />
           <MapResult
             book={book}
-            map={map}
-            roles={roles}
+            state={state}
             onReread={() => {
               justWritten.current = true;
               onReread();

@@ -1,6 +1,9 @@
 import { type FarmMap, type MapShape, ROLES, type Role } from '../../../../shared/tasks/map/map-model';
+import { ROLES_LABEL } from '../../../../shared/tasks/map/map-task';
+import type { TextAnswers } from '../../../../shared/tasks/task';
 import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
+import type { MapState } from './map-result';
 
 const FORMS = { area: 'area', line: 'line', point: 'point' } as const;
 const ROLE_WORDS: Readonly<Record<Role, string>> = {
@@ -13,11 +16,13 @@ const ROLE_WORDS: Readonly<Record<Role, string>> = {
 interface Props {
   readonly map: FarmMap;
   readonly roles: readonly Role[];
-  readonly onRole: (at: number, role: Role) => void;
+  readonly state: MapState;
 }
 
 /** Every shape of the map with what it is, to be corrected. */
-export function ShapesSection({ map, roles, onRole }: Props) {
+export function ShapesSection({ map, roles, state }: Props) {
+  const change = (name: string, role: Role): void =>
+    state.answer(ROLES_LABEL, { ...(state.answers[ROLES_LABEL] as TextAnswers | undefined), [name]: role });
   const paddocks = roles.filter((role) => role === 'paddock').length;
   return (
     <>
@@ -26,7 +31,7 @@ export function ShapesSection({ map, roles, onRole }: Props) {
       </p>
       <Problems problems={map.problems} />
       <details open={map.shapes.length <= 8}>
-        <summary>Change what is what</summary>
+        <summary>{ROLES_LABEL}</summary>
         <ul class="shapes">
           {map.shapes.map((shape, i) => (
             <li key={shape.name}>
@@ -34,7 +39,7 @@ export function ShapesSection({ map, roles, onRole }: Props) {
                 {shape.name} <span class="unit">({FORMS[shape.form]})</span>
                 <select
                   value={roles[i]}
-                  onChange={({ currentTarget }) => onRole(i, currentTarget.value as Role)}
+                  onChange={({ currentTarget }) => change(shape.name, currentTarget.value as Role)}
                 >
                   {rolesOf(shape).map((role) => (
                     <option key={role} value={role}>

@@ -1,10 +1,10 @@
-import type { Plan, PlanProblem } from '../../../../shared/plan/model';
+import { firstFew } from '../../../../shared/block/first-few';
+import type { Plan, PlanProblem, Stay } from '../../../../shared/plan/model';
 import { loadSpread } from '../../../../shared/plan/stay-loads';
 import type { PastRow } from '../../../../shared/table/model';
 import { seasonUse } from '../../../../shared/table/season-use';
-import { fromInside, type UnitSystem } from '../../../../shared/units/units';
+import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { count, dayWords } from '../../parts/day-words';
-import { groundLimitUnit } from './read-rules';
 
 interface Props {
   readonly problem: PlanProblem;
@@ -19,16 +19,22 @@ export function GroundUse({ problem, plan, past, units }: Props) {
   const most = Math.max(...use.map(({ load }) => load));
   const spread = loadSpread(problem, plan.stays);
   if (!spread || most <= 0) return null;
-  const unit = groundLimitUnit(units);
-  const { paddock, inDay } = spread.worstStay;
+  const unit = symbolOf('loadPerArea', units);
+  const place = ({ paddock, inDay }: Stay): string =>
+    `${problem.paddocks[paddock]?.name} from ${dayWords(inDay)}`;
   return (
     <>
       <p>
         Weight of pig × days on each {units === 'US' ? 'acre' : 'hectare'} ({unit}). The stays to come bear{' '}
         <strong>{loadWords(spread.median, units)}</strong> in the middle and{' '}
-        <strong>{loadWords(spread.worst, units)}</strong> at most: {problem.paddocks[paddock]?.name}, from{' '}
-        {dayWords(inDay)}.
+        <strong>{loadWords(spread.worst, units)}</strong> at most: {place(spread.worstStay)}.
       </p>
+      {spread.hard.length > 0 && (
+        <p>
+          {count(spread.hard.length, 'stay bears', 'stays bear')} more than twice the middle:{' '}
+          {firstFew(spread.hard.map(({ stay }) => place(stay)))}.
+        </p>
+      )}
       <p>Over the whole season:</p>
       <ul class="bars">
         {use.map(({ load, stays, days }, p) => (
@@ -49,5 +55,5 @@ export function GroundUse({ problem, plan, past, units }: Props) {
 
 /** A load in the grower's unit, three digits of it: more would say more than is known. */
 function loadWords(load: number, units: UnitSystem): string {
-  return Number(fromInside(load, 'massPerArea', units).toPrecision(3)).toLocaleString();
+  return Number(fromInside(load, 'loadPerArea', units).toPrecision(3)).toLocaleString();
 }

@@ -1,7 +1,6 @@
 /** The moves as a calendar file, RFC 5545. */
-import { generateIcsCalendar, type IcsEvent } from 'ts-ics';
 import type { BarnDoorList, BarnDoorMove } from '../../../../shared/table/barn-door-list';
-import { foldLines } from './fold-lines';
+import { foldLine } from './fold-line';
 
 /** Noon of the day before: an all-day event begins at midnight. */
 const REMINDER_HOURS = 12;
@@ -12,35 +11,41 @@ const REMINDER_HOURS = 12;
  * @param stamp when the file is made (DTSTAMP)
  */
 export function movesCalendar({ moves, reminders }: BarnDoorList, stamp: Date): string {
-  const text = generateIcsCalendar({
-    version: '2.0',
-    prodId: '-//Sounder Sheet//Rotation//EN',
-    name: 'Pig moves',
-    events: moves.map((move) => moveEvent(move, reminders, stamp)),
-  });
-  return foldLines(text);
+  const lines = [
+    'BEGIN:VCALENDAR',
+    'VERSION:2.0',
+    'PRODID:-//Sounder Sheet//Rotation//EN',
+    'X-WR-CALNAME:Pig moves',
+    ...moves.flatMap((move) => eventLines(move, reminders, stamp)),
+    'END:VCALENDAR',
+  ];
+  return lines.map((line) => `${foldLine(line)}\r\n`).join('');
 }
 
-function moveEvent(move: BarnDoorMove, reminders: readonly string[], stamp: Date): IcsEvent {
+function eventLines(move: BarnDoorMove, reminders: readonly string[], stamp: Date): string[] {
   const { summary, what } = wordsOf(move);
-  const description = [...what, ...reminders].join('\n');
-  return {
-    uid: `${move.date}-${slug(move.group)}@sounder-sheet.invalid`,
-    stamp: { date: stamp },
-    start: { type: 'DATE', date: new Date(`${move.date}T00:00:00Z`) },
-    duration: { days: 1 },
-    summary,
-    description,
+  return [
+    'BEGIN:VEVENT',
+    `UID:${move.date}-${slug(move.group)}@sounder-sheet.invalid`,
+    `DTSTAMP:${stamp.toISOString().replace(/[-:]|\.\d+/g, '')}`,
+    `DTSTART;VALUE=DATE:${move.date.replace(/-/g, '')}`,
+    'DURATION:P1D',
+    `SUMMARY:${asText(summary)}`,
+    `DESCRIPTION:${asText([...what, ...reminders].join('\n'))}`,
     // The grower is free at other hours of the day.
-    timeTransparent: 'TRANSPARENT',
-    alarms: [
-      {
-        action: 'DISPLAY',
-        description: `Tomorrow: ${summary}`,
-        trigger: { type: 'relative', value: { before: true, hours: REMINDER_HOURS } },
-      },
-    ],
-  };
+    'TRANSP:TRANSPARENT',
+    'BEGIN:VALARM',
+    'ACTION:DISPLAY',
+    `DESCRIPTION:${asText(`Tomorrow: ${summary}`)}`,
+    `TRIGGER:-PT${REMINDER_HOURS}H`,
+    'END:VALARM',
+    'END:VEVENT',
+  ];
+}
+
+/** A value of type TEXT: RFC 5545, 3.3.11. */
+function asText(words: string): string {
+  return words.replace(/[\\;,]/g, '\\$&').replace(/\r?\n|\r/g, '\\n');
 }
 
 function wordsOf({ group, from, to, days, carry }: BarnDoorMove): { summary: string; what: string[] } {

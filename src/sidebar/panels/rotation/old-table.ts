@@ -2,22 +2,25 @@
 
 import { cellOnTab } from '../../../../shared/block/cell-on-tab';
 import { ROTATION_NAME } from '../../../../shared/block/own-words';
-import { cut, cutBlock } from '../../../../shared/block/read-block';
+import { type BlockContent, cut, cutBlock } from '../../../../shared/block/read-block';
 import type { BlockInfo, TabContent } from '../../../../shared/contract';
 import { areasBeside } from '../../../../shared/lists/found-lists';
+import { blockMeaning } from '../../../../shared/table/block-meaning';
 import type { OldRotation } from '../../../../shared/table/model';
 import { readRotation } from '../../../../shared/table/read-rotation';
+import { rememberedRotation } from '../../../../shared/table/remembered-rotation';
 import { widenedBlock } from '../../../../shared/table/widened-block';
 import { areaFingerprint } from '../../../../shared/tasks/area-fingerprint';
 import type { Book } from '../../parts/use-book';
 
 export interface OldTable {
-  /** The block and the columns that the grower began right beside it. */
   readonly info: BlockInfo;
-  /** How many columns those are. */
+  /** What stands there, with the columns that the grower began right beside it; its memory stands apart. */
+  readonly block: BlockContent;
+  /** How many such columns there are. */
   readonly adopted: number;
-  /** Column of its memory, and the stamp there; absent in a table of version 0.1.0. */
-  readonly memory: { readonly column: number; readonly stamp: string } | undefined;
+  /** Column of its memory; absent in a table of version 0.1.0. */
+  readonly memoryColumn: number | undefined;
   /** The whole rectangle that is written over. */
   readonly area: BlockInfo;
   /** A filled cell further right, which does not move along. */
@@ -25,6 +28,8 @@ export interface OldTable {
   readonly rotation: OldRotation;
   /** Texts of its first column from the top. */
   readonly firstColumn: readonly string[];
+  /** Changes with whatever somebody types, and with nothing else. */
+  readonly meaning: string;
   /** What the script must still find there when it writes over it. */
   readonly fingerprint: string;
 }
@@ -33,26 +38,34 @@ export function oldTable(book: Book): OldTable | undefined {
   const named = book.overview.blocks.find(({ name }) => name === ROTATION_NAME);
   const tab = book.tabs.find(({ name }) => name === named?.tab);
   if (!named || !tab) return undefined;
-  const block = cutBlock(tab, named);
-  const memory = block.memory && {
-    column: block.info.column + block.info.columns,
-    stamp: block.memory.stamp,
-  };
+  const written = cutBlock(tab, named);
+  const { memory } = written;
+  const memoryColumn = memory && written.info.column + written.info.columns;
   // Columns that the grower began right beside the table stand beyond its memory: read as if that were not there.
-  const table = memory ? withoutColumn(tab, memory.column) : tab;
-  const { info, apart } = widenedBlock(table, block.info, areasBeside(book, ROTATION_NAME));
+  const table = memoryColumn === undefined ? tab : withoutColumn(tab, memoryColumn);
+  const { info, apart } = widenedBlock(table, written.info, areasBeside(book, ROTATION_NAME));
   const area = memory ? { ...info, columns: info.columns + 1 } : info;
-  const { values } = cut(table, info);
+  const block = rememberedRotation({ ...cut(table, info), ...(memory && { memory }) });
   return {
     info,
-    adopted: info.columns - block.info.columns,
-    memory,
+    block,
+    adopted: info.columns - written.info.columns,
+    memoryColumn,
     area,
     apart: apart && cellOnTab(tab.name, apart.row, apart.column + (memory ? 1 : 0)),
-    rotation: readRotation(table, info),
-    firstColumn: values.map(([first = '']) => (typeof first === 'string' ? first : '')),
+    rotation: readRotation(block),
+    firstColumn: block.values.map(([first = '']) => (typeof first === 'string' ? first : '')),
+    meaning: blockMeaning(block),
     fingerprint: areaFingerprint(book, area),
   };
+}
+
+/** Throws where the table in the sheet is no longer the one that the page knows: what was typed since would be missing. */
+export function refuseTyped(known: OldTable, now: OldTable | undefined): void {
+  if (now?.meaning === known.meaning) return;
+  throw new Error(
+    `Somebody changed the table on “${known.info.tab}” since the page read it, and the plan here does not know of it. Press “Read the spreadsheet again”, work out the plan and build the table anew. Nothing was written.`,
+  );
 }
 
 function withoutColumn(tab: TabContent, column: number): TabContent {

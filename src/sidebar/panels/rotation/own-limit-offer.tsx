@@ -1,10 +1,9 @@
 import type { OwnGroundLimit } from '../../../../shared/table/own-ground-limit';
-import { fromInside, type UnitSystem } from '../../../../shared/units/units';
+import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { formatNumber } from '../../numbers/format-number';
 import { Button } from '../../parts/button';
 import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
-import { groundLimitUnit } from './read-rules';
 
 interface Props {
   readonly own: OwnGroundLimit;
@@ -16,8 +15,8 @@ interface Props {
 /** Offers the limit that the farm's own cover records give; the grower decides. */
 export function OwnLimitOffer({ own, units, onUse }: Props) {
   if (own.records === 0) return null;
-  const inUnits = (limit: number): number => Number(fromInside(limit, 'massPerArea', units).toPrecision(3));
-  const said = (limit: number): string => `${formatNumber(inUnits(limit))} ${groundLimitUnit(units)}`;
+  const inUnits = (limit: number): number => Number(fromInside(limit, 'loadPerArea', units).toPrecision(3));
+  const said = (limit: number): string => `${formatNumber(inUnits(limit))} ${symbolOf('loadPerArea', units)}`;
   const stays = count(own.records, 'stay');
   if (own.limit === undefined) {
     return (

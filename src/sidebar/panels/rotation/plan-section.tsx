@@ -48,6 +48,18 @@ export function PlanSection({ planner, season, today, onUse }: Props) {
   );
 }
 
+/** The plan in one line that stays in sight while the rules are changed. */
+export function PlanLine({ planner }: { planner: Planner }) {
+  const { busy, made, noPlan, stale } = planner;
+  const [first] = made?.words.score ?? noPlan?.score ?? [];
+  if (busy) return <Working planner={planner} />;
+  return first && !stale ? (
+    <p>
+      <strong>The plan:</strong> {first}
+    </p>
+  ) : null;
+}
+
 function Working({ planner: { share, made, stale, stop } }: { planner: Planner }) {
   const words = made && !stale ? 'Looking for what would make it better…' : 'Working it out…';
   return (

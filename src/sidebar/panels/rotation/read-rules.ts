@@ -3,7 +3,7 @@ import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
 import { readAmount } from '../../../../shared/locale/read-amount';
 import type { PlanRules, RestRule } from '../../../../shared/plan/model';
 import { EVENNESS } from '../../../../shared/table/settings-rows';
-import { symbolOf, toInside, type UnitSystem } from '../../../../shared/units/units';
+import { toInside, type UnitSystem } from '../../../../shared/units/units';
 import type { RulesForm } from './rules-form';
 
 export type RuleProblems = Readonly<Partial<Record<keyof RulesForm, string>>>;
@@ -43,7 +43,7 @@ export function readRules(form: RulesForm, system: UnitSystem, comma: boolean): 
   const limit =
     form.groundLimit.trim() === ''
       ? undefined
-      : toInside(number('groundLimit', form.groundLimit, { above: 0 }), 'massPerArea', system);
+      : toInside(number('groundLimit', form.groundLimit, { above: 0 }), 'loadPerArea', system);
   if (!form.weekdays.includes(true))
     problems.weekdays = 'Choose at least one day on which pigs can be moved.';
   const { days: noMoveDays, problem } = readDays(form.noMoveDays);
@@ -60,11 +60,6 @@ export function readRules(form: RulesForm, system: UnitSystem, comma: boolean): 
     seasonEnd,
   };
   return { rules: Object.keys(problems).length === 0 ? rules : undefined, problems };
-}
-
-/** "lb·days/ac": the unit of the ground limit. */
-export function groundLimitUnit(system: UnitSystem): string {
-  return symbolOf('massPerArea', system).replace('/', '·days/');
 }
 
 interface Limits {

@@ -1,6 +1,8 @@
 import { areaA1 } from '../../../../shared/block/a1';
 import { firstFew } from '../../../../shared/block/first-few';
+import type { Kept } from '../../../../shared/tasks/merge-block';
 import { Button } from '../../parts/button';
+import { KeptNotice } from '../../parts/kept-notice';
 import { Notice } from '../../parts/notice';
 import type { OldTable } from './old-table';
 
@@ -10,20 +12,23 @@ interface Props {
   readonly units: readonly string[];
   /** What the new table changes, in sentences. */
   readonly changes: readonly string[];
+  /** What was typed and stays, or has no place any more. */
+  readonly kept: Kept;
   /** Cells elsewhere that will point at another move. */
   readonly astray: readonly string[];
   readonly busy: boolean;
-  readonly onWrite: () => void;
+  /** `putBack`: with ours in the cells that were typed over. */
+  readonly onWrite: (putBack: boolean) => void;
 }
 
 /** A table stands already: what building it anew changes, and the button that does it. */
-export function RebuildSection({ old, units, changes, astray, busy, onWrite }: Props) {
+export function RebuildSection({ old, units, changes, kept, astray, busy, onWrite }: Props) {
   return (
     <>
       <p>
         The table on “{old.info.tab}”, {areaA1(old.info)}, is built anew in its place. Moves that really
-        happened stay. Days typed under Moved in, cover, notes and your own columns stay; Days and Paddock of
-        moves still to come are planned anew.
+        happened stay, and what you typed stays with its move: days under Moved in, cover, notes, your own
+        columns, and what you typed over cells of the table.
       </p>
       {old.adopted > 0 && (
         <p>Your own columns right beside the table become part of it, so that they move with its rows.</p>
@@ -40,6 +45,7 @@ export function RebuildSection({ old, units, changes, astray, busy, onWrite }: P
           <li key={change}>{change}</li>
         ))}
       </ul>
+      <KeptNotice kept={kept} busy={busy} onPutBack={() => onWrite(true)} />
       {units.length > 0 && <Notice kind="warning">{units.join(' ')}</Notice>}
       {astray.length > 0 && (
         <Notice kind="warning">
@@ -48,7 +54,7 @@ export function RebuildSection({ old, units, changes, astray, busy, onWrite }: P
           day.
         </Notice>
       )}
-      <Button kind="main" disabled={busy} onPress={onWrite}>
+      <Button kind="main" disabled={busy} onPress={() => onWrite(false)}>
         {busy ? 'Writing…' : 'Build the table anew'}
       </Button>
     </>

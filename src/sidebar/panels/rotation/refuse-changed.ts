@@ -2,7 +2,7 @@ import { bindLists } from '../../../../shared/lists/bind-lists';
 import type { RotationBlockInput } from '../../../../shared/table/model';
 import { boundHerdLog } from '../../../../shared/tasks/herd/herd-log';
 import { type Book, readBook } from '../../parts/use-book';
-import { type OldTable, oldTable } from './old-table';
+import { type OldTable, oldTable, refuseTyped } from './old-table';
 
 /**
  * The file as it stands now. Throws where the table or a list in the sheet is no longer the one that the page knows:
@@ -16,8 +16,6 @@ export async function refuseChanged(
   bindLists(sources ?? {}, book);
   boundHerdLog(sources?.herd, book);
   const now = oldTable(book);
-  if (known === undefined || now === undefined || now.fingerprint === known.fingerprint) return book;
-  throw new Error(
-    `The table on “${now.info.tab}” has been changed since the page read it, and the plan here does not know of it. Press “Read the spreadsheet again”, work out the plan and build the table anew first.`,
-  );
+  if (known && now) refuseTyped(known, now);
+  return book;
 }

@@ -18,7 +18,7 @@ import { OldTableSection } from './old-table-section';
 import { OwnLimitOffer } from './own-limit-offer';
 import { PictureStep } from './picture-step';
 import { planProblem } from './plan-problem';
-import { PlanSection, SeasonShown } from './plan-section';
+import { PlanLine, PlanSection, SeasonShown } from './plan-section';
 import { readRules } from './read-rules';
 import { refuseChanged } from './refuse-changed';
 import { type RulesForm, rulesFormOf, startingRules } from './rules-form';
@@ -148,6 +148,9 @@ export function RotationSteps({ book, onReread }: Props) {
     return (
       <section key="rests">
         <h2>What this rests on</h2>
+        <div class="in-sight">
+          <PlanLine planner={planner} />
+        </div>
         <h3>Your lists</h3>
         {!lists.chosen.paddocks && !lists.chosen.groups && <SampleFarmOffer onAdded={onReread} />}
         <ListsSection book={book} lists={lists} units={units} onUnits={setUnits} />

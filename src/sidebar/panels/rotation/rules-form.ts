@@ -94,7 +94,7 @@ export function rulesFormOf(rules: PlanRules, system: UnitSystem, comma: boolean
     longest: words(rules.longestStayDays),
     weekdays: rules.moveWeekdays,
     noMoveDays: rules.noMoveDays.map(isoFromDay).join(', '),
-    groundLimit: groundLimit === undefined ? '' : words(fromInside(groundLimit, 'massPerArea', system)),
-    evenness: evennessWord(rules),
+    groundLimit: groundLimit === undefined ? '' : words(fromInside(groundLimit, 'loadPerArea', system)),
+    evenness: evennessWord(rules.evenness),
   };
 }

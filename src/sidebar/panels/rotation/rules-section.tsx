@@ -4,7 +4,7 @@ import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { Choices } from '../../parts/choices';
 import { MONTHS, WEEKDAYS } from '../../parts/day-words';
 import { Field, InputField } from '../../parts/field';
-import { groundLimitUnit, type RuleProblems } from './read-rules';
+import type { RuleProblems } from './read-rules';
 import type { RestKind, RulesForm } from './rules-form';
 
 interface Props {
@@ -118,7 +118,7 @@ export function RulesSection({ form, units, problems, onChange }: Props) {
         )}
       </Field>
       <InputField
-        label={`Ground limit (${groundLimitUnit(units)}) – may stay empty`}
+        label={`Ground limit (${symbolOf('loadPerArea', units)}) – may stay empty`}
         hint="How much weight of pig the ground bears for how many days. Leave it empty until your own records give it (GROUND_LIMIT)."
         {...text('groundLimit')}
       />

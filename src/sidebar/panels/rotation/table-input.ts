@@ -9,7 +9,7 @@ import type {
   PaddockList,
 } from '../../../../shared/lists/model';
 import { headingTexts } from '../../../../shared/lists/recalled-list';
-import { fallsShort } from '../../../../shared/plan/explain-plan';
+import { fallsShort, type PlanWords } from '../../../../shared/plan/explain-plan';
 import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
 import { DEFAULT_TEMPERATURE_C, type RotationBlockInput } from '../../../../shared/table/model';
@@ -22,10 +22,13 @@ import type { Book } from '../../parts/use-book';
 import type { OldTable } from './old-table';
 import type { Made } from './use-plan';
 
+/** Without words nothing is said above the table of how good the plan is. */
+type Planned = Omit<Made, 'words'> & { readonly words: PlanWords | undefined };
+
 interface Given {
   readonly book: Book;
   readonly lists: Lists;
-  readonly made: Made;
+  readonly made: Planned;
   /** Of the whole season, also where only the rest of it was planned. */
   readonly rules: PlanRules;
   readonly unitSystem: UnitSystem;
@@ -54,8 +57,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
     ...(rebuild && {
       past: rebuild.past,
       future: rebuild.future,
-      own: rebuild.own,
-      keptLines: rebuild.keptLines,
+      headRows: rebuild.headRows,
     }),
   };
 }
@@ -72,8 +74,8 @@ export function boundInput<Input extends Omit<RotationBlockInput, 'corner'>>(inp
 }
 
 /** What stands above the table in the sheet: where the plan falls short, and what was taken for granted. */
-function warningsOf({ problem, plan, words }: Made, rebuild: RebuildInput | undefined): string[] {
-  const short = fallsShort(plan) ? [...words.score, ...(words.mend ? [words.mend] : [])] : [];
+function warningsOf({ problem, plan, words }: Planned, rebuild: RebuildInput | undefined): string[] {
+  const short = words && fallsShort(plan) ? [...words.score, ...(words.mend ? [words.mend] : [])] : [];
   return [...short, ...growthNotes(problem, plan), ...(rebuild?.notes ?? [])];
 }
 

@@ -6,6 +6,7 @@ import { usePage } from '../../page';
 import { readBook } from '../../parts/use-book';
 import { useWork, type Work } from '../../parts/use-work';
 import { freezeTable } from './freeze-table';
+import { oldTable, refuseTyped } from './old-table';
 import { boundInput } from './table-input';
 import { type Place, writeTable } from './write-table';
 
@@ -26,10 +27,13 @@ export function useWrite(onReread: () => void): Writer {
       say('Writing the table…');
       try {
         // Before anything is written, last season's figures among it.
-        const bound = boundInput(input, await readBook());
-        const before = place.at === 'own' ? undefined : place.replaces;
-        if (before && liveMoves(before.rotation) > 0) await freezeTable(before, input.problem);
-        const written = await writeTable(bound, place);
+        const book = await readBook();
+        const bound = boundInput(input, book);
+        const known = place.at === 'own' ? place.old : place.replaces;
+        const now = known && oldTable(book);
+        if (known) refuseTyped(known, now);
+        if (place.at !== 'own' && now && liveMoves(now.rotation) > 0) await freezeTable(now, input.problem);
+        const written = await writeTable(bound, place.at === 'own' && now ? { ...place, old: now } : place);
         setDone(written);
         say(`The table stands on ${written.block.tab}, ${written.a1}.`);
       } finally {

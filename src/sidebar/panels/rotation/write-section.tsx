@@ -9,17 +9,19 @@ interface Props {
   readonly onWrite: (place: NewPlace) => void;
 }
 
+const TABLE = { what: 'the table', tabName: 'Rotation' };
+
 /** Where a first table goes, and the button that writes it. */
 export function WriteSection({ tabs, busy, onWrite }: Props) {
-  const place = usePlace('Rotation', tabs);
+  const { place, answer } = usePlace(TABLE, tabs);
   return (
     <>
-      <PlaceChoice legend="Where" place={place} />
+      <PlaceChoice of={TABLE} place={place} answer={answer} />
       <Button
         kind="main"
         disabled={busy || place.problem !== undefined}
         onPress={() => {
-          onWrite(place.at === 'new-tab' ? { at: 'new-tab', tab: place.tab.trim() } : { at: 'selection' });
+          onWrite(place.at === 'new-tab' ? { at: 'new-tab', tab: place.tab } : { at: 'selection' });
         }}
       >
         {busy ? 'Writing…' : 'Write the table'}

@@ -3,11 +3,10 @@ import { astrayMoves } from '../../../../shared/table/astray-moves';
 import { describeChanges } from '../../../../shared/table/describe-changes';
 import type { RotationBlockInput } from '../../../../shared/table/model';
 import type { RebuildInput } from '../../../../shared/table/rebuild-input';
-import { rotationBlock } from '../../../../shared/table/rotation-block';
-import { tableRows } from '../../../../shared/table/table-rows';
 import { unitsChanged } from '../../../../shared/table/units-changed';
 import type { OldTable } from './old-table';
 import { RebuildSection } from './rebuild-section';
+import { mergedRotation } from './rotation-request';
 import type { Writer } from './use-write';
 import { WriteSection } from './write-section';
 
@@ -40,25 +39,15 @@ export function WriteStep({ tabs, input, old, pointing, rebuild, replaces, write
       old={old}
       units={unitsChanged(old.rotation.settings?.unitSystem, input.settings.unitSystem)}
       changes={describeChanges(rebuild, input.plan)}
-      astray={pointing.length === 0 ? [] : astrayIn(pointing, old, input)}
+      {...keptIn(input, old, pointing)}
       busy={writer.busy}
-      onWrite={() => writer.write(input, { at: 'own', old })}
+      onWrite={(putBack) => writer.write(input, { at: 'own', old, putBack })}
     />
   );
 }
 
-function astrayIn(
-  pointing: readonly PointingCell[],
-  { info, rotation, firstColumn }: OldTable,
-  input: Props['input'],
-): readonly string[] {
-  const { cells } = rotationBlock({ ...input, corner: info });
-  return astrayMoves(
-    pointing,
-    { info, firstColumn, rows: rotation.rows, headRows: input.own?.headRows ?? 0 },
-    {
-      rows: tableRows(input).rows,
-      firstColumn: cells.map(([first]) => (first?.k === 't' ? first.v : '')),
-    },
-  );
+/** What of the grower's stays in the table or moves below it, and which cells elsewhere will point at other rows. */
+function keptIn(input: Props['input'], old: OldTable, pointing: readonly PointingCell[]) {
+  const { kept, ids = [] } = mergedRotation(input, old);
+  return { kept, astray: astrayMoves(pointing, old.block, ids) };
 }

@@ -8,7 +8,8 @@ import { rotationRequest } from './rotation-request';
 export type NewPlace = { readonly at: 'new-tab'; readonly tab: string } | { readonly at: 'selection' };
 export type Place =
   /** `replaces`: last season's table, which gives its name to the new one. */
-  (NewPlace & { readonly replaces: OldTable | undefined }) | { readonly at: 'own'; readonly old: OldTable };
+  | (NewPlace & { readonly replaces: OldTable | undefined })
+  | { readonly at: 'own'; readonly old: OldTable; readonly putBack?: boolean };
 
 export async function writeTable(
   input: Omit<RotationBlockInput, 'corner'>,

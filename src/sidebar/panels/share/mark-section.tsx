@@ -1,6 +1,7 @@
+import { useMemo } from 'preact/hooks';
 import { findPrivate } from '../../../../shared/tasks/share/find-private';
-import { composeMarkBlock } from '../../../../shared/tasks/share/mark-block';
-import { MARK_BLOCK } from '../../../../shared/tasks/share/original-mark';
+import { markTask } from '../../../../shared/tasks/share/mark-task';
+import { useTask } from '../../parts/use-task';
 import { WriteBlock } from '../../parts/write-block';
 import { PrivateList } from './private-list';
 import type { SharedFile } from './use-shared-file';
@@ -13,6 +14,8 @@ interface Props {
 
 /** In the original, or in a file that is not marked: look only, and mark. Nothing is ever cleared here. */
 export function MarkSection({ shared, isOriginal, onReread }: Props) {
+  const task = useMemo(() => markTask(shared.mark), [shared.mark]);
+  const state = useTask(task, shared.book);
   return (
     <>
       <PrivateList found={findPrivate(shared.contents)} />
@@ -27,14 +30,7 @@ export function MarkSection({ shared, isOriginal, onReread }: Props) {
             Mark this file as the original first. The mark is a short text made of the file’s number; the
             number itself is not written.
           </p>
-          <WriteBlock
-            name={MARK_BLOCK}
-            what="the mark"
-            tabName="Sharing"
-            book={shared.book}
-            compose={() => composeMarkBlock(shared.mark)}
-            onDone={onReread}
-          />
+          <WriteBlock task={task} state={state} book={shared.book} onDone={onReread} />
         </>
       )}
     </>

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { BlockContent } from '../../../../shared/block/read-block';
 import { startUnits } from '../../../../shared/lists/start-units';
-import { standingBlock } from '../../../../shared/tasks/standing-block';
+import { standingOf } from '../../../../shared/tasks/standing';
 import { letLogDecide } from '../../../../shared/tasks/training/let-log-decide';
 import { LOG_BLOCK } from '../../../../shared/tasks/training/log-block';
 import { useLists } from '../../lists/use-lists';
@@ -31,7 +31,7 @@ export function LogDecides({ book, log, lookup, onDone }: Props) {
   const fill = (): void =>
     work.start(async () => {
       setDone(undefined);
-      const now = standingBlock(await readBook(), LOG_BLOCK);
+      const now = standingOf(await readBook(), LOG_BLOCK)?.reading;
       if (!decides || !now || JSON.stringify(now.info) !== JSON.stringify(log.info)) {
         throw new Error('The log or the list has moved. Read the spreadsheet again. Nothing was written.');
       }

@@ -1,45 +1,33 @@
 import type { BlockContent } from '../../../../shared/block/read-block';
-import { decimalComma } from '../../../../shared/locale/decimal-comma';
-import { NEW_TABLE } from '../../../../shared/tasks/room-to-type';
-import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS } from '../../../../shared/tasks/training/log-block';
 import { NOT_READY } from '../../../../shared/tasks/training/log-headings';
-import { logStates, readLog } from '../../../../shared/tasks/training/read-log';
+import { LOG_TASK } from '../../../../shared/tasks/training/log-task';
+import { logStates } from '../../../../shared/tasks/training/read-log';
 import { readyLookup } from '../../../../shared/tasks/training/ready-lookup';
 import { WATCH_STEPS } from '../../../../shared/tasks/training/training-advice';
-import { standingAndBelow } from '../../parts/grown-block';
-import { NotPart } from '../../parts/not-part';
 import { Notice } from '../../parts/notice';
 import { ScrollRegion } from '../../parts/scroll-region';
-import { SettingsFields } from '../../parts/settings-fields';
-import { useSettings } from '../../parts/settings-state';
+import { SettingsFields, SheetProblems } from '../../parts/task-fields';
 import type { Book } from '../../parts/use-book';
+import { useTask } from '../../parts/use-task';
 import { WriteBlock } from '../../parts/write-block';
 import { AdviceList } from './escape-steps';
 import { LogDecides } from './log-decides';
 
 export function LogSteps({ book, onReread }: { book: Book; onReread: () => void }) {
-  const old = standingAndBelow(book, LOG_BLOCK);
-  const standing = old && readLog(old.content);
-  const on = { units: 'US', comma: decimalComma(book.overview.locale) } as const;
-  const settings = useSettings(LOG_SETTINGS, standing?.settings.values ?? {}, on);
-  const problems = standing?.settings.problems ?? [];
-  const lookup = old && readyLookup(old.content, 'A6');
-  const ok = settings.read.ok && problems.length === 0;
+  const state = useTask(LOG_TASK, book);
+  const { standing, settings } = state.form;
+  const lookup = standing && readyLookup(standing.reading, 'A6');
   return (
     <>
       <h2>Before turn-out</h2>
       <AdviceList steps={WATCH_STEPS} />
-      {old && <LogNow block={old.content} adoptRows={old.adoptRows} />}
-      <SettingsFields specs={LOG_SETTINGS} {...settings} {...on} onChange={settings.setTyped} />
-      {problems.map((problem) => (
-        <Notice key={problem} kind="problem">
-          {problem}
-        </Notice>
-      ))}
+      {standing && <LogNow block={standing.reading} adoptRows={standing.adoptRows} />}
+      <SettingsFields form={settings} state={state} />
+      <SheetProblems state={state} />
       <h2>Into the sheet</h2>
       <p>One row a pig or batch. The sheet says what is still missing; a seller’s word changes nothing.</p>
-      {old && lookup ? (
-        <LogDecides book={book} log={old.content} lookup={lookup} onDone={onReread} />
+      {standing && lookup ? (
+        <LogDecides book={book} log={standing.reading} lookup={lookup} onDone={onReread} />
       ) : (
         <p>Once the log stands, a button here lets the rotation wait for it.</p>
       )}
@@ -47,25 +35,7 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
         Turn out only what a person has seen back off from a live wire. Keep a second fence between pigs and
         roads.
       </Notice>
-      <NotPart apart={old?.apart} />
-      <WriteBlock
-        adoptRows={old?.adoptRows}
-        name={LOG_BLOCK}
-        what="the training log"
-        tabName="Training log"
-        book={book}
-        notYet={ok ? undefined : 'Correct the number above first.'}
-        compose={(corner, now) => {
-          const read = now && readLog(now);
-          const inSheet = read?.settings.values.minimumDays;
-          const typedHere = settings.typed.minimumDays !== undefined;
-          const minimumDays =
-            !typedHere && inSheet !== undefined ? inSheet : settings.read.values.minimumDays;
-          const room = read && old ? { lines: read.lines, below: old.below } : NEW_TABLE;
-          return composeLogBlock({ minimumDays }, read?.rows ?? [], read?.headings ?? [], corner, room);
-        }}
-        onDone={onReread}
-      />
+      <WriteBlock task={LOG_TASK} state={state} book={book} onDone={onReread} />
     </>
   );
 }

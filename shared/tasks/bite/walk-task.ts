@@ -1,0 +1,67 @@
+import { dayFromIso } from '../../core/calendar/day';
+import { readTyped } from '../../locale/read-typed';
+import { asking } from '../ask';
+import { NEW_TABLE, type TableRoom } from '../room-to-type';
+import type { SettingValues } from '../settings';
+import type { Task } from '../task';
+import { readWalk } from './read-walk';
+import { readingRow, WALK_BLOCK, WALK_SETTINGS, type WalkRow, walkBlock } from './walk-block';
+import type { Reading } from './walk-log';
+
+export const READING_LABELS = {
+  day: 'Date',
+  place: 'Place',
+  volts: 'Volts',
+  found: 'What was found',
+} as const;
+
+interface WalkPlan {
+  readonly rows: readonly WalkRow[];
+  readonly settings: SettingValues<'level'>;
+  readonly room: TableRoom;
+}
+
+/** The log of fence walks, and one reading more. */
+export const WALK_TASK = {
+  name: WALK_BLOCK,
+  what: 'the fence walk log',
+  tabName: 'Fence walk',
+  read: (book, answers) => {
+    const ask = asking(book, answers, WALK_BLOCK, true);
+    const log = ask.block && readWalk(ask.block);
+    const typed = {
+      day: ask.text(READING_LABELS.day, book.overview.today),
+      place: ask.text(READING_LABELS.place),
+      volts: ask.text(READING_LABELS.volts),
+      found: ask.text(READING_LABELS.found),
+    };
+    const read = readReading(typed, ask.comma);
+    const problem = 'problem' in read ? read.problem : undefined;
+    ask.wrong(problem === undefined ? [] : [problem]);
+    const settings = ask.settings(WALK_SETTINGS, { values: log?.settings.values ?? {} }, 'US');
+    const added = 'reading' in read && read.reading ? [readingRow(read.reading)] : [];
+    const room = log ? { lines: log.lines, below: ask.standing?.below ?? 0 } : NEW_TABLE;
+    return ask.form(() => ({ rows: [...(log?.rows ?? []), ...added], settings: settings.values, room }), {
+      typed,
+      readingProblem: problem,
+      settings,
+      log,
+    });
+  },
+  compose: ({ rows, settings, room }, corner) => walkBlock(rows, settings, corner, room),
+} satisfies Task<WalkPlan>;
+
+function readReading(
+  { day, place, volts: typed, found }: Readonly<Record<keyof typeof READING_LABELS, string>>,
+  comma: boolean,
+): { reading: Reading | undefined } | { problem: string } {
+  if (typed.trim() === '') return { reading: undefined };
+  const volts = readTyped(typed, comma);
+  if ('problem' in volts) return { problem: volts.problem };
+  if (typeof volts.value !== 'number' || volts.value < 0) {
+    return { problem: `volts must be 0 or more, got ${typed}` };
+  }
+  const on = dayFromIso(day);
+  if (on === undefined) return { problem: 'the reading needs a date' };
+  return { reading: { day: on, place, volts: volts.value, found } };
+}

@@ -1,0 +1,191 @@
+import type { Book } from '../../block/book';
+import { civilFromDay, type Day, dayFromCivil, dayFromIso, isoFromDay } from '../../core/calendar/day';
+import type { ListSources } from '../../lists/model';
+import { readAmount } from '../../locale/read-amount';
+import { readRotation } from '../../table/read-rotation';
+import type { UnitSystem } from '../../units/units';
+import { type Asking, asking, type ChoiceForm } from '../ask';
+import type { GrowerLists } from '../grower-lists';
+import { rotationNow } from '../rotation-now';
+import { insideSettings } from '../settings';
+import type { Sources, Task } from '../task';
+import { BUDGET_BLOCK, type BudgetPlan, budgetBlock, type LoadNotes } from './budget-block';
+import type { BudgetStay } from './budget-model';
+import { BUDGET_SETTINGS } from './budget-settings';
+import { earlierBudget } from './earlier-budget';
+import { originOfLists, originOfRotation } from './origin-words';
+import { plainStays } from './plain-stays';
+import { type BudgetRead, readBudget } from './read-budget';
+import { rotationLinks } from './rotation-links';
+import { rotationStays } from './rotation-stays';
+import type { StaySource } from './stay-columns';
+import { workableStays } from './workable-stays';
+
+export const SEASON_LABELS = {
+  start: 'First day',
+  end: 'Last day (pigs leave)',
+  daysOn: 'Days in a paddock',
+} as const;
+
+/** Where the stays come from. */
+export interface StaysForm {
+  /** Absent where there is no rotation table. */
+  readonly from: ChoiceForm<'rotation' | 'lists'> | undefined;
+  readonly stays: readonly BudgetStay[];
+  readonly problems: readonly string[];
+  /** Where they come from the lists. */
+  readonly walk?: {
+    readonly lists: GrowerLists;
+    readonly typed: Readonly<Record<keyof typeof SEASON_LABELS, string>>;
+    /** Absent while it cannot be read. */
+    readonly season: { readonly start: Day; readonly end: Day } | undefined;
+  };
+}
+
+/** Feed, water, shelter and what falls on the ground, over a season. */
+export const BUDGET_TASK = {
+  name: BUDGET_BLOCK,
+  what: 'the budget',
+  tabName: 'Feed and water',
+  read: (book, answers) => {
+    const ask = asking(book, answers, BUDGET_BLOCK);
+    const read = ask.block && readBudget(ask.block);
+    const rotation = rotationIn(book);
+    const units = ask.units(rotation?.old.settings?.unitSystem);
+    const { form: stays, source, origin, sources } = askStays(ask, book, rotation, units, read);
+    ask.wrong(stays.problems);
+    const settings = ask.settings(BUDGET_SETTINGS, read?.settings, units);
+    const limits = insideSettings(BUDGET_SETTINGS, settings.values, units);
+    const workable = workableStays(settings.ok ? stays.stays : [], limits, units);
+    if (workable.stays.length === 0) ask.wrong(['There is no stay to count with.', ...workable.leftOut]);
+    const record = ask.block && earlierBudget(ask.block, workable.stays);
+    return ask.form(
+      () => ({
+        stays: workable.stays,
+        units,
+        settings: settings.values,
+        source,
+        origin,
+        leftOut: workable.leftOut,
+        notes: (record === undefined && read?.notes) || new Map(),
+      }),
+      { units, stays, settings, limits, workable },
+      { sources, record },
+    );
+  },
+  compose: ({ notes, ...plan }, corner) => budgetBlock(plan, notes, corner),
+} satisfies Task<BudgetPlan & { readonly notes: LoadNotes }>;
+
+/** The rotation table as it stands. */
+function rotationIn(book: Book) {
+  const block = rotationNow(book);
+  return block && { block, old: readRotation(block) };
+}
+
+interface Asked {
+  readonly form: StaysForm;
+  readonly source: StaySource;
+  /** One sentence on where the stays come from. */
+  readonly origin: string;
+  readonly sources: Sources;
+}
+
+/** Stays to budget for: those of the rotation table, or a plain walk through the lists. */
+function askStays(
+  ask: Asking,
+  book: Book,
+  rotation: ReturnType<typeof rotationIn>,
+  units: UnitSystem,
+  read: BudgetRead | undefined,
+): Asked {
+  // A budget that was made from the lists stays one.
+  const wasOfLists = read?.lists.paddocks !== undefined || read?.lists.groups !== undefined;
+  const from =
+    rotation &&
+    ask.choice(
+      'Which stays?',
+      {
+        rotation: `The moves planned on “${rotation.block.info.tab}”`,
+        lists: 'My lists, paddock after paddock',
+      },
+      wasOfLists ? 'lists' : 'rotation',
+    );
+  if (rotation && from?.value === 'rotation') {
+    const { rows, problems, settings } = rotation.old;
+    const { tab } = rotation.block.info;
+    const stays = rotationStays(rows, tab);
+    const links = settings?.unitSystem === units ? rotationLinks(rotation.block) : undefined;
+    return {
+      form: {
+        from,
+        stays: stays.stays,
+        problems: [...problems.map(({ sentence }) => sentence), ...stays.problems],
+      },
+      source: links ? { rotation: links } : {},
+      origin: originOfRotation(tab),
+      sources: { rotation: rotation.block },
+    };
+  }
+  const lists = ask.lists(['paddocks', 'groups'], units, read?.lists);
+  const start = startSeason(lists, book.overview.today);
+  const typed = {
+    start: ask.text(SEASON_LABELS.start, start.start),
+    end: ask.text(SEASON_LABELS.end, start.end),
+    daysOn: ask.text(SEASON_LABELS.daysOn, start.daysOn),
+  };
+  const season = readSeason(typed, ask.comma);
+  const problems = [
+    ...lists.problems.map(({ sentence }) => sentence),
+    ...('problem' in season ? [season.problem] : []),
+  ];
+  const isReady = problems.length === 0 && !('problem' in season);
+  const stays = isReady ? plainStays(lists.paddocks, lists.groups, season) : [];
+  const isTooMany = stays.length > MOST_STAYS;
+  return {
+    form: {
+      from,
+      stays: isTooMany ? [] : stays,
+      problems: isTooMany ? [`More than ${MOST_STAYS} stays: choose longer ones.`] : problems,
+      walk: { lists, typed, season: 'problem' in season ? undefined : season },
+    },
+    // Where a herd log says more than the list, the figures stand as numbers.
+    source: lists.groups.some(({ herd }) => herd) ? withoutGroups(lists.sources) : lists.sources,
+    origin: originOfLists(typed.daysOn),
+    sources: lists.sources,
+  };
+}
+
+function withoutGroups({ paddocks }: ListSources): ListSources {
+  return paddocks ? { paddocks } : {};
+}
+
+/** Far more than a season of any farm; keeps the table in bounds. */
+const MOST_STAYS = 2000;
+
+/** From the first group that comes in to the last that leaves; the rest of the year where the list does not say. */
+function startSeason({ groups }: GrowerLists, todayIso: string) {
+  const today = dayFromIso(todayIso) ?? 0;
+  const starts = groups.map(({ from, weighedOn }) => from ?? weighedOn);
+  const start = starts.length > 0 ? Math.min(...starts) : today;
+  const ends = groups.flatMap(({ until }) => (until === undefined ? [] : [until]));
+  const end: Day = ends.length > 0 ? Math.max(...ends) : dayFromCivil(civilFromDay(start).year, 11, 1);
+  return { start: isoFromDay(start), end: isoFromDay(end), daysOn: '7' };
+}
+
+function readSeason(
+  typed: NonNullable<StaysForm['walk']>['typed'],
+  comma: boolean,
+): { start: Day; end: Day; daysOn: number } | { problem: string } {
+  const [start, end] = [dayFromIso(typed.start), dayFromIso(typed.end)];
+  if (start === undefined || end === undefined)
+    return { problem: 'The season needs a first and a last day.' };
+  if (end <= start) return { problem: 'The season must end after it starts.' };
+  const daysOn = readAmount(typed.daysOn, comma);
+  const days = 'problem' in daysOn ? undefined : daysOn.value;
+  if (days === undefined || !Number.isInteger(days) || days < 1) {
+    return {
+      problem: `Days in a paddock must be a whole number from 1 up, got ${typed.daysOn || 'a blank'}.`,
+    };
+  }
+  return { start, end, daysOn: days };
+}

@@ -1,0 +1,167 @@
+import type { ListSources } from '../../lists/model';
+import { toInside, type UnitSystem } from '../../units/units';
+import { type Asking, asking, type ChoiceForm, type SettingsForm } from '../ask';
+import type { GrowerLists } from '../grower-lists';
+import type { SettingSpec } from '../settings';
+import type { Task } from '../task';
+import { COMPARISON_SETTINGS } from './comparison-model';
+import { type Cut, cutField } from './cut-field';
+import { type LaidOut, laidPaddocks } from './laid-paddocks';
+import type { Layout, Touching } from './layout';
+import { GRID_SETTINGS, type GridKey } from './layout-rows';
+import type { AtATime } from './material-needs';
+import { MATERIALS_BLOCK, type MaterialsPlan, type MaterialsTyped, materialsBlock } from './materials-block';
+import { MATERIALS_SETTINGS } from './materials-settings';
+import { type MaterialsRead, NOTHING_TYPED, readMaterials } from './read-materials';
+
+const LAYOUT_KINDS = {
+  list: 'The paddocks of my list',
+  grid: 'A block of equal paddocks, rows × columns',
+  field: 'One field, cut into paddocks',
+} as const;
+export type LayoutKind = keyof typeof LAYOUT_KINDS;
+
+const TOUCHING_OPTIONS: Readonly<Record<Touching, string>> = {
+  lengths: 'Side by side along their lengths',
+  widths: 'End to end along their widths',
+  alone: 'Nowhere: each stands alone',
+};
+const CUTS: Readonly<Record<Cut, string>> = {
+  strips: 'Strips as long as the field',
+  'least fence': 'Rows and columns with the least fence',
+};
+const AT_A_TIME: Readonly<Record<AtATime['kind'], string>> = {
+  all: 'All of them',
+  set: 'A set that moves with the pigs',
+};
+const MOST_PADDOCKS = 500;
+
+export type FieldKey = 'fieldWidth' | 'fieldLength' | 'fieldPaddocks';
+const FIELD_SETTINGS: readonly SettingSpec<FieldKey>[] = [
+  { key: 'fieldWidth', label: 'Width of the field', quantity: 'length', above: 0, note: '' },
+  { key: 'fieldLength', label: 'Length of the field', quantity: 'length', above: 0, note: '' },
+  {
+    key: 'fieldPaddocks',
+    label: 'Paddocks to cut it into',
+    unit: 'paddocks',
+    min: 1,
+    max: MOST_PADDOCKS,
+    whole: true,
+    note: '',
+  },
+];
+const SET_SETTINGS: readonly SettingSpec<'together'>[] = [
+  {
+    key: 'together',
+    label: 'Paddocks that stand together',
+    unit: 'paddocks',
+    start: 2,
+    min: 1,
+    whole: true,
+    note: 'What the pigs stand in, and what goes up next.',
+  },
+];
+
+/** What is to be fenced: a list, a block of rows and columns, or one field to be cut. Each asks for its own. */
+export interface LayoutForm {
+  readonly kind: ChoiceForm<LayoutKind>;
+  readonly list?: {
+    readonly lists: GrowerLists;
+    readonly laidOut: LaidOut | undefined;
+    readonly touching: ChoiceForm<Touching>;
+  };
+  readonly grid?: SettingsForm<GridKey>;
+  readonly field?: { readonly settings: SettingsForm<FieldKey>; readonly cut: ChoiceForm<Cut> };
+}
+
+/** What of fence, posts, energizer and grounding it takes. */
+export const MATERIALS_TASK = {
+  name: MATERIALS_BLOCK,
+  what: 'the materials list',
+  tabName: 'Fence materials',
+  read: (book, answers) => {
+    const ask = asking(book, answers, MATERIALS_BLOCK);
+    const read = ask.block && readMaterials(ask.block);
+    const units = ask.units();
+    const settings = ask.settings(MATERIALS_SETTINGS, read?.settings, units);
+    const { form, layout, sources } = askLayout(ask, read, units, settings.values.shape || 1);
+    const was = read?.atATime;
+    const at = ask.choice('How many paddocks stand fenced at a time?', AT_A_TIME, 'set', was?.kind);
+    const stood = was?.kind === 'set' ? { values: { together: was.paddocks } } : undefined;
+    const together = at.value === 'set' ? ask.settings(SET_SETTINGS, stood, units) : undefined;
+    const comparison = ask.settings(COMPARISON_SETTINGS, read?.comparison, units);
+    ask.wrongInSheet(read?.problems ?? []);
+    const atATime: AtATime = together
+      ? { kind: 'set', paddocks: together.values.together ?? 1 }
+      : { kind: 'all' };
+    return ask.form(
+      () => ({
+        layout: layout!,
+        atATime,
+        units,
+        settings: settings.values,
+        comparison: comparison.values,
+        ...(sources.paddocks && { list: sources.paddocks }),
+        typed: read?.typed ?? NOTHING_TYPED,
+      }),
+      { units, layout: form, at, together, settings, comparison },
+      { sources },
+    );
+  },
+  compose: ({ typed, ...plan }, corner) => materialsBlock(plan, typed, corner),
+} satisfies Task<MaterialsPlan & { readonly typed: MaterialsTyped }>;
+
+interface Asked {
+  readonly form: LayoutForm;
+  /** Undefined while something is missing or wrong; the questions say what. */
+  readonly layout: Layout | undefined;
+  readonly sources: ListSources;
+}
+
+function askLayout(ask: Asking, read: MaterialsRead | undefined, units: UnitSystem, shape: number): Asked {
+  const length = (value: number | undefined): number => toInside(value ?? 0, 'length', units);
+  const lists = ask.lists(['paddocks'], units, read?.list ? { paddocks: read.list } : {});
+  const hadGrid = read !== undefined && 'rows' in read.grid.values;
+  const start = hadGrid || !lists.chosen.paddocks ? 'grid' : 'list';
+  const kind = ask.choice('What do you fence?', LAYOUT_KINDS, start);
+  if (kind.value === 'grid') {
+    const grid = ask.settings(GRID_SETTINGS, read?.grid, units);
+    const { rows = 0, columns = 0, width, length: long } = grid.values;
+    if (rows * columns > MOST_PADDOCKS) ask.wrong([`There must be ${MOST_PADDOCKS} paddocks or fewer.`]);
+    const sides = { widthMeters: length(width), lengthMeters: length(long) };
+    return { form: { kind, grid }, layout: { kind: 'grid', rows, columns, ...sides }, sources: {} };
+  }
+  // The grid that the sheet had is given up; what is wrong in it still needs a look.
+  ask.wrongInSheet(read?.grid.problems ?? []);
+  if (kind.value === 'field') {
+    const settings = ask.settings(FIELD_SETTINGS, undefined, units);
+    const cut = ask.choice('How', CUTS, 'strips');
+    const { fieldWidth, fieldLength, fieldPaddocks = 1 } = settings.values;
+    const layout = settings.ok
+      ? cutField(length(fieldWidth), length(fieldLength), fieldPaddocks, cut.value)
+      : undefined;
+    return { form: { kind, field: { settings, cut } }, layout, sources: {} };
+  }
+  const touching = ask.choice('Where paddocks touch', TOUCHING_OPTIONS, 'lengths', read?.touching);
+  const source = lists.sources.paddocks;
+  const on = { system: units, comma: ask.comma };
+  const laidOut = source && laidPaddocks(source.tab, source.list, lists.paddocks, on, shape);
+  const wrong = [
+    ...lists.problems.filter(({ cell }) => isInPaddocks(cell, lists)),
+    ...(laidOut?.problems ?? []),
+  ];
+  ask.wrong(wrong.map(({ sentence }) => sentence));
+  const paddocks = laidOut?.paddocks ?? [];
+  if (paddocks.length === 0) ask.wrong(['A paddock list with a paddock in it is needed.']);
+  return {
+    form: { kind, list: { lists, laidOut, touching } },
+    layout: { kind: 'list', paddocks, touching: touching.value },
+    sources: source ? { paddocks: source } : {},
+  };
+}
+
+/** Whether a problem stands in the paddock list: trouble in the group list does not matter here. */
+function isInPaddocks(cell: string, { chosen: { paddocks, groups } }: GrowerLists): boolean {
+  if (!paddocks) return false;
+  return groups?.tab === paddocks.tab || !groups || cell.replace(/^'|'/g, '').startsWith(paddocks.tab);
+}

@@ -1,0 +1,41 @@
+/** Where a first block goes: onto a new tab, by default under a name that no tab has yet, or into an empty area. */
+import { freeTabName } from '../block/free-tab-name';
+import type { Answers, Task } from './task';
+
+export const PLACES = {
+  'new-tab': 'On a new tab',
+  area: 'In the empty area at the selected cell',
+} as const;
+export const TAB_LABEL = 'Name of the new tab';
+
+export interface Place {
+  readonly at: keyof typeof PLACES;
+  /** Name of the new tab, and as it was typed. */
+  readonly tab: string;
+  readonly typed: string;
+  /** What is wrong with the name, as a sentence. */
+  readonly problem: string | undefined;
+}
+
+export function placeLegend({ what }: Pick<Task, 'what'>): string {
+  return `Where to put ${what}`;
+}
+
+/** `tabs`: those that there are. */
+export function placeOf(
+  of: Pick<Task, 'what' | 'tabName' | 'ownTab'>,
+  tabs: readonly string[],
+  answers: Answers,
+): Place {
+  const at = !of.ownTab && answers[placeLegend(of)] === PLACES.area ? 'area' : 'new-tab';
+  const answer = answers[TAB_LABEL];
+  const typed = typeof answer === 'string' ? answer : freeTabName(of.tabName, tabs);
+  const tab = typed.trim();
+  return { at, tab, typed, problem: at === 'new-tab' ? tabProblem(tab, tabs) : undefined };
+}
+
+function tabProblem(tab: string, tabs: readonly string[]): string | undefined {
+  if (tab === '') return 'The new tab needs a name.';
+  const taken = tabs.some((name) => name.toLowerCase() === tab.toLowerCase());
+  return taken ? 'There is already a tab of this name. Choose another.' : undefined;
+}

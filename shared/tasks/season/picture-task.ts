@@ -1,0 +1,27 @@
+import { isEarlierPicture, type PictureInput, pictureBlock } from '../../table/picture-block';
+import { asking } from '../ask';
+import type { Task } from '../task';
+
+type Season = Omit<PictureInput, 'corner'>;
+
+const PICTURE_BLOCK = 'SOUNDER_SEASON';
+
+/** The season that was planned as a picture in cells. That of an earlier season stays as a record. */
+export function pictureTask(season: Season): Task<Season> {
+  return {
+    name: PICTURE_BLOCK,
+    what: 'the season as a picture in cells',
+    tabName: 'Season',
+    read: (book, answers) => {
+      const ask = asking(book, answers, PICTURE_BLOCK);
+      const start = season.settings.rules.seasonStart;
+      const isEarlier = ask.standing && isEarlierPicture(ask.standing.block.values, start);
+      return ask.form(
+        () => season,
+        {},
+        { record: isEarlier ? 'The picture of an earlier season stays.' : undefined },
+      );
+    },
+    compose: (plan, corner) => pictureBlock({ ...plan, corner: { tab: '', ...corner } }),
+  };
+}

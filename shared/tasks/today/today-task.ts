@@ -1,0 +1,34 @@
+import type { Book } from '../../block/book';
+import { asking } from '../ask';
+import { herdSource } from '../herd/herd-log';
+import { rotationNow } from '../rotation-now';
+import type { Task } from '../task';
+import { type BoundTable, boundTable } from './bound-table';
+import { TODAY_BLOCK } from './tick-words';
+import { todayBlock } from './today-block';
+import { type TodayTable, withLog } from './working-rows';
+
+/** A page in the sheet for the phone, out of the rotation table. */
+export const TODAY_TASK: Task<TodayTable> = {
+  name: TODAY_BLOCK,
+  what: 'today’s page',
+  tabName: 'Today',
+  read: (book, answers) => {
+    const ask = asking(book, answers, TODAY_BLOCK);
+    const block = rotationNow(book);
+    const table = block
+      ? boundTable(block)
+      : { problem: 'There is no rotation table yet. Choose “Plan the moves” first: today’s page reads it.' };
+    if ('problem' in table) ask.wrong([table.problem]);
+    return ask.form(() => withLog(table as BoundTable, herdSource(book)), {}, {});
+  },
+  compose: todayBlock,
+  ownTab: (book) => ({ before: firstTabOfOurs(book) }),
+};
+
+/** Our tabs stand together; this one is the first of them. */
+function firstTabOfOurs({ overview }: Book): string | undefined {
+  const begin = (tab: string): boolean =>
+    overview.blocks.some((block) => block.tab === tab && block.row === 1 && block.column === 1);
+  return overview.tabs.find(({ name }) => begin(name))?.name;
+}
