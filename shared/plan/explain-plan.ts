@@ -8,6 +8,7 @@ import {
   morePaddocks,
   type PlanChange,
   shorterRest,
+  wholeSeasonOpen,
 } from './plan-changes';
 import { scoreStays } from './score-plan';
 import { smallestChange, type Tries } from './smallest-change';
@@ -15,8 +16,11 @@ import { loadSpread } from './stay-loads';
 import { finish, partOf, type Steps } from './steps';
 import { capital, counted, orList } from './words';
 
-/** How often the problem is solved again for each sort of change; judgement. */
-const TRIES_PER_SORT = 8;
+/** How often the problem is solved again for each sort of change, less often on very large farms; judgement. */
+const MOST_TRIES = 8;
+const LEAST_TRIES = 2;
+/** Days × groups × paddocks up to which all tries are affordable. */
+const LARGE_FARM = 250_000;
 
 /** A change of the rules alone that was found to help, to be applied with a button. */
 export interface RulesOffer {
@@ -127,30 +131,38 @@ export function fallsShort({ score }: Plan): boolean {
   return score.restShortDays + score.overLimitDays + (score.tooLongDays ?? 0) > 0;
 }
 
-interface Mend {
+/** A change and how many steps of it. */
+export interface Mend {
   readonly change: PlanChange;
   readonly n: number;
 }
 
 /** The smallest change of each sort with which a plan falls short nowhere; what changes least comes first. */
-function* findMends(problem: PlanProblem): Steps<Mend[]> {
+export function* findMends(problem: PlanProblem): Steps<Mend[]> {
   const sorts: PlanChange[][] = [
     [longerStay(problem)],
     moreMoveDays(problem).slice(0, 2),
+    wholeSeasonOpen(problem),
     [morePaddocks(problem)],
     fewerHead(problem),
     [shorterRest(problem)],
   ];
   const mends: Mend[] = [];
   for (const [i, sort] of sorts.entries()) {
-    const mend = yield* partOf(firstMend(sort), i / sorts.length, (i + 1) / sorts.length);
+    const mend = yield* partOf(firstMend(sort, triesFor(problem)), i / sorts.length, (i + 1) / sorts.length);
     if (mend) mends.push(mend);
   }
   return mends;
 }
 
-function* firstMend(sort: readonly PlanChange[]): Steps<Mend | undefined> {
-  const tries: Tries = { left: TRIES_PER_SORT };
+function triesFor({ paddocks, groups, rules }: PlanProblem): number {
+  const size = (rules.seasonEnd - rules.seasonStart) * groups.length * paddocks.length;
+  const tries = Math.floor((MOST_TRIES * LARGE_FARM) / Math.max(1, size));
+  return Math.max(LEAST_TRIES, Math.min(MOST_TRIES, tries));
+}
+
+function* firstMend(sort: readonly PlanChange[], left: number): Steps<Mend | undefined> {
+  const tries: Tries = { left };
   for (const change of sort) {
     const n = yield* smallestChange(change, isFlawless, tries);
     if (n !== undefined) return { change, n };

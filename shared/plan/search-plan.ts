@@ -61,7 +61,7 @@ export function* searchPlan(
   const width = widthFor(tables);
   const best = bestOf(tables);
   const [narrow, ...wider] = starts(width);
-  const first = flawless ?? (yield* startFrom(search, narrow!));
+  const first = flawless ?? (yield* startPlain(search, narrow!));
   const firsts = inOrder(tables, [first, yield* simpleRound(tables)]);
   best.take(firsts[0]);
   if (best.moves) {
@@ -162,6 +162,13 @@ function* startFrom(
 ): Steps<readonly Move[] | undefined> {
   const found = yield* beamSearch(tables, whole, effort, Infinity, work);
   return found && movesOf(found.state);
+}
+
+/** Even use left aside: days short count more than that, and a narrow beam can see to one thing only. */
+function* startPlain(search: Search, effort: SearchEffort): Steps<readonly Move[] | undefined> {
+  if (!search.tables.problem.rules.evenness) return yield* startFrom(search, effort);
+  const tables = withoutEvenness(search.tables);
+  return yield* startFrom({ ...search, tables, whole: yield* wholeTask(tables) }, effort);
 }
 
 /** From here on the whole season is searched with prices, which raise the bound; see paddockPrices. */

@@ -1,6 +1,6 @@
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
-import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules } from '../plan/model';
+import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules, Stay, Wish } from '../plan/model';
 import { type Filled, filledNotes, filledRow } from './filled-row';
 import { goneSince, untilGone } from './gone-since';
 import type { OldRotation, OldRow, PastRow } from './model';
@@ -19,14 +19,6 @@ export interface FarmNow {
   readonly countPlannedAsDone?: boolean;
 }
 
-/** A group shall be in that paddock, or stay for that many days, from the day planned on. */
-export interface Wish {
-  readonly group: string;
-  readonly plannedDay: Day;
-  readonly paddock?: string;
-  readonly days?: number;
-}
-
 export interface RebuildInput {
   /** What is left to plan: groups stand where they really are, paddocks rest since they were really left. */
   readonly problem: PlanProblem;
@@ -34,8 +26,6 @@ export interface RebuildInput {
   readonly past: readonly PastRow[];
   /** Rows that the new plan replaces; what was typed there is carried over. */
   readonly future: readonly OldRow[];
-  /** What the grower typed over the plan of moves to come. */
-  readonly wishes: readonly Wish[];
   readonly headRows: number | undefined;
   /** What was taken for granted, in sentences. */
   readonly notes: readonly string[];
@@ -53,9 +43,11 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const split = [...groups.values()].map((rows) => splitGroup(rows, now));
   const past = split.flatMap((part) => part.past).sort((a, b) => a.inDay - b.inDay);
   const future = split.flatMap((part) => part.future);
-  const keep = { past, future, wishes: future.flatMap(wishOf), headRows: old.headRows };
+  const keep = { past, future, headRows: old.headRows };
   if (past.length === 0) {
-    return { ...keep, problem: { paddocks: now.paddocks, groups: now.groups, rules: now.rules }, notes: [] };
+    const { paddocks, groups: all, rules } = now;
+    const problem = { paddocks, groups: all, rules, ...plannedBefore(future, now, rules.seasonStart) };
+    return { ...keep, problem, notes: [] };
   }
   const notes: string[] = [
     ...unlistedPaddocks(past, now.paddocks),
@@ -89,17 +81,46 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
       groups: now.groups.map((group, g) => withStanding(group, standing[g], last.has(nameKey(group.name)))),
       paddocks: now.paddocks.map((paddock) => withLastUsed(paddock, happened, stillStanding)),
       rules: { ...now.rules, seasonStart: planStart },
+      ...plannedBefore(future, now, planStart),
     },
     notes,
   };
 }
 
-function wishOf({ group, inDay, paddock, days, typed }: OldRow): Wish[] {
-  const wish = {
-    ...(typed.includes('paddock') && { paddock }),
-    ...(typed.includes('days') && days !== undefined && { days }),
-  };
-  return inDay === undefined || Object.keys(wish).length === 0 ? [] : [{ group, plannedDay: inDay, ...wish }];
+/**
+ * The plan before, so that nothing changes without a reason, and what the grower typed over Paddock and Days of moves to
+ * come. A paddock that is in no list can be neither.
+ */
+function plannedBefore(
+  future: readonly OldRow[],
+  { groups, paddocks }: FarmNow,
+  planStart: Day,
+): Pick<PlanProblem, 'before' | 'wishes'> {
+  const indexOf = (list: readonly { name: string }[], name: string): number =>
+    list.findIndex((one) => nameKey(one.name) === nameKey(name));
+  const moves = future.flatMap(({ group, inDay = -Infinity, paddock, days, typed }) => {
+    const move = {
+      group: indexOf(groups, group),
+      paddock: indexOf(paddocks, paddock),
+      day: inDay,
+      days,
+      typed,
+    };
+    return move.group >= 0 && inDay >= planStart ? [move] : [];
+  });
+  const before = moves.flatMap(({ group, paddock, day, days, typed }): Stay[] =>
+    paddock < 0 || days === undefined || typed.includes('paddock')
+      ? []
+      : [{ group, paddock, inDay: day, outDay: day + days }],
+  );
+  const wishes = moves.flatMap(({ group, paddock, day, days, typed }): Wish[] => {
+    const wish = {
+      ...(typed.includes('paddock') && paddock >= 0 && { paddock }),
+      ...(typed.includes('days') && days !== undefined && { days }),
+    };
+    return Object.keys(wish).length > 0 ? [{ group, day, ...wish }] : [];
+  });
+  return { ...(before.length > 0 && { before }), ...(wishes.length > 0 && { wishes }) };
 }
 
 function bySameGroup(rows: readonly OldRow[]): Map<string, OldRow[]> {

@@ -108,7 +108,7 @@ function pastRow({ problem }: StayInput, old: PastRow, stay: Row | undefined): R
 
 /**
  * For each planned stay the move of the old table that it is. The moves of a group are laid side by side in their order,
- * so that most paddocks agree, and days where they can; one whose paddock was typed over is whatever stands in its place.
+ * so that most paddocks agree, and days where they can; one with a wish is the move of that day, or whatever stands in its place.
  * What is left: the same day and paddock where the group was typed over, else a visit of the group to that paddock.
  */
 function sameMoves(fresh: readonly Row[], future: readonly OldRow[], planStart: Day): Map<Row, OldRow> {
@@ -159,9 +159,11 @@ function sideBySide(
 ): readonly (readonly [OldRow, Row])[] {
   const likeness = (old: OldRow, row: Row): number => {
     const isSameDay = old.inDay === row.inDay;
+    // A wish is for a group and a day.
+    if (isSameDay && (old.typed.includes('days') || old.typed.includes('paddock'))) return 6;
     if (nameKey(old.paddock) === nameKey(row.paddock) && !isSeenBefore(old, row)) return isSameDay ? 5 : 4;
     if (!old.typed.includes('paddock') || isSeenBefore(old, row)) return 0;
-    return isSameDay ? 3 : 1;
+    return 1;
   };
   // best[i][j]: of the moves from i and the rows from j on.
   const best = Array.from({ length: olds.length + 1 }, () => Array<number>(rows.length + 1).fill(0));

@@ -1,6 +1,7 @@
 /** How a task asks: every field of its form, with what the sheet says and what was answered. */
 import type { Book } from '../block/book';
 import { foundLists } from '../lists/found-lists';
+import { MEMORY_LABELS } from '../lists/list-memory';
 import type { FoundList, ListKind } from '../lists/model';
 import { startUnits } from '../lists/start-units';
 import { decimalComma } from '../locale/decimal-comma';
@@ -23,10 +24,6 @@ export const UNITS_OPTIONS = {
   US: 'US (ft, ac, lb, gal, °F)',
   metric: 'Metric (m, ha, kg, L, °C)',
 } as const;
-export const LIST_LABELS: Readonly<Record<ListKind, string>> = {
-  paddocks: 'Paddock list',
-  groups: 'Group list',
-};
 
 /** Numbers of a task as fields. */
 export interface SettingsForm<Key extends string = string> {
@@ -61,7 +58,7 @@ export function asking(book: Book, answers: Answers, name: string, grows = false
   const taken: Record<string, Answer> = {};
   const onTab = (kind: ListKind, tab: string): FoundList => {
     const list = foundLists(book).find((one) => one.kind === kind && one.tab === tab);
-    if (!list) throw new TypeError(`“${LIST_LABELS[kind]}” must be the tab of one, got “${tab}”`);
+    if (!list) throw new TypeError(`“${MEMORY_LABELS[kind]}” must be the tab of one, got “${tab}”`);
     return list;
   };
   const textAt = (label: string): string | undefined => {
@@ -87,6 +84,11 @@ export function asking(book: Book, answers: Answers, name: string, grows = false
     inSheet[legend] = inTable;
     taken[legend] = options[value];
     return { legend, options, value };
+  };
+  const text = (label: string, start = ''): string => {
+    const typed = textAt(label) ?? start;
+    taken[label] = typed;
+    return typed;
   };
   return {
     /** What stands in the block, for whoever reads what was typed there. */
@@ -117,11 +119,14 @@ export function asking(book: Book, answers: Answers, name: string, grows = false
       const ok = Object.keys(problems).length === 0;
       return { specs, values, problems: Object.fromEntries(shown), ok, units, comma };
     },
-    text: (label: string, start = ''): string => {
-      const text = textAt(label) ?? start;
-      taken[label] = text;
-      return text;
-    },
+    /** Several at once, by their labels. */
+    texts: <Key extends string>(
+      fields: Readonly<Record<Key, string>>,
+      start: Partial<Record<Key, string>>,
+    ): Readonly<Record<Key, string>> =>
+      Object.fromEntries(
+        Object.entries<string>(fields).map(([key, label]) => [key, text(label, start[key as Key])]),
+      ) as Record<Key, string>,
     /** Anything else that is answered. */
     other: <Kind extends Answer>(label: string, sheet?: unknown): Kind | undefined => {
       labels.push(label);
@@ -133,7 +138,7 @@ export function asking(book: Book, answers: Answers, name: string, grows = false
       units: UnitSystem,
       remembered?: Parameters<typeof growerLists>[3],
     ): GrowerLists => {
-      const labelled = kinds.map((kind) => [kind, LIST_LABELS[kind]] as const);
+      const labelled = kinds.map((kind) => [kind, MEMORY_LABELS[kind]] as const);
       labels.push(...labelled.map(([, label]) => label));
       const own = Object.fromEntries(
         labelled.flatMap(([kind, label]) => {

@@ -24,7 +24,6 @@ import {
   BLANK_MARK,
   bareMark,
   isLeftOver,
-  isMemory,
   isYours,
   markOfCell,
   markOfStanding,
@@ -34,10 +33,12 @@ import type { BlockContent } from '../block/read-block';
 import { rowIds } from '../block/row-ids';
 import type { BlockCell, BlockStyle, WireCell } from '../contract';
 import { shiftFormula } from '../table/shift-formula';
+import { answersIn } from './answers-in';
 import { shownCell } from './cell-value';
 import { keptCell } from './kept-cell';
+import { fillOwn, ownColumns } from './own-columns';
 import { placeColumns, type Slot, slotsOf } from './place-columns';
-import { NOT_WRITTEN } from './today/tick-words';
+import { type StandingCell as Cell, isNothing } from './standing-cell';
 
 export const KEPT_BELOW = 'Kept from this table as it was before';
 /** Ids of the rows below the table; what stands in them is the grower's. */
@@ -55,13 +56,6 @@ export interface MergedBlock extends ComposedBlock {
   /** Differs from that of the block that stands; in the head of the last column. */
   readonly stamp: string;
   readonly kept: Kept;
-}
-
-interface Cell {
-  readonly row: number;
-  readonly column: number;
-  readonly value: WireCell;
-  readonly formula: string;
 }
 
 type Grid = { cells: BlockCell[][]; styles: BlockStyle[][] };
@@ -203,63 +197,6 @@ function keepTyped(
   };
 }
 
-/** Columns that were put in: those with something of the grower's, and blank ones between others. */
-function ownColumns(
-  { values }: BlockContent,
-  want: ComposedBlock,
-  columns: Columns,
-  left: readonly Cell[],
-): ReadonlySet<number> {
-  const isBlank = (c: number): boolean => values.every((row) => (row[c] ?? '') === '');
-  return new Set(
-    columns.flatMap((written, c) => {
-      if (written !== undefined) return [];
-      const next = columns.find((one, at) => at > c && one !== undefined);
-      const isOwn = left.some(({ column }) => column === c) || (next !== undefined && isBlank(c));
-      return isOwn && !(next !== undefined && isAnsweredAcross(want, next)) ? [c] : [];
-    }),
-  );
-}
-
-/** Whether an answer spills into that column from the one left of it: nothing can stand between the two. */
-function isAnsweredAcross({ cells }: ComposedBlock, column: number): boolean {
-  const isRoom = (cell: BlockCell | undefined): boolean => cell?.k === 'blank' && cell.answer === true;
-  const isCall = (cell: BlockCell | undefined): boolean => cell?.k === 'f' && CALL.test(cell.v);
-  return cells.some((row, r) => {
-    const above = cells[r - 1]?.[column];
-    return isRoom(row[column]) && !isRoom(above) && !isCall(above);
-  });
-}
-
-/** Fills the grower's columns. A record that is new takes over the column's formula, if most records have one. */
-function fillOwn(
-  old: BlockContent,
-  cells: BlockCell[][],
-  slots: readonly Slot[],
-  rows: readonly (number | undefined)[],
-  ids: readonly string[],
-  left: readonly Cell[],
-): void {
-  const isRecord = (at: number): boolean => ids[at]?.startsWith(RECORD_ID) ?? false;
-  for (const [place, slot] of slots.entries()) {
-    if ('ours' in slot) continue;
-    const { own } = slot;
-    const formulaIn = (r: number): string => old.formulas[r]?.[own] ?? '';
-    const put = (at: number, { row, value, formula }: Cell): void => {
-      cells[at]![place] = { ...keptCell(value, shiftFormula(formula, at - row)), from: [row, own] };
-    };
-    for (const cell of left) if (cell.column === own) put(rows[cell.row]!, cell);
-    const records = [...rows.entries()].flatMap(([r, at]) => (at !== undefined && isRecord(at) ? [r] : []));
-    const models = records.filter((r) => formulaIn(r) !== '');
-    const [model] = models;
-    if (model === undefined || 2 * models.length <= records.length) continue;
-    const known = new Set(rows);
-    for (const at of ids.keys())
-      if (isRecord(at) && !known.has(at))
-        put(at, { row: model, column: own, value: '', formula: formulaIn(model) });
-  }
-}
-
 /** A record that the grower coloured keeps its looks wherever it goes. */
 function keepLooks(
   cells: BlockCell[][],
@@ -291,12 +228,6 @@ function isTakenAway({ values, formulas, memory }: BlockContent, r: number, colu
   const id = memory?.rows[r]?.id ?? KEPT_ID;
   const isOnPage = id.startsWith(SETTING_ID) || (isYours(marks[0] ?? '') && !id.startsWith(KEPT_ID));
   return isOnPage && (values[r] ?? []).every(isAsWritten);
-}
-
-function isNothing({ value, formula }: Cell): boolean {
-  // A formula that lost what it pointed to has nothing left to keep.
-  const isSaid = typeof value === 'string' && value.startsWith(NOT_WRITTEN);
-  return (value === '' && formula === '') || formula.includes('#REF') || isMemory(value) || isSaid;
 }
 
 interface Marked {
@@ -345,37 +276,6 @@ function settle(
   if (!isUnaware) return 'gives way';
   put(stays);
   return 'stays';
-}
-
-/** A call of a cell function of ours, which spills. */
-const CALL = /^=[A-Z]+_[A-Z_]+\(/i;
-/** What it shows where it has no room for its answer: in Google Sheets the first, in the preview the second. */
-const NO_ROOM: readonly unknown[] = ['#REF!', '#SPILL!'];
-
-/**
- * Whether what stands in the room for an answer is the answer: its function stands above it in its column, or left of
- * the room's first row, and has room. Else somebody typed there.
- */
-function answersIn(
-  { values, formulas, memory }: BlockContent,
-  columns: Columns,
-): (row: number, column: number) => boolean {
-  // A row that was put in is room where the row below it is, a column where the one right of it is.
-  const isRoom = (r: number, c: number): boolean => {
-    const row = memory?.rows.slice(Math.max(r, 0)).find((one) => one !== undefined);
-    const written = columns.slice(Math.max(c, 0)).find((one) => one !== undefined);
-    return r >= 0 && c >= 0 && row?.marks[written ?? -1] === ANSWER_MARK;
-  };
-  const answers = (r: number, c: number): boolean =>
-    CALL.test(formulas[r]?.[c] ?? '') && !NO_ROOM.includes(values[r]?.[c]);
-  return (row, column) => {
-    if (!isRoom(row, column)) return false;
-    let top = row;
-    while (isRoom(top - 1, column)) top--;
-    let first = column;
-    while (isRoom(top, first - 1)) first--;
-    return answers(top - 1, column) || answers(top, first - 1);
-  };
 }
 
 function countedMarks(marks: readonly (readonly string[])[]): Map<string, number> {

@@ -43,10 +43,14 @@ const TYPES: Readonly<Record<string, string>> = {
   '.ttf': 'font/ttf',
 };
 
-/** Nothing from outside. The engine compiles its templates with `new Function`, hence unsafe-eval. */
+/**
+ * Nothing from outside. The engine compiles its templates with `new Function`, hence unsafe-eval. The sidebar starts a
+ * worker from its own script's text; whether Google's frame lets it is not known.
+ */
 const CONTENT_POLICY = [
   "default-src 'self'",
   "script-src 'self' 'unsafe-inline' 'unsafe-eval'",
+  'worker-src blob:',
   "style-src 'self' 'unsafe-inline'",
   "img-src 'self' data: blob:",
   "font-src 'self' data:",

@@ -127,8 +127,8 @@ describe('whatever is typed into a table is kept, or refused by name', () => {
   });
 });
 
-/** Of single typed cells; the rest is refused by name, or planned anew as the page says. */
-const LEAST_KEPT = 0.6;
+/** Of single typed cells; the rest is refused by name. */
+const LEAST_KEPT = { Rotation: 0.9, others: 0.6 } as const;
 
 function expectNothingLost(table: string, verdicts: readonly Verdict[]): void {
   const allowing = ({ what, fault }: Verdict) =>
@@ -146,12 +146,18 @@ function expectNothingLost(table: string, verdicts: readonly Verdict[]): void {
   ];
   console.log(`typed everywhere: ${table}, ${words.join(', ')}`);
   expect(unknown.map(({ cell, what, fault }) => `${cell} ${what}: ${fault}`.slice(0, 300))).toEqual([]);
-  expect(count('kept') / verdicts.length).toBeGreaterThanOrEqual(LEAST_KEPT);
+  expect(count('kept') / verdicts.length).toBeGreaterThanOrEqual(
+    table.startsWith('Rotation') ? LEAST_KEPT.Rotation : LEAST_KEPT.others,
+  );
 }
+
+/** What the page says of the moves, whatever was typed. */
+const OF_THE_PLAN = /^The rest of the plan stays|kept from now on with \d+ head/;
 
 it.each(TABLES)('%s: nothing typed, nothing to tell', async (table) => {
   const task = tasks.get(`${table}, US`)!;
-  expect((await composed(task, task.content)).told ?? []).toEqual([]);
+  const told = (await composed(task, task.content)).told ?? [];
+  expect(told.filter((sentence) => !OF_THE_PLAN.test(sentence))).toEqual([]);
 });
 
 it.each(['Materials', 'Bite', 'Training pen'])(
@@ -170,7 +176,7 @@ it.each(['Materials', 'Bite', 'Training pen'])(
 );
 
 describe('several cells at once', () => {
-  it.each(TABLES.filter((table) => !table.startsWith('Rotation')))('%s', async (table) => {
+  it.each(TABLES.filter((table) => table !== 'Rotation, three moves done'))('%s', async (table) => {
     const task = tasks.get(`${table}, US`)!;
     for (const [what, { tried, kept, refused, lost }] of [
       ['the same text twice', await trySameTwice(task)],

@@ -1,10 +1,12 @@
 /** Farms that were once planned badly or not at all. Invented; the least points worked by hand. */
 import { describe, expect, it } from 'vitest';
 import { dayFromCivil } from '../../shared/core/calendar/day';
-import { explainPlan, fallsShort } from '../../shared/plan/explain-plan';
+import { explainPlan } from '../../shared/plan/explain-plan';
 import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { checkPlan } from './check-plan';
+import { followAdvice } from './follow-advice';
+import { larchVale } from './larch-vale';
 import { randomFarm } from './random-farm';
 
 const START = dayFromCivil(2026, 5, 4);
@@ -54,6 +56,12 @@ describe('known cases', () => {
     expect(lawful(farm(8, 8, 56, {})).score.total).toBe(5664);
   });
 
+  it('the metric sample', () => {
+    // Red, Monday 20 April to Saturday 12 September: 5 days to a Saturday, then 20 weeks. Blue, Friday 5 June to 31
+    // October: 5 days to a Wednesday, then 143 days, 21 stays. 21 + 22 stays are the fewest, and no rest is missed.
+    expect(lawful(larchVale()).score).toMatchObject({ total: 43, restShortDays: 0 });
+  });
+
   it('a trip of ten days is planned, and told', () => {
     // The last move before it is on the day before, the next on the day after: 11 days, 4 more than the longest stay.
     const trip = Array.from({ length: 10 }, (_, i) => START + 58 + i);
@@ -67,19 +75,18 @@ describe('known cases', () => {
 });
 
 describe('advice, tried by following it', () => {
-  it('with each change that is offered nothing falls short any more, on 100 random farms', {
+  it('with each change that is offered nothing falls short any more, on random farms', {
     timeout: 120_000,
   }, () => {
     let followed = 0;
-    for (let seed = 1001; seed <= 1100; seed++) {
-      const problem = randomFarm(seed);
-      const plan = planRotation(problem);
-      for (const { button, rules } of explainPlan(problem, plan).offers) {
-        const better = planRotation({ ...problem, rules });
-        expect('stays' in better && !fallsShort(better), `farm ${seed}: ${button}`).toBe(true);
+    for (let seed = 1001; seed <= 1040; seed++) {
+      const plain = randomFarm(seed);
+      const rules = { ...plain.rules, evenness: seed % 2 === 0 ? 0 : 0.25 };
+      for (const { words, holds, isLawful } of followAdvice({ ...plain, rules })) {
+        expect(holds && isLawful, `farm ${seed}: ${words}`).toBe(true);
         followed += 1;
       }
     }
-    expect(followed).toBeGreaterThan(20);
+    expect(followed).toBeGreaterThan(40);
   });
 });

@@ -6,18 +6,18 @@ import { randomFarm } from './random-farm';
 
 /**
  * Random farms that the solver finishes in a quarter of a second each, so that the test stays short; the benchmark
- * `tests/bench/plan-optimum.ts` runs all 240, the slow ones too.
+ * `tests/bench/plan-optimum.ts` runs many more, of several kinds.
  */
 const FARMS = [
   3, 4, 5, 7, 8, 9, 10, 11, 12, 13, 15, 21, 24, 26, 28, 29, 30, 32, 33, 34, 35, 36, 38, 39, 40, 41, 42, 43,
   45, 46, 47, 48, 52, 53, 54, 56, 59, 60, 75, 76, 77, 78, 79, 80, 87, 90,
 ];
 /** The demands on the planner: mean and worst share above the proven optimum. */
-const MEAN_GAP = 0.02;
-const WORST_GAP = 0.1;
+const MEAN_GAP = 0.01;
+const WORST_GAP = 0.05;
 
 describe('plans of small random farms against the exact optimum (HiGHS on an independent program)', () => {
-  it('break no rule and stay within 2 % of the optimum on the mean, 10 % at worst', {
+  it('break no rule and stay within 1 % of the optimum on the mean, 5 % at worst', {
     timeout: 120_000,
   }, async () => {
     const gaps: number[] = [];

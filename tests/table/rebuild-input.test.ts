@@ -136,9 +136,9 @@ describe('rebuildInput', () => {
       { ...row(3, start + 20, false), typed: ['paddock'] as const },
       row(5, start + 25, false),
     ];
-    expect(rebuildInput({ ...OLD, rows }, { ...problem, today: start + 12 }).wishes).toEqual([
-      { group: group.name, plannedDay: start + 16, days: 4 },
-      { group: group.name, plannedDay: start + 20, paddock: problem.paddocks[3]!.name },
+    expect(rebuildInput({ ...OLD, rows }, { ...problem, today: start + 12 }).problem.wishes).toEqual([
+      { group: 0, day: start + 16, days: 4 },
+      { group: 0, day: start + 20, paddock: 3 },
     ]);
   });
 

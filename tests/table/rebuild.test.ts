@@ -672,7 +672,6 @@ describe('rebuild', () => {
       [cellOf('Head', 1), '=12-1'],
       [cellOf('Area (ac)', 1), '0.9'],
       [cellOf('Rest before (days)', 2), '12'],
-      [cellOf('Group', 3), 'Reds and the boar'],
     ];
     const ours = typed.map(([cell]) => farm.book.range('Rotation', cell).getFormula());
     for (const [cell, text] of typed) farm.book.type('Rotation', cell, text);
@@ -695,27 +694,42 @@ describe('rebuild', () => {
     expect(typed.map(([cell]) => farm.book.range('Rotation', cell).getFormula())).toEqual(ours);
   });
 
-  it('hands on days and a paddock typed on moves to come as wishes, and leaves them where they are', async () => {
+  it('plans with days and a paddock typed on moves to come, again and again; a paddock in no list stays and is told', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);
     const reds = readNow(farm).rows.filter((row) => row.group === 'Reds');
-    const other = TABS.Farm!.slice(1)
-      .map(([name]) => String(name))
-      .find((name) => name !== reds[3]!.paddock)!;
-    const days = reds[1]!.days! + 1;
-    farm.book.type('Rotation', cellIn(farm, 'Days', reds[1]!.sheetRow), String(days));
-    farm.book.type('Rotation', cellIn(farm, 'Paddock', reds[3]!.sheetRow), other);
+    const names = TABS.Farm!.slice(1).map(([name]) => String(name));
+    const used = new Set(reds.slice(0, 5).map(({ paddock }) => paddock));
+    const other = names.find((name) => !used.has(name)) ?? names.find((name) => name !== reds[3]!.paddock)!;
+    const days = reds[1]!.days! - 1;
+    const type = (heading: string, at: number, text: string): void =>
+      farm.book.type('Rotation', cellIn(farm, heading, reds[at]!.sheetRow), text);
+    type('Days', 1, String(days));
+    type('Paddock', 3, other);
+    type('Note', 3, 'vet comes');
+    const wishes = [
+      { group: 0, day: reds[1]!.inDay, days },
+      { group: 0, day: reds[3]!.inDay! - 1, paddock: names.indexOf(other) },
+    ];
     for (let time = 0; time < 2; time++) {
-      const { again, changes, kept } = rebuild(farm, day('2026-03-20'));
-      expect(again.wishes).toEqual([
-        { group: 'Reds', plannedDay: reds[1]!.inDay, days },
-        { group: 'Reds', plannedDay: reds[3]!.inDay! + 1, paddock: other },
-      ]);
-      expect(changes.join('\n')).toContain(`(${days}; the plan was made with ${days - 1})`);
-      expect(kept.inPlace).toEqual([`${cellIn(farm, 'Paddock', reds[3]!.sheetRow)} (“${other}”)`]);
-      expect(shown(farm, 'Days', reds[1]!)).toBe(days);
-      expect(shown(farm, 'Paddock', reds[3]!)).toBe(other);
+      const { again, plan, kept } = rebuild(farm, day('2026-03-20'));
+      expect(again.problem.wishes).toEqual(wishes);
+      expect(plan.droppedWishes).toBeUndefined();
+      expect(kept).toEqual(NOTHING_KEPT);
+      const after = readNow(farm).rows;
+      expect(after.find(({ inDay, group }) => group === 'Reds' && inDay === reds[1]!.inDay)).toMatchObject({
+        id: reds[1]!.id,
+        days,
+      });
+      const wished = after.find(({ id }) => id === reds[3]!.id)!;
+      expect(wished).toMatchObject({ inDay: reds[3]!.inDay! - 1, paddock: other });
+      expect(shown(farm, 'Note', wished)).toBe('vet comes');
     }
+    const row = readNow(farm).rows.find(({ id }) => id === reds[3]!.id)!;
+    farm.book.type('Rotation', cellIn(farm, 'Paddock', row.sheetRow), 'The lane');
+    const { again, kept } = rebuild(farm, day('2026-03-20'));
+    expect(again.problem.wishes).toEqual(wishes.slice(0, 1));
+    expect([...kept.inPlace, ...kept.below].join()).toContain('The lane');
   });
 
   it('reads a table of version 0.1.0, without a memory, by its headings and keeps what was typed', async () => {

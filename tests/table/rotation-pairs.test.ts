@@ -9,6 +9,7 @@ import { groupLoadOn, groupWeightOn } from '../../shared/plan/group-weights';
 import type { PlanProblem, PlanRules, RestRule, Stay } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { scoreStays } from '../../shared/plan/score-plan';
+import { stayLoad } from '../../shared/plan/stay-loads';
 import { rotationBlock } from '../../shared/table/rotation-block';
 import { fromInside, type Quantity, type UnitSystem } from '../../shared/units/units';
 import type { StartCell } from '../../src/headless';
@@ -181,6 +182,10 @@ function expectMove(
     'Feed for the stay',
     feedNeeded(group.head, weightKg, outDay - inDay, group.dailyGainKg, outdoorFactor),
     'mass',
+  );
+  const load = fromInside(stayLoad(problem, stays[i]!), 'loadPerArea', system);
+  expect(Math.abs(Number(move.Load) / load - 1), `Load: ${move.Load} against ${load}`).toBeLessThan(
+    ENDS_OR_DAYS,
   );
   // Two groups in one paddock at once: rest there means nothing, and the check says so.
   if (move.Check === 'Still occupied') return;

@@ -29,12 +29,7 @@ export const WALK_TASK = {
   read: (book, answers) => {
     const ask = asking(book, answers, WALK_BLOCK, true);
     const log = ask.block && readWalk(ask.block);
-    const typed = {
-      day: ask.text(READING_LABELS.day, book.overview.today),
-      place: ask.text(READING_LABELS.place),
-      volts: ask.text(READING_LABELS.volts),
-      found: ask.text(READING_LABELS.found),
-    };
+    const typed = ask.texts(READING_LABELS, { day: book.overview.today });
     const read = readReading(typed, ask.comma);
     const problem = 'problem' in read ? read.problem : undefined;
     ask.wrong(problem === undefined ? [] : [problem]);

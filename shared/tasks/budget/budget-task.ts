@@ -127,12 +127,7 @@ function askStays(
     };
   }
   const lists = ask.lists(['paddocks', 'groups'], units, read?.lists);
-  const start = startSeason(lists, book.overview.today);
-  const typed = {
-    start: ask.text(SEASON_LABELS.start, start.start),
-    end: ask.text(SEASON_LABELS.end, start.end),
-    daysOn: ask.text(SEASON_LABELS.daysOn, start.daysOn),
-  };
+  const typed = ask.texts(SEASON_LABELS, startSeason(lists, book.overview.today));
   const season = readSeason(typed, ask.comma);
   const problems = [
     ...lists.problems.map(({ sentence }) => sentence),

@@ -1,5 +1,6 @@
 import { columnLetters } from '../../../shared/block/a1';
 import { firstOf, headingText, unusedHeadings, withColumn } from '../../../shared/lists/list-columns';
+import { MEMORY_LABELS } from '../../../shared/lists/list-memory';
 import {
   FIELD_LABELS,
   type FoundList,
@@ -7,7 +8,6 @@ import {
   type ListKind,
   PADDOCK_FIELDS,
 } from '../../../shared/lists/model';
-import { LIST_LABELS } from '../../../shared/tasks/ask';
 import { Button } from '../parts/button';
 import { SelectField } from '../parts/field';
 import type { Lists } from './use-lists';
@@ -29,7 +29,7 @@ function Unused({ list }: { list: FoundList }) {
 
 /** Which list is meant and which heading was taken for what; all of it can be changed. */
 export function ListPicker({ kind, lists, summary, onPoint }: Props) {
-  const label = LIST_LABELS[kind];
+  const label = MEMORY_LABELS[kind];
   const found = lists.found[kind];
   const list = lists.chosen[kind];
   return (

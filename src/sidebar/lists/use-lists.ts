@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'preact/hooks';
+import { MEMORY_LABELS } from '../../../shared/lists/list-memory';
 import type { FoundList } from '../../../shared/lists/model';
 import type { RotationSettings } from '../../../shared/table/model';
-import { LIST_LABELS } from '../../../shared/tasks/ask';
 import { type ChosenLists, type GrowerLists, growerLists } from '../../../shared/tasks/grower-lists';
 import type { UnitSystem } from '../../../shared/units/units';
 import type { Book } from '../parts/use-book';
@@ -23,5 +23,5 @@ export function useLists(book: Book, units: UnitSystem, remembered: RotationSett
 
 /** The lists of a task's form; choosing another is an answer. */
 export function answeredLists(lists: GrowerLists, { answer }: TaskState): Lists {
-  return { ...lists, choose: (list) => answer(LIST_LABELS[list.kind], list) };
+  return { ...lists, choose: (list) => answer(MEMORY_LABELS[list.kind], list) };
 }

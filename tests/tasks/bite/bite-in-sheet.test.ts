@@ -179,7 +179,7 @@ describe('the "will it bite" block', () => {
     );
     const remark = cellBeside(content, 'A pig that touches', 6);
     book.type('Bite', remark, 'ask Bea');
-    expect(rebuildBlock(BITE_BLOCK, readFromSheet(book, info), again).kept).toEqual({
+    expect(rebuildBlock(BITE_BLOCK, readFromSheet(book, info), again).kept).toMatchObject({
       inPlace: [`${remark} (“ask Bea”)`],
       below: [],
     });

@@ -42,7 +42,10 @@ export function seasonOf({ lists, rules, old, today, countPlannedAsDone }: Given
   if (!old) return nobodyIn(begun) ?? { problem: begun, rules, rebuild: undefined };
   const rebuild = rebuildInput(old.rotation, { ...whole, today, countPlannedAsDone });
   const isUnderWay = rebuild.past.length > 0;
-  const problem = isUnderWay ? { ...rebuild.problem, evenShare: whole.evenShare } : begun;
+  const { before, wishes } = rebuild.problem;
+  const problem = isUnderWay
+    ? { ...rebuild.problem, evenShare: whole.evenShare }
+    : { ...begun, ...(before && { before }), ...(wishes && { wishes }) };
   const rest: Season = { problem, rules, rebuild: { ...rebuild, problem } };
   return isUnderWay ? rest : (nobodyIn(begun) ?? rest);
 }
