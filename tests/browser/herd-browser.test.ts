@@ -25,7 +25,7 @@ test('a sale goes into the log and into the moves from its day on', async ({ ski
     await sidebar.getByText('Spring feeders: 14 head').waitFor();
     await sidebar.getByLabel('From which day on').fill('2026-06-01');
     await sidebar.getByLabel('Head from then on').fill('9.5');
-    await sidebar.getByText('head must be a whole number').waitFor();
+    await sidebar.getByText('head must be a whole number').first().waitFor();
     await sidebar.getByLabel('Head from then on').fill('9');
     await sidebar.getByLabel('Note').fill('five sold');
     await sidebar.getByRole('button', { name: 'Write the herd log' }).click();

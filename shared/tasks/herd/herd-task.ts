@@ -34,13 +34,7 @@ export const HERD_TASK = {
     const log = ask.block && readHerd(ask.block);
     const { groups, notes, sources } = ask.lists(['groups'], units);
     const names = groups.map(({ name }) => name);
-    const typed = {
-      group: ask.text(CHANGE_LABELS.group, names[0] ?? ''),
-      day: ask.text(CHANGE_LABELS.day, book.overview.today),
-      head: ask.text(CHANGE_LABELS.head),
-      weight: ask.text(CHANGE_LABELS.weight),
-      note: ask.text(CHANGE_LABELS.note),
-    };
+    const typed = ask.texts(CHANGE_LABELS, { group: names[0] ?? '', day: book.overview.today });
     const read = readChange(typed, units, ask.comma);
     const problem = 'problem' in read ? read.problem : undefined;
     if (names.length === 0) ask.wrong(['There is no group list in this file yet: the log begins from it.']);

@@ -7,7 +7,7 @@ import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/
 import { dayWords } from '../../parts/day-words';
 import { SelectField } from '../../parts/field';
 import { Notice } from '../../parts/notice';
-import { TextField } from '../../parts/task-fields';
+import { TextField, UnitsField } from '../../parts/task-fields';
 import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { WriteBlock } from '../../parts/write-block';
@@ -23,6 +23,7 @@ export function HerdSteps({ book, onReread }: { book: Book; onReread: () => void
   };
   return (
     <>
+      <UnitsField state={state} />
       <h2>Now</h2>
       <ul>
         {groups.map((one) => (
