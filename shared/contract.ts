@@ -15,7 +15,7 @@ export const WireCell = v.union([v.number(), v.string(), v.boolean(), v.object({
 export type WireCell = v.InferOutput<typeof WireCell>;
 
 /** Row and column, by offsets from the block's corner, of the cell in the old block whose look and format are kept. */
-const from = v.optional(v.tuple([v.number(), v.number()]));
+const from = v.optional(v.array(v.number()) as unknown as v.GenericSchema<[number, number]>);
 const A_FORMULA = /^=/;
 const A_DAY = /^\d{4}-\d\d-\d\d(T\d\d:\d\d:\d\d)?$/;
 
@@ -196,6 +196,14 @@ export const CALLS = {
   readSelection: { request: v.object({}), reply: Selection },
   writeBlock: { request: WriteBlock, reply: WriteDone },
   putFormula: { request: v.object({ formula: v.string() }), reply: v.object({ a1: v.string() }) },
+  /** Into blank cells of the grower's, at their wish: formulas, or words of a heading. */
+  fillCells: {
+    request: v.object({
+      tab: v.string(),
+      cells: v.array(v.object({ row: v.number(), column: v.number(), value: v.string() })),
+    }),
+    reply: v.object({ cells: v.number() }),
+  },
   /** A short text made of this file's id: it differs in every copy. */
   fileMark: { request: v.object({}), reply: v.object({ mark: v.string() }) },
   /** Refused in the original and outside our own blocks. */

@@ -48,7 +48,7 @@ export function weighingNotes(group: ReadGroup, tab: string, season: NotedSeason
       `${weighed}, after it comes in (${isoFromDay(from)}). Check the date: weight, feed and water before the weighing are not known.`,
     );
   } else if (from - weighedOn > FAR_DAYS) {
-    const then = words(groupWeightOn({ ...group, from }, from), 'mass');
+    const then = words(groupWeightOn(group, from), 'mass');
     notes.push(
       `${weighed}, long before it comes in (${isoFromDay(from)}), and is taken to weigh ${then} by then. Check the date, or weigh again.`,
     );

@@ -21,11 +21,21 @@ export interface PlanPaddock {
   readonly adjoins?: readonly number[];
 }
 
+/** What the herd log says of a group from a day on. */
+export interface HerdStep {
+  readonly day: Day;
+  readonly head?: number;
+  /** As weighed on that day. */
+  readonly weightKg?: number;
+}
+
 export interface PlanGroup {
   readonly name: string;
   readonly head: number;
   readonly weightKg: number;
   readonly weighedOn: Day;
+  /** Head and weights that change, in the order of days; before the first, those above hold. */
+  readonly herd?: readonly HerdStep[];
   /** Absent: the growth table by weight band. */
   readonly dailyGainKg?: number;
   /** First day in the rotation (out of the training pen). */

@@ -1,4 +1,4 @@
-import type { PlanProblem, RestRule } from './model';
+import type { PlanGroup, PlanProblem, RestRule } from './model';
 import { countInWords } from './words';
 
 /** A change to the farm that comes in steps: `apply(problem, n)` makes it n steps large, `most` at most. */
@@ -46,9 +46,17 @@ export function fewerHead(problem: PlanProblem): PlanChange[] {
     words: (n) => `${n} fewer ${n === 1 ? 'pig' : 'pigs'} in ${group.name}`,
     apply: (n) => ({
       ...problem,
-      groups: problem.groups.map((other, i) => (i === g ? { ...group, head: group.head - n } : other)),
+      groups: problem.groups.map((other, i) => (i === g ? withFewer(group, n) : other)),
     }),
   }));
+}
+
+function withFewer(group: PlanGroup, n: number): PlanGroup {
+  const fewer = (head: number): number => Math.max(0, head - n);
+  const herd = group.herd?.map((step) =>
+    step.head === undefined ? step : { ...step, head: fewer(step.head) },
+  );
+  return { ...group, head: fewer(group.head), ...(herd && { herd }) };
 }
 
 /**

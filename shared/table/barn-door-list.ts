@@ -3,6 +3,7 @@ import { feedNeeded } from '../core/herd/feed-needed';
 import { waterNeeded } from '../core/herd/water-needed';
 import { groupSpan } from '../plan/group-span';
 import { groupWeightOn } from '../plan/group-weights';
+import { herdOn } from '../plan/herd-on';
 import type { PlanGroup } from '../plan/model';
 import { Refusal } from '../refusals';
 import { fromInside, type Quantity, symbolOf } from '../units/units';
@@ -95,8 +96,9 @@ function carryFor(
   const days = stay.outDay - stay.inDay;
   const fence =
     fenceMeters === undefined ? 'fence and posts' : `fence ${say(fenceMeters, 'length')} and posts`;
-  const feed = orNothing(() => feedNeeded(group.head, weightKg, days, group.dailyGainKg, outdoorFactor));
-  const water = orNothing(() => waterNeeded(group.head, weightKg, temperatureC));
+  const { head } = herdOn(group, stay.inDay);
+  const feed = orNothing(() => feedNeeded(head, weightKg, days, group.dailyGainKg, outdoorFactor));
+  const water = orNothing(() => waterNeeded(head, weightKg, temperatureC));
   return [
     fence,
     ...(feed === undefined ? [] : [`feed ${say(feed, 'mass')} for the stay`]),

@@ -1,5 +1,6 @@
 import type { Day } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
+import { herdOn } from '../plan/herd-on';
 import type { PlanGroup, PlanPaddock } from '../plan/model';
 import type { LookedUp, PastRow } from './model';
 
@@ -37,7 +38,8 @@ export function isOther(shown: PastRow[keyof PastRow], listed: PastRow[keyof Pas
 }
 
 function figuresOf(group: PlanGroup, { inDay }: Named) {
-  const { head, weightKg, weighedOn, dailyGainKg } = group;
+  const { head, weightKg, weighedOn } = herdOn(group, inDay);
+  const { dailyGainKg } = group;
   return {
     head,
     startWeightKg: weightKg,

@@ -9,6 +9,7 @@ import type { GroupList, ListSources, PaddockList } from '../lists/model';
 import type { Plan, PlanProblem, PlanRules } from '../plan/model';
 import type { UnitSystem } from '../units/units';
 import type { ColumnKey } from './columns';
+import type { HerdSource } from './herd-formulas';
 
 /** What the table was built with. It stands in the block's cells, so that a copy of the file knows it. */
 export interface RotationSettings {
@@ -94,7 +95,8 @@ export interface RotationBlockInput {
   readonly corner: Corner;
   /** Sentences shown above the table. */
   readonly warnings: readonly string[];
-  readonly sources?: ListSources;
+  /** `herd`: the log, where there is one. */
+  readonly sources?: ListSources & { readonly herd?: HerdSource };
   /** Of the table that stands, so that a rebuild keeps the headings in their row. */
   readonly headRows?: number | undefined;
   /** For a rebuild: what rebuildInput gives. */

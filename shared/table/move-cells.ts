@@ -3,10 +3,13 @@ import { dateCall } from '../block/date-call';
 import type { BlockCell } from '../contract';
 import type { Day } from '../core/calendar/day';
 import type { GroupField, PaddockField } from '../lists/model';
+import { herdOn } from '../plan/herd-on';
+import type { PlanGroup } from '../plan/model';
 import { restDue } from '../plan/rest-due';
-import { fromInside, type Quantity } from '../units/units';
+import { fromInside, type Quantity, type UnitSystem } from '../units/units';
 import { checkFormula } from './check-formula';
 import type { ColumnKey } from './columns';
+import { type HerdSource, herdFormulas } from './herd-formulas';
 import { ifFilled, listLookup } from './list-lookup';
 import type { PastRow, RotationBlockInput } from './model';
 import {
@@ -150,18 +153,59 @@ function liveAmounts(context: MoveContext, row: TableRow, at: number): Amounts {
   };
   const weighedOn = ofGroup('weighedOn');
   return {
-    head: cell(ofGroup('head'), group.head),
-    startWeight: cell(ofGroup('weight'), group.weightKg, 'mass'),
-    growthDays: formula(
-      growthDaysFormula(frame, at, weighedOn ?? dateCall(group.weighedOn), weighedOn !== undefined),
-      WHOLE,
-    ),
+    ...(sources?.herd?.units === system
+      ? herdAmounts(sources.herd, { group, ofGroup, frame, at, system })
+      : {
+          head: cell(ofGroup('head'), herdOn(group, row.inDay).head),
+          startWeight: cell(ofGroup('weight'), herdOn(group, row.inDay).weightKg, 'mass'),
+          growthDays: formula(
+            growthDaysFormula(
+              frame,
+              at,
+              weighedOn ?? dateCall(herdOn(group, row.inDay).weighedOn),
+              weighedOn !== undefined,
+            ),
+            WHOLE,
+          ),
+        }),
     dailyGain: cell(ofGroup('dailyGain'), group.dailyGainKg, 'massPerDay'),
     area: cell(ofPaddock('area', false), paddock.areaSquareMeters, 'area'),
     openFrom: day('openFrom', paddock.openFrom),
     openUntil: day('openUntil', paddock.openUntil),
     lastUsed: day('lastUsed', usedBefore(context, row)),
   };
+}
+
+/** Head and weight by the herd log, and where that says nothing yet by the list. */
+function herdAmounts(
+  log: HerdSource,
+  on: {
+    readonly group: PlanGroup;
+    readonly ofGroup: (field: GroupField) => string | undefined;
+    readonly frame: TableFrame;
+    readonly at: number;
+    readonly system: UnitSystem;
+  },
+): Pick<Amounts, 'head' | 'startWeight' | 'growthDays'> {
+  const { group, ofGroup, frame, at, system } = on;
+  const inDay = cellIn(frame, 'inDay', at);
+  const { head, weight, weighedOn } = herdFormulas(log, cellIn(frame, 'groupKey', at), inDay);
+  const listed = (field: 'head' | 'weight', value: number): string => {
+    const lookup = ofGroup(field);
+    return lookup ? ifFilled(lookup).slice(1) : inFormula(value);
+  };
+  const weighed = ofGroup('weighedOn');
+  const day = weighedOn(weighed ?? dateCall(group.weighedOn));
+  return {
+    head: formula(`=${head(listed('head', group.head))}`, WHOLE),
+    startWeight: formula(`=${weight(listed('weight', fromInside(group.weightKg, 'mass', system)))}`),
+    growthDays: formula(growthDaysFormula(frame, at, day, weighed !== undefined), WHOLE),
+  };
+}
+
+/** A number as every locale reads it: no decimal sign. */
+function inFormula(value: number): string {
+  return `${Math.round(value * 10 ** 6)}/10^6`;
 }
 
 /** Last used before this table: what only the table's own past rows say, its formulas find by themselves. */

@@ -27,6 +27,7 @@ import { decimalComma } from '../locale/decimal-comma';
 import { fixedFiguresNotes } from '../table/fixed-figures';
 import type { RotationSettings } from '../table/model';
 import type { UnitSystem } from '../units/units';
+import { groupsWithHerd } from './herd/herd-log';
 
 export type ChosenLists = Readonly<Partial<Record<ListKind, FoundList>>>;
 
@@ -80,8 +81,9 @@ export function growerLists(
     : { groups: [], ...NOTHING };
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
     tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
+  const herd = groupsWithHerd(book, groups.groups);
   const listed = [...paddocks.problems, ...groups.problems];
-  const standing = standingProblems(groups.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
+  const standing = standingProblems(herd.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
   return {
     tabOf,
     found,
@@ -91,7 +93,7 @@ export function growerLists(
       ...(groupTab && { groups: { tab: groupTab, list: withTexts(groupList) } }),
     },
     paddocks: paddocks.paddocks,
-    groups: groups.groups,
+    groups: herd.groups,
     problems: [...listed, ...(listed.length > 0 ? [] : standing)],
     remarks: paddocks.remarks,
     notes: {
@@ -101,7 +103,7 @@ export function growerLists(
         ...fixedIn(paddockTab, chosen.paddocks),
         ...copiesOf(book),
       ],
-      groups: [...lost('groups'), ...notesOf(groups), ...fixedIn(groupTab, chosen.groups)],
+      groups: [...lost('groups'), ...notesOf(groups), ...fixedIn(groupTab, chosen.groups), ...herd.notes],
     },
   };
 }

@@ -9,6 +9,7 @@ import { CALLS, type CallName, type Envelope, type Reply, type Request } from '.
 import { SAMPLE_FARMS } from '../../shared/samples/index';
 import { clearPrivate } from './actions/clear-private';
 import { fileMark } from './actions/file-mark';
+import { fillCells } from './actions/fill-cells';
 import { overview, readFile } from './actions/overview';
 import { putFormula } from './actions/put-formula';
 import { readSelection } from './actions/read-selection';
@@ -27,6 +28,7 @@ const ACTIONS: Actions = {
   readSelection: (port) => readSelection(port),
   writeBlock: (port, request) => writeBlock(port, request),
   putFormula: (port, { formula }) => putFormula(port, formula),
+  fillCells: (port, request) => fillCells(port, request),
   fileMark: (port) => fileMark(port),
   clearPrivate: (port, request) => clearPrivate(port, request),
   startSample: (port, { sample }) => startSample(port, sampleFarm(sample)),

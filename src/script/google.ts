@@ -196,7 +196,7 @@ export function boundSpreadsheet(): SheetPort {
     putFormula: (area, formula) => {
       const cell = rangeOf(area);
       if (cell.getNumberFormat() === TEXT_FORMAT) cell.setNumberFormat('General');
-      cell.setFormula(formula);
+      cell.setValue(formula);
       SpreadsheetApp.flush();
     },
     showTab: (tab) => {

@@ -3,6 +3,7 @@ import type { ComponentType } from 'preact';
 import { BitePanel } from './panels/bite/bite-panel';
 import { BudgetPanel } from './panels/budget/budget-panel';
 import { FormulasPanel } from './panels/formulas/formulas-panel';
+import { HerdPanel } from './panels/herd/herd-panel';
 import { MapPanel } from './panels/map/map-panel';
 import { MaterialsPanel } from './panels/materials/materials-panel';
 import { RotationPanel } from './panels/rotation/rotation-panel';
@@ -31,6 +32,12 @@ export const TASKS: readonly Task[] = [
     about:
       'A page for the phone: where each group stands, what is next, and a box to tick when it has moved.',
     Panel: TodayPanel,
+  },
+  {
+    id: 'herd',
+    title: 'Keep the herd log',
+    about: 'How many there are from which day on, and what they weigh: sold, died, joined, weighed.',
+    Panel: HerdPanel,
   },
   {
     id: 'map',

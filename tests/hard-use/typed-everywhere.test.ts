@@ -5,6 +5,7 @@
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { cellA1 } from '../../shared/block/a1';
 import { BUDGET_TASK, SEASON_LABELS } from '../../shared/tasks/budget/budget-task';
+import { HERD_TASK } from '../../shared/tasks/herd/herd-task';
 import { MATERIALS_TASK } from '../../shared/tasks/materials/materials-task';
 import { pictureTask } from '../../shared/tasks/season/picture-task';
 import { markTask } from '../../shared/tasks/share/mark-task';
@@ -59,6 +60,7 @@ async function tasksIn(units: UnitSystem): Promise<readonly TypedTask[]> {
   await write(other, MATERIALS_TASK, equalPaddocks(units));
   await write(other, BUDGET_TASK, { ...unitsAnswer(units), [SEASON_LABELS.end]: '2026-04-11' });
   buildRotation(other, { units, rules: FARM_RULES });
+  await write(other, HERD_TASK, {});
   const book = readBook(workbook);
   const rotation = rotationTask('Rotation', book);
   typeMoves(workbook, book);
@@ -107,6 +109,7 @@ const TABLES = [
   'Sharing mark',
   'Season picture',
   'Today',
+  'Herd log',
   'Rotation',
   'Rotation, three moves done',
 ];

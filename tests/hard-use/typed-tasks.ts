@@ -6,6 +6,7 @@ import { WALK_SETTINGS } from '../../shared/tasks/bite/walk-block';
 import { WALK_TASK } from '../../shared/tasks/bite/walk-task';
 import { BUDGET_SETTINGS } from '../../shared/tasks/budget/budget-settings';
 import { BUDGET_TASK } from '../../shared/tasks/budget/budget-task';
+import { HERD_TASK } from '../../shared/tasks/herd/herd-task';
 import { MAP_SETTINGS } from '../../shared/tasks/map/map-block';
 import { CORNERS_LABEL, CORNERS_OF_TABLE, MAP_TASK } from '../../shared/tasks/map/map-task';
 import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-model';
@@ -73,6 +74,7 @@ export async function otherTypedTasks(book: Book, units: UnitSystem): Promise<re
       [...MATERIALS_SETTINGS, ...COMPARISON_SETTINGS],
       units,
     ),
+    taskInMemory('Herd log', book, HERD_TASK),
     await filledIn(taskInMemory('Budget of the lists', book, BUDGET_TASK), BUDGET_SETTINGS, units),
   ];
 }

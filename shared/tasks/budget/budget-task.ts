@@ -1,5 +1,6 @@
 import type { Book } from '../../block/book';
 import { civilFromDay, type Day, dayFromCivil, dayFromIso, isoFromDay } from '../../core/calendar/day';
+import type { ListSources } from '../../lists/model';
 import { readAmount } from '../../locale/read-amount';
 import { readRotation } from '../../table/read-rotation';
 import type { UnitSystem } from '../../units/units';
@@ -142,10 +143,15 @@ function askStays(
       problems: isTooMany ? [`More than ${MOST_STAYS} stays: choose longer ones.`] : problems,
       walk: { lists, typed, season: 'problem' in season ? undefined : season },
     },
-    source: lists.sources,
+    // Where a herd log says more than the list, the figures stand as numbers.
+    source: lists.groups.some(({ herd }) => herd) ? withoutGroups(lists.sources) : lists.sources,
     origin: originOfLists(typed.daysOn),
     sources: lists.sources,
   };
+}
+
+function withoutGroups({ paddocks }: ListSources): ListSources {
+  return paddocks ? { paddocks } : {};
 }
 
 /** Far more than a season of any farm; keeps the table in bounds. */

@@ -1,5 +1,6 @@
 import type { Day } from '../../core/calendar/day';
 import type { ReadGroup, ReadPaddock } from '../../lists/model';
+import { herdOn } from '../../plan/herd-on';
 import type { BudgetStay } from './budget-model';
 
 export interface PlainSeason {
@@ -34,14 +35,15 @@ export function plainStays(
 }
 
 function stayIn(group: ReadGroup, paddock: ReadPaddock, inDay: Day, days: number): BudgetStay {
+  const { head, weightKg, weighedOn } = herdOn(group, inDay);
   return {
     group: group.name,
     paddock: paddock.name,
     inDay,
     days,
-    head: group.head,
-    startWeightKg: group.weightKg,
-    growthDays: inDay - group.weighedOn,
+    head,
+    startWeightKg: weightKg,
+    growthDays: inDay - weighedOn,
     ...(group.dailyGainKg !== undefined && { dailyGainKg: group.dailyGainKg }),
     areaSquareMeters: paddock.areaSquareMeters,
   };

@@ -6,6 +6,7 @@ import { settingsTitleRow } from '../../table/read-settings';
 import { WALK_BLOCK, WALK_HEADINGS } from '../bite/walk-block';
 import { BUDGET_BLOCK, LOAD_HEADINGS } from '../budget/budget-block';
 import { endLineRow } from '../end-line';
+import { HERD_BLOCK, HERD_HEADINGS } from '../herd/herd-block';
 import { CORNER_HEADINGS } from '../map/map-block';
 import { FIXED_HEADINGS } from '../materials/comparison-model';
 import { ITEM_HEADINGS, TOTAL_LABEL } from '../materials/item-rows';
@@ -73,6 +74,13 @@ export const PRIVATE_COLUMNS: readonly PrivateColumns[] = [
     headings: FIXED_HEADINGS,
     columns: { 'Price each': 'prices' },
     endRow: headingRowOf(['Comparison']),
+  },
+  {
+    block: HERD_BLOCK,
+    table: 'the herd log',
+    headings: HERD_HEADINGS,
+    columns: { Day: 'logs', 'Head from then on': 'logs', 'Weight each': 'logs', Note: 'notes' },
+    endRow: endLineRow,
   },
   {
     block: BUDGET_BLOCK,

@@ -16,7 +16,14 @@ import { fromInside, symbolOf } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import type { BoundTable } from './bound-table';
 import { BOX_COLUMN, TICK } from './tick-words';
-import { addWorkingHeadings, addWorkingRow, lookedUp, type WorkingAt, workingAt } from './working-rows';
+import {
+  addWorkingHeadings,
+  addWorkingRow,
+  lookedUp,
+  type TodayTable,
+  type WorkingAt,
+  workingAt,
+} from './working-rows';
 
 const DAY = 'ddd d mmm';
 const WHOLE = '#,##0';
@@ -28,7 +35,7 @@ const HINT = 'Tick Moved when a group has moved: the day goes into the rotation 
 const STILL_TICKED = 'Ticked: if it stays, nothing was written. Type the day.';
 const LATE = 'Late';
 
-export function todayBlock(table: BoundTable, origin: Origin): ComposedBlock {
+export function todayBlock(table: TodayTable, origin: Origin): ComposedBlock {
   const draft = draftBlock(origin);
   const workingTop = origin.row + 3 + ROWS_A_CARD * table.groups.length + REMINDERS.length + 3;
   draft.add([text('Today'), formula('=TODAY()', DAY)], 'title');
@@ -55,7 +62,7 @@ function outOfDate(table: BoundTable, draft: Draft, workingTop: number): string 
   return `=IF(${table.last('groupKey')}<>"";"The rotation table has grown: write this page anew.";IF(${others}>0;"The rotation table has another group: write this page anew.";""))`;
 }
 
-function addCard(draft: Draft, table: BoundTable, group: string, at: WorkingAt) {
+function addCard(draft: Draft, table: TodayTable, group: string, at: WorkingAt) {
   const { units } = table;
   const top = draft.next();
   const add = (label: string, cells: readonly BlockCell[], style: 'plain' | 'input' = 'plain'): number =>
@@ -92,7 +99,7 @@ function addCard(draft: Draft, table: BoundTable, group: string, at: WorkingAt) 
   const box = draft.fixed(boxRow, BOX_COLUMN - 1);
   const toDo = draft.add([formula(toDoFormula(at, box, hasLeft))], 'plain', `${group}: to do`);
   add('Moved', [{ k: 'b', v: false, box: true }, BLANK], 'input');
-  add('Pigs', [shown(ifHere(here('head')), '0')]);
+  add('Pigs', [shown(ifHere(at('Head now')), '0')]);
   add('Weight each', [
     shown(ifHere(`IF(${at('Weight now')}="";"no figure";${at('Weight now')})`), '0'),
     unit('mass'),
@@ -104,7 +111,10 @@ function addCard(draft: Draft, table: BoundTable, group: string, at: WorkingAt) 
     text(`${symbolOf('volumePerDay', units)} at ${hotDay(table)}`),
   ]);
   add('Feed a day', [
-    shown(ifHere(`IF(ISNUMBER(${here('feed')});${here('feed')}/${here('stayDays')};"no figure")`), WHOLE),
+    shown(
+      ifHere(ifNumber(here('feed'), `${here('feed')}/${here('stayDays')}*${headShare(table, at)}`)),
+      WHOLE,
+    ),
     text(`${symbolOf('mass', units)}, mean of stay`),
   ]);
   add('Feed to carry', [
@@ -151,8 +161,15 @@ function colour(draft: Draft, row: number, when: string, background: string): vo
  * little more than they drink more (they eat less than in proportion as they grow).
  */
 function waterNow(table: BoundTable, at: WorkingAt): string {
-  const water = lookedUp(table, 'water', at('At'));
-  return `${water}*IF(ISNUMBER(${at('Weight now')});${at('Weight now')}/${lookedUp(table, 'weightIn', at('At'))};1)`;
+  const weight = lookedUp(table, 'weightIn', at('At'));
+  const grown = `IF(ISNUMBER(${at('Weight now')});${at('Weight now')}/${weight};1)`;
+  return `${lookedUp(table, 'water', at('At'))}*${grown}*${headShare(table, at)}`;
+}
+
+/** Pigs of today for each that the move was counted with. */
+function headShare(table: BoundTable, at: WorkingAt): string {
+  const head = lookedUp(table, 'head', at('At'));
+  return `IF(ISNUMBER(${head});IF(${head}>0;${at('Head now')}/${head};1);1)`;
 }
 
 /** How many times the water of the table's own warm day a hot day takes: the ratios of WATER_NEEDED. */

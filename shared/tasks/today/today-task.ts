@@ -1,13 +1,15 @@
 import type { Book } from '../../block/book';
 import { asking } from '../ask';
+import { herdSource } from '../herd/herd-log';
 import { rotationNow } from '../rotation-now';
 import type { Task } from '../task';
 import { type BoundTable, boundTable } from './bound-table';
 import { TODAY_BLOCK } from './tick-words';
 import { todayBlock } from './today-block';
+import { type TodayTable, withLog } from './working-rows';
 
 /** A page in the sheet for the phone, out of the rotation table. */
-export const TODAY_TASK: Task<BoundTable> = {
+export const TODAY_TASK: Task<TodayTable> = {
   name: TODAY_BLOCK,
   what: 'today’s page',
   tabName: 'Today',
@@ -18,7 +20,7 @@ export const TODAY_TASK: Task<BoundTable> = {
       ? boundTable(block)
       : { problem: 'There is no rotation table yet. Choose “Plan the moves” first: today’s page reads it.' };
     if ('problem' in table) ask.wrong([table.problem]);
-    return ask.form(() => table as BoundTable, {}, {});
+    return ask.form(() => withLog(table as BoundTable, herdSource(book)), {}, {});
   },
   compose: todayBlock,
   ownTab: (book) => ({ before: firstTabOfOurs(book) }),

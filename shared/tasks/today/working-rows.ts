@@ -8,6 +8,7 @@
  */
 import { BLANK, formula, text } from '../../block/cells';
 import type { BlockCell } from '../../contract';
+import { type HerdSource, herdFormulas } from '../../table/herd-formulas';
 import { keyFormula } from '../../table/move-formulas';
 import type { Draft } from '../draft-block';
 import type { BoundColumn, BoundTable } from './bound-table';
@@ -26,6 +27,7 @@ export const WORKING_HEADINGS = [
   'At',
   'Next day',
   TICK.next,
+  'Head now',
   'Weight now',
   TICK.row,
   TICK.column,
@@ -33,6 +35,16 @@ export const WORKING_HEADINGS = [
   TICK.refusal,
 ] as const;
 export type WorkingHeading = (typeof WORKING_HEADINGS)[number];
+
+/** The rotation table, and the herd log where there is one in the same units. */
+export interface TodayTable extends BoundTable {
+  readonly herd?: HerdSource;
+}
+
+/** With the herd log, where there is one in the units of the table. */
+export function withLog(table: BoundTable, herd: HerdSource | undefined): TodayTable {
+  return { ...table, ...(herd?.units === table.units && { herd }) };
+}
 
 /** Addresses of a group's card: the cell of its name and the box. */
 export interface CardCells {
@@ -53,7 +65,7 @@ export function lookedUp(table: BoundTable, column: BoundColumn, at: string): st
   return `INDEX(${table.range(column)};${at})`;
 }
 
-export function addWorkingRow(draft: Draft, table: BoundTable, group: string, card: CardCells): void {
+export function addWorkingRow(draft: Draft, table: TodayTable, group: string, card: CardCells): void {
   const at = workingAt(draft, draft.next());
   const { range } = table;
   const key = at('Group key');
@@ -79,6 +91,7 @@ export function addWorkingRow(draft: Draft, table: BoundTable, group: string, ca
     At: formula(`=IF(${since}>0;${place(since)};0)`, WHOLE),
     'Next day': formula(`=MINIFS(${range('inDay')};${own};${range('inDay')};">"&${since})`, DAY),
     [TICK.next]: formula(`=IF(${next}>0;${place(next)};0)`, WHOLE),
+    'Head now': formula(headNow(table, at), WHOLE),
     'Weight now': formula(weightNow(table, at), WHOLE),
     [TICK.row]: formula(`=ROW(${card.box})`, WHOLE),
     [TICK.column]: formula(`=COLUMN(${card.box})`, WHOLE),
@@ -98,16 +111,32 @@ export function addWorkingHeadings(draft: Draft): void {
   draft.add(WORKING_HEADINGS.map(text), 'muted');
 }
 
-/** The weight between this move's and the next one's, straight; after the last move by the daily gain. */
-function weightNow(table: BoundTable, at: WorkingAt): string {
+/** The head of the move, or what the herd log says by today. */
+function headNow({ herd, ...table }: TodayTable, at: WorkingAt): string {
+  const head = lookedUp(table, 'head', at('At'));
+  const now = herd ? herdFormulas(herd, at('Group key'), 'TODAY()').head(head) : head;
+  return `=IFERROR(IF(${at('At')}=0;"";${now});"")`;
+}
+
+/**
+ * The weight between this move's and the next one's, straight; after the last move, and from a weighing since the group
+ * came in, by the daily gain.
+ */
+function weightNow({ herd, ...table }: TodayTable, at: WorkingAt): string {
   const here = lookedUp(table, 'weightIn', at('At'));
   const there = lookedUp(table, 'weightIn', at(TICK.next));
   const gain = lookedUp(table, 'dailyGain', at('At'));
-  const days = `(TODAY()-${at('Since')})`;
-  const onTheWay = `${here}+(${there}-${here})*${days}/(${at('Next day')}-${at('Since')})`;
-  const after = `${here}+IF(ISNUMBER(${gain});${gain}*${days};0)`;
+  const grown = (from: string, day: string): string =>
+    `${from}+IF(ISNUMBER(${gain});${gain}*(TODAY()-${day});0)`;
+  const onTheWay = `${here}+(${there}-${here})*(TODAY()-${at('Since')})/(${at('Next day')}-${at('Since')})`;
   const isOnTheWay = `IF(${at(TICK.next)}>0;ISNUMBER(${there});FALSE)`;
-  return `=IFERROR(IF(${at('At')}=0;"";IF(ISNUMBER(${here});IF(${isOnTheWay};${onTheWay};${after});""));"")`;
+  const planned = `IF(ISNUMBER(${here});IF(${isOnTheWay};${onTheWay};${grown(here, at('Since'))});"")`;
+  const log = herd && herdFormulas(herd, at('Group key'), 'TODAY()');
+  const weighed = log?.weighedOn('0');
+  const now = log
+    ? `IF(${weighed}>${at('Since')};${grown(log.weight('0'), `${weighed}`)};${planned})`
+    : planned;
+  return `=IFERROR(IF(${at('At')}=0;"";${now});"")`;
 }
 
 /** Why a tick cannot be written down. */

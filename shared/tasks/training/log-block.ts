@@ -42,7 +42,7 @@ export const LOG_SETTINGS: readonly SettingSpec<'minimumDays'>[] = [
 
 const NOTES = [
   'One row a pig or batch. Type days as dates. A seller’s word is written down and changes nothing.',
-  'For the rotation: in your group list, under “In rotation from”, type the formula that the sidebar shows under “Train the pigs”: it finds the group by its name, also after sorting. While it says “not ready”, planning stops with a message.',
+  'For the rotation: press “Let the log decide when they may go out” in the sidebar, under “Train the pigs”. It puts a formula into your group list that finds the group by its name, also after sorting. While it says “not ready”, planning stops with a message.',
 ];
 const CAUTION =
   'Turn out only what a person has seen back off from a live wire. No electric fence holds every pig: keep a second fence between pigs and roads.';

@@ -2,10 +2,14 @@
 import type { BlockInfo } from '../../../shared/contract';
 import { dayFromIso } from '../../../shared/core/calendar/day';
 import type { PlanRules } from '../../../shared/plan/model';
+import type { HerdSource } from '../../../shared/table/herd-formulas';
 import { rotationBlock } from '../../../shared/table/rotation-block';
+import { boundHerd } from '../../../shared/tasks/herd/bound-herd';
+import { HERD_BLOCK, type HerdEntry, herdBlock, herdRow } from '../../../shared/tasks/herd/herd-block';
 import { boundTable } from '../../../shared/tasks/today/bound-table';
 import { TODAY_BLOCK } from '../../../shared/tasks/today/tick-words';
 import { todayBlock } from '../../../shared/tasks/today/today-block';
+import { withLog } from '../../../shared/tasks/today/working-rows';
 import { openWorkbook, type StartCell, type Workbook, type WorkbookOptions } from '../../../src/headless';
 import { BLOCK_NAME, readFarm } from '../../table/farm-in-sheet';
 import { scriptText } from '../script-text';
@@ -60,11 +64,13 @@ interface Options extends Pick<WorkbookOptions, 'locale' | 'timeZone' | 'modes'>
   /** Days moved in, in the order of `STAYS`. */
   readonly moved?: readonly (string | undefined)[];
   readonly tab?: string;
+  /** Rows of a herd log; the rotation table was written before it. */
+  readonly herd?: readonly HerdEntry[];
 }
 
 export async function openToday(
   today: string,
-  { moved = [], tab = 'Rotation', ...workbook }: Options = {},
+  { moved = [], herd = [], tab = 'Rotation', ...workbook }: Options = {},
 ): Promise<TodayFarm> {
   const book = await openWorkbook({ tabs: TABS, codeJs: await scriptText(), today, ...workbook });
   const farm = readFarm({ book, tabs: Object.keys(TABS), system: 'US', rules: RULES });
@@ -72,7 +78,13 @@ export async function openToday(
   const table = rotationBlock({ ...farm, plan, corner: { tab, row: 1, column: 1 }, warnings: [] });
   const at = writeInSheet(book, BLOCK_NAME, table, { at: 'new-tab', tab });
   for (const [i, iso] of moved.entries()) if (iso) type(book, i, iso, tab);
-  return { book, info: writeToday(book, at) };
+  const rows = herd.map((entry) => herdRow(entry, '', 'US'));
+  const place = { at: 'new-tab', tab: 'Herd log' } as const;
+  const log =
+    herd.length > 0
+      ? writeInSheet(book, HERD_BLOCK, herdBlock(rows, 'US', { row: 1, column: 1 }), place)
+      : undefined;
+  return { book, info: writeToday(book, at, log && boundHerd(readAsWritten(book, log))) };
 }
 
 /** Types a day moved in. */
@@ -80,10 +92,10 @@ export function type(book: Workbook, move: number, iso: string, tab = 'Rotation'
   book.type(tab, `${ROTATION.movedIn}${ROTATION.firstRow + move}`, iso);
 }
 
-export function writeToday(book: Workbook, rotation: BlockInfo): BlockInfo {
+export function writeToday(book: Workbook, rotation: BlockInfo, herd?: HerdSource): BlockInfo {
   const table = boundTable(readAsWritten(book, rotation));
   if ('problem' in table) throw new Error(table.problem);
-  const block = todayBlock(table, { row: 1, column: 1 });
+  const block = todayBlock(withLog(table, herd), { row: 1, column: 1 });
   return writeInSheet(book, TODAY_BLOCK, block, { at: 'new-tab', tab: 'Today', before: rotation.tab });
 }
 

@@ -1,5 +1,6 @@
 import { bindLists } from '../../../../shared/lists/bind-lists';
 import type { RotationBlockInput } from '../../../../shared/table/model';
+import { boundHerdLog } from '../../../../shared/tasks/herd/herd-log';
 import { type Book, readBook } from '../../parts/use-book';
 import { type OldTable, oldTable, refuseTyped } from './old-table';
 
@@ -13,6 +14,7 @@ export async function refuseChanged(
 ): Promise<Book> {
   const book = await readBook();
   bindLists(sources ?? {}, book);
+  boundHerdLog(sources?.herd, book);
   const now = oldTable(book);
   if (known && now) refuseTyped(known, now);
   return book;

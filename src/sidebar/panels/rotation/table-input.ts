@@ -15,6 +15,7 @@ import type { PlanRules } from '../../../../shared/plan/model';
 import { DEFAULT_TEMPERATURE_C, type RotationBlockInput } from '../../../../shared/table/model';
 import type { RebuildInput } from '../../../../shared/table/rebuild-input';
 import { OUTDOOR_FACTOR } from '../../../../shared/tables/nrc-intake';
+import { boundHerdLog, herdSource } from '../../../../shared/tasks/herd/herd-log';
 import type { UnitSystem } from '../../../../shared/units/units';
 import type { Lists } from '../../lists/use-lists';
 import type { Book } from '../../parts/use-book';
@@ -40,6 +41,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
   const paddocks = sourceOf(book, lists.chosen.paddocks as PaddockList | undefined);
   const groups = sourceOf(book, lists.chosen.groups as GroupList | undefined);
   const before = old?.rotation.settings;
+  const herd = herdSource(book);
   return {
     problem: made.problem,
     plan: made.plan,
@@ -51,7 +53,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
       lists: listsOf({ ...(paddocks && { paddocks }), ...(groups && { groups }) }),
     },
     warnings: warningsOf(made, rebuild),
-    sources: { ...(paddocks && { paddocks }), ...(groups && { groups }) },
+    sources: { ...(paddocks && { paddocks }), ...(groups && { groups }), ...(herd && { herd }) },
     ...(rebuild && {
       past: rebuild.past,
       future: rebuild.future,
@@ -63,7 +65,12 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
 /** The same table with its lists where they stand in the file now. Throws where they say something else. */
 export function boundInput<Input extends Omit<RotationBlockInput, 'corner'>>(input: Input, now: Book): Input {
   const sources = bindLists(input.sources ?? {}, now);
-  return { ...input, sources, settings: { ...input.settings, lists: listsOf(sources) } };
+  const herd = boundHerdLog(input.sources?.herd, now);
+  return {
+    ...input,
+    sources: { ...sources, ...(herd && { herd }) },
+    settings: { ...input.settings, lists: listsOf(sources) },
+  };
 }
 
 /** What stands above the table in the sheet: where the plan falls short, and what was taken for granted. */

@@ -11,6 +11,9 @@ export function WriteOutcome({ writer: { problem, done } }: { writer: Writer }) 
           The table stands on “{done.block.tab}”, {done.a1}.
         </Notice>
       )}
+      {done && (
+        <p class="hint">Next, under “All tasks”: “See today at a glance” makes a page for the phone of it.</p>
+      )}
       {done?.note && <Notice kind="warning">{done.note}</Notice>}
     </>
   );

@@ -11,6 +11,7 @@ import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { WriteBlock } from '../../parts/write-block';
 import { AdviceList } from './escape-steps';
+import { LogDecides } from './log-decides';
 
 export function LogSteps({ book, onReread }: { book: Book; onReread: () => void }) {
   const state = useTask(LOG_TASK, book);
@@ -25,19 +26,10 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
       <SheetProblems state={state} />
       <h2>Into the sheet</h2>
       <p>One row a pig or batch. The sheet says what is still missing; a seller’s word changes nothing.</p>
-      {lookup ? (
-        <>
-          <p>
-            To let the rotation wait: in your group list, under “In rotation from”, type this, with the cell
-            of the group’s name in place of A6. It finds the group by its name, so the log may be sorted; a
-            plain link to a cell of the log would then mean another group.
-          </p>
-          <p>
-            <code class="wrap">{lookup}</code>
-          </p>
-        </>
+      {standing && lookup ? (
+        <LogDecides book={book} log={standing.reading} lookup={lookup} onDone={onReread} />
       ) : (
-        <p>Once the log stands, a formula is shown here that lets the rotation wait for it.</p>
+        <p>Once the log stands, a button here lets the rotation wait for it.</p>
       )}
       <Notice kind="warning">
         Turn out only what a person has seen back off from a live wire. Keep a second fence between pigs and

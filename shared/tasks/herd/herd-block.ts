@@ -1,0 +1,118 @@
+/**
+ * The herd log as a block of cells: who, from which day on, how many, what they weigh. It is the record that head and
+ * weight of every day come from; the group list is where it begins.
+ */
+import { BLANK, date, formula, number, text } from '../../block/cells';
+import { composeBlock } from '../../block/compose-block';
+import type { ComposedBlock } from '../../block/composed-block';
+import type { BlockCell, BlockStyle } from '../../contract';
+import type { Day } from '../../core/calendar/day';
+import { keyFormula } from '../../table/move-formulas';
+import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
+import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { addEndLine } from '../end-line';
+import { NEW_TABLE, roomToType, type TableRoom } from '../room-to-type';
+import { addUnits } from '../settings';
+
+export const HERD_BLOCK = 'SOUNDER_HERD';
+export const HERD_HEADINGS = ['Group', 'Day', 'Head from then on', 'Weight each', 'Note', 'Says'] as const;
+export const HERD_KEY = 'Group of the log';
+
+/** Rows left free below the last one. Judgement: a season of sales and weighings. */
+const FREE_ROWS = 40;
+const STYLES: readonly BlockStyle[] = ['input', 'input', 'input', 'input', 'input', 'plain', 'muted'];
+const WIDTHS = [165, 92, 92, 92, 220, 220, 110];
+const HINT =
+  'A row for each change: from which day on, how many head, or what they weigh each, or both. Head 0 when the last has gone.';
+const HINT_OF_LIST =
+  'The first row of a group comes from your list. From then on this log counts, and what changes in the list changes nothing that is past.';
+
+/** A row as typed, or one that the sidebar adds. */
+export type HerdRow = readonly [BlockCell, BlockCell, BlockCell, BlockCell, BlockCell];
+
+export interface HerdEntry {
+  readonly group: string;
+  readonly day: Day;
+  readonly head?: number;
+  readonly weightKg?: number;
+}
+
+export function herdRow({ group, day, head, weightKg }: HerdEntry, note: string, units: UnitSystem): HerdRow {
+  return [
+    text(group),
+    date(day),
+    head === undefined ? BLANK : number(head, '0'),
+    weightKg === undefined ? BLANK : number(rounded(fromInside(weightKg, 'mass', units))),
+    text(note),
+  ];
+}
+
+/** A weight that came through kilograms stands as it was typed. */
+function rounded(value: number): number {
+  return Number(value.toFixed(6));
+}
+
+export function herdBlock(
+  rows: readonly HerdRow[],
+  units: UnitSystem,
+  origin: Origin,
+  room: TableRoom = NEW_TABLE,
+): ComposedBlock {
+  const draft = draftBlock(origin);
+  draft.add([text('Herd log')], 'title');
+  draft.add([text(HINT)], 'muted');
+  draft.add([text(HINT_OF_LIST)], 'muted');
+  addUnits(draft, units);
+  draft.add([BLANK, BLANK, text('pigs'), text(symbolOf('mass', units))], 'muted');
+  draft.add([...HERD_HEADINGS, HERD_KEY].map(text), 'heading');
+  const first = draft.next();
+  const end = first + roomToType(rows.length, FREE_ROWS, room);
+  for (let row = first; row < end; row++) {
+    const typed = rows[row - first] ?? [BLANK, BLANK, BLANK, BLANK, BLANK];
+    draft.add([...typed, formula(says(draft, row, first, end)), formula(keyOf(draft, row))], STYLES);
+  }
+  addEndLine(draft, 4);
+  const said = draft.at(first, 5);
+  draft.rules.push({
+    row: first - origin.row,
+    column: 5,
+    rows: end - first,
+    columns: 1,
+    formula: `=${said}<>""`,
+    background: '#fde3c8',
+  });
+  const { cells, styles, ids } = composeBlock(draft.rows);
+  return { cells, styles, ids, rules: draft.rules, widths: WIDTHS };
+}
+
+function keyOf(draft: Draft, row: number): string {
+  const name = draft.at(row, 0);
+  return `=IF(${name}="";"";${keyFormula(`TRIM(${name})`).slice(1)})`;
+}
+
+/** What keeps a row from counting, or two from being told apart; '' where all is well. */
+function says(draft: Draft, row: number, first: number, end: number): string {
+  const [group, day, head, weight] = [0, 1, 2, 3].map((column) => draft.at(row, column)) as [
+    string,
+    string,
+    string,
+    string,
+  ];
+  // From the headings to the end line, so that rows put in above the first or below the last count.
+  const down = (column: number): string => draft.down(first - 1, end, column);
+  const twice = (column: number): string =>
+    `COUNTIFS(${down(6)};${draft.at(row, 6)};${down(1)};${day};${down(column)};">=0")>1`;
+  const isWrong = (cell: string, least: string): string =>
+    `IF(COUNTA(${cell})=0;FALSE;IF(ISNUMBER(${cell});${cell}${least};TRUE))`;
+  const rules: readonly (readonly [when: string, words: string])[] = [
+    [`COUNTA(${draft.at(row, 0)}:${draft.at(row, 3)})=0`, ''],
+    [`${group}=""`, 'which group?'],
+    [`NOT(ISNUMBER(${day}))`, 'type the day as a date'],
+    [`COUNTA(${head};${weight})=0`, 'type a head or a weight'],
+    [isWrong(head, '<0'), 'head must be a number, 0 or more'],
+    [isWrong(weight, '<=0'), 'weight must be a number above 0'],
+    [`IF(ISNUMBER(${head});${twice(2)};FALSE)`, 'two heads on one day: the larger counts'],
+    [`IF(ISNUMBER(${weight});${twice(3)};FALSE)`, 'two weights on one day: the larger counts'],
+  ];
+  return `=${rules.reduceRight((otherwise, [when, words]) => `IF(${when};"${words}";${otherwise})`, '""')}`;
+}

@@ -1,0 +1,28 @@
+/** The herd log of a file as it was read. */
+import type { Book } from '../../block/book';
+import type { ReadGroup } from '../../lists/model';
+import type { HerdSource } from '../../table/herd-formulas';
+import { standingOf } from '../standing';
+import { boundHerd } from './bound-herd';
+import { HERD_BLOCK } from './herd-block';
+import { readHerd } from './read-herd';
+import { type GroupsWithHerd, withHerd } from './with-herd';
+
+export function groupsWithHerd(book: Book, groups: readonly ReadGroup[]): GroupsWithHerd {
+  const log = standingOf(book, HERD_BLOCK)?.reading;
+  return log ? withHerd(groups, readHerd(log)) : { groups, notes: [] };
+}
+
+export function herdSource(book: Book): HerdSource | undefined {
+  const log = standingOf(book, HERD_BLOCK)?.reading;
+  return log && boundHerd(log);
+}
+
+/** The log where it stands now. Throws where it says something else than the plan was made with. */
+export function boundHerdLog(before: HerdSource | undefined, now: Book): HerdSource | undefined {
+  const herd = herdSource(now);
+  if (before?.says === herd?.says) return herd;
+  throw new Error(
+    'The herd log was changed after the page had read it. Press “Read the spreadsheet again” so that it counts, look at the numbers and write once more. Nothing was written.',
+  );
+}

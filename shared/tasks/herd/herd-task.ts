@@ -1,0 +1,90 @@
+import { dayFromIso } from '../../core/calendar/day';
+import type { ReadGroup } from '../../lists/model';
+import { nameKey } from '../../lists/read-list-cell';
+import { readTyped } from '../../locale/read-typed';
+import { toInside, type UnitSystem } from '../../units/units';
+import { asking } from '../ask';
+import { NEW_TABLE, type TableRoom } from '../room-to-type';
+import type { Task } from '../task';
+import { HERD_BLOCK, type HerdEntry, type HerdRow, herdBlock, herdRow } from './herd-block';
+import { readHerd } from './read-herd';
+
+export const CHANGE_LABELS = {
+  group: 'Group that has changed',
+  day: 'From which day on',
+  head: 'Head from then on',
+  weight: 'Weight each, if weighed',
+  note: 'Note',
+} as const;
+
+interface HerdPlan {
+  readonly rows: readonly HerdRow[];
+  readonly units: UnitSystem;
+  readonly room: TableRoom;
+}
+
+/** The herd log, a first row for each group of the list that is not in it yet, and one change more. */
+export const HERD_TASK = {
+  name: HERD_BLOCK,
+  what: 'the herd log',
+  tabName: 'Herd log',
+  read: (book, answers) => {
+    const ask = asking(book, answers, HERD_BLOCK, true);
+    const units = ask.units();
+    const log = ask.block && readHerd(ask.block);
+    const { groups, notes, sources } = ask.lists(['groups'], units);
+    const names = groups.map(({ name }) => name);
+    const typed = ask.texts(CHANGE_LABELS, { group: names[0] ?? '', day: book.overview.today });
+    const read = readChange(typed, units, ask.comma);
+    const problem = 'problem' in read ? read.problem : undefined;
+    if (names.length === 0) ask.wrong(['There is no group list in this file yet: the log begins from it.']);
+    if (problem !== undefined) ask.wrong([problem]);
+    const isNew = ({ name }: ReadGroup): boolean =>
+      !log?.entries.some((entry) => nameKey(entry.group) === nameKey(name));
+    const firsts = groups.filter(isNew).map((group) => herdRow(firstOf(group), 'from the list', units));
+    const added = 'entry' in read ? [herdRow(read.entry, typed.note, units)] : [];
+    const room = log ? { lines: log.lines, below: ask.standing?.below ?? 0 } : NEW_TABLE;
+    return ask.form(
+      () => ({ rows: [...(log?.rows ?? []), ...firsts, ...added], units, room }),
+      { typed, problem, units, groups, notes: notes.groups },
+      { sources: sources.groups ? { groups: sources.groups } : {} },
+    );
+  },
+  compose: ({ rows, units, room }, corner) => herdBlock(rows, units, corner, room),
+} satisfies Task<HerdPlan>;
+
+/** A group as its list has it, on the day of its weighing. */
+function firstOf({ name, head, weightKg, weighedOn }: ReadGroup): HerdEntry {
+  return { group: name, day: weighedOn, head, weightKg };
+}
+
+/** The row that the form stands for; none where neither head nor weight was typed. */
+function readChange(
+  typed: Readonly<Record<keyof typeof CHANGE_LABELS, string>>,
+  units: UnitSystem,
+  comma: boolean,
+): { readonly entry: HerdEntry } | { readonly problem: string } | { readonly none: true } {
+  const head = numberIn(typed.head, comma);
+  const weight = numberIn(typed.weight, comma);
+  if (head === undefined && weight === undefined) return { none: true };
+  if (head !== undefined && !(Number.isInteger(head) && head >= 0)) {
+    return { problem: `head must be a whole number, 0 or more, got ${typed.head}` };
+  }
+  if (weight !== undefined && !(weight > 0)) {
+    return { problem: `the weight must be a number above 0, got ${typed.weight}` };
+  }
+  const day = dayFromIso(typed.day);
+  if (day === undefined) return { problem: 'the change needs a day' };
+  const amounts = {
+    ...(head !== undefined && { head }),
+    ...(weight !== undefined && { weightKg: toInside(weight, 'mass', units) }),
+  };
+  return { entry: { group: typed.group, day, ...amounts } };
+}
+
+/** NaN for what is typed and no number. */
+function numberIn(typed: string, comma: boolean): number | undefined {
+  if (typed.trim() === '') return undefined;
+  const read = readTyped(typed, comma);
+  return 'value' in read && typeof read.value === 'number' ? read.value : Number.NaN;
+}

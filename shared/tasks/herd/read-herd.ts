@@ -1,0 +1,69 @@
+/** Reads the herd log: the rows as typed, and those that count. */
+import { cellA1 } from '../../block/a1';
+import { BLANK } from '../../block/cells';
+import type { BlockContent } from '../../block/read-block';
+import type { BlockCell } from '../../contract';
+import { dayIn } from '../../lists/read-list-cell';
+import { toInside } from '../../units/units';
+import { typedRows } from '../end-line';
+import { textOf } from '../rows-between';
+import { readUnits } from '../settings';
+import { HERD_HEADINGS, type HerdEntry, type HerdRow } from './herd-block';
+
+export interface HerdRead {
+  /** Blank rows between filled ones stay where they are. */
+  readonly rows: readonly HerdRow[];
+  /** In the order of days. */
+  readonly entries: readonly (HerdEntry & { readonly cell: string })[];
+  /** Rows that are kept but cannot be counted, each with its cell. */
+  readonly problems: readonly string[];
+  /** Lines under the headings. */
+  readonly lines: number;
+}
+
+const TYPED = HERD_HEADINGS.slice(0, 5);
+
+export function readHerd(block: BlockContent): HerdRead {
+  const units = readUnits(block) ?? 'US';
+  const problems: string[] = [];
+  const { headings, rows, sheetRows, lines } = typedRows(block, HERD_HEADINGS);
+  const columns = TYPED.map((heading) => headings.indexOf(heading));
+  const typed = rows.map((row) => columns.map((c) => row[c] ?? BLANK) as unknown as HerdRow);
+  const filled = typed.map((row) => row.some(({ k }) => k !== 'blank'));
+  const entries = typed.flatMap(([group, day, head, weight], i) => {
+    if (!filled[i]) return [];
+    const cell = (typedColumn: number): string =>
+      `${block.info.tab}!${cellA1(sheetRows[i]!, block.info.column + columns[typedColumn]!)}`;
+    const refuse = (column: number, must: string): [] => {
+      problems.push(`${cell(column)}: ${must}`);
+      return [];
+    };
+    const on = dayOf(day);
+    const name = textOf(group).trim();
+    if (name === '') return refuse(0, 'the group must be given');
+    if (on === undefined) return refuse(1, 'the day must be a date');
+    if (head.k === 'blank' && weight.k === 'blank') return refuse(2, 'a head or a weight must be given');
+    if (head.k !== 'blank' && !(head.k === 'n' && head.v >= 0)) {
+      return refuse(2, 'head must be a number, 0 or more');
+    }
+    if (weight.k !== 'blank' && !(weight.k === 'n' && weight.v > 0)) {
+      return refuse(3, 'the weight must be a number above 0');
+    }
+    const amounts = {
+      ...(head.k === 'n' && { head: head.v }),
+      ...(weight.k === 'n' && { weightKg: toInside(weight.v, 'mass', units) }),
+    };
+    return [{ group: name, day: on, ...amounts, cell: cell(0) }];
+  });
+  return {
+    rows: typed.slice(0, filled.lastIndexOf(true) + 1),
+    entries: entries.sort((a, b) => a.day - b.day),
+    problems,
+    lines,
+  };
+}
+
+function dayOf(cell: BlockCell): number | undefined {
+  if (cell.k === 'd') return dayIn({ d: cell.v });
+  return cell.k === 't' ? dayIn(cell.v) : undefined;
+}

@@ -1,0 +1,76 @@
+/** Puts the day from which the training log says a group is ready into the group list itself. */
+import { cellA1 } from '../../block/a1';
+import { isFilled } from '../../block/is-filled';
+import { markOfStanding } from '../../block/memory';
+import type { BlockContent } from '../../block/read-block';
+import type { TabContent } from '../../contract';
+import type { GroupList, ListSource, ReadGroup } from '../../lists/model';
+import { nameKey } from '../../lists/read-list-cell';
+import { shownCell } from '../cell-value';
+import { typedRows } from '../end-line';
+import { LOG_HEADINGS } from './log-headings';
+import { readyLookup } from './ready-lookup';
+
+/** Heading of a column that is made, as the list finder knows it. */
+const HEADING = 'In rotation from';
+
+export interface LogDecides {
+  readonly tab: string;
+  /** Blank cells of the list and what goes into them. */
+  readonly cells: readonly { readonly row: number; readonly column: number; readonly value: string }[];
+  /** What will be done, and what stays as it is, in sentences. */
+  readonly told: readonly string[];
+}
+
+/** Only groups that the log names; a day that was typed in the list stays. */
+export function letLogDecide(
+  log: BlockContent,
+  { tab, list }: ListSource<GroupList>,
+  groups: readonly ReadGroup[],
+): LogDecides {
+  const named = namesIn(log);
+  const [inLog, others] = [true, false].map((is) =>
+    groups.filter(({ name, cells }) => cells.name && named.has(nameKey(name)) === is),
+  ) as [ReadGroup[], ReadGroup[]];
+  const made = list.columns.from === undefined;
+  const column = list.columns.from ?? freeColumn(tab, list);
+  const told: string[] = [];
+  const cells = inLog.flatMap(({ name, cells: { name: at } }) => {
+    const { row, column: nameColumn } = at!;
+    const value = readyLookup(log, cellA1(row, nameColumn));
+    if (value === undefined) return [];
+    if (!isFilled(tab, row - 1, column - 1)) return [{ row, column, value }];
+    const standing = tab.formulas[row - 1]?.[column - 1] ?? '';
+    if (markOfStanding('', standing) !== markOfStanding('', value)) {
+      const stands = standing || shownCell(tab.values[row - 1]![column - 1]!);
+      told.push(`${cellA1(row, column)} (${stands}) stays for ${name}: clear it to let the log decide.`);
+    }
+    return [];
+  });
+  if (others.length > 0) {
+    told.push(`Not in the log, so nothing is put in: ${others.map(({ name }) => name).join(', ')}.`);
+  }
+  if (cells.length === 0) return { tab: tab.name, cells, told };
+  if (!made) return { tab: tab.name, cells, told };
+  told.unshift(`The list has no such column: “${HEADING}” is put into ${cellA1(list.headingRow, column)}.`);
+  return { tab: tab.name, cells: [{ row: list.headingRow, column, value: HEADING }, ...cells], told };
+}
+
+function namesIn(log: BlockContent): ReadonlySet<string> {
+  const { headings, rows } = typedRows(log, LOG_HEADINGS);
+  const column = headings.indexOf('Group');
+  return new Set(
+    rows.flatMap((row) => {
+      const cell = row[column];
+      return cell?.k === 't' || cell?.k === 'n' ? [nameKey(String(cell.v))] : [];
+    }),
+  );
+}
+
+/** The first column right of the list in which nothing stands beside it. */
+function freeColumn(tab: TabContent, list: GroupList): number {
+  const rows = Array.from({ length: list.lastRow - list.headingRow + 1 }, (_, r) => list.headingRow - 1 + r);
+  let column = Math.max(...Object.values(list.columns)) + 1;
+  while (rows.some((r) => isFilled(tab, r, column - 1))) column++;
+  return column;
+}

@@ -1,0 +1,71 @@
+import { useState } from 'preact/hooks';
+import type { BlockContent } from '../../../../shared/block/read-block';
+import { startUnits } from '../../../../shared/lists/start-units';
+import { standingOf } from '../../../../shared/tasks/standing';
+import { letLogDecide } from '../../../../shared/tasks/training/let-log-decide';
+import { LOG_BLOCK } from '../../../../shared/tasks/training/log-block';
+import { useLists } from '../../lists/use-lists';
+import { usePage } from '../../page';
+import { Button } from '../../parts/button';
+import { Notice } from '../../parts/notice';
+import { type Book, readBook } from '../../parts/use-book';
+import { useWork } from '../../parts/use-work';
+import { ask } from '../../server';
+
+interface Props {
+  readonly book: Book;
+  readonly log: BlockContent;
+  /** The formula for a name in A6. */
+  readonly lookup: string;
+  readonly onDone: () => void;
+}
+
+/** Lets the rotation wait for the log: its day goes into the group list's own column. */
+export function LogDecides({ book, log, lookup, onDone }: Props) {
+  const lists = useLists(book, startUnits(book));
+  const work = useWork();
+  const { say } = usePage();
+  const [done, setDone] = useState<string>();
+  const source = lists.sources.groups;
+  const decides = source && letLogDecide(log, source, lists.groups);
+  const fill = (): void =>
+    work.start(async () => {
+      setDone(undefined);
+      const now = standingOf(await readBook(), LOG_BLOCK)?.reading;
+      if (!decides || !now || JSON.stringify(now.info) !== JSON.stringify(log.info)) {
+        throw new Error('The log or the list has moved. Read the spreadsheet again. Nothing was written.');
+      }
+      await ask('fillCells', { tab: decides.tab, cells: [...decides.cells] });
+      setDone(`The group list on “${decides.tab}” now follows the log.`);
+      say('Done: the group list follows the log.');
+      onDone();
+    });
+  return (
+    <>
+      <p>
+        The rotation can wait for the log: the day from which a group is ready goes into your group list,
+        under “In rotation from”. While the log says “not ready”, planning stops with a message.
+      </p>
+      {decides && decides.told.length > 0 && (
+        <Notice kind="note">
+          <ul>
+            {decides.told.map((sentence) => (
+              <li key={sentence}>{sentence}</li>
+            ))}
+          </ul>
+        </Notice>
+      )}
+      {decides && decides.cells.length > 0 && (
+        <Button disabled={work.busy} onPress={fill}>
+          {work.busy ? 'Writing…' : 'Let the log decide when they may go out'}
+        </Button>
+      )}
+      {work.problem && <Notice kind="problem">{work.problem}</Notice>}
+      {done && <Notice kind="done">{done}</Notice>}
+      <p class="hint">
+        By hand: type this there, with the cell of the group’s name in place of A6. It finds the group by its
+        name, so the log may be sorted. <code class="wrap">{lookup}</code>
+      </p>
+    </>
+  );
+}

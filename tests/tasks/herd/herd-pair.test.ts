@@ -1,0 +1,87 @@
+/** What the formulas say of the herd log and what the planner takes from it: held against each other, random logs. */
+import { expect, test } from 'vitest';
+import { dayFromIso, isoFromDay } from '../../../shared/core/calendar/day';
+import type { ReadGroup } from '../../../shared/lists/model';
+import { herdOn } from '../../../shared/plan/herd-on';
+import { herdFormulas } from '../../../shared/table/herd-formulas';
+import { boundHerd } from '../../../shared/tasks/herd/bound-herd';
+import { HERD_BLOCK, type HerdEntry, herdBlock, herdRow } from '../../../shared/tasks/herd/herd-block';
+import { readHerd } from '../../../shared/tasks/herd/read-herd';
+import { withHerd } from '../../../shared/tasks/herd/with-herd';
+import { openWorkbook } from '../../../src/headless';
+import { scriptText } from '../script-text';
+import { readAsWritten, writeInSheet } from '../sheet-block';
+
+const START = dayFromIso('2026-03-01')!;
+const DAYS = 60;
+/** Names that a criterion could read as a pattern, and one with spaces around. */
+const NAMES = ['Reds', '>5 Pigs*', ' Late  boys '];
+const LISTED = { head: 30, weightKg: 20, weighedOn: START - 10 };
+
+/** Numbers from 0 up to below 1, the same at every run (Park and Miller's generator, Comm. ACM 31:1192, 1988). */
+function randomFrom(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state * 48_271) % 2_147_483_647;
+    return state / 2_147_483_647;
+  };
+}
+
+function randomLog(random: () => number): HerdEntry[] {
+  return Array.from({ length: 25 }, () => {
+    const kind = random();
+    return {
+      group: NAMES[Math.floor(random() * NAMES.length)]!,
+      // Few days: several rows fall on one.
+      day: START + Math.floor(random() * 20) * 3,
+      ...(kind < 0.7 && { head: Math.floor(random() * 30) }),
+      ...(kind > 0.4 && { weightKg: 20 + Math.floor(random() * 100) }),
+    };
+  });
+}
+
+test.each([
+  [7, 'en_US'],
+  [11, 'de_DE'],
+])('random log %i (%s)', async (seed, locale) => {
+  const random = randomFrom(seed);
+  const tabs = { Ask: [['Key', 'Day', 'Head', 'Weight', 'Weighed']] };
+  const book = await openWorkbook({ tabs, codeJs: await scriptText(), locale, today: '2026-03-01' });
+  const rows = randomLog(random).map((entry) => herdRow(entry, '', 'metric'));
+  const block = herdBlock(rows, 'metric', { row: 1, column: 1 });
+  const info = writeInSheet(book, HERD_BLOCK, block, { at: 'new-tab', tab: 'Herd' });
+  const content = readAsWritten(book, info);
+  const log = boundHerd(content)!;
+  const listed = NAMES.map((name): ReadGroup => ({ name, ...LISTED, cells: {} }));
+  const { groups } = withHerd(listed, readHerd(content));
+  const asked = Array.from({ length: 120 }, () => ({
+    g: Math.floor(random() * NAMES.length),
+    day: START - 3 + Math.floor(random() * (DAYS + 6)),
+  }));
+  const key = (name: string): string => `k${name.replace(/\*/g, '·')}`;
+  const cells = asked.map(({ g, day }, i) => {
+    const { head, weight, weighedOn } = herdFormulas(log, `$A${i + 2}`, `$B${i + 2}`);
+    const serial = Math.round((Date.parse(isoFromDay(day)) - Date.parse('1899-12-30')) / 86_400_000);
+    const weighed = Math.round(
+      (Date.parse(isoFromDay(LISTED.weighedOn)) - Date.parse('1899-12-30')) / 86_400_000,
+    );
+    return [
+      key(NAMES[g]!),
+      serial,
+      `=${head(String(LISTED.head))}`,
+      `=${weight(String(LISTED.weightKg))}`,
+      `=$B${i + 2}-(${weighedOn(String(weighed))})`,
+    ];
+  });
+  book.range('Ask', `A2:E${asked.length + 1}`).setValues(cells);
+  const got = book.values('Ask').slice(1);
+  expect(new Set(got.map((row) => row[2])).size).toBeGreaterThan(5);
+  for (const [i, { g, day }] of asked.entries()) {
+    const { head, weightKg, weighedOn } = herdOn(groups[g]!, day);
+    const [, , headThere, weightThere, since] = got[i]!;
+    const what = `${NAMES[g]} on ${isoFromDay(day)}`;
+    expect(headThere, what).toBe(head);
+    expect(weightThere, what).toBeCloseTo(weightKg, 5);
+    expect(since, what).toBe(day - weighedOn);
+  }
+});

@@ -1,0 +1,99 @@
+/** The whole way with a herd log: plan, write, moves typed, list and log changed, built anew. */
+import { expect, test } from 'vitest';
+import { dayFromIso } from '../../../shared/core/calendar/day';
+import { HERD_BLOCK, herdBlock, herdRow } from '../../../shared/tasks/herd/herd-block';
+import { openWorkbook, type Workbook } from '../../../src/headless';
+import { buildRotation } from '../../hard-use/rotation-task';
+import { FARM_RULES, farmToType } from '../../hard-use/typed-farm';
+import { scriptText } from '../script-text';
+import { writeInSheet } from '../sheet-block';
+
+const KG = 0.45359237;
+
+interface Move {
+  readonly row: number;
+  readonly group: string;
+  readonly planned: string;
+  readonly head: unknown;
+  readonly weight: unknown;
+}
+
+function moves(book: Workbook): Move[] {
+  const values = book.values('Rotation');
+  const head = values.findIndex((row) => row.includes('Moved in'));
+  const at = (heading: string): number => values[head]!.indexOf(heading);
+  const end = values.findIndex((row) => row[0] === 'Settings of this table');
+  return values.slice(head + 2, end).flatMap((row, i) =>
+    row[at('Moved in') - 1] instanceof Date
+      ? [
+          {
+            row: head + 3 + i,
+            group: String(row[0]),
+            planned: (row[at('Planned in')] as Date).toISOString().slice(0, 10),
+            head: row[at('Head')],
+            weight: Number(Number(row[at('Weight in (lb)')]).toFixed(6)),
+          },
+        ]
+      : [],
+  );
+}
+
+/** Without the rows, in which moves may stand elsewhere. */
+function figures(all: readonly Move[]): unknown[] {
+  return all.map(({ row: _, ...rest }) => rest);
+}
+
+test('what is past keeps its figures, what is to come follows the log; nothing typed, nothing changed', async () => {
+  const book = await openWorkbook({
+    tabs: farmToType('US'),
+    codeJs: await scriptText(),
+    today: '2026-04-01',
+  });
+  const day = (iso: string): number => dayFromIso(iso)!;
+  const entries = [
+    { group: 'Reds', day: day('2026-03-28'), head: 10, weightKg: 60 * KG },
+    { group: 'Blacks', day: day('2026-03-28'), head: 8, weightKg: 90 * KG },
+    { group: 'Reds', day: day('2026-04-06'), head: 7 },
+  ];
+  const rows = entries.map((entry) => herdRow(entry, '', 'US'));
+  const corner = { row: 1, column: 1 };
+  writeInSheet(book, HERD_BLOCK, herdBlock(rows, 'US', corner), { at: 'new-tab', tab: 'Herd log' });
+  expect(buildRotation(book, { rules: FARM_RULES, units: 'US' }).kind).toBe('written');
+  const first = moves(book);
+  const reds = first.filter(({ group }) => group === 'Reds');
+  for (const { planned, head, weight } of reds) {
+    expect(head, planned).toBe(planned < '2026-04-06' ? 10 : 7);
+    // 60 lb on 28 March, 1.5 lb a day.
+    expect(weight, planned).toBeCloseTo(60 + 1.5 * (day(planned) - day('2026-03-28')), 5);
+  }
+  expect(reds.some(({ planned }) => planned >= '2026-04-06')).toBe(true);
+
+  // Built anew with nothing typed: the same table, formula for formula.
+  const formulas = book.formulas('Rotation');
+  expect(buildRotation(book).kind).toBe('written');
+  expect(book.formulas('Rotation')).toEqual(formulas);
+  expect(moves(book)).toEqual(first);
+
+  // The first two moves of the Reds happened on their days; then the list is changed and the table built anew.
+  for (const { row, planned } of reds.slice(0, 2)) book.type('Rotation', `D${row}`, planned);
+  book.state.now = () => new Date('2026-04-07T12:00:00Z');
+  book.type('Pigs', 'B2', '3');
+  book.type('Pigs', 'C2', '44');
+  const outcome = buildRotation(book);
+  expect(outcome.kind === 'written' ? outcome.rebuild?.notes : outcome).toEqual(
+    expect.not.arrayContaining([expect.stringContaining('another column')]),
+  );
+  const after = moves(book).filter(({ group }) => group === 'Reds');
+  expect(figures(after.slice(0, 2))).toEqual(figures(reds.slice(0, 2)));
+  for (const { planned, head } of after.slice(2)) expect(head, planned).toBe(planned < '2026-04-06' ? 10 : 7);
+
+  // A sale that is typed into the log on the 8th: the planner bears it, the past stays.
+  book.type('Herd log', 'A10', 'Reds');
+  book.type('Herd log', 'B10', '2026-04-08');
+  book.type('Herd log', 'C10', '5');
+  const sold = buildRotation(book);
+  expect(sold.kind).toBe('written');
+  const last = moves(book).filter(({ group }) => group === 'Reds');
+  expect(figures(last.slice(0, 2))).toEqual(figures(reds.slice(0, 2)));
+  for (const { planned, head } of last.slice(2)) expect(head, planned).toBe(planned < '2026-04-08' ? 7 : 5);
+});
