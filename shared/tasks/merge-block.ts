@@ -361,7 +361,7 @@ export function asWritten(block: BlockContent, wordOf: ReadonlyMap<string, strin
   };
   const rows = block.values.map((_, r) => r).filter(isOwn);
   const columns = alignColumns(block, 0);
-  const written = Math.max(...memory.rows.map((row) => row?.marks.length ?? 0));
+  const written = Math.max(0, ...rows.map((r) => memory.rows[r]?.marks.length ?? 0));
   const order = [
     ...Array.from({ length: written }, (_, w) => columns.indexOf(w)),
     ...columns.flatMap((w, c) => (w === undefined ? [c] : [])),

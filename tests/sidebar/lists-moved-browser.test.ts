@@ -150,7 +150,12 @@ function drawMap(book: Workbook): void {
     units: 'US',
     origin: { row: 1, column: 1 },
   });
-  const reply = book.ask('writeBlock', { ...block, name: MAP_BLOCK, place: { at: 'new-tab', tab: 'Map' } });
+  const reply = book.ask('writeBlock', {
+    freezeRows: 0,
+    ...block,
+    name: MAP_BLOCK,
+    place: { at: 'new-tab', tab: 'Map' },
+  });
   expect(reply.ok).toBe(true);
 }
 

@@ -21,7 +21,8 @@ function farm(): FakeSheet {
     ['Note', text('limps')],
   ]);
   const log = composeLogBlock({ minimumDays: 3 }, [row], [], { row: 1, column: 1 });
-  sheet.answer('writeBlock', JSON.stringify({ ...log, place: { at: 'new-tab', tab: 'Training log' } }));
+  const place = { at: 'new-tab', tab: 'Training log' };
+  sheet.answer('writeBlock', JSON.stringify({ freezeRows: 0, ...log, name: LOG_BLOCK, place }));
   return sheet;
 }
 

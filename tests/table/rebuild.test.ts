@@ -4,6 +4,7 @@ import { cutBlock } from '../../shared/block/read-block';
 import type { BlockInfo } from '../../shared/contract';
 import { type Day, dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
 import type { PlanRules } from '../../shared/plan/model';
+import { COLUMNS } from '../../shared/table/columns';
 import { describeChanges } from '../../shared/table/describe-changes';
 import { frozenRotation, liveMoves } from '../../shared/table/frozen-rotation';
 import { readRotation } from '../../shared/table/read-rotation';
@@ -29,6 +30,8 @@ import {
 
 // The engine's first evaluation takes seconds on a busy machine.
 vi.setConfig({ testTimeout: 120_000 });
+
+const SPILLED = ['weightIn', 'weightOut', 'feed', 'water'];
 
 const day = (iso: string): number => dayFromIso(iso)!;
 const RULES: PlanRules = {
@@ -416,7 +419,7 @@ describe('rebuild', () => {
     const { kept } = rebuild(farm, day('2026-05-01'));
     expect(kept).toEqual({
       inPlace: ['D1 (“my remark by the title”)'],
-      below: [`P${rows[2]!.sheetRow} (“gate broken here”)`],
+      below: [`Q${rows[2]!.sheetRow} (“gate broken here”)`],
     });
     expect(keptLines(farm)).toEqual(['gate broken here']);
   });
@@ -431,10 +434,10 @@ describe('rebuild', () => {
     }
     rebuild(farm, rows[2]!.inDay! + 1);
     const before = readNow(farm).rows;
-    const place = farm.book.range('Rotation', `A${before[0]!.sheetRow}:P${before[2]!.sheetRow}`);
+    const place = farm.book.range('Rotation', `A${before[0]!.sheetRow}:Q${before[2]!.sheetRow}`);
     const [values, formulas] = [place.getValues(), place.getFormulas()];
     // A formula goes along with its references, as in a sort, and answers spill anew: weight, feed, water.
-    const ANSWERS = [7, 12, 13];
+    const ANSWERS = COLUMNS.flatMap(({ key }, c) => (SPILLED.includes(key) ? [c] : []));
     const turned = values.map((row, r) =>
       row.map((value, c) => shiftFormula(formulas[r]![c]!, 2 - 2 * r) || (ANSWERS.includes(c) ? '' : value)),
     );
