@@ -76,6 +76,10 @@ export function plainWords(problem: PlanProblem, plan: Plan | NoPlan): PlanWords
 }
 
 function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
+  if (plan.stays.length === 0)
+    return [
+      'There is no move to plan: by the group list no group is on pasture any more. Look at its weights, and at the days or weights on which groups leave.',
+    ];
   const rows = scoreStays(problem, plan.stays);
   const short = rows.map((row) => row.restShortDays).filter((days) => days > 0);
   const over = rows.map((row) => row.overLimitDays).filter((days) => days > 0);

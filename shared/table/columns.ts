@@ -32,7 +32,7 @@ export const COLUMNS = [
   { key: 'out', label: 'Out', ...PLAIN, width: DATE_WIDTH },
   { key: 'head', label: 'Head', ...PLAIN, width: NUMBER_WIDTH },
   { key: 'weightIn', label: 'Weight in', quantity: 'mass', ...PLAIN, width: NUMBER_WIDTH },
-  { key: 'density', label: 'Liveweight', quantity: 'massPerArea', ...PLAIN, width: NUMBER_WIDTH },
+  { key: 'density', label: 'Liveweight', quantity: 'massPerArea', ...PLAIN, width: DATE_WIDTH },
   { key: 'load', label: 'Load', quantity: 'loadPerArea', ...PLAIN, width: NUMBER_WIDTH },
   { key: 'restBefore', label: 'Rest before', unit: 'days', ...PLAIN, width: NUMBER_WIDTH },
   { key: 'restDue', label: 'Rest due', unit: 'days', ...PLAIN, width: NUMBER_WIDTH },

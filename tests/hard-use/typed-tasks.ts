@@ -5,7 +5,7 @@ import { BITE_TASK, LINES_LABEL } from '../../shared/tasks/bite/bite-task';
 import { WALK_SETTINGS } from '../../shared/tasks/bite/walk-block';
 import { WALK_TASK } from '../../shared/tasks/bite/walk-task';
 import { BUDGET_SETTINGS } from '../../shared/tasks/budget/budget-settings';
-import { BUDGET_TASK, SEASON_LABELS } from '../../shared/tasks/budget/budget-task';
+import { BUDGET_TASK } from '../../shared/tasks/budget/budget-task';
 import { HERD_TASK } from '../../shared/tasks/herd/herd-task';
 import { MAP_SETTINGS } from '../../shared/tasks/map/map-block';
 import { CORNERS_LABEL, CORNERS_OF_TABLE, MAP_TASK } from '../../shared/tasks/map/map-task';
@@ -26,7 +26,6 @@ import { composed, type TypedTask } from './typed-cells';
 import { withOwnInputs, withOwnSettings } from './typed-settings';
 
 export const MARK = '4f2a';
-export const SHORT_SEASON = { [SEASON_LABELS.end]: '2026-04-11' };
 /** In cell units, for a form that asks. */
 const GRID: Readonly<Record<GridKey, string>> = { rows: '3', columns: '5', width: '31', length: '43' };
 const WIRE = { Length: '100' };
@@ -76,12 +75,7 @@ export async function otherTypedTasks(book: Book, units: UnitSystem): Promise<re
       units,
     ),
     taskInMemory('Herd log', book, HERD_TASK),
-    await filledIn(
-      // The season is the page's to say, each time.
-      taskInMemory('Budget of the lists', book, BUDGET_TASK, { answers: SHORT_SEASON }),
-      BUDGET_SETTINGS,
-      units,
-    ),
+    await filledIn(taskInMemory('Budget of the lists', book, BUDGET_TASK), BUDGET_SETTINGS, units),
   ];
 }
 
@@ -110,5 +104,8 @@ async function filledIn<Key extends string>(
   units: UnitSystem,
 ): Promise<TypedTask> {
   const { content } = withSettings(task, specs, units);
-  return { ...task, content: withOwnInputs(content, await composed(task, content)) };
+  const anew = await composed(task, content);
+  // Where the page was told of a shorter season its table has fewer rows than it is written with anew.
+  const isAligned = anew.cells.length === content.values.length;
+  return { ...task, content: isAligned ? withOwnInputs(content, anew) : content };
 }

@@ -12,7 +12,8 @@ interface Props {
 
 /** How good the plan is, and what would mend it, each with a button that does it where the rules alone change. */
 export function PlanWordsShown({ plan, words, onUse }: Props) {
-  const kind = plan ? (fallsShort(plan) ? 'warning' : 'done') : 'problem';
+  const isGood = plan && plan.stays.length > 0 && !fallsShort(plan);
+  const kind = plan ? (isGood ? 'done' : 'warning') : 'problem';
   return (
     <Notice kind={kind}>
       {words.score.map((sentence) => (
