@@ -1,8 +1,8 @@
 import { amount, Refusal } from '../../refusals';
 import { GROWING_HEAVIEST_KG, GROWING_LIGHTEST_KG } from '../../tables/growing-weights';
 
-/** Half of the last of the four digits that limits are shown with: 11.02 lb, typed as it is shown, is the 5 kg meant. */
-const ROUNDING = 5e-4;
+/** Weights come from other units and from growth added up: a hair over the limit is on it. */
+const ROUNDING = 1e-9;
 
 export function isGrowing(weightKg: number): boolean {
   return weightKg >= GROWING_LIGHTEST_KG * (1 - ROUNDING) && weightKg <= GROWING_HEAVIEST_KG * (1 + ROUNDING);
