@@ -1,6 +1,7 @@
 import type { Book } from '../block/book';
 import { cellOnTab } from '../block/cell-on-tab';
 import { firstFew } from '../block/first-few';
+import { READ_AGAIN } from '../block/read-again';
 import { listAgain } from './list-again';
 import type { FoundList, GrowerList, ListSource, ListSources } from './model';
 import { headingTexts } from './recalled-list';
@@ -14,9 +15,7 @@ export function bindLists({ paddocks, groups }: ListSources, now: Book): ListSou
   const bound = [paddocks && boundList(paddocks, now), groups && boundList(groups, now)] as const;
   const changed = bound.flatMap((one) => one?.changed ?? []);
   if (changed.length > 0) {
-    throw new Error(
-      `Your lists have changed: ${firstFew(changed)}. Press “Read the spreadsheet again” so that it counts, look at the numbers and write once more. Nothing was written.`,
-    );
+    throw new Error(`Your lists have changed: ${firstFew(changed)}. ${READ_AGAIN}`);
   }
   return {
     ...(bound[0]?.source && { paddocks: bound[0].source }),

@@ -8,6 +8,7 @@ import { decimalComma } from '../locale/decimal-comma';
 import { readAmount } from '../locale/read-amount';
 import type { UnitSystem } from '../units/units';
 import { type GrowerLists, growerLists } from './grower-lists';
+import { NEW_TABLE, type TableRoom } from './room-to-type';
 import {
   readUnits,
   type SettingSpec,
@@ -119,6 +120,9 @@ export function asking(book: Book, answers: Answers, name: string, grows = false
       const ok = Object.keys(problems).length === 0;
       return { specs, values, problems: Object.fromEntries(shown), ok, units, comma };
     },
+    /** For a table that is typed into: the lines that it has now, and those free below it. `read`: as it stands. */
+    room: (read: { readonly lines: number } | undefined): TableRoom =>
+      read ? { lines: read.lines, below: standing?.below ?? 0 } : NEW_TABLE,
     /** Several at once, by their labels. */
     texts: <Key extends string>(
       fields: Readonly<Record<Key, string>>,

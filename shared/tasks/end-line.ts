@@ -1,9 +1,11 @@
 /** The line right below a table that is typed into: where more rows come from, and whether rows below it count. */
 
-import { formula } from '../block/cells';
+import { cellA1 } from '../block/a1';
+import { BLANK, formula } from '../block/cells';
 import { headingRow } from '../block/heading-row';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell } from '../contract';
+import { dayIn } from '../lists/read-list-cell';
 import { shiftFormula } from '../table/shift-formula';
 import type { Draft } from './draft-block';
 import { keptCell } from './kept-cell';
@@ -52,6 +54,44 @@ export function typedRows(block: BlockContent, headings: readonly string[]): Typ
     sheetRows: kept.map((r) => block.info.row + r),
     lines: all.length,
   };
+}
+
+/** The cells under some of the headings, row by row, to be counted and to be written back. */
+export interface TypedTable<Row> {
+  readonly typed: readonly Row[];
+  /** Whether anything stands in a row. */
+  readonly filled: readonly boolean[];
+  /** Down to the last that is filled: blank rows between filled ones stay where they are. */
+  readonly rows: readonly Row[];
+  /** "Log!C7": the cell of a row, by its place in it. */
+  readonly cellOf: (row: number, place: number) => string;
+  readonly lines: number;
+}
+
+/** The same of a table whose first headings are typed into, `Row` a tuple of as many cells. */
+export function typedTable<Row extends readonly BlockCell[]>(
+  block: BlockContent,
+  headings: readonly string[],
+  count: Row['length'],
+): TypedTable<Row> {
+  const { headings: standing, rows, sheetRows, lines } = typedRows(block, headings);
+  const columns = headings.slice(0, count).map((heading) => standing.indexOf(heading));
+  const typed = rows.map((row) => columns.map((c) => row[c] ?? BLANK) as unknown as Row);
+  const filled = typed.map((row) => row.some(({ k }) => k !== 'blank'));
+  const { tab, column } = block.info;
+  return {
+    typed,
+    filled,
+    rows: typed.slice(0, filled.lastIndexOf(true) + 1),
+    cellOf: (row, place) => `${tab}!${cellA1(sheetRows[row]!, column + columns[place]!)}`,
+    lines,
+  };
+}
+
+/** The day in a kept cell, also where it was typed as text. */
+export function dayOf(cell: BlockCell): number | undefined {
+  if (cell.k === 'd') return dayIn({ d: cell.v });
+  return cell.k === 't' ? dayIn(cell.v) : undefined;
 }
 
 /** Row of the end line from 0 within the block; -1 where there is none. */

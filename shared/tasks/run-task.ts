@@ -4,6 +4,7 @@
  */
 import { type Book, bookOf } from '../block/book';
 import { pointingCells } from '../block/pointing-cells';
+import { READ_AGAIN } from '../block/read-again';
 import { wholeOf } from '../block/read-block';
 import type { CallName, Reply, Request, WriteDone } from '../contract';
 import { bindLists } from '../lists/bind-lists';
@@ -93,7 +94,7 @@ function refuseChanged(seen: Form, now: Form, answers: Answers): void {
 }
 
 function meanwhile(what: string): string {
-  return `${what} was changed in the sheet after the page had read it. Press “Read the spreadsheet again” so that it counts, look at the numbers and write once more. Nothing was written.`;
+  return `${what} was changed in the sheet after the page had read it. ${READ_AGAIN}`;
 }
 
 function refuseOtherMeaning({ rotation, ...lists }: Sources, now: Book): void {

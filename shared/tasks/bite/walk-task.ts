@@ -1,7 +1,7 @@
 import { dayFromIso } from '../../core/calendar/day';
 import { readTyped } from '../../locale/read-typed';
 import { asking } from '../ask';
-import { NEW_TABLE, type TableRoom } from '../room-to-type';
+import type { TableRoom } from '../room-to-type';
 import type { SettingValues } from '../settings';
 import type { Task } from '../task';
 import { readWalk } from './read-walk';
@@ -35,7 +35,7 @@ export const WALK_TASK = {
     ask.wrong(problem === undefined ? [] : [problem]);
     const settings = ask.settings(WALK_SETTINGS, { values: log?.settings.values ?? {} }, 'US');
     const added = 'reading' in read && read.reading ? [readingRow(read.reading)] : [];
-    const room = log ? { lines: log.lines, below: ask.standing?.below ?? 0 } : NEW_TABLE;
+    const room = ask.room(log);
     return ask.form(() => ({ rows: [...(log?.rows ?? []), ...added], settings: settings.values, room }), {
       typed,
       readingProblem: problem,

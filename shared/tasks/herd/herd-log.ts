@@ -1,5 +1,6 @@
 /** The herd log of a file as it was read. */
 import type { Book } from '../../block/book';
+import { READ_AGAIN } from '../../block/read-again';
 import type { ReadGroup } from '../../lists/model';
 import type { HerdSource } from '../../table/herd-formulas';
 import { standingOf } from '../standing';
@@ -22,7 +23,5 @@ export function herdSource(book: Book): HerdSource | undefined {
 export function boundHerdLog(before: HerdSource | undefined, now: Book): HerdSource | undefined {
   const herd = herdSource(now);
   if (before?.says === herd?.says) return herd;
-  throw new Error(
-    'The herd log was changed after the page had read it. Press “Read the spreadsheet again” so that it counts, look at the numbers and write once more. Nothing was written.',
-  );
+  throw new Error(`The herd log was changed after the page had read it. ${READ_AGAIN}`);
 }

@@ -4,7 +4,7 @@ import { nameKey } from '../../lists/read-list-cell';
 import { readTyped } from '../../locale/read-typed';
 import { toInside, type UnitSystem } from '../../units/units';
 import { asking } from '../ask';
-import { NEW_TABLE, type TableRoom } from '../room-to-type';
+import type { TableRoom } from '../room-to-type';
 import type { Task } from '../task';
 import { HERD_BLOCK, type HerdEntry, type HerdRow, herdBlock, herdRow } from './herd-block';
 import { readHerd } from './read-herd';
@@ -43,7 +43,7 @@ export const HERD_TASK = {
       !log?.entries.some((entry) => nameKey(entry.group) === nameKey(name));
     const firsts = groups.filter(isNew).map((group) => herdRow(firstOf(group), 'from the list', units));
     const added = 'entry' in read ? [herdRow(read.entry, typed.note, units)] : [];
-    const room = log ? { lines: log.lines, below: ask.standing?.below ?? 0 } : NEW_TABLE;
+    const room = ask.room(log);
     return ask.form(
       () => ({ rows: [...(log?.rows ?? []), ...firsts, ...added], units, room }),
       { typed, problem, units, groups, notes: notes.groups },

@@ -1,11 +1,7 @@
 /** Reads the herd log: the rows as typed, and those that count. */
-import { cellA1 } from '../../block/a1';
-import { BLANK } from '../../block/cells';
 import type { BlockContent } from '../../block/read-block';
-import type { BlockCell } from '../../contract';
-import { dayIn } from '../../lists/read-list-cell';
 import { toInside } from '../../units/units';
-import { typedRows } from '../end-line';
+import { dayOf, typedTable } from '../end-line';
 import { textOf } from '../rows-between';
 import { readUnits } from '../settings';
 import { HERD_HEADINGS, type HerdEntry, type HerdRow } from './herd-block';
@@ -21,21 +17,17 @@ export interface HerdRead {
   readonly lines: number;
 }
 
-const TYPED = HERD_HEADINGS.slice(0, 5);
+/** Group, day, head, weight, note. */
+const TYPED = 5;
 
 export function readHerd(block: BlockContent): HerdRead {
   const units = readUnits(block) ?? 'US';
   const problems: string[] = [];
-  const { headings, rows, sheetRows, lines } = typedRows(block, HERD_HEADINGS);
-  const columns = TYPED.map((heading) => headings.indexOf(heading));
-  const typed = rows.map((row) => columns.map((c) => row[c] ?? BLANK) as unknown as HerdRow);
-  const filled = typed.map((row) => row.some(({ k }) => k !== 'blank'));
-  const entries = typed.flatMap(([group, day, head, weight], i) => {
-    if (!filled[i]) return [];
-    const cell = (typedColumn: number): string =>
-      `${block.info.tab}!${cellA1(sheetRows[i]!, block.info.column + columns[typedColumn]!)}`;
+  const { typed, filled, rows, cellOf, lines } = typedTable<HerdRow>(block, HERD_HEADINGS, TYPED);
+  const entries = typed.flatMap(([group, day, head, weight], row) => {
+    if (!filled[row]) return [];
     const refuse = (column: number, must: string): [] => {
-      problems.push(`${cell(column)}: ${must}`);
+      problems.push(`${cellOf(row, column)}: ${must}`);
       return [];
     };
     const on = dayOf(day);
@@ -53,17 +45,7 @@ export function readHerd(block: BlockContent): HerdRead {
       ...(head.k === 'n' && { head: head.v }),
       ...(weight.k === 'n' && { weightKg: toInside(weight.v, 'mass', units) }),
     };
-    return [{ group: name, day: on, ...amounts, cell: cell(0) }];
+    return [{ group: name, day: on, ...amounts, cell: cellOf(row, 0) }];
   });
-  return {
-    rows: typed.slice(0, filled.lastIndexOf(true) + 1),
-    entries: entries.sort((a, b) => a.day - b.day),
-    problems,
-    lines,
-  };
-}
-
-function dayOf(cell: BlockCell): number | undefined {
-  if (cell.k === 'd') return dayIn({ d: cell.v });
-  return cell.k === 't' ? dayIn(cell.v) : undefined;
+  return { rows, entries: entries.sort((a, b) => a.day - b.day), problems, lines };
 }

@@ -1,5 +1,5 @@
 import { asking } from '../ask';
-import { NEW_TABLE, type TableRoom } from '../room-to-type';
+import type { TableRoom } from '../room-to-type';
 import type { SettingValues } from '../settings';
 import type { Task } from '../task';
 import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS, type LogRow } from './log-block';
@@ -21,7 +21,7 @@ export const LOG_TASK = {
     const ask = asking(book, answers, LOG_BLOCK, true);
     const read = ask.block && readLog(ask.block);
     const settings = ask.settings(LOG_SETTINGS, read?.settings, 'US');
-    const room = read ? { lines: read.lines, below: ask.standing?.below ?? 0 } : NEW_TABLE;
+    const room = ask.room(read);
     const { rows = [], headings = [] } = read ?? {};
     return ask.form(() => ({ settings: settings.values, rows, headings, room }), { settings });
   },
