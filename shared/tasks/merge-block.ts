@@ -350,7 +350,7 @@ function named({ info }: BlockContent, { row, column, value, formula }: Cell): s
 /**
  * The block as its readers want it: with our own words where the grower typed over them, without what was typed where
  * we left a blank, and without the rows that were kept below it or left over by a write that did not end. Columns stand
- * as they were written, those of the grower's at the right end.
+ * as they were written, without those of the grower's.
  */
 export function asWritten(block: BlockContent, wordOf: ReadonlyMap<string, string>): BlockContent {
   const { memory } = block;
@@ -362,10 +362,7 @@ export function asWritten(block: BlockContent, wordOf: ReadonlyMap<string, strin
   const rows = block.values.map((_, r) => r).filter(isOwn);
   const columns = alignColumns(block, 0);
   const written = Math.max(0, ...rows.map((r) => memory.rows[r]?.marks.length ?? 0));
-  const order = [
-    ...Array.from({ length: written }, (_, w) => columns.indexOf(w)),
-    ...columns.flatMap((w, c) => (w === undefined ? [c] : [])),
-  ];
+  const order = Array.from({ length: written }, (_, w) => columns.indexOf(w));
   const wordAt = (r: number, c: number): string | undefined => {
     const mark = memory.rows[r]?.marks[columns[c] ?? -1];
     if (mark === BLANK_MARK) return '';

@@ -20,7 +20,7 @@ export interface LogRead {
  * where they are by themselves.
  */
 export function readLog(standing: BlockContent): LogRead {
-  const block = nameBlankHeadings(asWide(standing), LOG_HEADINGS, standing.values.length);
+  const block = nameBlankHeadings(standing, LOG_HEADINGS, standing.values.length);
   const { headings, rows, lines } = typedRows(block, LOG_HEADINGS);
   const results: readonly string[] = LOG_RESULTS;
   const typed = headings.flatMap((heading, c) =>
@@ -34,18 +34,6 @@ export function readLog(standing: BlockContent): LogRead {
       .map((row) => new Map(typed.flatMap(({ heading, c }) => (row[c] ? [[heading, row[c]]] : [])))),
     headings,
     lines,
-  };
-}
-
-/** The block as wide as it was written. */
-function asWide(block: BlockContent): BlockContent {
-  const { memory, values, formulas } = block;
-  if (!memory) return block;
-  const written = Math.max(...memory.rows.map((row) => row?.marks.length ?? 0));
-  return {
-    ...block,
-    values: values.map((row) => row.slice(0, written)),
-    formulas: formulas.map((row) => row.slice(0, written)),
   };
 }
 
