@@ -1,4 +1,4 @@
-import { groupBound } from './group-bound';
+import { groupBound, stridePoints } from './group-bound';
 import { NEVER } from './never';
 import type { PlanTables } from './plan-tables';
 import { DAY_POINTS } from './points';
@@ -31,8 +31,12 @@ export function priceOf(
   out: number,
 ): number {
   const from = tables.kind[p]! * (tables.days + 1);
-  const ready = Math.min(tables.days, tables.ready[p * (tables.days + 1) + out]!);
-  return sums[from + ready]! - sums[from + Math.max(0, inDay)]!;
+  return sums[from + readyDay(tables, p, out)]! - sums[from + Math.max(0, inDay)]!;
+}
+
+/** The day by which a paddock is rested that was left on day `out`, at most the last. */
+function readyDay({ days, ready }: PlanTables, p: number, out: number): number {
+  return Math.min(days, ready[p * (days + 1) + out]!);
 }
 
 /** Prices of the days of one paddock from `day` on. */
@@ -43,7 +47,7 @@ export function priceFrom(tables: PlanTables, { sums }: PaddockPrices, p: number
 
 /** Finds prices by the subgradient method; `worth` is what a plan at hand costs. */
 export function* paddockPrices(tables: PlanTables, worth: number): Steps<PaddockPrices> {
-  const { days, paddockCount, kind } = tables;
+  const { days, paddockCount } = tables;
   const size = paddockCount * (days + 1);
   const prices = new Float64Array(size);
   const capacity = capacityOf(tables);
@@ -66,6 +70,10 @@ export function* paddockPrices(tables: PlanTables, worth: number): Steps<Paddock
       highest = value;
       best = { sums };
     } else step *= 0.9;
+    const slope = (i: number): number => {
+      const over = cover[i]! - capacity[i]!;
+      return (prices[i] === 0 && over < 0) || (prices[i] === DAY_POINTS && over > 0) ? 0 : over;
+    };
     let norm = 0;
     for (let i = 0; i < size; i++) norm += slope(i) ** 2;
     if (norm === 0 || value >= worth) break;
@@ -73,35 +81,32 @@ export function* paddockPrices(tables: PlanTables, worth: number): Steps<Paddock
       const price = prices[i]! + ((step * (worth - value)) / norm) * slope(i);
       prices[i] = Math.max(0, Math.min(DAY_POINTS, price));
     }
-    function slope(i: number): number {
-      const over = cover[i]! - capacity[i]!;
-      return (prices[i] === 0 && over < 0) || (prices[i] === DAY_POINTS && over > 0) ? 0 : over;
-    }
   }
   return best;
+}
 
-  function sumsOf({ kind: kinds }: PlanTables, of: Float64Array): Float64Array {
-    const sums = new Float64Array(size);
-    for (const k of new Set(kinds)) {
-      for (let day = 0; day < days; day++) {
-        const i = k * (days + 1) + day;
-        sums[i + 1] = sums[i]! + of[i]!;
-      }
+/** The prices of the days before each day. */
+function sumsOf({ days, paddockCount, kind }: PlanTables, prices: Float64Array): Float64Array {
+  const sums = new Float64Array(paddockCount * (days + 1));
+  for (const k of new Set(kind)) {
+    for (let day = 0; day < days; day++) {
+      const i = k * (days + 1) + day;
+      sums[i + 1] = sums[i]! + prices[i]!;
     }
-    return sums;
   }
+  return sums;
+}
 
-  /** Paddocks of a kind that are rested on a day, but for what the plan itself does. */
-  function capacityOf({ readyAtStart }: PlanTables): Float64Array {
-    const count = new Float64Array(size);
-    for (let p = 0; p < paddockCount; p++) {
-      for (let day = Math.max(0, readyAtStart[p]!); day < days; day++) {
-        const i = kind[p]! * (days + 1) + day;
-        count[i] = count[i]! + 1;
-      }
+/** Paddocks of a kind that are rested on a day, but for what the plan itself does. */
+function capacityOf({ days, paddockCount, kind, readyAtStart }: PlanTables): Float64Array {
+  const count = new Float64Array(paddockCount * (days + 1));
+  for (let p = 0; p < paddockCount; p++) {
+    for (let day = Math.max(0, readyAtStart[p]!); day < days; day++) {
+      const i = kind[p]! * (days + 1) + day;
+      count[i] = count[i]! + 1;
     }
-    return count;
   }
+  return count;
 }
 
 /** The best row of stays of one group under the prices: adds its use and rest to `cover`, returns its points. */
@@ -109,58 +114,53 @@ function coverOf(tables: PlanTables, prices: PaddockPrices, g: number, cover: Fl
   const { entry, end, outs, firstOut, afterOut, standing } = tables.groups[g]!;
   const { days, paddockCount, kind } = tables;
   if (entry >= end) return 0;
-  const points = (p: number, inDay: number, out: number): number =>
-    stayPoints(tables, g, p, inDay, out) + priceOf(tables, prices, p, inDay, out);
   const from = standing ? Math.max(0, Math.min(...standing.outs)) : entry;
-  const width = paddockCount + 1;
   const { left } = groupBound(tables, g, from, end, { points: 0, paddock: -1 }, () => NEVER, prices);
-  const after = (p: number, out: number): number => (out >= end ? 0 : left[(out - from) * width + p]!);
-  const take = (p: number, inDay: number, out: number): void => {
-    const ready = Math.min(days, tables.ready[p * (days + 1) + out]!);
-    for (let day = Math.max(0, inDay); day < ready; day++) {
-      const i = kind[p]! * (days + 1) + day;
-      cover[i] = cover[i]! + 1;
+  const onward = (p: number, out: number): number =>
+    out >= end ? 0 : left[(out - from) * (paddockCount + 1) + p]!;
+  const next = { p: -1, out: -1, points: Infinity };
+  const consider = (
+    p: number,
+    inDay: number,
+    stride: number,
+    some: ArrayLike<number>,
+    first: number,
+    after: number,
+  ): void => {
+    for (let i = first; i < after; i++) {
+      const out = some[i]!;
+      const stay = stayPoints(tables, g, p, inDay, out) + priceOf(tables, prices, p, inDay, out);
+      const points = stride + stay + onward(p, out);
+      if (points >= next.points) continue;
+      next.p = p;
+      next.out = out;
+      next.points = points;
     }
   };
-  let total = 0;
   let at = paddockCount;
   let day = from;
-  if (standing) {
-    const p = standing.paddock;
-    let bestOut = -1;
-    total = Infinity;
-    for (const out of standing.outs) {
-      const value = points(p, entry, out) + after(p, out);
-      if (value < total) {
-        total = value;
-        bestOut = out;
-      }
+  const take = (inDay: number): void => {
+    const ready = readyDay(tables, next.p, next.out);
+    for (let used = Math.max(0, inDay); used < ready; used++) {
+      const i = kind[next.p]! * (days + 1) + used;
+      cover[i] = cover[i]! + 1;
     }
-    if (bestOut < 0) return Infinity;
-    take(p, entry, bestOut);
-    at = p;
-    day = bestOut;
-  } else total = left[at]!;
-  while (day < end && total < Infinity) {
-    let least = Infinity;
-    let nextP = -1;
-    let nextOut = -1;
+    at = next.p;
+    day = next.out;
+  };
+  if (standing) consider(standing.paddock, entry, 0, standing.outs, 0, standing.outs.length);
+  const total = standing ? next.points : left[at]!;
+  if (total === Infinity) return Infinity;
+  if (standing) take(entry);
+  while (day < end) {
+    next.points = Infinity;
     for (let p = 0; p < paddockCount; p++) {
       if (p === at) continue;
       const stay = p * (days + 1) + day;
-      const stride = at < paddockCount && tables.strides[at * paddockCount + p] ? 0.5 : 0;
-      for (let i = firstOut[stay]!; i < afterOut[stay]!; i++) {
-        const value = stride + points(p, day, outs[i]!) + after(p, outs[i]!);
-        if (value >= least) continue;
-        least = value;
-        nextP = p;
-        nextOut = outs[i]!;
-      }
+      consider(p, day, stridePoints(tables, at, p), outs, firstOut[stay]!, afterOut[stay]!);
     }
-    if (nextP < 0) return Infinity;
-    take(nextP, day, nextOut);
-    at = nextP;
-    day = nextOut;
+    if (next.points === Infinity) return Infinity;
+    take(day);
   }
   return total;
 }
