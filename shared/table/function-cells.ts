@@ -5,6 +5,9 @@ import type { ColumnKey } from './columns';
 import { rangeIn, type TableFrame } from './move-formulas';
 import type { SettingKey } from './settings-rows';
 
+/** Columns that a cell function fills. */
+export const SPILLED: readonly ColumnKey[] = ['weightIn', 'weightOut', 'feed', 'water'];
+
 /**
  * Weight in and out, feed and water: one cell function each, over the whole column. They stand in the blank row above the
  * first move, where their own answer is a blank, and spill over the moves.

@@ -4,6 +4,7 @@ import type { BlockContent } from '../block/read-block';
 import type { WireCell } from '../contract';
 import type { Day } from '../core/calendar/day';
 import { COLUMNS, type ColumnKey, columnOfHeading } from './columns';
+import { SPILLED } from './function-cells';
 import { headRowName, TITLE, WARNING } from './head-rows';
 import { ANCHOR, columnsOf, HEADINGS, isMoveId, moveId, rowNamed, rowsOfMoves } from './move-rows';
 import { cellWords, ownDay } from './own-cell';
@@ -51,7 +52,6 @@ function withNewMoves(block: BlockContent): BlockContent {
 const REQUIRED: readonly ColumnKey[] = ['group', 'paddock', 'plannedIn', 'movedIn', 'days'];
 /** What the builder always writes as values; other values in columns of ours count as typed. */
 const WRITTEN: readonly ColumnKey[] = ['group', 'paddock', 'plannedIn', 'days'];
-const SPILLED: readonly ColumnKey[] = ['weightIn', 'weightOut', 'feed', 'water'];
 
 /**
  * A memory for a table without one. Formulas in columns of ours count as written, values as typed, so that none is

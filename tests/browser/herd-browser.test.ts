@@ -3,7 +3,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchBrowser } from './launch';
 import { PreviewPage } from './page';
-import { planned } from './planned';
+import { writeMoves } from './planned';
 
 let browser: Browser | undefined;
 beforeAll(async () => {
@@ -42,13 +42,7 @@ test('a sale goes into the log and into the moves from its day on', async ({ ski
     await preview.screenshot('herd-log');
 
     await sidebar.getByRole('button', { name: 'All tasks' }).click();
-    await sidebar.getByRole('button', { name: 'Plan the moves' }).click();
-    await planned(sidebar);
-    await sidebar.getByRole('button', { name: 'Write the table', exact: true }).click();
-    await sidebar
-      .getByText(/The table stands on/)
-      .first()
-      .waitFor({ timeout: 60_000 });
+    await writeMoves(sidebar);
     const moves = await movesOf(preview);
     expect(moves.length).toBeGreaterThan(10);
     for (const { planned, head } of moves) expect(head, planned).toBe(planned < '2026-06-01' ? '14' : '9');

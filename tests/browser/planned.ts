@@ -9,3 +9,14 @@ export async function planned(sidebar: Page | FrameLocator, timeout = 60_000): P
     .first()
     .waitFor({ state: 'hidden', timeout });
 }
+
+/** Opens the task, waits for its plan and writes the table onto a new tab. */
+export async function writeMoves(sidebar: Page | FrameLocator): Promise<void> {
+  await sidebar.getByRole('button', { name: 'Plan the moves' }).click();
+  await planned(sidebar);
+  await sidebar.getByRole('button', { name: 'Write the table', exact: true }).click();
+  await sidebar
+    .getByText(/The table stands on/)
+    .first()
+    .waitFor({ timeout: 60_000 });
+}

@@ -6,7 +6,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launchBrowser } from './launch';
 import { PreviewPage } from './page';
-import { planned } from './planned';
+import { writeMoves } from './planned';
 
 let browser: Browser | undefined;
 beforeAll(async () => {
@@ -26,13 +26,7 @@ test('written from the sidebar, read on a phone, ticked by a tap', async ({ skip
   try {
     const { sidebar, page } = preview;
     await preview.chooseMenu('Sounder Sheet', 'Open the sidebar');
-    await sidebar.getByRole('button', { name: 'Plan the moves' }).click();
-    await planned(sidebar);
-    await sidebar.getByRole('button', { name: 'Write the table', exact: true }).click();
-    await sidebar
-      .getByText(/The table stands on/)
-      .first()
-      .waitFor({ timeout: 60_000 });
+    await writeMoves(sidebar);
     await sidebar.getByRole('button', { name: 'All tasks' }).click();
     await sidebar.getByRole('button', { name: 'See today at a glance' }).click();
     await sidebar.getByRole('button', { name: 'Write today’s page' }).click();

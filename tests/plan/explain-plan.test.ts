@@ -1,34 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { dayFromCivil } from '../../shared/core/calendar/day';
 import { explainPlan } from '../../shared/plan/explain-plan';
 import type { PlanProblem } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { checkPlan } from './check-plan';
-
-const START = dayFromCivil(2026, 5, 4); // a Monday
+import { plainFarm, START } from './plain-farm';
 
 function farm(paddocks: number, more: Partial<PlanProblem['rules']> = {}, groups = 1): PlanProblem {
-  return {
-    paddocks: Array.from({ length: paddocks }, (_, p) => ({ name: `P${p + 1}`, areaSquareMeters: 1000 })),
-    groups: Array.from({ length: groups }, (_, g) => ({
-      name: `G${g + 1}`,
-      head: 10,
-      weightKg: 50,
-      weighedOn: START,
-      dailyGainKg: 0,
-      from: START,
-    })),
-    rules: {
-      rest: { kind: 'fixed', days: 28 },
-      shortestStayDays: 3,
-      longestStayDays: 7,
-      moveWeekdays: [true, true, true, true, true, true, true],
-      noMoveDays: [],
-      seasonStart: START,
-      seasonEnd: START + 70,
-      ...more,
-    },
-  };
+  return plainFarm(paddocks, groups, { rest: { kind: 'fixed', days: 28 }, seasonEnd: START + 70, ...more });
 }
 
 describe('explainPlan', () => {

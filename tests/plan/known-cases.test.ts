@@ -1,38 +1,20 @@
 /** Farms that were once planned badly or not at all. Invented; the least points worked by hand. */
 import { describe, expect, it } from 'vitest';
-import { dayFromCivil } from '../../shared/core/calendar/day';
 import { explainPlan } from '../../shared/plan/explain-plan';
 import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { checkPlan } from './check-plan';
 import { followAdvice } from './follow-advice';
 import { larchVale } from './larch-vale';
+import { plainFarm, START } from './plain-farm';
 import { randomFarm } from './random-farm';
 
-const START = dayFromCivil(2026, 5, 4);
-
 function farm(paddocks: number, groups: number, days: number, rules: Partial<PlanRules>): PlanProblem {
-  return {
-    paddocks: Array.from({ length: paddocks }, (_, p) => ({ name: `P${p + 1}`, areaSquareMeters: 1000 })),
-    groups: Array.from({ length: groups }, (_, g) => ({
-      name: `G${g + 1}`,
-      head: 10,
-      weightKg: 50,
-      weighedOn: START,
-      dailyGainKg: 0,
-      from: START,
-    })),
-    rules: {
-      rest: { kind: 'fixed', days: 10 },
-      shortestStayDays: 3,
-      longestStayDays: 7,
-      moveWeekdays: Array<boolean>(7).fill(true),
-      noMoveDays: [],
-      seasonStart: START,
-      seasonEnd: START + days,
-      ...rules,
-    },
-  };
+  return plainFarm(paddocks, groups, {
+    rest: { kind: 'fixed', days: 10 },
+    seasonEnd: START + days,
+    ...rules,
+  });
 }
 
 function lawful(problem: PlanProblem): Plan {

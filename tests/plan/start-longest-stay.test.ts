@@ -1,31 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { dayFromCivil } from '../../shared/core/calendar/day';
 import type { PlanProblem, PlanRules } from '../../shared/plan/model';
 import { startLongestStay } from '../../shared/plan/start-longest-stay';
-
-const START = dayFromCivil(2026, 5, 4); // a Monday
+import { plainFarm, START } from './plain-farm';
 
 function farm(paddocks: number, groups: number, rules: Partial<PlanRules> = {}): PlanProblem {
-  return {
-    paddocks: Array.from({ length: paddocks }, (_, p) => ({ name: `P${p + 1}`, areaSquareMeters: 1000 })),
-    groups: Array.from({ length: groups }, (_, g) => ({
-      name: `G${g + 1}`,
-      head: 10,
-      weightKg: 50,
-      weighedOn: START,
-      from: START,
-    })),
-    rules: {
-      rest: { kind: 'fixed', days: 40 },
-      shortestStayDays: 3,
-      longestStayDays: 7,
-      moveWeekdays: Array<boolean>(7).fill(true),
-      noMoveDays: [],
-      seasonStart: START,
-      seasonEnd: START + 180,
-      ...rules,
-    },
-  };
+  return plainFarm(paddocks, groups, { rest: { kind: 'fixed', days: 40 }, seasonEnd: START + 180, ...rules });
 }
 
 describe('start of the longest stay', () => {

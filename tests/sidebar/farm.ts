@@ -18,7 +18,8 @@ export const PADDOCK_ROWS: readonly (readonly WireCell[])[] = [
   ['Total', 6.35, '', ''],
 ];
 
-const HEADINGS = [
+/** Of the group list. */
+export const PIG_HEADINGS = [
   'Herd',
   'No. of pigs',
   'Avg weight (lb)',
@@ -30,7 +31,7 @@ const HEADINGS = [
 
 /** One group that has land enough. */
 export const PIG_ROWS: readonly (readonly WireCell[])[] = [
-  HEADINGS,
+  PIG_HEADINGS,
   ['Early', 9, 60, { d: '2026-04-28' }, 1.4, { d: '2026-05-02' }, { d: '2026-08-01' }],
 ];
 

@@ -5,7 +5,7 @@ import type { WireCell } from '../../shared/contract';
 import { dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
 import { launchBrowser } from '../browser/launch';
 import { planned } from '../browser/planned';
-import { farmSheet } from './farm';
+import { farmSheet, PIG_HEADINGS } from './farm';
 import { type Opened, openSidebar } from './open-sidebar';
 
 let browser: Browser | undefined;
@@ -26,16 +26,7 @@ function crowdedFarm(groups: number, paddocks: number, days: number) {
     land.push([`Field ${p}`, 0.3 + ((p * 7) % 5) / 10, beside.join(', ')]);
   }
   const last = isoFromDay(dayFromIso(FIRST_DAY)! + days);
-  const heads = [
-    'Herd',
-    'No. of pigs',
-    'Avg weight (lb)',
-    'Weighed',
-    'ADG (lb)',
-    'Rotation from',
-    'Ship date',
-  ];
-  const pigs: WireCell[][] = [heads];
+  const pigs: WireCell[][] = [PIG_HEADINGS];
   for (let g = 1; g <= groups; g++)
     pigs.push([`Herd ${g}`, 8 + g, 60 + g, { d: '2026-04-28' }, 0.9, { d: FIRST_DAY }, { d: last }]);
   return farmSheet(land, pigs);

@@ -7,6 +7,7 @@ import type { PlanRules } from '../../shared/plan/model';
 import { COLUMNS } from '../../shared/table/columns';
 import { describeChanges } from '../../shared/table/describe-changes';
 import { frozenRotation, liveMoves } from '../../shared/table/frozen-rotation';
+import { SPILLED } from '../../shared/table/function-cells';
 import { readRotation } from '../../shared/table/read-rotation';
 import { rebuildInput } from '../../shared/table/rebuild-input';
 import { shiftFormula } from '../../shared/table/shift-formula';
@@ -30,8 +31,6 @@ import {
 
 // The engine's first evaluation takes seconds on a busy machine.
 vi.setConfig({ testTimeout: 120_000 });
-
-const SPILLED = ['weightIn', 'weightOut', 'feed', 'water'];
 
 const day = (iso: string): number => dayFromIso(iso)!;
 const RULES: PlanRules = {
@@ -437,7 +436,7 @@ describe('rebuild', () => {
     const place = farm.book.range('Rotation', `A${before[0]!.sheetRow}:Q${before[2]!.sheetRow}`);
     const [values, formulas] = [place.getValues(), place.getFormulas()];
     // A formula goes along with its references, as in a sort, and answers spill anew: weight, feed, water.
-    const ANSWERS = COLUMNS.flatMap(({ key }, c) => (SPILLED.includes(key) ? [c] : []));
+    const ANSWERS = SPILLED.map((spilled) => COLUMNS.findIndex(({ key }) => key === spilled));
     const turned = values.map((row, r) =>
       row.map((value, c) => shiftFormula(formulas[r]![c]!, 2 - 2 * r) || (ANSWERS.includes(c) ? '' : value)),
     );

@@ -3,6 +3,7 @@ import { expect, it, vi } from 'vitest';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { COLUMNS } from '../../shared/table/columns';
 import { describeChanges } from '../../shared/table/describe-changes';
+import { SPILLED } from '../../shared/table/function-cells';
 import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { oldTable } from '../../src/sidebar/panels/rotation/old-table';
 import { mergedRotation } from '../../src/sidebar/panels/rotation/rotation-request';
@@ -61,10 +62,7 @@ function sortMoves(book: Workbook): void {
   );
   rows.setValues(turned);
 }
-/** Columns whose functions spill. */
-const ANSWERS = COLUMNS.flatMap(({ key }, c) =>
-  ['weightIn', 'weightOut', 'feed', 'water'].includes(key) ? [c] : [],
-);
+const ANSWERS = SPILLED.map((spilled) => COLUMNS.findIndex(({ key }) => key === spilled));
 
 const CHANGES: readonly (readonly [string, (book: Workbook) => void])[] = [
   ['nothing', () => undefined],

@@ -15,6 +15,14 @@ function inTable(book: Workbook, heading: string, move: number): number {
   return values[head + 2 + move]![column] as number;
 }
 
+/** Error values on the page. */
+function errorsIn(book: Workbook): readonly unknown[] {
+  return book
+    .values('Today')
+    .flat()
+    .filter((value) => /^#/.test(String(value)));
+}
+
 describe('where the groups stand', () => {
   test('as recorded, days left to the next move; a group that is still to come', async () => {
     const { book } = await openToday('2026-05-05', { moved: ['2026-05-02'] });
@@ -123,12 +131,7 @@ describe('every locale and every tab name', () => {
       // 60 lb + 11 days of 1.5 lb: still growing while it is late.
       '77',
     ]);
-    expect(
-      book
-        .values('Today')
-        .flat()
-        .filter((value) => /^#/.test(String(value))),
-    ).toEqual([]);
+    expect(errorsIn(book)).toEqual([]);
   });
 
   test('a row without a day, and one with words in it, stop nobody else', async () => {
@@ -136,12 +139,7 @@ describe('every locale and every tab name', () => {
     book.type('Rotation', 'E8', 'a week');
     book.type('Rotation', 'D8', 'soon');
     expect(shown(book, 'Reds', 'Stands in', 'Goes to')).toEqual(['North', 'South']);
-    expect(
-      book
-        .values('Today')
-        .flat()
-        .filter((value) => /^#/.test(String(value))),
-    ).toEqual([]);
+    expect(errorsIn(book)).toEqual([]);
   });
 
   test('says when the table has outgrown it or has another group', async () => {

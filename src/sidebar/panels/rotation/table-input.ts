@@ -1,14 +1,7 @@
 /** What the table is built from: the plan, the settings it was made with, the grower's lists, and what to keep. */
 
 import { bindLists } from '../../../../shared/lists/bind-lists';
-import type {
-  FoundList,
-  GroupList,
-  ListSource,
-  ListSources,
-  PaddockList,
-} from '../../../../shared/lists/model';
-import { headingTexts } from '../../../../shared/lists/recalled-list';
+import type { ListSources } from '../../../../shared/lists/model';
 import { fallsShort, type PlanWords } from '../../../../shared/plan/explain-plan';
 import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
@@ -38,8 +31,6 @@ interface Given {
 
 export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
   const { book, lists, made, old, rebuild } = given;
-  const paddocks = sourceOf(book, lists.chosen.paddocks as PaddockList | undefined);
-  const groups = sourceOf(book, lists.chosen.groups as GroupList | undefined);
   const before = old?.rotation.settings;
   const herd = herdSource(book);
   return {
@@ -50,10 +41,10 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
       rules: given.rules,
       temperatureC: before?.temperatureC ?? DEFAULT_TEMPERATURE_C,
       outdoorFactor: before?.outdoorFactor ?? OUTDOOR_FACTOR,
-      lists: listsOf({ ...(paddocks && { paddocks }), ...(groups && { groups }) }),
+      lists: listsOf(lists.sources),
     },
     warnings: warningsOf(made, rebuild),
-    sources: { ...(paddocks && { paddocks }), ...(groups && { groups }), ...(herd && { herd }) },
+    sources: { ...lists.sources, ...(herd && { herd }) },
     ...(rebuild && {
       past: rebuild.past,
       future: rebuild.future,
@@ -79,22 +70,6 @@ function warningsOf({ problem, plan, words }: Planned, rebuild: RebuildInput | u
   return [...short, ...growthNotes(problem, plan), ...(rebuild?.notes ?? [])];
 }
 
-/** The lists with the words of their headings, by which they are found again. */
 function listsOf({ paddocks, groups }: ListSources): RotationBlockInput['settings']['lists'] {
-  const withTexts = <List extends PaddockList | GroupList>(list: List): List => ({
-    ...list,
-    texts: headingTexts(list as unknown as FoundList),
-  });
-  return {
-    ...(paddocks && { paddocks: withTexts(paddocks.list) }),
-    ...(groups && { groups: withTexts(groups.list) }),
-  };
-}
-
-function sourceOf<List extends PaddockList | GroupList>(
-  book: Book,
-  list: List | undefined,
-): ListSource<List> | undefined {
-  const tab = book.tabs.find(({ name }) => name === list?.tab);
-  return tab && list ? { tab, list } : undefined;
+  return { ...(paddocks && { paddocks: paddocks.list }), ...(groups && { groups: groups.list }) };
 }
