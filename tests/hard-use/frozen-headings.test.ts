@@ -1,7 +1,7 @@
 /** The frozen rows of a rotation table of ours follow its headings; what the grower froze instead stays. */
 import { expect, it } from 'vitest';
+import { oldTable } from '../../shared/tasks/rotation/old-table';
 import { openWorkbook } from '../../src/headless';
-import { oldTable } from '../../src/sidebar/panels/rotation/old-table';
 import { scriptText } from '../tasks/script-text';
 import { asked, buildRotation, readBook } from './rotation-task';
 

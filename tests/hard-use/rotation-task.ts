@@ -14,15 +14,15 @@ import type { OldRotation } from '../../shared/table/model';
 import type { RebuildInput } from '../../shared/table/rebuild-input';
 import type { rotationBlock } from '../../shared/table/rotation-block';
 import { growerLists } from '../../shared/tasks/grower-lists';
+import { type OldTable, oldTable } from '../../shared/tasks/rotation/old-table';
+import { readRules } from '../../shared/tasks/rotation/read-rules';
+import { rulesFormOf, startingRules } from '../../shared/tasks/rotation/rules-form';
+import { seasonOf } from '../../shared/tasks/rotation/season';
+import { tableInput } from '../../shared/tasks/rotation/table-input';
 import type { UnitSystem } from '../../shared/units/units';
 import type { Workbook } from '../../src/headless';
 import type { Lists } from '../../src/sidebar/lists/use-lists';
-import { type OldTable, oldTable } from '../../src/sidebar/panels/rotation/old-table';
-import { readRules } from '../../src/sidebar/panels/rotation/read-rules';
 import { rotationRequest } from '../../src/sidebar/panels/rotation/rotation-request';
-import { rulesFormOf, startingRules } from '../../src/sidebar/panels/rotation/rules-form';
-import { seasonOf } from '../../src/sidebar/panels/rotation/season';
-import { tableInput } from '../../src/sidebar/panels/rotation/table-input';
 import type { Book } from '../../src/sidebar/parts/use-book';
 
 export interface Wish {

@@ -1,6 +1,6 @@
 import type { PlanProblem } from '../../../../shared/plan/model';
 import { frozenRotation } from '../../../../shared/table/frozen-rotation';
-import type { OldTable } from './old-table';
+import type { OldTable } from '../../../../shared/tasks/rotation/old-table';
 import { writeTable } from './write-table';
 
 /**

@@ -1,10 +1,10 @@
 import type { PlanProblem } from '../../../../shared/plan/model';
 import { liveMoves } from '../../../../shared/table/frozen-rotation';
+import type { OldTable } from '../../../../shared/tasks/rotation/old-table';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import { useWork } from '../../parts/use-work';
 import { freezeTable } from './freeze-table';
-import type { OldTable } from './old-table';
 
 /** What becomes of the table that stands when the rules are those of a new season. */
 export function LastSeason({ old }: { old: OldTable }) {

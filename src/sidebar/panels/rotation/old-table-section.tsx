@@ -1,7 +1,7 @@
 import { type Day, isoFromDay } from '../../../../shared/core/calendar/day';
+import type { OldTable } from '../../../../shared/tasks/rotation/old-table';
+import type { Season } from '../../../../shared/tasks/rotation/season';
 import { Notice } from '../../parts/notice';
-import type { OldTable } from './old-table';
-import type { Season } from './season';
 
 interface Props {
   readonly old: OldTable;

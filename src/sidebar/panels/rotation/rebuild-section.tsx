@@ -1,10 +1,10 @@
 import { areaA1 } from '../../../../shared/block/a1';
 import { firstFew } from '../../../../shared/block/first-few';
 import type { Kept } from '../../../../shared/tasks/merge-block';
+import type { OldTable } from '../../../../shared/tasks/rotation/old-table';
 import { Button } from '../../parts/button';
 import { KeptNotice } from '../../parts/kept-notice';
 import { Notice } from '../../parts/notice';
-import type { OldTable } from './old-table';
 
 interface Props {
   readonly old: OldTable;

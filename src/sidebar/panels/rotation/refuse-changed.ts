@@ -1,8 +1,8 @@
 import { bindLists } from '../../../../shared/lists/bind-lists';
 import type { RotationBlockInput } from '../../../../shared/table/model';
 import { boundHerdLog } from '../../../../shared/tasks/herd/herd-log';
+import { type OldTable, oldTable, refuseTyped } from '../../../../shared/tasks/rotation/old-table';
 import { type Book, readBook } from '../../parts/use-book';
-import { type OldTable, oldTable, refuseTyped } from './old-table';
 
 /**
  * The file as it stands now. Throws where the table or a list in the sheet is no longer the one that the page knows:

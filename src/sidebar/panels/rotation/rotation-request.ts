@@ -9,7 +9,7 @@ import type { Corner, RotationBlockInput } from '../../../../shared/table/model'
 import { columnsOf } from '../../../../shared/table/move-rows';
 import { rotationBlock } from '../../../../shared/table/rotation-block';
 import { type MergedBlock, mergeBlock } from '../../../../shared/tasks/merge-block';
-import type { OldTable } from './old-table';
+import type { OldTable } from '../../../../shared/tasks/rotation/old-table';
 
 type Input = Omit<RotationBlockInput, 'corner'>;
 

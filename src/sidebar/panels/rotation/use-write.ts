@@ -2,12 +2,12 @@ import { useState } from 'preact/hooks';
 import type { WriteDone } from '../../../../shared/contract';
 import { liveMoves } from '../../../../shared/table/frozen-rotation';
 import type { RotationBlockInput } from '../../../../shared/table/model';
+import { oldTable, refuseTyped } from '../../../../shared/tasks/rotation/old-table';
+import { boundInput } from '../../../../shared/tasks/rotation/table-input';
 import { usePage } from '../../page';
 import { readBook } from '../../parts/use-book';
 import { useWork, type Work } from '../../parts/use-work';
 import { freezeTable } from './freeze-table';
-import { oldTable, refuseTyped } from './old-table';
-import { boundInput } from './table-input';
 import { type Place, writeTable } from './write-table';
 
 export interface Writer extends Work {

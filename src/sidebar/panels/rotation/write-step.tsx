@@ -4,7 +4,7 @@ import { describeChanges } from '../../../../shared/table/describe-changes';
 import type { RotationBlockInput } from '../../../../shared/table/model';
 import type { RebuildInput } from '../../../../shared/table/rebuild-input';
 import { unitsChanged } from '../../../../shared/table/units-changed';
-import type { OldTable } from './old-table';
+import type { OldTable } from '../../../../shared/tasks/rotation/old-table';
 import { RebuildSection } from './rebuild-section';
 import { mergedRotation } from './rotation-request';
 import type { Writer } from './use-write';

@@ -1,8 +1,8 @@
 /** Builds the block and has the script write it. */
 import type { WriteDone } from '../../../../shared/contract';
 import type { Corner, RotationBlockInput } from '../../../../shared/table/model';
+import type { OldTable } from '../../../../shared/tasks/rotation/old-table';
 import { ask } from '../../server';
-import type { OldTable } from './old-table';
 import { rotationRequest } from './rotation-request';
 
 export type NewPlace = { readonly at: 'new-tab'; readonly tab: string } | { readonly at: 'selection' };

@@ -1,17 +1,17 @@
 /** The rotation table that stands in the file already, if any. */
 
-import { cellOnTab } from '../../../../shared/block/cell-on-tab';
-import { ROTATION_NAME } from '../../../../shared/block/own-words';
-import { type BlockContent, cut, cutBlock } from '../../../../shared/block/read-block';
-import type { BlockInfo, TabContent } from '../../../../shared/contract';
-import { areasBeside } from '../../../../shared/lists/found-lists';
-import { blockMeaning } from '../../../../shared/table/block-meaning';
-import type { OldRotation } from '../../../../shared/table/model';
-import { readRotation } from '../../../../shared/table/read-rotation';
-import { rememberedRotation } from '../../../../shared/table/remembered-rotation';
-import { widenedBlock } from '../../../../shared/table/widened-block';
-import { areaFingerprint } from '../../../../shared/tasks/area-fingerprint';
-import type { Book } from '../../parts/use-book';
+import type { Book } from '../../block/book';
+import { cellOnTab } from '../../block/cell-on-tab';
+import { ROTATION_NAME } from '../../block/own-words';
+import { type BlockContent, cut, cutBlock } from '../../block/read-block';
+import type { BlockInfo, TabContent } from '../../contract';
+import { areasBeside } from '../../lists/found-lists';
+import { blockMeaning } from '../../table/block-meaning';
+import type { OldRotation } from '../../table/model';
+import { readRotation } from '../../table/read-rotation';
+import { rememberedRotation } from '../../table/remembered-rotation';
+import { widenedBlock } from '../../table/widened-block';
+import { areaFingerprint } from '../area-fingerprint';
 
 export interface OldTable {
   readonly info: BlockInfo;
