@@ -12,6 +12,8 @@ interface Ranges {
 export function keepWishes(problem: PlanProblem, g: number, days: number, ranges: Ranges): void {
   for (const wish of problem.wishes ?? []) {
     const day = wish.day - problem.rules.seasonStart;
+    // Days of the stay that a group is in already: see wishedOuts.
+    if (day < 0) continue;
     if (wish.group === g) keepOwn(problem, wish, day, days, ranges);
     else if (wish.paddock !== undefined) {
       // Nobody else stands there on that day.
@@ -61,10 +63,10 @@ function endBy({ outs, afterOut }: Ranges, paddockFrom: number, last: number): v
     afterOut[stay] = Math.min(afterOut[stay]!, after);
 }
 
-/** Whether the group is in the rotation on the day of the wish. */
+/** Whether the group is in the rotation on the day of the wish, be it that of the stay that it is in. */
 export function isInSpan({ groups, rules }: PlanProblem, wish: Wish): boolean {
   const group = groups[wish.group];
-  if (!group || wish.day < rules.seasonStart) return false;
+  if (!group || (wish.day < rules.seasonStart && wish.day !== group.standing?.since)) return false;
   const { entry, end } = groupSpan(group, rules);
   return entry <= wish.day && wish.day < end;
 }

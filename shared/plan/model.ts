@@ -73,7 +73,10 @@ export interface PlanRules {
   readonly seasonEnd: Day;
 }
 
-/** A move to come as the grower typed it: the group moves on that day, into that paddock, for that many days. */
+/**
+ * A move to come as the grower typed it: the group moves on that day, into that paddock, for that many days. On the day
+ * since which the group stands where it is, the days are those of that stay.
+ */
 export interface Wish {
   readonly group: number;
   readonly day: Day;

@@ -1,6 +1,7 @@
 import type { ColumnKey } from './columns';
 import { type At, type TableFrame, windows } from './move-formulas';
 import { MOST_DAYS_FROM_PLAN } from './moved-in-fault';
+import { isSkippedFormula } from './skipped';
 
 /** Addresses of the settings cells that the check reads. */
 export interface CheckSettings {
@@ -19,6 +20,7 @@ export function checkFormula(frame: TableFrame, row: number, settings: CheckSett
   const short = `${at('restDue')}-${at('restBefore')}`;
   const rested = `IF(AND(${isNumber('restBefore')};${isNumber('restDue')});${at('restBefore')}>=${at('restDue')};TRUE)`;
   const rules: [string, string][] = [
+    [isSkippedFormula(at('movedIn')), '""'],
     [`ISTEXT(${at('movedIn')})`, `"${CHECKS.notADate}"`],
     [`NOT(${isNumber('inDay')})`, `"${CHECKS.noIn}"`],
     [`NOT(${isNumber('dueOut')})`, `"${CHECKS.noDays}"`],

@@ -16,7 +16,7 @@ export function frozenRotation(
   firstColumn: readonly string[],
   { paddocks, groups }: Pick<PlanProblem, 'paddocks' | 'groups'>,
 ): Omit<RotationBlockInput, 'corner'> | undefined {
-  const { settings, headRows, rows } = old;
+  const { settings, headRows, rows, skipped } = old;
   const past = rows.flatMap((row): PastRow[] => {
     const { inDay, days = 1 } = row;
     return inDay === undefined ? [] : [{ ...row, inDay, outDay: row.out ?? inDay + days }];
@@ -33,5 +33,6 @@ export function frozenRotation(
     headRows,
     past,
     future: [],
+    skipped,
   };
 }

@@ -83,6 +83,8 @@ export interface TableProblem {
 export interface OldRotation {
   readonly settings: RotationSettings | undefined;
   readonly rows: readonly OldRow[];
+  /** Moves that were left out: no part of what happened, nor of what is to come. */
+  readonly skipped: readonly OldRow[];
   /** Rows above the headings; absent where these were not found. */
   readonly headRows?: number;
   readonly problems: readonly TableProblem[];
@@ -102,4 +104,5 @@ export interface RotationBlockInput {
   /** For a rebuild: what rebuildInput gives. */
   readonly past?: readonly PastRow[];
   readonly future?: readonly OldRow[];
+  readonly skipped?: readonly OldRow[];
 }

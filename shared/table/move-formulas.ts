@@ -11,6 +11,7 @@
  * - `;` between arguments, no decimal and no array literals: every locale reads them.
  */
 import type { ColumnKey } from './columns';
+import { isSkippedFormula } from './skipped';
 
 /** Where the rows of the table stand, and how far formulas look. */
 export interface TableFrame {
@@ -55,10 +56,11 @@ export function plannedInFormula(frame: TableFrame, row: number, firstPlanned: s
   return `=IF(COUNTIFS(${group};${above('dueOut')};">0")=0;${firstPlanned};${due})`;
 }
 
-/** The day really moved in if it is typed, else the planned one. */
+/** The day really moved in if it is typed, else the planned one; nothing for a move that was skipped. */
 export function inDayFormula(frame: TableFrame, row: number): string {
   const { at } = windows(frame, row);
-  return `=IF(ISNUMBER(${at('movedIn')});INT(${at('movedIn')});${at('plannedIn')})`;
+  const planned = `IF(${isSkippedFormula(at('movedIn'))};"";${at('plannedIn')})`;
+  return `=IF(ISNUMBER(${at('movedIn')});INT(${at('movedIn')});${planned})`;
 }
 
 export function dueOutFormula(frame: TableFrame, row: number): string {

@@ -11,6 +11,7 @@ import { type MovedInSeason, movedInFault } from './moved-in-fault';
 import { cellWords, ownDay, ownNumber, wholeDays } from './own-cell';
 import { readSettings } from './read-settings';
 import { isMove, rememberedRotation } from './remembered-rotation';
+import { isSkipped, SKIPPED } from './skipped';
 
 /** The block with what is needed to find things in it. */
 interface Reading {
@@ -27,20 +28,24 @@ interface Reading {
  */
 export function readRotation(standing: BlockContent): OldRotation {
   const block = rememberedRotation(standing);
-  if (!block.memory) return { settings: undefined, rows: [], problems: [noHeadings(block)] };
+  if (!block.memory) return { settings: undefined, rows: [], skipped: [], problems: [noHeadings(block)] };
   const { settings, problems: settingProblems } = readSettings(block);
   const problems = [...settingProblems];
   const system = settings?.unitSystem ?? 'US';
   const reading: Reading = { block, system, columns: columnsOf(block), problems };
+  const skipped: OldRow[] = [];
   const rows = rowsOfMoves(block).flatMap((r): OldRow[] => {
     const cell = (key: ColumnKey): WireCell => valueAt(reading, r, key);
-    if (isMoveId(block.memory?.rows[r]?.id) && isMove(cell)) return [readRow(reading, r)];
-    tellHalfMove(reading, r);
+    if (isMoveId(block.memory?.rows[r]?.id) && isMove(cell)) {
+      const row = readRow(reading, r);
+      if (!isSkipped(cellWords(cell('movedIn')))) return [row];
+      skipped.push(row);
+    } else tellHalfMove(reading, r);
     return [];
   });
   if (settings) tellMovedInFaults(reading, rows, settings.rules);
   const headRows = rowNamed(block, HEADINGS);
-  return { settings, rows, ...(headRows >= 0 && { headRows }), problems };
+  return { settings, rows, skipped, ...(headRows >= 0 && { headRows }), problems };
 }
 
 function noHeadings({ info }: BlockContent): TableProblem {
@@ -134,11 +139,14 @@ function given<T extends object>(values: T): Given<T> {
 
 function typedDay(reading: Reading, r: number): Day | undefined {
   const value = valueAt(reading, r, 'movedIn');
-  if (cellWords(value) === '') return undefined;
+  if (cellWords(value) === '' || isSkipped(cellWords(value))) return undefined;
   const day = ownDay(value);
   if (day !== undefined) return day;
   const cell = cellName(reading, r, 'movedIn');
-  reading.problems.push({ cell, sentence: `${cell}: moved in must be a date, got ${describeWire(value)}` });
+  reading.problems.push({
+    cell,
+    sentence: `${cell}: moved in must be a date, or the word ${SKIPPED}, got ${describeWire(value)}`,
+  });
   return undefined;
 }
 

@@ -26,6 +26,8 @@ export interface RebuildInput {
   readonly past: readonly PastRow[];
   /** Rows that the new plan replaces; what was typed there is carried over. */
   readonly future: readonly OldRow[];
+  /** Moves that were left out: kept as they stand, and nothing follows from them but that their paddock stays free. */
+  readonly skipped: readonly OldRow[];
   readonly headRows: number | undefined;
   /** What was taken for granted, in sentences. */
   readonly notes: readonly string[];
@@ -43,9 +45,10 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   const split = [...groups.values()].map((rows) => splitGroup(rows, now));
   const past = split.flatMap((part) => part.past).sort((a, b) => a.inDay - b.inDay);
   const future = split.flatMap((part) => part.future);
-  const keep = { past, future, headRows: old.headRows };
+  const keep = { past, future, skipped: old.skipped, headRows: old.headRows };
   if (past.length === 0) {
-    const { paddocks, groups: all, rules } = now;
+    const { groups: all, rules } = now;
+    const paddocks = now.paddocks.map(withoutSkipped(old.skipped, all));
     const problem = { paddocks, groups: all, rules, ...plannedBefore(future, now, rules.seasonStart) };
     return { ...keep, problem, notes: [] };
   }
@@ -74,27 +77,47 @@ export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
   noteWaiting(now, standing, planStart, notes);
   const stillStanding = new Set(standing.flatMap((one) => (one ? [one.row] : [])));
   const happened = past.map((row) => untilGone(row, left));
+  const placed = now.groups.map((group, g) =>
+    withStanding(group, standing[g], last.has(nameKey(group.name))),
+  );
   return {
     ...keep,
     past: happened,
     problem: {
-      groups: now.groups.map((group, g) => withStanding(group, standing[g], last.has(nameKey(group.name)))),
-      paddocks: now.paddocks.map((paddock) => withLastUsed(paddock, happened, stillStanding)),
+      groups: placed,
+      paddocks: now.paddocks
+        .map((paddock) => withLastUsed(paddock, happened, stillStanding))
+        .map(withoutSkipped(old.skipped, placed)),
       rules: { ...now.rules, seasonStart: planStart },
-      ...plannedBefore(future, now, planStart),
+      ...plannedBefore(future, now, planStart, standing),
     },
     notes,
   };
 }
 
+/** A paddock that was left out stays free for the days of that stay: the plan does not send anybody in after all. */
+function withoutSkipped(
+  skipped: readonly OldRow[],
+  groups: readonly PlanGroup[],
+): (paddock: PlanPaddock, p: number) => PlanPaddock {
+  return (paddock, p) => {
+    const ends = skipped
+      .filter((row) => nameKey(row.paddock) === nameKey(paddock.name))
+      .flatMap(({ plannedIn, days = 1 }) => (plannedIn === undefined ? [] : [plannedIn + days]));
+    if (ends.length === 0 || groups.some(({ standing }) => standing?.paddock === p)) return paddock;
+    return { ...paddock, openFrom: Math.max(...ends, paddock.openFrom ?? -Infinity) };
+  };
+}
+
 /**
  * The plan before, so that nothing changes without a reason, and what the grower typed over Paddock and Days of moves to
- * come. A paddock that is in no list can be neither.
+ * come, and over the days of the stay that a group is in. A paddock that is in no list can be neither.
  */
 function plannedBefore(
   future: readonly OldRow[],
   { groups, paddocks }: FarmNow,
   planStart: Day,
+  standing: readonly (Standing | undefined)[] = [],
 ): Pick<PlanProblem, 'before' | 'wishes'> {
   const indexOf = (list: readonly { name: string }[], name: string): number =>
     list.findIndex((one) => nameKey(one.name) === nameKey(name));
@@ -113,13 +136,19 @@ function plannedBefore(
       ? []
       : [{ group, paddock, inDay: day, outDay: day + days }],
   );
-  const wishes = moves.flatMap(({ group, paddock, day, days, typed }): Wish[] => {
+  const lengthened = standing.flatMap((one, group): Wish[] => {
+    const { typed = [], days } = one?.row ?? {};
+    const isWish = one && typed.includes('days') && days !== undefined;
+    return isWish && one.since + days > planStart ? [{ group, day: one.since, days }] : [];
+  });
+  const typedAhead = moves.flatMap(({ group, paddock, day, days, typed }): Wish[] => {
     const wish = {
       ...(typed.includes('paddock') && paddock >= 0 && { paddock }),
       ...(typed.includes('days') && days !== undefined && { days }),
     };
     return Object.keys(wish).length > 0 ? [{ group, day, ...wish }] : [];
   });
+  const wishes = [...lengthened, ...typedAhead];
   return { ...(before.length > 0 && { before }), ...(wishes.length > 0 && { wishes }) };
 }
 

@@ -1,17 +1,18 @@
 import { columnLetters } from '../block/a1';
-import { BLANK, text } from '../block/cells';
+import { BLANK, date, number, text } from '../block/cells';
 import { type BlockRow, composeBlock } from '../block/compose-block';
 import type { ComposedBlock } from '../block/composed-block';
-import type { BlockRule, BlockStyle, WriteBlock } from '../contract';
+import type { BlockCell, BlockRule, BlockStyle, WriteBlock } from '../contract';
 import { CHECKS } from './check-formula';
 import { COLUMNS, type ColumnKey, headingOf } from './columns';
 import { functionCells } from './function-cells';
 import { rowsAbove } from './head-rows';
-import type { RotationBlockInput } from './model';
+import type { OldRow, RotationBlockInput } from './model';
 import { moveCells } from './move-cells';
 import type { TableFrame } from './move-formulas';
 import { ANCHOR, HEADINGS, SPACE } from './move-rows';
 import { settingsRows } from './settings-rows';
+import { SKIPPED } from './skipped';
 import { type TableRow, tableRows, wishesIn } from './table-rows';
 
 export type Block = ComposedBlock & Pick<WriteBlock, 'freezeRows'>;
@@ -29,7 +30,8 @@ export function rotationBlock(input: RotationBlockInput): Block {
   const above = rowsAbove(input);
   const headingRow = corner.row + above.length;
   const frame = frameOf(rows, headingRow + 1, corner.column);
-  const below = settingsRows(settings, frame.lastRow + 2, corner.column);
+  const skipped = input.skipped ?? [];
+  const below = settingsRows(settings, frame.lastRow + skipped.length + 2, corner.column);
   const moves = rows.map(({ id }, i): BlockRow => {
     const cells = moveCells({ input, frame, rows, i, setting: below.address });
     return { cells: COLUMNS.map(({ key }) => cells[key]), style: STYLES, id };
@@ -43,6 +45,7 @@ export function rotationBlock(input: RotationBlockInput): Block {
       { cells: headings, style: 'heading', id: HEADINGS },
       { cells: COLUMNS.map(({ key }) => calls[key] ?? BLANK), style: 'muted', id: ANCHOR },
       ...moves,
+      ...skipped.map(skippedRow),
       { cells: [], id: SPACE },
       ...below.rows,
     ]),
@@ -52,6 +55,18 @@ export function rotationBlock(input: RotationBlockInput): Block {
     typed: rows.flatMap((row, i) => wishesIn(row).map((key) => [first + i, placeOf(key)] as const)),
     freezeRows: headingRow,
   };
+}
+
+/** A move that was left out stands below the others, outside of all that formulas of the table look at. */
+function skippedRow({ group, paddock, plannedIn, days, id }: OldRow): BlockRow {
+  const cells: Partial<Record<ColumnKey, BlockCell>> = {
+    group: text(group),
+    paddock: text(paddock),
+    ...(plannedIn !== undefined && { plannedIn: date(plannedIn) }),
+    movedIn: text(SKIPPED),
+    ...(days !== undefined && { days: number(days, '0') }),
+  };
+  return { cells: COLUMNS.map(({ key }) => cells[key] ?? BLANK), style: STYLES, id };
 }
 
 const STYLES: readonly BlockStyle[] = COLUMNS.map(({ style }) => style);

@@ -18,6 +18,8 @@ export interface TableRow {
   readonly id: string;
   /** Set for rows that are past: kept as they stand. */
   readonly past?: PastRow;
+  /** The plan begins with the group in this stay, and keeps the days that stand for it. */
+  readonly isStanding?: boolean;
   /** The row of the old table that had that id. */
   readonly old?: OldRow;
   /** Positions of the same group's rows before and after this one. */
@@ -59,9 +61,13 @@ export function daysIn(row: TableRow): number {
   return wishesIn(row).includes('days') ? row.old!.days! : row.outDay - row.inDay;
 }
 
-/** Cells of a move to come that hold a wish of the grower's: days that were typed, a paddock that the plan has there. */
-export function wishesIn({ past, old, paddock }: TableRow): readonly ('paddock' | 'days')[] {
-  if (past || !old) return [];
+/**
+ * Cells that hold a wish of the grower's: days that were typed, a paddock that the plan has there; of the stay that a
+ * group is in, days that the plan keeps.
+ */
+export function wishesIn({ past, old, paddock, isStanding }: TableRow): readonly ('paddock' | 'days')[] {
+  if (past) return isStanding && past.typed.includes('days') ? ['days'] : [];
+  if (!old) return [];
   const hasPaddock = old.typed.includes('paddock') && nameKey(old.paddock) === nameKey(paddock);
   const hasDays = old.typed.includes('days') && old.days !== undefined;
   return [...(hasPaddock ? (['paddock'] as const) : []), ...(hasDays ? (['days'] as const) : [])];
@@ -102,7 +108,12 @@ function pastRow({ problem }: StayInput, old: PastRow, stay: Row | undefined): R
     outDay: stay?.outDay ?? old.outDay,
     groupIndex: indexOf(problem.groups, old.group),
     paddockIndex: indexOf(problem.paddocks, old.paddock),
-    past: stay ? { ...old, days: stay.outDay - stay.inDay } : old,
+    ...(stay
+      ? {
+          past: { ...old, days: stay.outDay - stay.inDay },
+          isStanding: old.days === stay.outDay - stay.inDay,
+        }
+      : { past: old }),
   };
 }
 

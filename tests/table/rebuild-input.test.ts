@@ -31,6 +31,7 @@ const OLD: OldRotation = {
   settings: undefined,
   // The second came in two days late, so paddock 4 was left on day 9; the third is planned only.
   rows: [row(4, start, true), row(1, start + 9, true), row(2, start + 16, false)],
+  skipped: [],
   problems: [],
 };
 const lastUsed = (rebuilt: typeof problem) => rebuilt.paddocks.map((paddock) => paddock.lastUsed);

@@ -583,7 +583,7 @@ describe('rebuild', () => {
     farm.book.type('Rotation', `B${at}`, 'spring');
     expect(readNow(farm).problems.map((problem) => problem.sentence)).toEqual([
       `Rotation!B${at}: Season start must be a date, got "spring"`,
-      `Rotation!${cell}: moved in must be a date, got "early May"`,
+      `Rotation!${cell}: moved in must be a date, or the word skipped, got "early May"`,
     ]);
     // Days that are none are no wish.
     expect(readNow(farm).rows[2]).toMatchObject({ typed: ['days'] });

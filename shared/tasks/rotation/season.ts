@@ -42,12 +42,10 @@ export function seasonOf({ lists, rules, old, today, countPlannedAsDone }: Given
   if (!old) return nobodyIn(begun) ?? { problem: begun, rules, rebuild: undefined };
   const rebuild = rebuildInput(old.rotation, { ...whole, today, countPlannedAsDone });
   const isUnderWay = rebuild.past.length > 0;
-  const { before, wishes } = rebuild.problem;
-  const problem = isUnderWay
-    ? { ...rebuild.problem, evenShare: whole.evenShare }
-    : { ...begun, ...(before && { before }), ...(wishes && { wishes }) };
-  const rest: Season = { problem, rules, rebuild: { ...rebuild, problem } };
-  return isUnderWay ? rest : (nobodyIn(begun) ?? rest);
+  const rest = { ...rebuild.problem, evenShare: whole.evenShare };
+  const problem = isUnderWay ? rest : { ...rest, rules: begun.rules };
+  const season: Season = { problem, rules, rebuild: { ...rebuild, problem } };
+  return isUnderWay ? season : (nobodyIn(begun) ?? season);
 }
 
 /** Rules that begin after the season of the table that stands: that table is last season's, and stays. */

@@ -51,6 +51,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
     ...(rebuild && {
       past: rebuild.past,
       future: rebuild.future,
+      skipped: rebuild.skipped,
       headRows: rebuild.headRows,
     }),
   };
