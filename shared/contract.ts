@@ -177,6 +177,16 @@ export const WriteDone = v.object({
 });
 export type WriteDone = v.InferOutput<typeof WriteDone>;
 
+/** A cell that gets another content: what was read there, and what is to stand there. */
+export const CellChange = v.object({
+  tab: v.string(),
+  row: v.number(),
+  column: v.number(),
+  before: BlockCell,
+  after: BlockCell,
+});
+export type CellChange = v.InferOutput<typeof CellChange>;
+
 /** Cells of our own blocks to empty in a copy, with what the page last read of those blocks. */
 export const ClearPrivate = v.object({
   areas: v.array(v.object(Rectangle)),
@@ -196,12 +206,9 @@ export const CALLS = {
   readSelection: { request: v.object({}), reply: Selection },
   writeBlock: { request: WriteBlock, reply: WriteDone },
   putFormula: { request: v.object({ formula: v.string() }), reply: v.object({ a1: v.string() }) },
-  /** Into blank cells of the grower's, at their wish: formulas, or words of a heading. */
-  fillCells: {
-    request: v.object({
-      tab: v.string(),
-      cells: v.array(v.object({ row: v.number(), column: v.number(), value: v.string() })),
-    }),
+  /** Single cells, at the grower's wish: all of them, or none where one no longer holds what was read. */
+  changeCells: {
+    request: v.object({ cells: v.array(CellChange) }),
     reply: v.object({ cells: v.number() }),
   },
   /** A short text made of this file's id: it differs in every copy. */

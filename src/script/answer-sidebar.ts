@@ -7,9 +7,9 @@
 import * as v from 'valibot';
 import { CALLS, type CallName, type Envelope, type Reply, type Request } from '../../shared/contract';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
+import { changeCells } from './actions/change-cells';
 import { clearPrivate } from './actions/clear-private';
 import { fileMark } from './actions/file-mark';
-import { fillCells } from './actions/fill-cells';
 import { overview, readFile } from './actions/overview';
 import { putFormula } from './actions/put-formula';
 import { readSelection } from './actions/read-selection';
@@ -28,7 +28,7 @@ const ACTIONS: Actions = {
   readSelection: (port) => readSelection(port),
   writeBlock: (port, request) => writeBlock(port, request),
   putFormula: (port, { formula }) => putFormula(port, formula),
-  fillCells: (port, request) => fillCells(port, request),
+  changeCells: (port, request) => changeCells(port, request),
   fileMark: (port) => fileMark(port),
   clearPrivate: (port, request) => clearPrivate(port, request),
   startSample: (port, { sample }) => startSample(port, sampleFarm(sample)),

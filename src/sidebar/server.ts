@@ -20,7 +20,13 @@ export class ServerFailure extends Error {}
 /** How long the page waits before it says so. Judgement: reads take a second or two, a big table perhaps ten. */
 const PATIENCE_MILLISECONDS = { read: 60_000, write: 150_000 };
 
-const WRITES: readonly CallName[] = ['writeBlock', 'putFormula', 'startSample', 'clearPrivate', 'fillCells'];
+const WRITES: readonly CallName[] = [
+  'writeBlock',
+  'putFormula',
+  'startSample',
+  'clearPrivate',
+  'changeCells',
+];
 
 const OUT_OF_STEP =
   'The answer of the spreadsheet’s script does not fit this page. Reload the spreadsheet, then open the sidebar again from the menu.';

@@ -66,8 +66,8 @@ export class FakeSheet {
       case 'putFormula':
         this.formulas.push((request as { formula: string }).formula);
         return { a1: this.selection.a1 };
-      case 'fillCells':
-        return { cells: (request as Request<'fillCells'>).cells.length };
+      case 'changeCells':
+        return { cells: (request as Request<'changeCells'>).cells.length };
       case 'writeBlock':
         return this.write(request as WriteBlock);
       case 'fileMark':

@@ -1,9 +1,11 @@
 /** Puts the day from which the training log says a group is ready into the group list itself. */
 import { cellA1 } from '../../block/a1';
+import { BLANK, formula, text } from '../../block/cells';
 import { isFilled } from '../../block/is-filled';
 import { markOfStanding } from '../../block/memory';
 import type { BlockContent } from '../../block/read-block';
-import type { TabContent } from '../../contract';
+import type { CellChange } from '../../contract';
+import { freeColumn } from '../../lists/free-column';
 import type { GroupList, ListSource, ReadGroup } from '../../lists/model';
 import { nameKey } from '../../lists/read-list-cell';
 import { shownCell } from '../cell-value';
@@ -17,7 +19,7 @@ const HEADING = 'In rotation from';
 export interface LogDecides {
   readonly tab: string;
   /** Blank cells of the list and what goes into them. */
-  readonly cells: readonly { readonly row: number; readonly column: number; readonly value: string }[];
+  readonly cells: readonly CellChange[];
   /** What will be done, and what stays as it is, in sentences. */
   readonly told: readonly string[];
 }
@@ -35,11 +37,18 @@ export function letLogDecide(
   const made = list.columns.from === undefined;
   const column = list.columns.from ?? freeColumn(tab, list);
   const told: string[] = [];
+  const fill = (row: number, after: CellChange['after']): CellChange => ({
+    tab: tab.name,
+    row,
+    column,
+    before: BLANK,
+    after,
+  });
   const cells = inLog.flatMap(({ name, cells: { name: at } }) => {
     const { row, column: nameColumn } = at!;
     const value = readyLookup(log, cellA1(row, nameColumn));
     if (value === undefined) return [];
-    if (!isFilled(tab, row - 1, column - 1)) return [{ row, column, value }];
+    if (!isFilled(tab, row - 1, column - 1)) return [fill(row, formula(value))];
     const standing = tab.formulas[row - 1]?.[column - 1] ?? '';
     if (markOfStanding('', standing) !== markOfStanding('', value)) {
       const stands = standing || shownCell(tab.values[row - 1]![column - 1]!);
@@ -53,7 +62,7 @@ export function letLogDecide(
   if (cells.length === 0) return { tab: tab.name, cells, told };
   if (!made) return { tab: tab.name, cells, told };
   told.unshift(`The list has no such column: “${HEADING}” is put into ${cellA1(list.headingRow, column)}.`);
-  return { tab: tab.name, cells: [{ row: list.headingRow, column, value: HEADING }, ...cells], told };
+  return { tab: tab.name, cells: [fill(list.headingRow, text(HEADING)), ...cells], told };
 }
 
 function namesIn(log: BlockContent): ReadonlySet<string> {
@@ -65,12 +74,4 @@ function namesIn(log: BlockContent): ReadonlySet<string> {
       return cell?.k === 't' || cell?.k === 'n' ? [nameKey(String(cell.v))] : [];
     }),
   );
-}
-
-/** The first column right of the list in which nothing stands beside it. */
-function freeColumn(tab: TabContent, list: GroupList): number {
-  const rows = Array.from({ length: list.lastRow - list.headingRow + 1 }, (_, r) => list.headingRow - 1 + r);
-  let column = Math.max(...Object.values(list.columns)) + 1;
-  while (rows.some((r) => isFilled(tab, r, column - 1))) column++;
-  return column;
 }

@@ -1,5 +1,5 @@
-/** Turns the cells of a block into what the sheet takes: values and number formats. */
-import type { BlockCell, WriteBlock } from '../../../shared/contract';
+/** Turns cells into what the sheet takes: values and number formats. */
+import type { BlockCell } from '../../../shared/contract';
 import { serialFromIso } from '../../../shared/core/calendar/serial-from-iso';
 import { type Area, type AreaWrite, Told } from '../port';
 
@@ -10,11 +10,11 @@ const GENERAL_FORMAT = 'General';
 
 /** `formats`: number formats that stand in the area now; cells with an origin take theirs from there. */
 export function blockContent(
-  request: WriteBlock,
+  cells: readonly (readonly BlockCell[])[],
   area: Area,
   formats: readonly (readonly string[])[],
 ): AreaWrite {
-  const cellAt = (r: number, c: number): BlockCell => request.cells[r]?.[c] ?? { k: 'blank' };
+  const cellAt = (r: number, c: number): BlockCell => cells[r]?.[c] ?? { k: 'blank' };
   return {
     values: grid(area, (r, c) => sheetValue(cellAt(r, c))),
     formats: grid(area, (r, c) => numberFormat(cellAt(r, c), formats)),

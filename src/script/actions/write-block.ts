@@ -62,7 +62,7 @@ function writeCells(
         grid(area, (r, c) => formats[r]?.[c] ?? ''),
       ),
     );
-    const content = blockContent(request, area, formats);
+    const content = blockContent(request.cells, area, formats);
     began = true;
     port.write(area, content);
     // The reading sends the batch off: a refusal comes here.

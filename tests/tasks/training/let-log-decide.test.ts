@@ -45,8 +45,8 @@ function decided({ book, log }: Awaited<ReturnType<typeof open>>) {
   return letLogDecide(log, lists.sources.groups!, lists.groups);
 }
 
-function fill(book: Workbook, { tab, cells }: ReturnType<typeof letLogDecide>) {
-  return book.ask('fillCells', { tab, cells });
+function fill(book: Workbook, { cells }: ReturnType<typeof letLogDecide>) {
+  return book.ask('changeCells', { cells });
 }
 
 const WITH_FROM: StartCell[][] = [
@@ -113,7 +113,8 @@ describe('nothing of the grower’s is written over', () => {
     farm.book.type('Pigs', 'E3', 'mine');
     expect(fill(farm.book, plan)).toEqual({
       ok: false,
-      error: 'Something stands in E3 on "Pigs" by now. Nothing was written.',
+      error:
+        'E3 on "Pigs" no longer holds what the page has read there. Read the spreadsheet again. Nothing was written.',
     });
     expect(farm.book.formula('Pigs', 'E2')).toBe('');
   });

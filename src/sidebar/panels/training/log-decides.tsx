@@ -35,7 +35,7 @@ export function LogDecides({ book, log, lookup, onDone }: Props) {
       if (!decides || !now || JSON.stringify(now.info) !== JSON.stringify(log.info)) {
         throw new Error('The log or the list has moved. Read the spreadsheet again. Nothing was written.');
       }
-      await ask('fillCells', { tab: decides.tab, cells: [...decides.cells] });
+      await ask('changeCells', { cells: [...decides.cells] });
       setDone(`The group list on “${decides.tab}” now follows the log.`);
       say('Done: the group list follows the log.');
       onDone();
