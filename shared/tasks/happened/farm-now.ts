@@ -1,0 +1,77 @@
+/** What stands in the file when something is recorded: the rotation table, the lists, and a card for each group. */
+import type { Book } from '../../block/book';
+import { type Day, dayFromIso } from '../../core/calendar/day';
+import { nameKey } from '../../lists/read-list-cell';
+import { herdOn } from '../../plan/herd-on';
+import type { OldRow, RotationSettings } from '../../table/model';
+import { type GrowerLists, growerLists } from '../grower-lists';
+import { type OldTable, oldTable } from '../rotation/old-table';
+
+export interface FarmNow {
+  readonly book: Book;
+  readonly today: Day;
+  readonly old: OldTable;
+  readonly settings: RotationSettings;
+  readonly lists: GrowerLists;
+  readonly cards: readonly Card[];
+}
+
+/** A group with its moves, in the order of days; those that were skipped are left out. */
+export interface Card {
+  readonly group: string;
+  readonly moves: readonly OldRow[];
+  /** The move that led to where it stands; absent: it has not come in yet. */
+  readonly at: OldRow | undefined;
+  /** A day is typed for that move; else it counts as done as planned. */
+  readonly isRecorded: boolean;
+  /** Its last stay is over. */
+  readonly hasLeft: boolean;
+  /** Moves that nobody has recorded: those that were due, and the first that is to come. */
+  readonly open: readonly OldRow[];
+  /** The open one whose day is nearest. */
+  readonly next: OldRow | undefined;
+  readonly head: number | undefined;
+}
+
+/** Says what is missing where nothing can be recorded yet. */
+export function farmNow(book: Book): FarmNow | { readonly missing: readonly string[] } {
+  const old = oldTable(book);
+  const settings = old?.rotation.settings;
+  if (!old || !settings) {
+    return { missing: ['There is no rotation table yet. Choose “Plan the moves” first.'] };
+  }
+  const lists = growerLists(book, settings.unitSystem, {}, settings.lists);
+  const problems = [...old.rotation.problems, ...lists.problems].map(({ sentence }) => sentence);
+  if (problems.length > 0) return { missing: problems };
+  const today = dayFromIso(book.overview.today) ?? 0;
+  return { book, today, old, settings, lists, cards: cardsOf(old.rotation.rows, lists, today) };
+}
+
+function cardsOf(rows: readonly OldRow[], { groups }: GrowerLists, today: Day): Card[] {
+  const names = new Map(
+    [...groups.map(({ name }) => name), ...rows.map(({ group }) => group)].map((name) => [
+      nameKey(name),
+      name,
+    ]),
+  );
+  return [...names.entries()].map(([key, group]) => {
+    const own = rows.filter((row) => nameKey(row.group) === key && row.inDay !== undefined);
+    const moves = own.sort((a, b) => a.inDay! - b.inDay! || a.sheetRow - b.sheetRow);
+    const listed = groups.find(({ name }) => nameKey(name) === key);
+    return { group, ...placeOf(moves, today), head: listed && herdOn(listed, today).head };
+  });
+}
+
+function placeOf(moves: readonly OldRow[], today: Day): Omit<Card, 'group' | 'head'> {
+  const isPast = ({ inDay }: OldRow): boolean => inDay! <= today;
+  const recorded = moves.map((row) => isPast(row) && row.movedIn !== undefined).lastIndexOf(true);
+  const planned = moves.map(isPast).lastIndexOf(true);
+  const isRecorded = recorded >= 0;
+  const place = isRecorded ? recorded : planned;
+  const at = moves[place];
+  const open = moves.slice(recorded + 1).filter((_, i, all) => i === 0 || isPast(all[i - 1]!));
+  const far = ({ inDay }: OldRow): number => Math.abs(inDay! - today);
+  const next = [...open].sort((a, b) => far(a) - far(b) || a.inDay! - b.inDay!)[0];
+  const hasLeft = at !== undefined && place === moves.length - 1 && (at.out ?? today + 1) <= today;
+  return { moves, at, isRecorded, hasLeft, open, next };
+}

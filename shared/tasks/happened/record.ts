@@ -1,0 +1,33 @@
+import { READ_AGAIN } from '../../block/read-again';
+import type { CellChange } from '../../contract';
+import { type Port, readBook } from '../run-task';
+import { farmNow } from './farm-now';
+import type { Happened } from './happened';
+import { typedFor } from './typed-for';
+
+/**
+ * Types what has happened into the sheet, out of what stands there now. `seen`: the cells as they were shown; where they
+ * would be others by now, nothing is written. Gives what takes it back.
+ */
+export async function record(
+  port: Port,
+  happened: Happened,
+  seen?: readonly CellChange[],
+): Promise<readonly CellChange[]> {
+  const farm = farmNow(await readBook(port));
+  if ('missing' in farm) throw new Error(`${farm.missing.join(' ')} Nothing was written.`);
+  const read = typedFor(farm, happened);
+  if ('problem' in read) throw new Error(`${read.problem} Nothing was written.`);
+  const cells = read.typed.map(({ cell }) => cell);
+  if (seen && JSON.stringify(seen) !== JSON.stringify(cells))
+    throw new Error(`The sheet was changed after the page had read it. ${READ_AGAIN}`);
+  await port('changeCells', { cells });
+  return cells;
+}
+
+/** The same cells as they were before. Refused by the script where one has been changed since. */
+export async function takeBack(port: Port, cells: readonly CellChange[]): Promise<void> {
+  await port('changeCells', {
+    cells: cells.map((cell) => ({ ...cell, before: cell.after, after: cell.before })),
+  });
+}
