@@ -1,4 +1,5 @@
 import { headingText, withColumn } from './list-columns';
+import { MADE_HEADINGS } from './made-column';
 import type { FoundList, GroupField, GrowerList, PaddockField } from './model';
 
 type Field = PaddockField | GroupField;
@@ -12,7 +13,7 @@ export function headingTexts(list: FoundList): Readonly<Partial<Record<Field, st
 /**
  * The list that was used before, with the columns chosen then, as it stands now: rows and columns may have been put in
  * since, so the words of the headings count and the letters of the columns only where two headings are alike. A
- * field whose heading is gone is taken as found. A tab may have another name by now: where no list stands on a tab of
+ * field whose heading is gone is taken as found, and so is a column that we have made. A tab may have another name by now: where no list stands on a tab of
  * that name, the one most alike elsewhere is meant. Undefined where none is alike.
  */
 export function recalledList(
@@ -34,10 +35,22 @@ export function recalledList(
   const fields = Object.entries(before.columns) as [Field, number][];
   // Units come from the headings as they stand now, for they may have been put right since.
   const bare = { ...list, columns: {}, units: {} } as unknown as FoundList;
-  return fields.reduce((built, [field, was]) => {
+  const recalled = fields.reduce((built, [field, was]) => {
     const column = columnNow(list, field, was, texts[field]);
     return column === undefined ? built : withColumn(built, field, column);
   }, bare);
+  return withMade(recalled, list);
+}
+
+/** A column that we made in the list since, or whose heading the grower typed as ours, counts too. */
+function withMade(recalled: FoundList, found: FoundList): FoundList {
+  const [taken, columns] = [recalled.columns, found.columns] as Partial<Record<Field, number>>[];
+  return Object.entries(MADE_HEADINGS).reduce((list, [key, heading]) => {
+    const field = key as keyof typeof MADE_HEADINGS;
+    const column = columns![field];
+    const isMade = column !== undefined && headingText(found, column) === heading;
+    return taken![field] === undefined && isMade ? withColumn(list, field, column) : list;
+  }, recalled);
 }
 
 /** Decides between lists that are equally alike. */

@@ -1,15 +1,12 @@
 /** Open dates of the grower's own paddock list, where a paddock is shut. */
 import { BLANK, date, text } from '../../block/cells';
 import { type Day, dayFromIso, isoFromDay } from '../../core/calendar/day';
-import { freeColumn } from '../../lists/free-column';
+import { freeColumn, MADE_HEADINGS } from '../../lists/made-column';
 import { nameKey } from '../../lists/read-list-cell';
 import { keptCell } from '../kept-cell';
 import type { FarmNow } from './farm-now';
 import { type Happened, NotRecorded, type Typing } from './happened';
 import { dayTyped } from './moves-typed';
-
-/** Headings of columns that are made, as the list finder knows them. */
-const HEADINGS = { openFrom: 'Open from', openUntil: 'Open until' } as const;
 
 /**
  * The list has one stretch of days in which a paddock is open. So one end of it moves: the first day where the paddock is
@@ -30,11 +27,11 @@ export function shutTyped(farm: FarmNow, happened: Happened): Typing[] {
     tab.formulas[row - 1]?.[column - 1] ?? '',
   );
   const at = { tab: tab.name, column };
-  const heading = { row: list.headingRow, before: BLANK, after: text(HEADINGS[field]) };
+  const heading = { row: list.headingRow, before: BLANK, after: text(MADE_HEADINGS[field]) };
   return [
     ...(isThere ? [] : [{ what: 'A heading for your paddock list', cell: { ...at, ...heading } }]),
     {
-      what: `${HEADINGS[field]} of ${paddock.name} in your paddock list`,
+      what: `${MADE_HEADINGS[field]} of ${paddock.name} in your paddock list`,
       cell: { ...at, row, before: standing.k === 'blank' ? BLANK : standing, after: date(day) },
     },
   ];
@@ -44,7 +41,7 @@ function boundOf(
   { today, settings: { rules }, cards }: FarmNow,
   happened: Happened,
   paddock: string,
-): { readonly field: keyof typeof HEADINGS; readonly day: Day } {
+): { readonly field: 'openFrom' | 'openUntil'; readonly day: Day } {
   const from = dayTyped(happened);
   const { until: typed = '' } = happened;
   const until = dayFromIso(typed);

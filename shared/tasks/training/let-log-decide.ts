@@ -5,16 +5,13 @@ import { isFilled } from '../../block/is-filled';
 import { markOfStanding } from '../../block/memory';
 import type { BlockContent } from '../../block/read-block';
 import type { CellChange } from '../../contract';
-import { freeColumn } from '../../lists/free-column';
+import { freeColumn, MADE_HEADINGS } from '../../lists/made-column';
 import type { GroupList, ListSource, ReadGroup } from '../../lists/model';
 import { nameKey } from '../../lists/read-list-cell';
 import { shownCell } from '../cell-value';
 import { typedRows } from '../end-line';
 import { LOG_HEADINGS } from './log-headings';
 import { readyLookup } from './ready-lookup';
-
-/** Heading of a column that is made, as the list finder knows it. */
-const HEADING = 'In rotation from';
 
 export interface LogDecides {
   readonly tab: string;
@@ -61,8 +58,10 @@ export function letLogDecide(
   }
   if (cells.length === 0) return { tab: tab.name, cells, told };
   if (!made) return { tab: tab.name, cells, told };
-  told.unshift(`The list has no such column: “${HEADING}” is put into ${cellA1(list.headingRow, column)}.`);
-  return { tab: tab.name, cells: [fill(list.headingRow, text(HEADING)), ...cells], told };
+  told.unshift(
+    `The list has no such column: “${MADE_HEADINGS.from}” is put into ${cellA1(list.headingRow, column)}.`,
+  );
+  return { tab: tab.name, cells: [fill(list.headingRow, text(MADE_HEADINGS.from)), ...cells], told };
 }
 
 function namesIn(log: BlockContent): ReadonlySet<string> {

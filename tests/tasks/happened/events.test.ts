@@ -229,7 +229,9 @@ describe('writing', () => {
       'Moved in of Reds, South 2026-05-08: 2026-05-09 (Rotation!D7)',
     ]);
     book.type('Rotation', 'D7', '2026-05-08');
-    await expect(record(portOf(book), happened, seen)).rejects.toThrow('came to South on 2026-05-08');
+    await expect(record(portOf(book), happened, seen)).rejects.toThrow(
+      'Choose the move. Nothing was written.',
+    );
     book.range('Rotation', 'D7').clearContent();
     const cells = await record(portOf(book), happened, seen);
     book.type('Rotation', 'D7', '2026-05-10');
