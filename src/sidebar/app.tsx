@@ -1,8 +1,9 @@
 /** The frame of the page: the first screen, one task at a time, the way back, and the spoken status line. */
-import { useCallback, useMemo, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import { Page, type PageServices } from './page';
 import { Button } from './parts/button';
 import { ScreenHeading } from './parts/screen-heading';
+import { ask } from './server';
 import { TASKS } from './tasks';
 
 export function App() {
@@ -43,7 +44,7 @@ function Home(props: { takeFocus: boolean; onChoose: (id: string) => void }) {
     <>
       <ScreenHeading takeFocus={props.takeFocus}>What do you want to do?</ScreenHeading>
       <ul class="tasks">
-        {TASKS.map((task) => (
+        {useTasks().map((task) => (
           <li key={task.id}>
             <button
               type="button"
@@ -62,4 +63,18 @@ function Home(props: { takeFocus: boolean; onChoose: (id: string) => void }) {
       </p>
     </>
   );
+}
+
+/** In their order; one that needs a block of ours comes first where that stands. */
+function useTasks(): typeof TASKS {
+  const [blocks, setBlocks] = useState<readonly string[]>([]);
+  useEffect(() => {
+    // Where the file cannot be read, the task that is chosen says so.
+    ask('overview', {}).then(
+      (overview) => setBlocks(overview.blocks.map(({ name }) => name)),
+      () => undefined,
+    );
+  }, []);
+  const isDue = ({ needs }: (typeof TASKS)[number]): boolean => needs !== undefined && blocks.includes(needs);
+  return [...TASKS.filter(isDue), ...TASKS.filter((task) => !isDue(task))];
 }

@@ -28,13 +28,21 @@ const WRITES: readonly CallName[] = [
   'changeCells',
 ];
 
+let writes = 0;
+
+/** How often the page has asked for something to be written: what may be taken back is the last of it. */
+export function writesSoFar(): number {
+  return writes;
+}
+
 const OUT_OF_STEP =
   'The answer of the spreadsheet’s script does not fit this page. Reload the spreadsheet, then open the sidebar again from the menu.';
 
 /** Asks the script. Rejects only with a ServerFailure. */
 export async function ask<Name extends CallName>(name: Name, request: Request<Name>): Promise<Reply<Name>> {
-  const writes = WRITES.includes(name);
-  const text = await send(name, JSON.stringify(request), writes);
+  const isWrite = WRITES.includes(name);
+  if (isWrite) writes += 1;
+  const text = await send(name, JSON.stringify(request), isWrite);
   const envelope = v.safeParse(Envelope, parse(text));
   if (!envelope.success) throw new ServerFailure(OUT_OF_STEP);
   if (!envelope.output.ok) throw new ServerFailure(envelope.output.error);

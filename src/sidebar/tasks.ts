@@ -1,8 +1,10 @@
 /** What the page can do, in the grower's words. A new task is one folder under panels/ and one line here. */
 import type { ComponentType } from 'preact';
+import { ROTATION_NAME } from '../../shared/block/own-words';
 import { BitePanel } from './panels/bite/bite-panel';
 import { BudgetPanel } from './panels/budget/budget-panel';
 import { FormulasPanel } from './panels/formulas/formulas-panel';
+import { HappenedPanel } from './panels/happened/happened-panel';
 import { HerdPanel } from './panels/herd/herd-panel';
 import { MapPanel } from './panels/map/map-panel';
 import { MaterialsPanel } from './panels/materials/materials-panel';
@@ -17,6 +19,8 @@ export interface Task {
   /** One sentence under the title. */
   readonly about: string;
   readonly Panel: ComponentType;
+  /** Our block without which it has nothing to do, and with which it is what most people come for. */
+  readonly needs?: string;
 }
 
 export const TASKS: readonly Task[] = [
@@ -25,6 +29,13 @@ export const TASKS: readonly Task[] = [
     title: 'Plan the moves',
     about: 'A dated table of which pigs go to which paddock when, from your own lists.',
     Panel: RotationPanel,
+  },
+  {
+    id: 'happened',
+    title: 'What happened',
+    about: 'A group has moved, is late, was sold; a paddock is shut: recorded, and what it does to the plan.',
+    Panel: HappenedPanel,
+    needs: ROTATION_NAME,
   },
   {
     id: 'today',

@@ -9,6 +9,7 @@ export interface Happened {
   readonly group?: string;
   /** Id of the move that is meant; '' for one that nobody planned. */
   readonly move?: string;
+  /** Of a move, '' for the one that was planned. */
   readonly paddock?: string;
   /** Days in ISO. */
   readonly day?: string;

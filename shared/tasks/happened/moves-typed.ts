@@ -26,7 +26,7 @@ export function movedTyped(farm: FarmNow, happened: Happened): Typing[] {
     throw new NotRecorded(`${must}: a move is recorded once it has happened.`, 'day');
   }
   const planned = happened.move === '' ? undefined : moveOf(card, happened);
-  const paddock = paddockTyped(farm, happened.paddock ?? planned?.paddock);
+  const paddock = paddockTyped(farm, happened.paddock || planned?.paddock);
   refuseDay(farm, card, planned, day);
   refuseTaken(farm, card, paddock, day);
   return planned ? moved(farm, planned, paddock, day) : unplanned(farm, card, paddock, day);

@@ -1,0 +1,72 @@
+import type { ComponentChildren } from 'preact';
+import type { Day } from '../../../../shared/core/calendar/day';
+import type { Card, FarmNow } from '../../../../shared/tasks/happened/farm-now';
+import type { Happened, What } from '../../../../shared/tasks/happened/happened';
+import { Button } from '../../parts/button';
+import { count, dayWords } from '../../parts/day-words';
+import { startsWith } from './starts-with';
+
+interface Props {
+  readonly farm: FarmNow;
+  readonly card: Card;
+  readonly open: Happened | undefined;
+  readonly onToggle: (happened: Happened) => void;
+  /** The form of what is open. */
+  readonly children: (happened: Happened) => ComponentChildren;
+}
+
+const BUTTONS: readonly (readonly [What, string])[] = [
+  ['moved', 'Moved'],
+  ['not yet', 'Not moved yet'],
+  ['skipped', 'Skipped'],
+  ['herd', 'Head or weight'],
+  ['cover', 'Cover left'],
+];
+
+/** Where a group stands and since when, what is next, and what can be recorded of it. */
+export function CardView({ farm, card, open, onToggle, children }: Props) {
+  const { group, head, next } = card;
+  const can = ({ what }: { what: What }): boolean =>
+    what === 'herd' || (what === 'cover' ? card.at !== undefined : what === 'moved' || next !== undefined);
+  const starts = BUTTONS.map(([what, text]) => ({ what, text })).filter(can);
+  const isOpen = (what: What): boolean => open?.what === what && open.group === group;
+  const opened = starts.find(({ what }) => isOpen(what));
+  return (
+    <section aria-label={group}>
+      <h2>{group}</h2>
+      <p>
+        {standsWords(card)}
+        {head !== undefined && ` ${count(head, 'pig')}.`}
+      </p>
+      {next ? <p>{nextWords(card, farm.today)}</p> : <p>No move is planned.</p>}
+      <div class="offers">
+        {starts.map(({ what, text }) => (
+          <Button
+            key={what}
+            kind={what === 'moved' ? 'main' : 'plain'}
+            label={`${text}: ${group}`}
+            expanded={isOpen(what)}
+            onPress={() => onToggle(startsWith(farm, what, card))}
+          >
+            {text}
+          </Button>
+        ))}
+      </div>
+      {opened && children(startsWith(farm, opened.what, card))}
+    </section>
+  );
+}
+
+function standsWords({ at, isRecorded, hasLeft }: Card): string {
+  if (!at) return 'Not in yet.';
+  if (hasLeft) return `Left ${at.paddock} on ${dayWords(at.out!)}; the moves are over.`;
+  return `In ${at.paddock} since ${dayWords(at.inDay!)}${isRecorded ? '' : ', as planned: no day typed'}.`;
+}
+
+function nextWords({ next, at, isRecorded }: Card, today: Day): string {
+  const { paddock, inDay = today } = next!;
+  if (next === at && !isRecorded) return `The move to ${paddock} has no day yet.`;
+  const late = today - inDay;
+  const when = late === 0 ? 'today' : late > 0 ? `${count(late, 'day')} late` : `in ${count(-late, 'day')}`;
+  return `Next: ${paddock} on ${dayWords(inDay)}, ${when}.`;
+}

@@ -1,0 +1,114 @@
+/** "What happened": a card for each group, what can be recorded of it, and what that does to the plan. */
+import { useMemo, useState } from 'preact/hooks';
+import type { CellChange } from '../../../../shared/contract';
+import { farmNow } from '../../../../shared/tasks/happened/farm-now';
+import type { Happened } from '../../../../shared/tasks/happened/happened';
+import { takeBack } from '../../../../shared/tasks/happened/record';
+import { usePage } from '../../page';
+import { Button } from '../../parts/button';
+import { Notice } from '../../parts/notice';
+import type { Book } from '../../parts/use-book';
+import { useWork } from '../../parts/use-work';
+import { WithBook } from '../../parts/with-book';
+import { ask, writesSoFar } from '../../server';
+import { CardView } from './card-view';
+import { HappenedForm } from './happened-form';
+import { startsWith } from './starts-with';
+
+/** What was recorded last, here or before this task was opened again; `at`: how much was written by then. */
+let last:
+  | { readonly cells: readonly CellChange[]; readonly words: readonly string[]; readonly at: number }
+  | undefined;
+
+export function HappenedPanel() {
+  return <WithBook>{(book, reread) => <HappenedSteps book={book} onReread={reread} />}</WithBook>;
+}
+
+function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void }) {
+  const farm = useMemo(() => farmNow(book), [book]);
+  const [open, setOpen] = useState<Happened>();
+  const work = useWork();
+  const { say } = usePage();
+  if ('missing' in farm) return <Missing sentences={farm.missing} />;
+  const onDone = (cells: readonly CellChange[], words: readonly string[]): void => {
+    last = { cells, words, at: writesSoFar() };
+    setOpen(undefined);
+    say('Written.');
+    onReread();
+  };
+  const back = (cells: readonly CellChange[]): void =>
+    work.start(async () => {
+      await takeBack(ask, cells);
+      last = undefined;
+      say('Taken back.');
+      onReread();
+    });
+  const form = (happened: Happened) =>
+    open?.what === happened.what && open.group === happened.group ? (
+      <HappenedForm
+        key={JSON.stringify(happened)}
+        farm={farm}
+        start={happened}
+        onDone={onDone}
+        onReread={onReread}
+      />
+    ) : null;
+  const toggle = (happened: Happened): void =>
+    setOpen((now) =>
+      now === undefined || now.what !== happened.what || now.group !== happened.group ? happened : undefined,
+    );
+  const isDue = farm.cards.some(({ open: moves }) => moves.some(({ inDay }) => inDay! <= farm.today));
+  const whole = [
+    ...(isDue ? [{ start: startsWith(farm, 'as planned'), text: 'All as planned up to today' }] : []),
+    { start: startsWith(farm, 'shut'), text: 'A paddock is shut' },
+  ];
+  return (
+    <>
+      {last?.at === writesSoFar() && (
+        <Notice kind="done">
+          {last.words.join('; ')}.{' '}
+          <Button disabled={work.busy} onPress={() => last && back(last.cells)}>
+            Take it back
+          </Button>
+        </Notice>
+      )}
+      {work.problem && <Notice kind="problem">{work.problem}</Notice>}
+      {farm.cards.map((card) => (
+        <CardView key={card.group} farm={farm} card={card} open={open} onToggle={toggle}>
+          {form}
+        </CardView>
+      ))}
+      <h2>The whole farm</h2>
+      {whole.map(({ start, text }) => (
+        <div key={text}>
+          <Button expanded={open?.what === start.what} onPress={() => toggle(start)}>
+            {text}
+          </Button>
+          {form(start)}
+        </div>
+      ))}
+      <p class="hint">
+        All of this can be typed as well, also on the phone: the day, or the word skipped, under Moved in;
+        another paddock; Days of the stay; Cover left; a row of the herd log; a move that nobody planned in
+        the blank row under the moves. A move without a day counts as done once a later one of its group has
+        one. Build the table anew (“Plan the moves”) to plan the rest from what has happened.
+      </p>
+    </>
+  );
+}
+
+function Missing({ sentences }: { sentences: readonly string[] }) {
+  return (
+    <Notice kind="note">
+      {sentences.length === 1 ? (
+        sentences[0]
+      ) : (
+        <ul>
+          {sentences.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      )}
+    </Notice>
+  );
+}
