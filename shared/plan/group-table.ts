@@ -81,7 +81,8 @@ export function groupTable(
   if (!group.standing || entry >= end) return base;
   const p = group.standing.paddock;
   const isWished = wishedOuts(problem, g, span.entry, p);
-  const leaves = standingOuts(problem, p, entry, end, within(p, entry), moveDays).filter((out) =>
+  const wished = problem.wishes?.find((wish) => wish.group === g && wish.day === span.entry)?.days;
+  const leaves = standingOuts(problem, p, entry, end, within(p, entry), moveDays, wished).filter((out) =>
     isWished(out + start),
   );
   const flawed = leaves.map((out) => {
@@ -157,7 +158,10 @@ function usualStayDays({ rules }: PlanProblem, longStay: number, withinLimit: In
   return Math.max(1, Math.min(longStay, Math.max(mean, rules.shortestStayDays)));
 }
 
-/** Days on which a standing group may leave: as the rules say, else the first move day there is, or its end. */
+/**
+ * Days on which a standing group may leave: after the days that the grower wishes, be they long; as the rules say; else
+ * the first move day there is, or its end.
+ */
 function standingOuts(
   problem: PlanProblem,
   paddock: number,
@@ -165,14 +169,15 @@ function standingOuts(
   end: number,
   within: number,
   moveDays: Int32Array,
+  wishedDays: number | undefined,
 ): number[] {
   const { rules } = problem;
   const closes = problem.paddocks[paddock]!.openUntil;
   const shortest = within < rules.shortestStayDays ? 1 : rules.shortestStayDays;
-  const latest = Math.min(
-    entry + rules.longestStayDays,
-    closes === undefined ? NEVER : closes + 1 - rules.seasonStart,
-  );
+  const shut = closes === undefined ? NEVER : closes + 1 - rules.seasonStart;
+  const wished = wishedDays === undefined ? NEVER : entry + wishedDays;
+  if (wished >= 0 && wished <= Math.min(end, shut)) return [wished];
+  const latest = Math.min(entry + rules.longestStayDays, shut);
   const outs = [...moveDays].filter((day) => day >= entry + shortest && day <= latest && day < end);
   if (end <= latest) outs.push(end);
   if (outs.length > 0) return outs;

@@ -13,13 +13,32 @@ interface Move {
 
 /** What a rebuild changes in the rest of the table, in sentences, to be read before anything is written. */
 export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
-  const { problem, past, future } = rebuild;
-  const rows = tableRows({ problem, plan, past, future });
+  const { past } = rebuild;
+  const rows = tableRows({ ...rebuild, plan });
+  const typed = [...goesAlong(rows), ...daysTyped(rows), ...daysSet(past), ...countedAsDone(past)];
+  const sentences = [...changesOf(rebuild, rows, (name) => keptFromNow(name, past)), ...typed];
+  return sentences.length > 0 ? sentences : [STAYS];
+}
+
+/** What it changes in where the groups go and when. */
+export function describeMoves(rebuild: RebuildInput, plan: Plan): string[] {
+  const sentences = changesOf(rebuild, tableRows({ ...rebuild, plan }), () => []);
+  return sentences.length > 0 ? sentences : [STAYS];
+}
+
+const STAYS = 'The rest of the plan stays as it is.';
+
+/** Group by group; `also`: what else is said of it. */
+function changesOf(
+  { problem, past, future }: RebuildInput,
+  rows: ReturnType<typeof tableRows>,
+  also: (name: string) => string[],
+): string[] {
   const names = [
     ...new Set([...problem.groups.map((group) => group.name), ...future.map((row) => row.group)]),
   ];
   const seen = new Set<string>();
-  const sentences = names.flatMap((name) => {
+  return names.flatMap((name) => {
     const key = nameKey(name);
     if (seen.has(key)) return [];
     seen.add(key);
@@ -30,11 +49,9 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
       ...(isListed ? [] : [`${name} is not in the group list any more.`]),
       ...standingChange(name, rows, past),
       ...movesChange(name, before, after),
-      ...keptFromNow(name, past),
+      ...also(name),
     ];
   });
-  sentences.push(...goesAlong(rows), ...daysTyped(rows), ...daysSet(past), ...countedAsDone(past));
-  return sentences.length > 0 ? sentences : ['The rest of the plan stays as it is.'];
 }
 
 /** What has happened since the last build is kept from now on; until then it followed the lists. */

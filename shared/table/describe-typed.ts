@@ -41,7 +41,7 @@ export function daysSet(past: readonly PastRow[]): string[] {
 export function countedAsDone(past: readonly PastRow[]): string[] {
   const skipped = past.filter(({ movedIn, lookups }) => movedIn === undefined && lookups.length > 0);
   const why = 'Counted as done on the planned day, for a later move of the group has a day typed';
-  return told(why, skipped.map(moveName), 'Delete the row of a stop that was left out.');
+  return told(why, skipped.map(moveName), 'Where a stop was left out, type skipped instead of the day.');
 }
 
 /** As many moves as a sentence names. Judgement. */

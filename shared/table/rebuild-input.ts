@@ -139,7 +139,7 @@ function plannedBefore(
   const lengthened = standing.flatMap((one, group): Wish[] => {
     const { typed = [], days } = one?.row ?? {};
     const isWish = one && typed.includes('days') && days !== undefined;
-    return isWish && one.since + days > planStart ? [{ group, day: one.since, days }] : [];
+    return isWish && one.since + days >= planStart ? [{ group, day: one.since, days }] : [];
   });
   const typedAhead = moves.flatMap(({ group, paddock, day, days, typed }): Wish[] => {
     const wish = {

@@ -30,7 +30,7 @@ const WRITES: readonly CallName[] = [
 
 let writes = 0;
 
-/** How often the page has asked for something to be written: what may be taken back is the last of it. */
+/** How often the page has had something written: what may be taken back is the last of it. */
 export function writesSoFar(): number {
   return writes;
 }
@@ -41,11 +41,11 @@ const OUT_OF_STEP =
 /** Asks the script. Rejects only with a ServerFailure. */
 export async function ask<Name extends CallName>(name: Name, request: Request<Name>): Promise<Reply<Name>> {
   const isWrite = WRITES.includes(name);
-  if (isWrite) writes += 1;
   const text = await send(name, JSON.stringify(request), isWrite);
   const envelope = v.safeParse(Envelope, parse(text));
   if (!envelope.success) throw new ServerFailure(OUT_OF_STEP);
   if (!envelope.output.ok) throw new ServerFailure(envelope.output.error);
+  if (isWrite) writes += 1;
   const reply = v.safeParse(CALLS[name].reply, envelope.output.data);
   if (!reply.success) throw new ServerFailure(OUT_OF_STEP);
   return reply.output as Reply<Name>;

@@ -11,7 +11,7 @@ import type { AnsweringSheet } from './open-sidebar';
 export const FIRST_DAY = '2026-04-01';
 const LAST_DAY = '2026-07-05';
 
-const TABS: Record<string, StartCell[][]> = {
+const tabs = (last: string): Record<string, StartCell[][]> => ({
   Paddocks: [
     ['Paddock', 'Acres', 'Open from', 'Open until'],
     ...['North', 'South', 'Oak', 'Hill', 'Creek', 'Barn', 'Rise', 'Long', 'Far'].map(
@@ -20,13 +20,13 @@ const TABS: Record<string, StartCell[][]> = {
   ],
   Pigs: [
     ['Group', 'Head', 'Weight (lb)', 'Weighed on', 'ADG (lb/day)', 'From', 'Until'],
-    ['Reds', 10, 60, { d: '2026-03-28' }, 1.5, { d: FIRST_DAY }, { d: LAST_DAY }],
-    ['Blacks', 8, 90, { d: '2026-03-28' }, 1.6, { d: FIRST_DAY }, { d: LAST_DAY }],
+    ['Reds', 10, 60, { d: '2026-03-28' }, 1.5, { d: FIRST_DAY }, { d: last }],
+    ['Blacks', 8, 90, { d: '2026-03-28' }, 1.6, { d: FIRST_DAY }, { d: last }],
   ],
-};
+});
 
-export async function openFarm(): Promise<Workbook> {
-  const book = await openWorkbook({ tabs: TABS, codeJs: await scriptText(), today: FIRST_DAY });
+export async function openFarm(last = LAST_DAY): Promise<Workbook> {
+  const book = await openWorkbook({ tabs: tabs(last), codeJs: await scriptText(), today: FIRST_DAY });
   rebuilt(book);
   return book;
 }

@@ -58,10 +58,17 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
       now === undefined || now.what !== happened.what || now.group !== happened.group ? happened : undefined,
     );
   const isDue = farm.cards.some(({ open: moves }) => moves.some(({ inDay }) => inDay! <= farm.today));
-  const whole = [
-    ...(isDue ? [{ start: startsWith(farm, 'as planned'), text: 'All as planned up to today' }] : []),
-    { start: startsWith(farm, 'shut'), text: 'A paddock is shut' },
-  ];
+  const whole = (what: 'as planned' | 'shut', text: string) => {
+    const start = startsWith(farm, what);
+    return (
+      <>
+        <Button expanded={open?.what === what} onPress={() => toggle(start)}>
+          {text}
+        </Button>
+        {form(start)}
+      </>
+    );
+  };
   return (
     <>
       {last?.at === writesSoFar() && (
@@ -73,20 +80,14 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
         </Notice>
       )}
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
+      {isDue && whole('as planned', 'All as planned up to today')}
       {farm.cards.map((card) => (
         <CardView key={card.group} farm={farm} card={card} open={open} onToggle={toggle}>
           {form}
         </CardView>
       ))}
       <h2>The whole farm</h2>
-      {whole.map(({ start, text }) => (
-        <div key={text}>
-          <Button expanded={open?.what === start.what} onPress={() => toggle(start)}>
-            {text}
-          </Button>
-          {form(start)}
-        </div>
-      ))}
+      {whole('shut', 'A paddock is shut')}
       <p class="hint">
         All of this can be typed as well, also on the phone: the day, or the word skipped, under Moved in;
         another paddock; Days of the stay; Cover left; a row of the herd log; a move that nobody planned in

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import type { CellChange } from '../../../../shared/contract';
-import { describeChanges } from '../../../../shared/table/describe-changes';
+import { describeMoves } from '../../../../shared/table/describe-changes';
 import type { FarmNow } from '../../../../shared/tasks/happened/farm-now';
 import { seasonAfter } from '../../../../shared/tasks/happened/season-after';
 import { usePlan } from '../rotation/use-plan';
@@ -26,13 +26,20 @@ function changesIn(season: ReturnType<typeof seasonAfter>, planner: ReturnType<t
   const { made, noPlan, stale } = planner;
   if (stale || (!made && !noPlan)) return <p aria-live="polite">Working out what changes…</p>;
   if (!made || !season.rebuild) return <p>With this no plan is left: {noPlan?.score.join(' ')}</p>;
-  const changes = describeChanges(season.rebuild, made.plan);
+  const changes = describeMoves(season.rebuild, made.plan);
   return (
-    <ul>
-      {changes.slice(0, MOST).map((change) => (
-        <li key={change}>{change}</li>
+    <>
+      {season.rebuild.notes.map((note) => (
+        <p key={note} class="hint">
+          {note}
+        </p>
       ))}
-      {changes.length > MOST && <li>And {changes.length - MOST} more.</li>}
-    </ul>
+      <ul>
+        {changes.slice(0, MOST).map((change) => (
+          <li key={change}>{change}</li>
+        ))}
+        {changes.length > MOST && <li>And {changes.length - MOST} more.</li>}
+      </ul>
+    </>
   );
 }
