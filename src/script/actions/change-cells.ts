@@ -35,17 +35,27 @@ export function changeCells(port: SheetPort, { cells }: Request<'changeCells'>):
   });
 }
 
-/** Puts back what stood there, and says whether that could be done. */
+/** Puts back what stood there, and says whether it stands there. */
 function takenBack(port: SheetPort, changes: readonly Change[], formats: readonly string[][][]): string {
-  try {
-    for (const [i, { area, before }] of changes.entries()) {
+  for (const [i, { area, before }] of changes.entries()) {
+    // A cell that refuses was never changed.
+    attempt(() => {
       put(port, area, before, formats[i]!);
       port.setFormats(area, formats[i]!);
-    }
-    port.flush();
-    return 'Nothing was written.';
+      port.flush();
+    });
+  }
+  const isBack = attempt(() => changes.every(({ area, before }) => holds(port, area, before)));
+  if (isBack) return 'Nothing was written.';
+  return `Whether anything was written could not be seen. Look at ${firstFew(changes.map(named))}.`;
+}
+
+/** What a step gives; undefined where it fails. */
+function attempt<T>(step: () => T): T | undefined {
+  try {
+    return step();
   } catch {
-    return `Whether anything was written could not be seen. Look at ${firstFew(changes.map(named))}.`;
+    return undefined;
   }
 }
 
