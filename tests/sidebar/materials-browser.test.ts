@@ -161,10 +161,11 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     free.splice(0, 3, 'Wire strainer', 2, 'each');
     await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
     await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
+    await page.getByText('Rows of the table will move.').waitFor();
     await page.getByRole('button', { name: 'Write the materials list anew' }).click();
     await expect.poll(() => sheet.written.length).toBe(3);
     await warning.waitFor();
-    expect(await warning.textContent()).toContain('may now mean another row: Sums!B3. Look at them.');
+    expect(await warning.textContent()).toContain('may now mean another row: Sums!B3. Look at them');
     await checkAndShoot(opened, 'materials-rows-moved');
     expect(opened.errors).toEqual([]);
   });
