@@ -17,7 +17,7 @@ import {
   settingProblems,
   startSettings,
 } from './settings';
-import { standingOf } from './standing';
+import { type Standing, standingOf } from './standing';
 import type { Answer, Answers, Form, Sources } from './task';
 
 export const UNITS_LEGEND = 'Units';
@@ -47,9 +47,14 @@ export interface ChoiceForm<Key extends string = string> {
 
 export type Asking = ReturnType<typeof asking>;
 
-/** `grows`: the block is typed into, and takes in the rows that were filled right below it. */
-export function asking(book: Book, answers: Answers, name: string, grows = false) {
-  const standing = standingOf(book, name, grows);
+/** `grows`: as `standingOf` takes it. `standing`: where the task knows more of its block. */
+export function asking(
+  book: Book,
+  answers: Answers,
+  name: string,
+  grows?: 'down',
+  standing: Standing | undefined = standingOf(book, name, grows),
+) {
   const block = standing?.reading;
   const comma = decimalComma(book.overview.locale);
   const questions: string[] = [];
@@ -100,15 +105,20 @@ export function asking(book: Book, answers: Answers, name: string, grows = false
     /** Those of the block that stands, else as chosen. */
     units: (start?: UnitSystem): UnitSystem =>
       (block && readUnits(block)) ?? choice(UNITS_LEGEND, UNITS_OPTIONS, start ?? startUnits(book)).value,
-    /** Start values, over them what stands in the block, over them what was answered. */
+    /** Start values (`known`: those that the sheet knows), over them what stands in the block, over them the answers. */
     settings: <Key extends string>(
       specs: readonly SettingSpec<Key>[],
       read: Partial<SettingsRead<Key>> | undefined,
       units: UnitSystem,
+      known: Partial<SettingValues<Key>> = {},
     ): SettingsForm<Key> => {
       for (const { key, label } of specs) inSheet[label] = read?.values?.[key];
       const typed = new Map(specs.map(({ key, label }) => [key, textAt(label)]));
-      const standingValues: SettingValues<Key> = { ...startSettings(specs, units), ...read?.values };
+      const standingValues: SettingValues<Key> = {
+        ...startSettings(specs, units),
+        ...known,
+        ...read?.values,
+      };
       const { values, problems } = readSettingTexts(specs, typed, standingValues, units, comma);
       questions.push(...Object.values(problems as Record<string, string>));
       sheetProblems.push(...(read?.problems ?? []));

@@ -111,11 +111,11 @@ test.for(MOVES)(
     const table = () => withoutMemory(book.values(tab).filter((row) => !isPlace(row)));
     const before = table();
     const opened = await openTask('rotation', book);
-    const button = opened.page.getByRole('button', { name: 'Build the table anew' });
+    const button = opened.page.getByRole('button', { name: 'Write the table anew' });
     await button.waitFor({ timeout: 60_000 });
     move(book);
     await button.click();
-    await opened.page.getByText('The table stands on “').first().waitFor();
+    await opened.page.getByText('Written on “').first().waitFor();
     expect(table()).toEqual(before);
     expect(JSON.stringify(book.values(tab))).not.toMatch(/#[A-Z/0]+[!?A]/);
     expect(opened.errors).toEqual([]);
@@ -184,7 +184,7 @@ async function written(name: TaskName, move: (book: Workbook) => void): Promise<
 async function ready(name: TaskName, book: Workbook): Promise<Opened> {
   const opened = await openTask(name, book);
   const { page } = opened;
-  if (name === 'budget') await page.getByRole('heading', { name: '3. What it comes to' }).waitFor();
+  if (name === 'budget') await page.getByRole('heading', { name: 'What this rests on' }).waitFor();
   const { button } = TASKS[name];
   await page.getByRole('button', { name: button }).first().waitFor({ timeout: 60_000 });
   return opened;
