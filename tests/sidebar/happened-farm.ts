@@ -27,7 +27,7 @@ const tabs = (last: string): Record<string, StartCell[][]> => ({
 
 export async function openFarm(last = LAST_DAY): Promise<Workbook> {
   const book = await openWorkbook({ tabs: tabs(last), codeJs: await scriptText(), today: FIRST_DAY });
-  rebuilt(book);
+  await rebuilt(book);
   return book;
 }
 
@@ -35,8 +35,8 @@ export function setToday(book: Workbook, iso: string): void {
   book.state.now = () => new Date(`${iso}T12:00:00Z`);
 }
 
-function rebuilt(book: Workbook): void {
-  const outcome = buildRotation(book, { units: 'US', explain: true });
+async function rebuilt(book: Workbook): Promise<void> {
+  const outcome = await buildRotation(book, { units: 'US', explain: true });
   if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome).slice(0, 500));
 }
 
@@ -269,11 +269,8 @@ export function clicker(page: Page): Recorder & { takeBack(): Promise<void>; hom
       await home();
       await press('Plan the moves');
       await planned(page, 120_000);
-      await press('Build the table anew');
-      await page
-        .getByText(/The table stands on/)
-        .first()
-        .waitFor(WAIT);
+      await press('Write the table anew');
+      await page.getByText(/^Done: the table on/).waitFor(WAIT);
     },
   };
 }

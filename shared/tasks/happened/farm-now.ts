@@ -5,12 +5,12 @@ import { nameKey } from '../../lists/read-list-cell';
 import { herdOn } from '../../plan/herd-on';
 import type { OldRow, RotationSettings } from '../../table/model';
 import { type GrowerLists, growerLists } from '../grower-lists';
-import { type OldTable, oldTable } from '../rotation/old-table';
+import { type StandingRotation, standingRotation } from '../rotation/rotation-standing';
 
 export interface FarmNow {
   readonly book: Book;
   readonly today: Day;
-  readonly old: OldTable;
+  readonly old: StandingRotation;
   readonly settings: RotationSettings;
   readonly lists: GrowerLists;
   readonly cards: readonly Card[];
@@ -35,7 +35,7 @@ export interface Card {
 
 /** Says what is missing where nothing can be recorded yet. */
 export function farmNow(book: Book): FarmNow | { readonly missing: readonly string[] } {
-  const old = oldTable(book);
+  const old = standingRotation(book);
   const settings = old?.rotation.settings;
   if (!old || !settings) {
     return { missing: ['There is no rotation table yet. Choose “Plan the moves” first.'] };

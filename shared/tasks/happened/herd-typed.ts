@@ -15,7 +15,7 @@ export const NO_LOG = 'There is no herd log yet.';
 
 /** The row that the herd log's own form makes, and a first one of the group where it has none, in blank rows of it. */
 export function herdTyped(farm: FarmNow, happened: Happened): Typing[] {
-  const standing = standingOf(farm.book, HERD_BLOCK, true);
+  const standing = standingOf(farm.book, HERD_BLOCK, 'down');
   if (!standing) throw new NotRecorded(NO_LOG);
   const { group } = cardOf(farm, happened);
   const { head = '', weight = '', note = '' } = happened;

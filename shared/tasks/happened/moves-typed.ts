@@ -149,13 +149,14 @@ function moved(farm: FarmNow, planned: OldRow, paddock: string, day: Day): Typin
 
 /** A row of its own, in the blank one under the moves. */
 function unplanned(farm: FarmNow, { group }: Card, paddock: string, day: Day): Typing[] {
-  const { block, info } = farm.old;
+  const { block } = farm.old;
+  const { info } = block;
   const row = info.row + rowNamed(block, SPACE);
   const tab = farm.book.tabs.find(({ name }) => name === info.tab)!;
   const taken = COLUMNS.findIndex((_, c) => isFilled(tab, row - 1, info.column - 1 + c));
   if (row < info.row || taken >= 0) {
     throw new NotRecorded(
-      'The row under the moves is not free: build the table anew first, under “Plan the moves”.',
+      'The row under the moves is not free: write the table anew first, under “Plan the moves”.',
       'move',
     );
   }
@@ -171,7 +172,8 @@ function typing(farm: FarmNow, move: Move, key: ColumnKey, after: BlockCell): Ty
   const cell = rotationCell(farm.old, move.sheetRow, key, after);
   const { label } = COLUMNS.find((column) => column.key === key)!;
   if (cell) return { what: `${label} of ${moveName(move)}`, cell };
-  const table = cellOnTab(farm.old.info.tab, farm.old.info.row, farm.old.info.column);
+  const { tab, row: top, column: left } = farm.old.block.info;
+  const table = cellOnTab(tab, top, left);
   throw new NotRecorded(`The rotation table at ${table} has no column “${label}” any more.`);
 }
 

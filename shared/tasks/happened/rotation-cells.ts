@@ -4,18 +4,19 @@ import type { BlockCell, CellChange } from '../../contract';
 import type { ColumnKey } from '../../table/columns';
 import { columnsOf } from '../../table/move-rows';
 import { keptCell } from '../kept-cell';
-import type { OldTable } from '../rotation/old-table';
+import type { StandingRotation } from '../rotation/rotation-standing';
 
 /** How a cell looks that is blank again. */
 const FORMATS: Partial<Record<ColumnKey, string>> = { movedIn: 'yyyy-mm-dd', days: '0', cover: '0%' };
 
 /** `row`: in the sheet. Undefined where the grower has taken the column out. */
 export function rotationCell(
-  { block, info }: OldTable,
+  { block }: StandingRotation,
   row: number,
   key: ColumnKey,
   after: BlockCell,
 ): CellChange | undefined {
+  const { info } = block;
   const column = columnsOf(block).get(key);
   if (column === undefined) return undefined;
   const [value, formula] = [block.values[row - info.row]?.[column], block.formulas[row - info.row]?.[column]];

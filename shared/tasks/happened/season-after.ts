@@ -4,13 +4,13 @@ import type { BlockCell, CellChange, TabContent, WireCell } from '../../contract
 import { nameKey } from '../../lists/read-list-cell';
 import type { OldRow } from '../../table/model';
 import { growerLists } from '../grower-lists';
-import { oldTable } from '../rotation/old-table';
+import { standingRotation } from '../rotation/rotation-standing';
 import { type Season, seasonOf } from '../rotation/season';
 import type { FarmNow } from './farm-now';
 
 export function seasonAfter({ book, old, settings, today }: FarmNow, changes: readonly CellChange[]): Season {
   const after = changedBook(book, changes);
-  const table = oldTable(after)!;
+  const table = standingRotation(after)!;
   const rows = shiftedDays(old.rotation.rows, table.rotation.rows);
   const known = table.rotation.settings ?? settings;
   return seasonOf({

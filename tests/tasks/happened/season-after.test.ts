@@ -37,7 +37,7 @@ async function begun(): Promise<{ book: Workbook; next: FarmNow['cards'][number]
   const [reds] = nowOf(book).cards;
   setToday(book, isoFromDay(reds!.moves[1]!.inDay!));
   await record(portOf(book), { what: 'as planned' });
-  buildRotation(book);
+  await buildRotation(book);
   const { next } = nowOf(book).cards[0]!;
   setToday(book, isoFromDay(next!.inDay!));
   return { book, next: next! };
@@ -71,9 +71,9 @@ test.each<readonly [string, (next: { id: string; inDay?: number }, day: (n: numb
   if (what === 'not yet') {
     // The stay before ends on the new day, although that is longer than the longest one; built anew, it stays so.
     expect(isoFromDay(reds[0]!.outDay)).toBe(day(3));
-    buildRotation(book);
+    await buildRotation(book);
     expect(isoFromDay(nowOf(book).cards[0]!.next!.inDay!)).toBe(day(3));
-    buildRotation(book);
+    await buildRotation(book);
     expect(isoFromDay(nowOf(book).cards[0]!.next!.inDay!)).toBe(day(3));
   }
   if (what === 'skipped') {
@@ -82,13 +82,13 @@ test.each<readonly [string, (next: { id: string; inDay?: number }, day: (n: numb
     expect(
       after.plan.stays.filter(({ paddock, inDay }) => nameOf(paddock) === next.paddock && inDay < until),
     ).toEqual([]);
-    buildRotation(book);
+    await buildRotation(book);
     const shownRows = withoutMemory(book.shownValues('Rotation')).filter((row) => row[3] === 'skipped');
     expect(shownRows.map((row) => row.slice(0, 5))).toEqual([
       ['Reds', next.paddock, day(0), 'skipped', String(next.days)],
     ]);
     // Built once more it stands there still, once.
-    buildRotation(book);
+    await buildRotation(book);
     expect(withoutMemory(book.shownValues('Rotation')).filter((row) => row[3] === 'skipped')).toEqual(
       shownRows,
     );

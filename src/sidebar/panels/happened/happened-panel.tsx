@@ -92,7 +92,7 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
         All of this can be typed as well, also on the phone: the day, or the word skipped, under Moved in;
         another paddock; Days of the stay; Cover left; a row of the herd log; a move that nobody planned in
         the blank row under the moves. A move without a day counts as done once a later one of its group has
-        one. Build the table anew (“Plan the moves”) to plan the rest from what has happened.
+        one. Write the table anew (“Plan the moves”) to plan the rest from what has happened.
       </p>
     </>
   );

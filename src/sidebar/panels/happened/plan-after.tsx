@@ -11,7 +11,7 @@ const MOST = 4;
 /** What the rest of the season comes to with these cells changed, before they are. */
 export function PlanAfter({ farm, cells }: { farm: FarmNow; cells: readonly CellChange[] }) {
   const season = useMemo(() => seasonAfter(farm, cells), [farm, JSON.stringify(cells)]);
-  const planner = usePlan('problem' in season ? season.problem : undefined);
+  const planner = usePlan('problem' in season ? season.problem : undefined, () => undefined);
   return (
     <>
       <h3>In the plan</h3>
