@@ -40,7 +40,7 @@ export function farmToType(units: UnitSystem): Record<string, StartCell[][]> {
   };
 }
 
-/** Three moves that happened on the day planned, with a note each; it is the sixth day of the season. */
+/** Three moves that happened on the day planned, with a note each; it is the day of the last of them. */
 export function typeMoves(workbook: Workbook, book: Book): void {
   const { values, info } = contentOf(book, ROTATION_NAME);
   const head = values.findIndex((row) => row.includes('Moved in'));
@@ -48,8 +48,9 @@ export function typeMoves(workbook: Workbook, book: Book): void {
   for (const [i, row] of values.slice(head + 2, head + 5).entries()) {
     const type = (heading: string, typed: string): void =>
       workbook.type(info.tab, cellA1(info.row + head + 2 + i, info.column + at(heading)), typed);
-    type('Moved in', (row[at('Planned in')] as { d: string }).d);
+    const { d } = row[at('Planned in')] as { d: string };
+    type('Moved in', d);
     type('Note', `seen ${i}`);
+    workbook.state.now = () => new Date(`${d}T12:00:00Z`);
   }
-  workbook.state.now = () => new Date((SEASON_START + 5.5) * 86_400_000);
 }

@@ -1,6 +1,7 @@
 /** An invented farm of two groups and eight paddocks, and two ways to record what happens on it: typing, and the page. */
 import type { Page } from 'playwright-core';
 import { dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
+import type { PlanRules } from '../../shared/plan/model';
 import { HERD_TASK } from '../../shared/tasks/herd/herd-task';
 import { openWorkbook, portOf, runTask, type StartCell, type Workbook } from '../../src/headless';
 import { planned } from '../browser/planned';
@@ -9,7 +10,18 @@ import { scriptText } from '../tasks/script-text';
 import type { AnsweringSheet } from './open-sidebar';
 
 export const FIRST_DAY = '2026-04-01';
-const LAST_DAY = '2026-07-05';
+const LAST_DAY = '2026-06-10';
+/** Short stays and rests, so that a short season has moves enough. */
+const RULES: PlanRules = {
+  rest: { kind: 'fixed', days: 18 },
+  shortestStayDays: 2,
+  longestStayDays: 6,
+  evenness: 0.25,
+  moveWeekdays: [true, true, true, true, true, true, true],
+  noMoveDays: [],
+  seasonStart: dayFromIso(FIRST_DAY)!,
+  seasonEnd: dayFromIso(LAST_DAY)!,
+};
 
 const tabs = (last: string): Record<string, StartCell[][]> => ({
   Paddocks: [
@@ -27,7 +39,7 @@ const tabs = (last: string): Record<string, StartCell[][]> => ({
 
 export async function openFarm(last = LAST_DAY): Promise<Workbook> {
   const book = await openWorkbook({ tabs: tabs(last), codeJs: await scriptText(), today: FIRST_DAY });
-  await rebuilt(book);
+  await rebuilt(book, { ...RULES, seasonEnd: dayFromIso(last)! });
   return book;
 }
 
@@ -35,8 +47,8 @@ export function setToday(book: Workbook, iso: string): void {
   book.state.now = () => new Date(`${iso}T12:00:00Z`);
 }
 
-async function rebuilt(book: Workbook): Promise<void> {
-  const outcome = await buildRotation(book, { units: 'US', explain: true });
+async function rebuilt(book: Workbook, rules?: PlanRules): Promise<void> {
+  const outcome = await buildRotation(book, { units: 'US', explain: true, ...(rules && { rules }) });
   if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome).slice(0, 500));
 }
 
