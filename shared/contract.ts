@@ -2,7 +2,7 @@
  * What the sidebar and the script say to each other: JSON text both ways, checked on arrival.
  *
  * The page thinks, the script only reads and writes. So there are few calls, all of them general: read tabs,
- * read the selection, write a block, put a formula into the active cell. Dates travel as {"d":"2026-04-01"},
+ * read the selection, write a block, change cells. Dates travel as {"d":"2026-04-01"},
  * never as Date; blanks as ''.
  */
 import * as v from 'valibot';
@@ -205,7 +205,6 @@ export const CALLS = {
   readTabs: { request: v.object({ tabs: v.array(v.string()) }), reply: v.array(TabContent) },
   readSelection: { request: v.object({}), reply: Selection },
   writeBlock: { request: WriteBlock, reply: WriteDone },
-  putFormula: { request: v.object({ formula: v.string() }), reply: v.object({ a1: v.string() }) },
   /** Single cells, at the grower's wish: all of them, or none where one no longer holds what was read. */
   changeCells: {
     request: v.object({ cells: v.array(CellChange) }),

@@ -39,7 +39,8 @@ export function recalledList(
     const column = columnNow(list, field, was, texts[field]);
     return column === undefined ? built : withColumn(built, field, column);
   }, bare);
-  return withMade(recalled, list);
+  // A heading that the grower has left out on the page stays out.
+  return 'headings' in before ? recalled : withMade(recalled, list);
 }
 
 /** A column that we made in the list since, or whose heading the grower typed as ours, counts too. */

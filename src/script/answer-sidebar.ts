@@ -11,7 +11,6 @@ import { changeCells } from './actions/change-cells';
 import { clearPrivate } from './actions/clear-private';
 import { fileMark } from './actions/file-mark';
 import { overview, readFile } from './actions/overview';
-import { putFormula } from './actions/put-formula';
 import { readSelection } from './actions/read-selection';
 import { readTabs } from './actions/read-tabs';
 import { startSample } from './actions/start-sample';
@@ -27,7 +26,6 @@ const ACTIONS: Actions = {
   readTabs: (port, { tabs }) => readTabs(port, tabs),
   readSelection: (port) => readSelection(port),
   writeBlock: (port, request) => writeBlock(port, request),
-  putFormula: (port, { formula }) => putFormula(port, formula),
   changeCells: (port, request) => changeCells(port, request),
   fileMark: (port) => fileMark(port),
   clearPrivate: (port, request) => clearPrivate(port, request),

@@ -193,11 +193,8 @@ export function boundSpreadsheet(): SheetPort {
     },
     setBoxes: (area, isBox) => setBoxes(rangeOf(area), isBox),
     setLook: (tab, column, widths, freezeRows) => setLook(sheetOf(tab), column, widths, freezeRows),
-    putFormula: (area, formula) => {
-      const cell = rangeOf(area);
-      if (cell.getNumberFormat() === TEXT_FORMAT) cell.setNumberFormat('General');
-      cell.setValue(formula);
-      SpreadsheetApp.flush();
+    putValue: (area, value) => {
+      rangeOf(area).setValue(value);
     },
     showTab: (tab) => {
       file.setActiveSheet(sheetOf(tab));
@@ -310,8 +307,6 @@ function wireCells(values: readonly (readonly unknown[])[], zone: string): WireC
   return values.map((row) => row.map(wire));
 }
 
-/** A formula in such a cell stays text. */
-const TEXT_FORMAT = '@';
 /** What a cell without a format reads back as; set as it stands, a date typed there later shows as a number. */
 const AUTOMATIC_FORMAT = '0.###############';
 

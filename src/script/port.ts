@@ -108,8 +108,8 @@ export interface SheetPort {
   setLook(tab: string, column: number, widths: readonly number[], freezeRows: number): void;
   /** Freezes `to` rows where exactly `from` are frozen. */
   moveFrozenRows(tab: string, from: number, to: number): void;
-  /** Puts it in as a formula, also where the cell was formatted as plain text. */
-  putFormula(area: Area, formula: string): void;
+  /** Into one cell, under the format that it has. */
+  putValue(area: Area, value: string | number | boolean): void;
   showTab(tab: string): void;
   onScratchTab<T>(work: (tab: ScratchTab) => T): T;
   /** Sends off what is queued: a refusal comes here, or at any reading before. */

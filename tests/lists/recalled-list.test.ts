@@ -50,6 +50,18 @@ describe('a list used before', () => {
     expect(recalledList(found(wider), before)?.columns).toEqual({ name: 1, area: 3, restDays: 4 });
   });
 
+  // 2026-11: open dates put into the list after the table was built were never read.
+  test('takes in a column under a heading of ours, unless it was left out on the page', () => {
+    const shut = ROWS.map((row, r) => [...row, r === 0 ? 'Open from' : { d: '2026-05-01' }]);
+    expect(recalledList(found(shut), remembered(chosen))?.columns).toEqual({
+      ...chosen.columns,
+      openFrom: 5,
+    });
+    expect(recalledList(found(shut), chosen)?.columns).toEqual(chosen.columns);
+    const other = shut.map((row, r) => (r === 0 ? [...row.slice(0, 4), 'Opens'] : row));
+    expect(recalledList(found(other), remembered(chosen))?.columns).toEqual(chosen.columns);
+  });
+
   test('follows rows put in above, and takes a heading that is gone as found', () => {
     const lower = [['Our land', '', '', ''], ...ROWS];
     expect(recalledList(found(lower), remembered(chosen))).toMatchObject({

@@ -4,7 +4,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { number, text } from '../../shared/block/cells';
+import { BLANK, formula, number, text } from '../../shared/block/cells';
 import { cut } from '../../shared/block/read-block';
 import type { BlockCell, TabContent, WriteBlock } from '../../shared/contract';
 import { blockFingerprint } from '../../shared/table/block-fingerprint';
@@ -294,10 +294,12 @@ describe('a table whose cells are gone', () => {
   });
 });
 
-describe('a formula put into the active cell', () => {
+describe('a formula put into a cell', () => {
   const put = (book: Workbook, a1: string) => {
-    book.select('Farm', a1);
-    return book.ask('putFormula', { formula: '=FENCE_LENGTH(200;300;2)' });
+    const place = { tab: 'Farm', column: 4, row: Number(a1.slice(1)) };
+    return book.ask('changeCells', {
+      cells: [{ ...place, before: BLANK, after: formula('=FENCE_LENGTH(200;300;2)') }],
+    });
   };
 
   // Issue 12, fault 9.
@@ -306,7 +308,7 @@ describe('a formula put into the active cell', () => {
     for (const formula of ['=IF(1=1,"","x")', '=SUM(1,2)']) {
       book.type('Farm', 'D4', formula);
       const before = book.formula('Farm', 'D4');
-      expect(put(book, 'D4')).toMatchObject({ ok: false, error: expect.stringContaining('already holds') });
+      expect(put(book, 'D4')).toMatchObject({ ok: false, error: expect.stringContaining('no longer holds') });
       expect(book.formula('Farm', 'D4')).toBe(before);
     }
   });

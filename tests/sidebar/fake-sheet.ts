@@ -63,11 +63,11 @@ export class FakeSheet {
         return this.tabs.filter((tab) => (request as { tabs: string[] }).tabs.includes(tab.name));
       case 'readSelection':
         return this.selection;
-      case 'putFormula':
-        this.formulas.push((request as { formula: string }).formula);
-        return { a1: this.selection.a1 };
-      case 'changeCells':
-        return { cells: (request as Request<'changeCells'>).cells.length };
+      case 'changeCells': {
+        const { cells } = request as Request<'changeCells'>;
+        this.formulas.push(...cells.flatMap(({ after }) => (after.k === 'f' ? [after.v] : [])));
+        return { cells: cells.length };
+      }
       case 'writeBlock':
         return this.write(request as WriteBlock);
       case 'fileMark':

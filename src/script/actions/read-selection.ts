@@ -1,13 +1,13 @@
 import type { Selection } from '../../../shared/contract';
 import { type SheetPort, Told } from '../port';
-import { activeArea } from './active-area';
 
 /** More cells than anybody selects on purpose for one argument. Judgement. */
 const MOST_CELLS = 100_000;
 
 /** The selected cells, cut to the used part of the tab so that a whole column costs little. */
 export function readSelection(port: SheetPort): Selection {
-  const active = activeArea(port);
+  const active = port.active();
+  if (!active) throw new Told('Click a cell in the sheet first.');
   const tab = port.tabs().find((info) => info.name === active.tab);
   const rows = within(active.rows, (tab?.rows ?? 0) - active.row + 1);
   const columns = within(active.columns, (tab?.columns ?? 0) - active.column + 1);

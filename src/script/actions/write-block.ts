@@ -169,7 +169,7 @@ function noteOfNotes(port: SheetPort, old: Area): string {
 }
 
 /** What a look at the sheet gives; undefined where it fails. */
-function tried<T>(look: () => T): T | undefined {
+export function tried<T>(look: () => T): T | undefined {
   try {
     return look();
   } catch {

@@ -8,7 +8,7 @@ import { HERD_TASK } from '../../../shared/tasks/herd/herd-task';
 import { portOf, runTask, type Workbook } from '../../../src/headless';
 import { readBook } from '../../hard-use/rotation-task';
 import { withoutMemory } from '../../without-memory';
-import { day, openToday } from '../today/today-farm';
+import { day, openToday, shown } from '../today/today-farm';
 
 vi.setConfig({ testTimeout: 60_000 });
 
@@ -98,6 +98,22 @@ describe('a move that was left out, or is late', () => {
   test('skipped is a word under Moved in', async () => {
     const { now } = await farm('2026-05-10', ['2026-05-01']);
     expect(typed(now, { what: 'skipped', ...REDS, move: idOf(now, 'South') })).toEqual(['D7 skipped']);
+  });
+  test('in the sheet the group goes on to the next at once, on today’s page too, and nothing is called wrong', async () => {
+    const { book, now } = await farm('2026-05-10', ['2026-05-01']);
+    await record(portOf(book), { what: 'skipped', ...REDS, move: idOf(now, 'South') });
+    expect(shown(book, 'Reds', 'Stands in', 'Goes to', 'On')).toEqual(['North', 'East', 'Fri 8 May']);
+    const [skipped, next] = [book.shownValues('Rotation')[6]!, book.shownValues('Rotation')[8]!];
+    // Planned in, moved in, out, head, rest before and check of the one left out; planned in of the next.
+    expect([skipped[2], skipped[3], skipped[5], skipped[10], skipped[12]]).toEqual([
+      '2026-05-08',
+      'skipped',
+      '',
+      '',
+      '',
+    ]);
+    expect(next[2]).toBe('2026-05-08');
+    expect(nowOf(book).cards[0]!.next?.paddock).toBe('East');
   });
   test('not yet lengthens the stay before it, which gets its day where it has none', async () => {
     const late = await farm('2026-05-10', ['2026-05-01']);

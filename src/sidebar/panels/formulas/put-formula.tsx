@@ -1,5 +1,7 @@
 import { useState } from 'preact/hooks';
+import { BLANK, formula } from '../../../../shared/block/cells';
 import type { AnyEntry } from '../../../../shared/catalogue/define';
+import type { BlockCell } from '../../../../shared/contract';
 import { usePage } from '../../page';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
@@ -22,7 +24,7 @@ type Progress =
 /** Shows the formula and puts it into the active cell. Only a formula that this form put there is replaced. */
 export function PutFormula({ entry, args, comma, ready }: Props) {
   const [progress, setProgress] = useState<Progress>({ at: 'idle' });
-  const [own, setOwn] = useState<string>();
+  const [own, setOwn] = useState<{ readonly where: string; readonly cell: BlockCell }>();
   const { say } = usePage();
   const typedList = entry.params.find(
     ({ kind }, i) => (kind === 'list' || kind === 'corners') && isTypedValue(args[i]),
@@ -31,14 +33,16 @@ export function PutFormula({ entry, args, comma, ready }: Props) {
     setProgress({ at: 'working' });
     say('Working…');
     try {
-      const { where, holds } = await activePlace();
-      if (holds !== undefined && where !== own) {
+      const { where, holds, place } = await activePlace();
+      const before = where === own?.where && holds !== undefined ? own.cell : BLANK;
+      if (holds !== undefined && before === BLANK) {
         throw new Error(
           `${where} already holds “${holds}”. Select an empty cell and press the button again.`,
         );
       }
-      await ask('putFormula', { formula: formulaText(entry.name, args, { separator: ';', comma }) });
-      setOwn(where);
+      const cell = formula(formulaText(entry.name, args, { separator: ';', comma }));
+      await ask('changeCells', { cells: [{ ...place, before, after: cell }] });
+      setOwn({ where, cell });
       setProgress({ at: 'done', where });
       say(`The formula is in ${where}.`);
     } catch (error) {
@@ -76,11 +80,12 @@ function isTypedValue(argument: Argument | undefined): boolean {
 const LONGEST_QUOTE = 30;
 
 /** Where the formula would go, and what stands there already. */
-async function activePlace(): Promise<{ where: string; holds: string | undefined }> {
-  const { tab, a1, values } = await ask('readSelection', {});
+async function activePlace() {
+  const { tab, a1, row, column, values } = await ask('readSelection', {});
+  const place = { tab, row, column };
   const where = `${a1.slice(a1.lastIndexOf('!') + 1)} on “${tab}”`;
   const cell = values.flat().find((value) => value !== '');
-  if (cell === undefined) return { where, holds: undefined };
+  if (cell === undefined) return { where, place, holds: undefined };
   const text = typeof cell === 'object' ? cell.d : String(cell);
-  return { where, holds: text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text };
+  return { where, place, holds: text.length > LONGEST_QUOTE ? `${text.slice(0, LONGEST_QUOTE)}…` : text };
 }
