@@ -22,7 +22,7 @@ const WITHIN_SHARED: readonly (readonly [room: string, imports: readonly string[
   ['core', ['units', 'tables', 'refusals'], ['geographiclib-geodesic']],
   ['catalogue', ['core', 'units', 'tables', 'sources', 'refusals']],
   ['door', ['catalogue', 'core', 'units', 'refusals']],
-  ['samples', []],
+  ['samples', ['core']],
   ['plan', ['core', 'tables', 'units', 'refusals']],
   ['locale', ['units']],
   ['block', ['contract', 'core']],

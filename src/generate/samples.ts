@@ -1,23 +1,41 @@
-/** Writes sample-sheets/*.xlsx from the sample farms, for people who import a file instead of using the menu. */
+/**
+ * Writes the sample farms as .xlsx files. Without arguments: into sample-sheets/, for people who import a file instead of
+ * using the menu, round a fixed day. With a folder: there, round today, for the preview.
+ */
+import { mkdirSync } from 'node:fs';
 import ExcelJS from 'exceljs';
+import { type Day, dayFromCivil, isoFromDay } from '../../shared/core/calendar/day';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
-import type { SampleCell, SampleFarm, SampleTab } from '../../shared/samples/sample-farm';
+import {
+  DAY_OF_FILES,
+  type SampleCell,
+  type SampleFarm,
+  type SampleTab,
+} from '../../shared/samples/sample-farm';
 
 /** A fixed date, so that writing the files again changes nothing. */
 const WRITTEN = new Date('2026-01-01T00:00:00Z');
 const COLUMN_WIDTH = 16;
 
+const [, , folder] = process.argv;
+if (folder) mkdirSync(folder, { recursive: true });
 for (const farm of SAMPLE_FARMS) {
-  await sampleWorkbook(farm).xlsx.writeFile(`sample-sheets/${farm.id}.xlsx`);
+  const book = sampleWorkbook(farm, folder ? today() : DAY_OF_FILES);
+  await book.xlsx.writeFile(`${folder ?? 'sample-sheets'}/${farm.id}.xlsx`);
 }
 
-function sampleWorkbook(farm: SampleFarm): ExcelJS.Workbook {
+function today(): Day {
+  const now = new Date();
+  return dayFromCivil(now.getFullYear(), now.getMonth() + 1, now.getDate());
+}
+
+function sampleWorkbook(farm: SampleFarm, day: Day): ExcelJS.Workbook {
   const book = new ExcelJS.Workbook();
   book.created = WRITTEN;
   book.modified = WRITTEN;
   book.title = farm.title;
   book.calcProperties.fullCalcOnLoad = true;
-  for (const tab of farm.tabs) addTab(book, tab);
+  for (const tab of farm.tabs(day)) addTab(book, tab);
   return book;
 }
 
@@ -35,8 +53,8 @@ function addTab(book: ExcelJS.Workbook, tab: SampleTab): void {
 function setCell(target: ExcelJS.Cell, cell: SampleCell): void {
   if (typeof cell !== 'object') {
     target.value = cell;
-  } else if ('d' in cell) {
-    target.value = new Date(`${cell.d}T00:00:00Z`);
+  } else if ('day' in cell) {
+    target.value = new Date(`${isoFromDay(cell.day)}T00:00:00Z`);
     target.numFmt = 'yyyy-mm-dd';
   } else {
     // A file's formulas have no leading "=" and use commas.
