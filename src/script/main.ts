@@ -9,7 +9,7 @@ import type { SampleFarm } from '../../shared/samples/sample-farm';
 import { checkSpreadsheet, checkText } from './actions/check-spreadsheet';
 import { startSample } from './actions/start-sample';
 import * as sidebarDoor from './answer-sidebar';
-import { failureSentence } from './failure-sentence';
+import { failureSentence, untoldFailure } from './failure-sentence';
 import {
   addMenu,
   boundSpreadsheet,
@@ -66,7 +66,7 @@ function startFromMenu(farm: SampleFarm): void {
     const { tabs } = startSample(boundSpreadsheet(), farm);
     showText(TITLE, `Added ${tabs.map((tab) => `"${tab}"`).join(' and ')}. Everything in it is invented.`);
   } catch (error) {
-    showText(TITLE, failureSentence(error));
+    showText(TITLE, untoldFailure(error));
   }
 }
 

@@ -3,6 +3,7 @@ import { dayFromIso } from '../../../shared/core/calendar/day';
 import { serialFromDay } from '../../../shared/core/calendar/serial';
 import type { SampleCell, SampleFarm } from '../../../shared/samples/sample-farm';
 import { type SheetPort, Told } from '../port';
+import { takeBack } from './take-back';
 
 /** Adds the tabs of a sample farm to the file, in the season of today. Refuses where a tab of that name exists; never overwrites. */
 export function startSample(port: SheetPort, farm: SampleFarm): { tabs: string[] } {
@@ -24,8 +25,14 @@ export function startSample(port: SheetPort, farm: SampleFarm): { tabs: string[]
         writeTab(port, tab.name, tab.rows);
       }
     } catch (error) {
-      for (const name of added) port.removeTab(name);
-      throw error;
+      const remove = () => {
+        for (const name of added) port.removeTab(name);
+      };
+      takeBack(
+        error,
+        remove,
+        added.map((name) => `"${name}"`),
+      );
     }
     if (tabs[0]) port.showTab(tabs[0].name);
     port.flush();
