@@ -111,7 +111,7 @@ function blocksOf(tabs: TabContent[], units: 'US' | 'metric'): Cells[] {
     leftOut: [],
   };
   return [
-    rotationBlock({ ...input, corner: { tab: 'Rotation', ...ORIGIN } }).cells,
+    rotationBlock({ ...input, corner: ORIGIN }).cells,
     materialsBlock(materials, NOTHING_TYPED, ORIGIN).cells,
     budgetBlock(budget, new Map(), ORIGIN).cells,
   ];

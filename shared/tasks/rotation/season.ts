@@ -7,8 +7,8 @@ import type { PlanProblem, PlanRules } from '../../plan/model';
 import { afterLastSeason } from '../../table/after-last-season';
 import { type RebuildInput, rebuildInput } from '../../table/rebuild-input';
 import type { GrowerLists } from '../grower-lists';
-import type { OldTable } from './old-table';
 import { fromToday, planProblem } from './plan-problem';
+import type { StandingRotation } from './rotation-standing';
 
 export type Season =
   /** Why nothing can be planned yet. */
@@ -18,7 +18,7 @@ export type Season =
 interface Given {
   readonly lists: GrowerLists;
   readonly rules: PlanRules | undefined;
-  readonly old: OldTable | undefined;
+  readonly old: StandingRotation | undefined;
   readonly today: Day;
   readonly countPlannedAsDone: boolean;
 }
@@ -51,7 +51,7 @@ export function seasonOf({ lists, rules, old, today, countPlannedAsDone }: Given
 }
 
 /** Rules that begin after the season of the table that stands: that table is last season's, and stays. */
-export function isNewSeason({ rotation }: OldTable, rules: PlanRules | undefined): boolean {
+export function isNewSeason({ rotation }: StandingRotation, rules: PlanRules | undefined): boolean {
   const before = rotation.settings?.rules;
   return before !== undefined && rules !== undefined && rules.seasonStart >= before.seasonEnd;
 }

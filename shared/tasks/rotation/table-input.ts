@@ -1,7 +1,6 @@
 /** What the table is built from: the plan, the settings it was made with, the grower's lists, and what to keep. */
 
 import type { Book } from '../../block/book';
-import { bindLists } from '../../lists/bind-lists';
 import type { ListSources } from '../../lists/model';
 import { fallsShort, type PlanWords } from '../../plan/explain-plan';
 import { growthNotes } from '../../plan/growth-notes';
@@ -11,8 +10,8 @@ import type { RebuildInput } from '../../table/rebuild-input';
 import { OUTDOOR_FACTOR } from '../../tables/nrc-intake';
 import type { UnitSystem } from '../../units/units';
 import type { GrowerLists } from '../grower-lists';
-import { boundHerdLog, herdSource } from '../herd/herd-log';
-import type { OldTable } from './old-table';
+import { herdSource } from '../herd/herd-log';
+import type { StandingRotation } from './rotation-standing';
 
 /** A plan and the problem that it answers. Without words nothing is said above the table of how good it is. */
 export interface Planned {
@@ -28,7 +27,7 @@ interface Given {
   /** Of the whole season, also where only the rest of it was planned. */
   readonly rules: PlanRules;
   readonly unitSystem: UnitSystem;
-  readonly old: OldTable | undefined;
+  readonly old: StandingRotation | undefined;
   readonly rebuild: RebuildInput | undefined;
 }
 
@@ -53,17 +52,6 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
       future: rebuild.future,
       headRows: rebuild.headRows,
     }),
-  };
-}
-
-/** The same table with its lists where they stand in the file now. Throws where they say something else. */
-export function boundInput<Input extends Omit<RotationBlockInput, 'corner'>>(input: Input, now: Book): Input {
-  const sources = bindLists(input.sources ?? {}, now);
-  const herd = boundHerdLog(input.sources?.herd, now);
-  return {
-    ...input,
-    sources: { ...sources, ...(herd && { herd }) },
-    settings: { ...input.settings, lists: listsOf(sources) },
   };
 }
 
