@@ -26,13 +26,6 @@ export interface RotationSettings {
 /** The default of WATER_NEEDED in the contract of the cell functions. */
 export const DEFAULT_TEMPERATURE_C = 20;
 
-/** Where the block's corner goes. */
-export interface Corner {
-  readonly tab: string;
-  readonly row: number;
-  readonly column: number;
-}
-
 export type LookedUp = Extract<ColumnKey, 'head' | 'startWeight' | 'growthDays' | 'dailyGain' | 'area'>;
 
 /** One move as it stands in the block now. Absent: blank or not readable. */
@@ -92,7 +85,8 @@ export interface RotationBlockInput {
   readonly problem: PlanProblem;
   readonly plan: Plan;
   readonly settings: RotationSettings;
-  readonly corner: Corner;
+  /** The block's top left cell. */
+  readonly corner: { readonly row: number; readonly column: number };
   /** Sentences shown above the table. */
   readonly warnings: readonly string[];
   /** `herd`: the log, where there is one. */

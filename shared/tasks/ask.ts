@@ -17,7 +17,7 @@ import {
   settingProblems,
   startSettings,
 } from './settings';
-import { standingOf } from './standing';
+import { type Standing, standingOf } from './standing';
 import type { Answer, Answers, Form, Sources } from './task';
 
 export const UNITS_LEGEND = 'Units';
@@ -47,9 +47,14 @@ export interface ChoiceForm<Key extends string = string> {
 
 export type Asking = ReturnType<typeof asking>;
 
-/** `grows`: the block is typed into, and takes in the rows that were filled right below it. */
-export function asking(book: Book, answers: Answers, name: string, grows = false) {
-  const standing = standingOf(book, name, grows);
+/** `grows`: as `standingOf` takes it. `standing`: where the task knows more of its block. */
+export function asking(
+  book: Book,
+  answers: Answers,
+  name: string,
+  grows?: 'down',
+  standing: Standing | undefined = standingOf(book, name, grows),
+) {
   const block = standing?.reading;
   const comma = decimalComma(book.overview.locale);
   const questions: string[] = [];

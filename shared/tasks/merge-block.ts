@@ -55,6 +55,7 @@ export interface Kept {
 export interface MergedBlock extends ComposedBlock {
   /** Differs from that of the block that stands; in the head of the last column. */
   readonly stamp: string;
+  readonly ids: readonly string[];
   readonly kept: Kept;
 }
 
@@ -134,6 +135,7 @@ export function withMemory<Block extends ComposedBlock>(
     cells: cells.map((row, r) => [...row, text(texts[r] ?? '')]),
     styles: styles.map((row): BlockStyle[] => [...row, 'memory']),
     widths: [...across, 0],
+    ids,
     stamp,
   };
 }

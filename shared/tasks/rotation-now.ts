@@ -6,6 +6,6 @@ import { standingOf } from './standing';
 
 /** The rotation table as it stands, for the tasks that rest on it. */
 export function rotationNow(book: Book): BlockContent | undefined {
-  const standing = standingOf(book, ROTATION_NAME);
+  const standing = standingOf(book, ROTATION_NAME, 'across');
   return standing && rememberedRotation(standing.block);
 }

@@ -5,8 +5,7 @@
 import { type Book, bookOf } from '../block/book';
 import { pointingCells } from '../block/pointing-cells';
 import { READ_AGAIN } from '../block/read-again';
-import { wholeOf } from '../block/read-block';
-import type { CallName, Reply, Request, WriteDone } from '../contract';
+import type { BlockCell, CallName, Reply, Request, WriteDone } from '../contract';
 import { bindLists } from '../lists/bind-lists';
 import { blockMeaning } from '../table/block-meaning';
 import { areaFingerprint } from './area-fingerprint';
@@ -15,7 +14,7 @@ import { type Kept, type MergedBlock, mergeBlock } from './merge-block';
 import { placeLegend, placeOf, TAB_LABEL } from './place';
 import { rebuildBlock } from './rebuild-block';
 import { rotationNow } from './rotation-now';
-import { filledBeside } from './standing';
+import { filledBeside, type Standing } from './standing';
 import type { Answers, Form, Sources, Task } from './task';
 
 /** The calls of the script, as the page makes them. */
@@ -52,8 +51,10 @@ export async function runTask<Plan>(
 ): Promise<Outcome<Plan>> {
   try {
     const book = await readBook(port);
-    const form = task.read(book, answers);
-    refuseUnasked([...form.labels, placeLegend(task), TAB_LABEL], answers);
+    const asked = task.read(book, answers);
+    refuseUnasked([...asked.labels, placeLegend(task), TAB_LABEL], answers);
+    const form =
+      asked.plan === undefined && task.solve ? task.read(book, { ...task.solve(asked), ...answers }) : asked;
     if (form.plan === undefined) return { kind: 'questions', questions: form.questions };
     return { kind: 'written', done: await write(port, task, book, form, answers, how), plan: form.plan };
   } catch (error) {
@@ -77,13 +78,24 @@ export async function writeTask<Plan>(
   answers: Answers,
   how: How = {},
 ): Promise<Written> {
+  const { now, form } = await readUnchanged(port, task, seen, answers);
+  return write(port, task, now, form, answers, how);
+}
+
+/** The file as it stands now and the form that it makes. Throws where it says something else than what was `seen`. */
+export async function readUnchanged<Plan, View extends object>(
+  port: Port,
+  task: Task<Plan, View>,
+  seen: Form,
+  answers: Answers,
+): Promise<{ readonly now: Book; readonly form: Form<Plan> & View }> {
   const now = await readBook(port);
   refuseOtherMeaning(seen.sources, now);
   const form = task.read(now, { ...seen.taken, ...answers });
   if (seen.standing && !form.standing)
     throw new Error('The table is gone from the file. Press “Read the spreadsheet again”.');
   refuseChanged(seen, form, answers);
-  return write(port, task, now, form, answers, how);
+  return { now, form };
 }
 
 /** What was answered on the page and changed in the sheet as well: nobody knows which is meant. */
@@ -112,11 +124,13 @@ async function write<Plan>(
   answers: Answers,
   { putBack }: How,
 ): Promise<Written> {
-  const { plan, standing } = form;
+  const { plan, standing, first } = form;
   if (plan === undefined) throw new Error(`${form.questions.join(' ')} Nothing was written.`);
   const send = (place: Request<'writeBlock'>['place'], block: MergedBlock, expects?: string) =>
     port('writeBlock', requestOf(task, place, block, form.record !== undefined, expects));
   if (!standing) {
+    const record = first?.read(now, {});
+    if (first && record?.plan !== undefined) await write(port, first, now, record, {}, {});
     const tabs = now.overview.tabs.map(({ name }) => name);
     const place = placeOf(task, tabs, answers);
     if (place.problem) throw new Error(`${place.problem} Nothing was written.`);
@@ -128,18 +142,44 @@ async function write<Plan>(
     const { tab, row, column } = await port('readSelection', {});
     return send({ at: 'area', tab, row, column }, mergeBlock(task.name, task.compose(plan, { row, column })));
   }
-  const { block: old, reading } = standing;
-  const block = rebuildBlock(task.name, old, (corner) => task.compose(plan, corner), {
-    putBack,
-    reading,
-  });
-  const area = wholeOf(old);
-  const memoryColumn = old.memory && old.info.column + old.info.columns;
-  const place = { at: 'own', area, ...(memoryColumn && { memoryColumn }) } as const;
-  const done = await send(place, block, areaFingerprint(now, area));
-  const pointing = pointingCells(now.tabs, old.info, now.overview.blocks);
-  const astray = astrayCells(pointing, old, block.cells);
-  return { ...done, beside: filledBeside(now, old), kept: block.kept, astray };
+  const { area, memoryColumn } = standing;
+  const block = rebuilt(task, plan, standing, putBack);
+  const place = { at: 'own', area, memoryColumn, frozenRows: frozenRows(standing, block) } as const;
+  const done = await send(place, withLooksFrom(standing, block), areaFingerprint(now, area));
+  const astray = astrayIn(now, standing, block);
+  return { ...done, beside: filledBeside(now, standing), kept: block.kept, astray };
+}
+
+function rebuilt<Plan>(
+  task: Task<Plan>,
+  plan: Plan,
+  { block, reading }: Standing,
+  putBack?: boolean,
+): MergedBlock {
+  return rebuildBlock(task.name, block, (corner) => task.compose(plan, corner), { putBack, reading });
+}
+
+function astrayIn(book: Book, { block: old }: Standing, { ids }: MergedBlock): readonly string[] {
+  return astrayCells(pointingCells(book.tabs, old.info, book.overview.blocks), old, ids);
+}
+
+/** How many rows stand frozen, if they are those that were frozen with the block: down to the same one as now. */
+function frozenRows({ block }: Standing, { ids, freezeRows = 0 }: MergedBlock): number | undefined {
+  const last = ids[freezeRows - block.info.row];
+  const row = block.memory?.rows.findIndex((one) => one !== undefined && one.id === last) ?? -1;
+  return row < 0 ? undefined : block.info.row + row;
+}
+
+/** Looks are taken from the sheet, where the memory may stand among the columns. */
+function withLooksFrom(
+  { block: { info }, memoryColumn = Infinity }: Standing,
+  block: MergedBlock,
+): MergedBlock {
+  const beyond = memoryColumn - info.column;
+  if (beyond >= info.columns) return block;
+  const moved = (cell: BlockCell): BlockCell =>
+    cell.from && cell.from[1] >= beyond ? { ...cell, from: [cell.from[0], cell.from[1] + 1] } : cell;
+  return { ...block, cells: block.cells.map((row) => row.map(moved)) };
 }
 
 function requestOf(
@@ -162,12 +202,26 @@ function requestOf(
   };
 }
 
-/** What would stay where it is, or move below the table, if it were written now. */
-export function keptIfWritten<Plan>(task: Task<Plan>, { plan, standing }: Form<Plan>): Kept | undefined {
+/** What becomes of the grower's if it were written now. */
+export interface Outlook {
+  /** The first filled cell beside the table. */
+  readonly beside: string | undefined;
+  /** What would stay where it is, or move below the table. */
+  readonly kept: Kept;
+  /** Cells elsewhere that would mean something else. */
+  readonly astray: readonly string[];
+}
+
+export function ifWritten<Plan>(
+  task: Task<Plan>,
+  { plan, standing }: Form<Plan>,
+  book: Book,
+): Outlook | undefined {
   if (plan === undefined || !standing) return undefined;
   try {
-    const { block, reading } = standing;
-    return rebuildBlock(task.name, block, (corner) => task.compose(plan, corner), { reading }).kept;
+    const block = rebuilt(task, plan, standing);
+    const astray = astrayIn(book, standing, block);
+    return { beside: filledBeside(book, standing), kept: block.kept, astray };
   } catch {
     // The button says what is wrong.
     return undefined;

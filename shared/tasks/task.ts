@@ -4,6 +4,8 @@ import type { BlockContent } from '../block/read-block';
 import type { FoundList, ListSources } from '../lists/model';
 import type { Origin } from './draft-block';
 import type { FarmMap } from './map/map-model';
+import type { Planned } from './rotation/rotation-task';
+import type { RulesForm } from './rotation/rules-form';
 import type { Standing } from './standing';
 
 /** One kind of block that the grower can have written into the sheet, whoever asks for it: the page or a program. */
@@ -16,17 +18,31 @@ export interface Task<Plan = unknown, View extends object = object> {
   readonly tabName: string;
   /** What the sheet and the answers come to: the plan, or what is still missing; and what a page shows of it. */
   read(book: Book, answers: Answers): Form<Plan> & View;
+  /**
+   * What takes long to work out, as a further answer to a form without a plan. A page has it worked out in the
+   * background and gives the answer itself.
+   */
+  solve?(form: Form<Plan> & View): Answers;
   compose(plan: Plan, corner: Origin): ComposedBlock;
+  /** The next useful task once this is written, as a sentence. */
+  readonly next?: string;
   /** It has a tab of its own and no other place, in front of that tab. */
   ownTab?(book: Book): { readonly before: string | undefined };
 }
 
 /**
  * What a person typed or chose, by the label of the field as the page shows it: the text of a field or of the chosen
- * option, for what repeats (fence lines) one for each, and what the page has read: a list, a map.
+ * option, for what repeats (fence lines) one for each, and what the page has read or worked out: a list, a map, a plan.
  */
 export type Answers = Readonly<Record<string, Answer | undefined>>;
-export type Answer = string | TextAnswers | readonly TextAnswers[] | FoundList | FarmMap;
+export type Answer =
+  | string
+  | TextAnswers
+  | readonly TextAnswers[]
+  | FoundList
+  | FarmMap
+  | RulesForm
+  | Planned;
 export type TextAnswers = Readonly<Record<string, string>>;
 
 export interface Form<Plan = unknown> {
@@ -40,6 +56,11 @@ export interface Form<Plan = unknown> {
   readonly standing: Standing | undefined;
   /** Why the block that stands is left as a record and the new one gets a place of its own. */
   readonly record: string | undefined;
+  /** Written before it, where that can be: the record as it is to stay. */
+  readonly first?: Task;
+  /** What writing it anew changes, in sentences, and what to beware of. */
+  readonly changes?: readonly string[];
+  readonly warnings?: readonly string[];
   /** By label, what the sheet says: an answer given before gives way where this changes. */
   readonly inSheet: Readonly<Record<string, unknown>>;
   /** Lists and choices as they were taken: the grower who presses the button means these. */

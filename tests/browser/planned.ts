@@ -16,7 +16,7 @@ export async function writeMoves(sidebar: Page | FrameLocator): Promise<void> {
   await planned(sidebar);
   await sidebar.getByRole('button', { name: 'Write the table', exact: true }).click();
   await sidebar
-    .getByText(/The table stands on/)
+    .getByText(/Written on/)
     .first()
     .waitFor({ timeout: 60_000 });
 }

@@ -69,7 +69,7 @@ describe.each(RUNS)('$sample', ({ sample, listTab, formula, answer }) => {
       await preview.screenshot(`whole-run-${sample}-late`);
 
       await sidebar.getByRole('button', { name: 'Read the spreadsheet again' }).click();
-      await buildTable(sidebar, 'Build the table anew');
+      await buildTable(sidebar, 'Write the table anew');
       const rebuilt = await rows(preview);
       const kept = rebuilt.find((row) => row.moved !== undefined);
       expect(kept).toMatchObject({ group: late.group, moved: before[late.at]!.planned + late.days });
@@ -96,7 +96,7 @@ async function buildTable(sidebar: FrameLocator, write: string): Promise<void> {
   const button = sidebar.getByRole('button', { name: write });
   await button.waitFor({ timeout: 60_000 });
   await button.click();
-  await sidebar.getByText('The table stands on “Rotation”').first().waitFor({ timeout: 30_000 });
+  await sidebar.getByText('Written on “Rotation”').first().waitFor({ timeout: 30_000 });
   // The page reads the file again after writing; what is typed meanwhile may come too early.
   await sidebar.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
 }

@@ -27,7 +27,7 @@ async function farmWithEverything(): Promise<Workbook> {
 
 async function farmWithTable(): Promise<Workbook> {
   const workbook = await farm();
-  expect(buildRotation(workbook)).toMatchObject({ kind: 'written' });
+  expect(await buildRotation(workbook)).toMatchObject({ kind: 'written' });
   return workbook;
 }
 
@@ -51,7 +51,7 @@ describe('a copy of the file', () => {
     const [, shifted] = shownMoves(copy, info);
     expect(shifted!.cell('Planned in')).not.toEqual(second!.cell('Planned in'));
     copy.state.now = () => new Date((late + 1) * 86_400_000 + 43_200_000);
-    const outcome = buildRotation(copy);
+    const outcome = await buildRotation(copy);
     expect(outcome).toMatchObject({
       kind: 'written',
       info: { tab: info.tab, row: info.row, column: info.column },
@@ -73,7 +73,7 @@ describe('a copy of the file', () => {
     expect(shownMoves(copy, info).map((move) => move.cell('Out'))).toEqual(
       shownMoves(original, info).map((move) => move.cell('Out')),
     );
-    expect(buildRotation(copy)).toMatchObject({ kind: 'written' });
+    expect(await buildRotation(copy)).toMatchObject({ kind: 'written' });
   }, 120_000);
 
   it('tables saved as .xlsx and opened again with the script are found and rebuilt', async () => {
@@ -87,7 +87,7 @@ describe('a copy of the file', () => {
     const outs = (workbook: Workbook) =>
       shownMoves(workbook, info).map((move) => [move.cell('Paddock'), move.cell('Out'), move.cell('Check')]);
     expect(outs(again)).toEqual(outs(original));
-    expect(buildRotation(again)).toMatchObject({ kind: 'written' });
+    expect(await buildRotation(again)).toMatchObject({ kind: 'written' });
     expect(outs(again)).toEqual(outs(original));
   }, 120_000);
 
@@ -95,7 +95,7 @@ describe('a copy of the file', () => {
     const original = await farmWithTable();
     const sheet = original.spreadsheet.getSheetByName('Rotation')!;
     sheet.setName('Moves 2026');
-    const outcome = buildRotation(original);
+    const outcome = await buildRotation(original);
     expect(outcome).toMatchObject({ kind: 'written', info: { tab: 'Moves 2026' } });
   }, 120_000);
 });

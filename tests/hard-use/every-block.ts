@@ -40,7 +40,7 @@ export async function buildEveryBlock(
   units: UnitSystem,
   wish: Wish = {},
 ): Promise<Written> {
-  const outcome = buildRotation(workbook, { units, ...wish });
+  const outcome = await buildRotation(workbook, { units, ...wish });
   if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome));
   const day = outcome.rules.seasonStart;
   const first = <Plan>(task: Task<Plan>, tab: string, answers: Answers = {}) =>

@@ -18,7 +18,7 @@ const TABS: Record<string, StartCell[][]> = {
 
 async function built(): Promise<{ workbook: Workbook; outcome: Extract<Outcome, { kind: 'written' }> }> {
   const workbook = await openWorkbook({ tabs: TABS, codeJs: await scriptText(), today: '2026-04-01' });
-  const outcome = buildRotation(workbook);
+  const outcome = await buildRotation(workbook);
   if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome));
   return { workbook, outcome };
 }

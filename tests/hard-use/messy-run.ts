@@ -15,7 +15,7 @@ export async function messyRun(messy: MessyWorkbook, codeJs: string): Promise<Ki
   decorate(workbook, messy);
   const before = sheetPicture(workbook);
   if (!messy.coloured) workbook.failOn('setBackgrounds');
-  const outcome = buildRotation(workbook, { rules: farm.rules, place });
+  const outcome = await buildRotation(workbook, { rules: farm.rules, place });
   if (outcome.kind === 'written') {
     expect(differences(before, sheetPicture(workbook, outcome.info)).join('\n')).toBe('');
     expect(wrong, 'a wrong cell was passed over').toEqual([]);

@@ -57,8 +57,8 @@ async function open(start: number, options: Partial<Parameters<typeof openWorkbo
 
 type Written = Extract<Outcome, { kind: 'written' }>;
 
-function built(workbook: Workbook, start: number): Written {
-  const outcome = buildRotation(workbook, { rules: rules(start), units: 'metric' });
+async function built(workbook: Workbook, start: number): Promise<Written> {
+  const outcome = await buildRotation(workbook, { rules: rules(start), units: 'metric' });
   if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome));
   const { info, problem, plan, units } = outcome;
   expect(tableFaults(workbook, info, problem, plan, units).join('\n')).toBe('');
@@ -119,7 +119,7 @@ describe('seasons', () => {
       for (const timeZone of ZONES) {
         const scriptTimeZone = ZONES[(ZONES.indexOf(timeZone) + 3) % ZONES.length]!;
         const workbook = await open(start, { timeZone, scriptTimeZone });
-        const { info } = built(workbook, start);
+        const { info } = await built(workbook, start);
         meanings.add(JSON.stringify(meaning(workbook, info)));
       }
       expect([...meanings]).toHaveLength(1);
@@ -138,7 +138,7 @@ describe('locales', () => {
         timeZone: 'Europe/Berlin',
         scriptTimeZone: 'America/Los_Angeles',
       });
-      const { info } = built(workbook, start);
+      const { info } = await built(workbook, start);
       meanings.add(JSON.stringify(meaning(workbook, info)));
     }
     expect([...meanings]).toHaveLength(1);
@@ -153,7 +153,7 @@ describe('locales', () => {
         timeZone: 'Europe/Berlin',
         scriptTimeZone: 'America/Los_Angeles',
       });
-      const { info } = built(workbook, start);
+      const { info } = await built(workbook, start);
       const [first, second] = shownMoves(workbook, info);
       workbook.type(info.tab, `D${first!.row}`, locale === 'de_DE' ? '03.04.2026' : '03/04/2026');
       workbook.type(info.tab, `P${first!.row}`, '0,85');
@@ -164,7 +164,7 @@ describe('locales', () => {
         day((second!.cell('Planned in') as { d: string }).d);
       expect(shifted).toBe(2);
       workbook.state.now = () => new Date('2026-04-04T10:00:00Z');
-      const again = buildRotation(workbook);
+      const again = await buildRotation(workbook);
       if (again.kind !== 'written') throw new Error(JSON.stringify(again));
       // A table without the word for even use is built anew with it.
       expect(again.rules).toEqual({ ...rules(start), evenness: 0 });

@@ -77,7 +77,7 @@ async function oneSequence(seed: number, codeJs: string): Promise<{ typed: numbe
   const whole = (low: number, high: number): number => low + Math.floor(next() * (high - low + 1));
   const workbook = await openWorkbook({ tabs: TABS, codeJs, today: new Date(START * 86_400_000) });
   workbook.failOn('setBackgrounds');
-  let info = built(buildRotation(workbook, { rules: RULES }));
+  let info = built(await buildRotation(workbook, { rules: RULES }));
   const before = sheetPicture(workbook, info);
   const done: Typed[] = [];
   let rebuilds = 0;
@@ -104,7 +104,7 @@ async function oneSequence(seed: number, codeJs: string): Promise<{ typed: numbe
       }
     }
     workbook.state.now = () => new Date(today * 86_400_000 + 43_200_000);
-    const outcome = buildRotation(workbook);
+    const outcome = await buildRotation(workbook);
     if (outcome.kind === 'no plan') {
       expect(outcome.reason).toMatch(/[a-z]{3}/);
       break;
@@ -192,9 +192,12 @@ describe('two people at once', () => {
   it('the second one to build is told that a table stands already', async () => {
     const workbook = await farm();
     const [mine, yours] = [readBook(workbook), readBook(workbook)];
-    const info = built(writeRotation(workbook, mine, { rules: RULES }));
+    const info = built(await writeRotation(workbook, mine, { rules: RULES }));
     const before = sheetPicture(workbook);
-    const late = writeRotation(workbook, yours, { rules: RULES, place: { at: 'new-tab', tab: 'Mine too' } });
+    const late = await writeRotation(workbook, yours, {
+      rules: RULES,
+      place: { at: 'new-tab', tab: 'Mine too' },
+    });
     expect(late).toMatchObject({
       kind: 'refused',
       sentences: [expect.stringContaining('already stands on "Rotation"')],
@@ -205,14 +208,14 @@ describe('two people at once', () => {
 
   it('the second one to rebuild is told that the table has changed, and loses nothing', async () => {
     const workbook = await farm();
-    const info = built(buildRotation(workbook, { rules: RULES }));
+    const info = built(await buildRotation(workbook, { rules: RULES }));
     const mine = readBook(workbook);
     const move = shownMoves(workbook, info)[0]!;
     type(workbook, info, move, 'Moved in', '2026-04-02');
     const yours = readBook(workbook);
-    built(writeRotation(workbook, yours));
+    built(await writeRotation(workbook, yours));
     const before = sheetPicture(workbook);
-    const late = writeRotation(workbook, mine);
+    const late = await writeRotation(workbook, mine);
     expect(late).toMatchObject({
       kind: 'refused',
       sentences: [expect.stringContaining('Somebody changed the table')],
@@ -224,12 +227,12 @@ describe('two people at once', () => {
     const workbook = await farm();
     const before = sheetPicture(workbook);
     workbook.holdLockElsewhere();
-    expect(buildRotation(workbook, { rules: RULES })).toMatchObject({
+    expect(await buildRotation(workbook, { rules: RULES })).toMatchObject({
       kind: 'refused',
       sentences: [expect.stringContaining('Somebody else is writing')],
     });
     expect(differences(before, sheetPicture(workbook))).toEqual([]);
     workbook.holdLockElsewhere(false);
-    built(buildRotation(workbook, { rules: RULES }));
+    built(await buildRotation(workbook, { rules: RULES }));
   });
 });

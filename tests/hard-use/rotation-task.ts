@@ -1,28 +1,27 @@
-/**
- * The rotation task from the tabs to the written table, by the very functions that the sidebar's panel calls and in
- * the same order: read the file, find and read the lists, read the rules from the form, plan, write.
- */
+/** The rotation table as a person at the page has it built: the form, the plan, the button. */
+import { cellA1 } from '../../shared/block/a1';
 import { bookOf } from '../../shared/block/book';
-import type { BlockInfo, WriteDone } from '../../shared/contract';
-import { dayFromIso } from '../../shared/core/calendar/day';
+import type { BlockInfo } from '../../shared/contract';
 import { decimalComma } from '../../shared/locale/decimal-comma';
-import { unitsOfLocale } from '../../shared/locale/units-of-locale';
 import { explainPlan } from '../../shared/plan/explain-plan';
 import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import type { OldRotation } from '../../shared/table/model';
 import type { RebuildInput } from '../../shared/table/rebuild-input';
-import type { rotationBlock } from '../../shared/table/rotation-block';
-import { growerLists } from '../../shared/tasks/grower-lists';
+import { UNITS_LEGEND, UNITS_OPTIONS } from '../../shared/tasks/ask';
+import { type GrowerLists, growerLists } from '../../shared/tasks/grower-lists';
+import { PLACES, placeLegend, TAB_LABEL } from '../../shared/tasks/place';
+import {
+  PLAN_LABEL,
+  type Planned,
+  ROTATION_TASK,
+  RULES_LABEL,
+} from '../../shared/tasks/rotation/rotation-task';
+import { rulesFormOf } from '../../shared/tasks/rotation/rules-form';
+import { type Written, writeTask } from '../../shared/tasks/run-task';
+import type { Answers } from '../../shared/tasks/task';
 import type { UnitSystem } from '../../shared/units/units';
-import type { Workbook } from '../../src/headless';
-import type { Lists } from '../../src/sidebar/lists/use-lists';
-import { type OldTable, oldTable } from '../../src/sidebar/panels/rotation/old-table';
-import { readRules } from '../../src/sidebar/panels/rotation/read-rules';
-import { rotationRequest } from '../../src/sidebar/panels/rotation/rotation-request';
-import { rulesFormOf, startingRules } from '../../src/sidebar/panels/rotation/rules-form';
-import { seasonOf } from '../../src/sidebar/panels/rotation/season';
-import { tableInput } from '../../src/sidebar/panels/rotation/table-input';
+import { portOf, type Workbook } from '../../src/headless';
 import type { Book } from '../../src/sidebar/parts/use-book';
 
 export interface Wish {
@@ -40,6 +39,8 @@ export type Outcome =
       readonly kind: 'written';
       readonly info: BlockInfo;
       readonly note: string;
+      readonly done: Written;
+      readonly changes: readonly string[];
       readonly problem: PlanProblem;
       readonly plan: Plan;
       readonly units: UnitSystem;
@@ -68,67 +69,64 @@ export function readBook(workbook: Workbook): Book {
 }
 
 /** The lists as the page proposes them, nothing corrected by hand. */
-export function readLists(book: Book, units: UnitSystem): Lists {
-  return { ...growerLists(book, units), choose: () => undefined };
+export function readLists(book: Book, units: UnitSystem): GrowerLists {
+  return growerLists(book, units);
 }
 
 /** Builds the table, or rebuilds the one that stands there. Two people at once: read with one, write with another. */
-export function buildRotation(workbook: Workbook, wish: Wish = {}): Outcome {
+export function buildRotation(workbook: Workbook, wish: Wish = {}): Promise<Outcome> {
   return writeRotation(workbook, readBook(workbook), wish);
 }
 
-export function writeRotation(workbook: Workbook, book: Book, wish: Wish = {}): Outcome {
-  const { locale, today } = book.overview;
-  const old = oldTable(book);
-  const settings = old?.rotation.settings;
-  const units = wish.units ?? settings?.unitSystem ?? unitsOfLocale(locale);
-  const lists = readLists(book, units);
-  const comma = decimalComma(locale);
-  const day = dayFromIso(today)!;
-  const given = wish.rules ?? settings?.rules;
-  const form = given ? rulesFormOf(given, units, comma) : startingRules(lists.paddocks, lists.groups, day);
-  const read = readRules(form, units, comma);
-  const season = seasonOf({ lists, rules: read.rules, old, today: day, countPlannedAsDone: false });
+export async function writeRotation(workbook: Workbook, book: Book, wish: Wish = {}): Promise<Outcome> {
+  const { place } = wish;
+  if (place?.at === 'area') workbook.select(place.tab, cellA1(place.row, place.column));
+  const answers = answersOf(book, wish);
+  const asking = ROTATION_TASK.read(book, answers);
+  const { season, lists, units } = asking;
   if ('missing' in season) {
     const told = [...lists.problems, ...season.problems].map(({ sentence }) => sentence);
-    return { kind: 'refused', sentences: [season.missing, ...told, ...Object.values(read.problems)] };
+    return { kind: 'refused', sentences: [season.missing, ...told, ...Object.values(asking.ruleProblems)] };
   }
   const { problem, rules, rebuild } = season;
-  const plan = planRotation(problem);
+  const planned = quickPlan(problem, wish.explain);
+  const { outcome: plan } = planned;
   if ('reason' in plan) return { kind: 'no plan', problem, reason: plan.reason, mend: plan.mend ?? '' };
-  const input = tableInput({
-    book,
-    lists,
-    made: { problem, plan, words: wish.explain ? explainPlan(problem, plan) : undefined },
-    rules,
-    unitSystem: units,
-    old,
-    rebuild,
-  });
-  const done = write(workbook, input, wish, old);
-  if (typeof done === 'string') return { kind: 'refused', sentences: [done] };
-  return {
-    kind: 'written',
-    info: done.block,
-    note: done.note,
-    problem,
-    plan,
-    units,
-    rules,
-    old: old?.rotation,
-    rebuild,
-  };
+  const all = { ...answers, [PLAN_LABEL]: planned };
+  const form = ROTATION_TASK.read(book, all);
+  try {
+    const done = await writeTask(portOf(workbook), ROTATION_TASK, form, all);
+    return {
+      kind: 'written',
+      info: done.block,
+      note: done.note,
+      done,
+      changes: form.changes ?? [],
+      problem,
+      plan,
+      units,
+      rules,
+      old: form.old?.rotation,
+      rebuild,
+    };
+  } catch (error) {
+    return { kind: 'refused', sentences: [(error as Error).message] };
+  }
 }
 
-function write(
-  workbook: Workbook,
-  input: Parameters<typeof rotationBlock>[0] extends infer Input ? Omit<Input, 'corner'> : never,
-  { place = { at: 'new-tab', tab: 'Rotation' } }: Wish,
-  old: OldTable | undefined,
-): WriteDone | string {
-  const corner = old ? old.info : place.at === 'area' ? place : { tab: place.tab, row: 1, column: 1 };
-  const { tab, row, column } = corner;
-  const request = rotationRequest(input as never, { tab, row, column }, old ? { old } : { place });
-  const reply = workbook.ask('writeBlock', request);
-  return reply.ok ? (reply.data as WriteDone) : reply.error;
+/** Without looking for what would mend the plan, which takes long. */
+export function quickPlan(problem: PlanProblem, explain = false): Planned {
+  const outcome = planRotation(problem);
+  return { problem, outcome, words: explain ? explainPlan(problem, outcome) : undefined };
+}
+
+function answersOf(book: Book, { rules, units, place }: Wish): Answers {
+  const asked = units ? { [UNITS_LEGEND]: UNITS_OPTIONS[units] } : {};
+  const inUnits = ROTATION_TASK.read(book, asked).units;
+  return {
+    ...asked,
+    ...(rules && { [RULES_LABEL]: rulesFormOf(rules, inUnits, decimalComma(book.overview.locale)) }),
+    ...(place?.at === 'new-tab' && { [TAB_LABEL]: place.tab }),
+    ...(place?.at === 'area' && { [placeLegend(ROTATION_TASK)]: PLACES.area }),
+  };
 }

@@ -59,9 +59,9 @@ let mostDateTexts = 0;
 /** Service calls of some work, dates turned into text apart, and how many of them wait for Google. */
 type Calls = { all: number; waits: number };
 
-function calls(workbook: Workbook, work: () => unknown): Calls {
+async function calls(workbook: Workbook, work: () => unknown): Promise<Calls> {
   workbook.resetCounts();
-  work();
+  await work();
   const dateTexts = workbook.callCounts[DATE_TEXT] ?? 0;
   mostDateTexts = Math.max(mostDateTexts, dateTexts);
   return { all: workbook.callTotal - dateTexts, waits: workbook.waits };
@@ -72,12 +72,12 @@ const both = ({ all, waits }: Calls): string => `${all} | ${waits}`;
 /** Calls of every action on a farm of that size. */
 async function everyAction(paddocks: number, days: number) {
   const workbook = await open(paddocks);
-  const reading = calls(workbook, () => readBook(workbook));
+  const reading = await calls(workbook, () => readBook(workbook));
   workbook.select('Pigs', 'A1:E2');
-  const selection = calls(workbook, () => asked(workbook, 'readSelection'));
+  const selection = await calls(workbook, () => asked(workbook, 'readSelection'));
   const book = readBook(workbook);
-  const build = calls(workbook, () =>
-    expect(writeRotation(workbook, book, { rules: rules(days) })).toMatchObject({ kind: 'written' }),
+  const build = await calls(workbook, async () =>
+    expect(await writeRotation(workbook, book, { rules: rules(days) })).toMatchObject({ kind: 'written' }),
   );
   const cellCalls = { ...workbook.cellCalls };
   const read = readBook(workbook);
@@ -87,11 +87,11 @@ async function everyAction(paddocks: number, days: number) {
   workbook.type(info.tab, `D${moves[0]!.row}`, isoOf(START + 1));
   workbook.state.now = () => new Date((START + 2) * 86_400_000);
   const again = readBook(workbook);
-  const rebuild = calls(workbook, () =>
-    expect(writeRotation(workbook, again)).toMatchObject({ kind: 'written' }),
+  const rebuild = await calls(workbook, async () =>
+    expect(await writeRotation(workbook, again)).toMatchObject({ kind: 'written' }),
   );
   workbook.select('Pigs', 'H9');
-  const formula = calls(workbook, () =>
+  const formula = await calls(workbook, () =>
     asked(workbook, 'putFormula', { formula: '=FENCE_LENGTH(200;300;2)' }),
   );
   return { reading, selection, build, rebuild, formula, rows, cellCalls };
@@ -121,7 +121,8 @@ describe('service calls', () => {
   it('reading grows by a fixed number for each tab', async () => {
     const two = await open(3);
     const three = await openWorkbook({ tabs: { ...farm(3), More: [['x']] }, codeJs: await scriptText() });
-    const [more, less] = [calls(three, () => readBook(three)), calls(two, () => readBook(two))];
+    const more = await calls(three, () => readBook(three));
+    const less = await calls(two, () => readBook(two));
     const further = { all: more.all - less.all, waits: more.waits - less.waits };
     expect(further.waits).toBeLessThanOrEqual(3);
     measured.set('Each further tab that is read', both(further));
@@ -135,7 +136,7 @@ describe('service calls', () => {
     });
     measured.set(
       'Start with a sample farm (2 tabs)',
-      both(calls(workbook, () => asked(workbook, 'startSample', { sample: 'feet-marrow-creek' }))),
+      both(await calls(workbook, () => asked(workbook, 'startSample', { sample: 'feet-marrow-creek' }))),
     );
     await buildEveryBlock(workbook, 'US');
     const perTab = workbook.spreadsheet.getSheets().map((sheet) => {
@@ -154,7 +155,7 @@ const OURS = new RegExp(`(?<![\\w.])(${CATALOGUE.map(({ name }) => name).join('|
 describe('large sheets', () => {
   it('a season of four years is turned down in words, before anything is planned', async () => {
     const workbook = await open(6);
-    const outcome = buildRotation(workbook, { rules: rules(4 * YEAR) });
+    const outcome = await buildRotation(workbook, { rules: rules(4 * YEAR) });
     expect(outcome).toMatchObject({
       kind: 'refused',
       sentences: expect.arrayContaining(['The season must be three years or less.']),
@@ -168,7 +169,7 @@ describe('large sheets', () => {
       codeJs: await scriptText(),
       today: '2026-04-01',
     });
-    const outcome = buildRotation(workbook, { rules: rules(20) });
+    const outcome = await buildRotation(workbook, { rules: rules(20) });
     if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome));
     expect(checkPlan(outcome.problem, outcome.plan.stays).faults).toEqual([]);
     workbook.resetCounts();

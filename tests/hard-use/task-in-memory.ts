@@ -30,14 +30,18 @@ export function taskInMemory<Plan, View extends object>(
   async function rebuild(changed: BlockContent): Promise<Rebuilt> {
     const file = withBlock(book, changed);
     const first = await pressed(file, task, answers);
-    if ('cells' in first)
-      return { ...first, told: [...(shown?.(task.read(file, answers)) ?? []), ...first.told] };
+    if ('cells' in first) return { ...first, told: [...(shown?.(solved(file)) ?? []), ...first.told] };
     const more = 'questions' in first ? (asked?.(task.read(file, answers)) ?? {}) : {};
     if (Object.keys(more).length === 0) return { refused: sentencesOf(first) };
     const second = await pressed(file, task, { ...answers, ...more });
     // What the page has asked stands there to be read.
     if ('cells' in second) return { ...second, told: [...sentencesOf(first), ...second.told] };
     return { refused: sentencesOf(second) };
+  }
+
+  function solved(file: Book): ReturnType<typeof task.read> {
+    const form = task.read(file, answers);
+    return task.solve ? task.read(file, { ...task.solve(form), ...answers }) : form;
   }
 
   return { name, content, rebuild };
@@ -50,7 +54,11 @@ function sentencesOf(stopped: Stopped): readonly string[] {
   return 'questions' in stopped ? stopped.questions : [stopped.refused];
 }
 
-async function pressed<Plan>(file: Book, task: Task<Plan>, answers: Answers): Promise<Pressed> {
+async function pressed<Plan, View extends object>(
+  file: Book,
+  task: Task<Plan, View>,
+  answers: Answers,
+): Promise<Pressed> {
   const written: WriteBlock[] = [];
   const outcome = await runTask(memoryPort(file, written), task, answers);
   if (outcome.kind === 'questions') return outcome;

@@ -59,7 +59,7 @@ async function tasksIn(units: UnitSystem): Promise<readonly TypedTask[]> {
   const other = await farmIn(units);
   await write(other, MATERIALS_TASK, equalPaddocks(units));
   await write(other, BUDGET_TASK, { ...unitsAnswer(units), [SEASON_LABELS.end]: '2026-04-11' });
-  buildRotation(other, { units, rules: FARM_RULES });
+  await buildRotation(other, { units, rules: FARM_RULES });
   await write(other, HERD_TASK, {});
   const book = readBook(workbook);
   const rotation = rotationTask('Rotation', book);

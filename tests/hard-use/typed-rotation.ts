@@ -1,76 +1,35 @@
-/** The rotation table, rebuilt as its panel does: with the plan that is there as long as the problem is the same. */
-
+/** The rotation table, rebuilt as its page does: with the plan that is there as long as the problem is the same. */
+import type { Book } from '../../shared/block/book';
 import { ROTATION_NAME } from '../../shared/block/own-words';
 import type { BlockContent } from '../../shared/block/read-block';
-import { dayFromIso } from '../../shared/core/calendar/day';
-import { startUnits } from '../../shared/lists/start-units';
-import { planRotation } from '../../shared/plan/plan-rotation';
-import { describeChanges } from '../../shared/table/describe-changes';
-import { readRotation } from '../../shared/table/read-rotation';
-import { rememberedRotation } from '../../shared/table/remembered-rotation';
-import { type OldTable, oldTable } from '../../src/sidebar/panels/rotation/old-table';
-import { readRules } from '../../src/sidebar/panels/rotation/read-rules';
-import { mergedRotation } from '../../src/sidebar/panels/rotation/rotation-request';
-import { rulesFormOf, startingRules } from '../../src/sidebar/panels/rotation/rules-form';
-import { seasonOf } from '../../src/sidebar/panels/rotation/season';
-import { tableInput } from '../../src/sidebar/panels/rotation/table-input';
-import type { Book } from '../../src/sidebar/parts/use-book';
-import { readLists } from './rotation-task';
-import { contentOf, withoutOthers } from './task-in-memory';
-import type { Composed, Rebuilt, TypedTask } from './typed-cells';
+import { PLAN_LABEL, type Planned, ROTATION_TASK } from '../../shared/tasks/rotation/rotation-task';
+import { quickPlan } from './rotation-task';
+import { contentOf, taskInMemory } from './task-in-memory';
+import type { Composed, TypedTask } from './typed-cells';
 
 /** `written`: the table as it was built, where it is not built anew the same. */
 export function rotationTask(name: string, book: Book, written?: Composed): TypedTask {
-  const before = oldTable(book)!;
-  const lists = readLists(withoutOthers(book, ROTATION_NAME), before.rotation.settings!.unitSystem);
-  const plans = new Map<string, ReturnType<typeof planRotation>>();
-  const today = dayFromIso(book.overview.today)!;
-  const ownUnits = startUnits(book);
-
-  function rebuild(changed: BlockContent): Rebuilt {
-    const block = rememberedRotation(changed);
-    const rotation = readRotation(block);
-    const old: OldTable = { ...before, block, rotation };
-    const units = rotation.settings?.unitSystem ?? ownUnits;
-    const given = rotation.settings?.rules;
-    const form = given
-      ? rulesFormOf(given, units, false)
-      : startingRules(lists.paddocks, lists.groups, today);
-    const read = readRules(form, units, false);
-    const season = seasonOf({ lists, rules: read.rules, old, today, countPlannedAsDone: false });
-    if ('missing' in season) {
-      const sentences = season.problems.map(({ sentence }) => sentence);
-      return { refused: [season.missing, ...sentences, ...Object.values(read.problems)] };
-    }
-    const { problem, rules, rebuild: again } = season;
-    const key = JSON.stringify(problem);
-    const plan = plans.get(key) ?? planRotation(problem);
-    plans.set(key, plan);
-    if ('reason' in plan) return { refused: [plan.reason] };
-    const made = { problem, plan, words: undefined };
-    const input = tableInput({ book, lists, made, rules, unitSystem: units, old, rebuild: again });
-    const { cells, styles, kept } = mergedRotation(input, old);
-    const told = again
-      ? [...again.notes, ...describeChanges(again, plan), ...kept.inPlace, ...kept.below]
-      : [];
-    return { cells, styles, told };
-  }
-
+  const plans = new Map<string, Planned>();
+  const task: typeof ROTATION_TASK = {
+    ...ROTATION_TASK,
+    solve: ({ season }) => {
+      if ('missing' in season) return {};
+      const key = JSON.stringify(season.problem);
+      const planned = plans.get(key) ?? quickPlan(season.problem);
+      plans.set(key, planned);
+      return { [PLAN_LABEL]: planned };
+    },
+  };
   return {
-    name,
-    content: contentOf(book, ROTATION_NAME),
-    rebuild: (changed) => refusedOr(() => rebuild(changed)),
+    ...taskInMemory(name, book, task, {
+      shown: ({ season, changes = [] }) => [
+        ...('rebuild' in season && season.rebuild ? season.rebuild.notes : []),
+        ...changes,
+      ],
+    }),
     placeOf: placesIn(contentOf(book, ROTATION_NAME)),
     ...(written && { written }),
   };
-}
-
-function refusedOr(build: () => Rebuilt): Rebuilt {
-  try {
-    return build();
-  } catch (error) {
-    return { refused: [error instanceof Error ? error.message : String(error)] };
-  }
 }
 
 /** "past move, Days", "setting Rest": rows shift when the table changes, their kinds do not. */

@@ -29,7 +29,7 @@ test('a refused write leaves rows inserted and deleted by hand, and their undo, 
     await preview.sidebar.getByRole('button', { name: 'Plan the moves' }).click();
     await workOut(preview);
     await preview.sidebar.getByRole('button', { name: 'Write the table' }).click();
-    await preview.sidebar.getByText('The table stands on “Rotation”').first().waitFor({ timeout: 30_000 });
+    await preview.sidebar.getByText('Written on “Rotation”').first().waitFor({ timeout: 30_000 });
     await preview.sidebar.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
 
     const inserted = await changedByHand(preview, 9, 'Insert row below');
@@ -55,7 +55,7 @@ async function workOut(preview: PreviewPage): Promise<void> {
   const { sidebar } = preview;
   await planned(sidebar);
   await sidebar
-    .getByRole('button', { name: /Write the table|Build the table anew/ })
+    .getByRole('button', { name: /Write the table|Write the table anew/ })
     .waitFor({ timeout: 60_000 });
 }
 
@@ -80,7 +80,7 @@ async function refusedAndUndone(
   note: string,
 ): Promise<void> {
   const { page, sidebar } = preview;
-  await sidebar.getByRole('button', { name: 'Build the table anew' }).click();
+  await sidebar.getByRole('button', { name: 'Write the table anew' }).click();
   await sidebar.getByRole('alert').filter({ hasText: 'Nothing was written' }).waitFor({ timeout: 30_000 });
   await sidebar.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
   expect(await contents(preview)).toEqual(changed);

@@ -111,11 +111,11 @@ test.for(MOVES)(
     const table = () => withoutMemory(book.values(tab).filter((row) => !isPlace(row)));
     const before = table();
     const opened = await openTask('rotation', book);
-    const button = opened.page.getByRole('button', { name: 'Build the table anew' });
+    const button = opened.page.getByRole('button', { name: 'Write the table anew' });
     await button.waitFor({ timeout: 60_000 });
     move(book);
     await button.click();
-    await opened.page.getByText('The table stands on “').first().waitFor();
+    await opened.page.getByText('Written on “').first().waitFor();
     expect(table()).toEqual(before);
     expect(JSON.stringify(book.values(tab))).not.toMatch(/#[A-Z/0]+[!?A]/);
     expect(opened.errors).toEqual([]);

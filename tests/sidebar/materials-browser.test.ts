@@ -147,7 +147,7 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     (sums.formulas[1] as string[])[1] = `='Fence materials'!B${rowOf('Rolls of wire')}`;
     (sums.formulas[2] as string[])[1] = `='Fence materials'!G${rowOf('To buy, together')}`;
     sheet.tabs.push(sums);
-    const warning = page.getByText('Rows of the table have moved.');
+    const warning = page.getByText('Rows of the table move.');
     await page.getByRole('button', { name: 'Write the materials list anew' }).click();
     await expect.poll(() => sheet.written.length).toBe(2);
     await page.getByText('Written on “Fence materials”').waitFor();

@@ -40,7 +40,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByText('There is already a tab of this name').waitFor();
     await page.getByLabel('Name of the new tab').fill('Moves 2026');
     await page.getByRole('button', { name: 'Write the table' }).click();
-    await page.getByText('The table stands on “Moves 2026”').first().waitFor();
+    await page.getByText('Written on “Moves 2026”').first().waitFor();
     expect(sheet.written.map(({ name, place }) => [name, place])).toEqual([
       ['SOUNDER_ROTATION', { at: 'new-tab', tab: 'Moves 2026' }],
     ]);
@@ -81,7 +81,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByText('Rest falls short on').first().waitFor();
     await planned(page);
     await page.getByRole('button', { name: 'Write the table' }).click();
-    await page.getByText('The table stands on').first().waitFor();
+    await page.getByText('Written on').first().waitFor();
     const told = sheet.written[0]?.cells
       .flat()
       .some((cell) => cell.k === 't' && /^About this plan: Rest falls short/.test(cell.v));
@@ -115,7 +115,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByLabel(/^Most: /).check();
     expect(await worst()).toBeLessThan(fewest / 2);
     await page.getByRole('button', { name: 'Write the table' }).click();
-    await page.getByText('The table stands on “Rotation”').first().waitFor();
+    await page.getByText('Written on “Rotation”').first().waitFor();
     const table = sheet.tabs.find(({ name }) => name === 'Rotation')!;
     expect(table.values.find(([label]) => label === "Moves for the ground's sake")?.[1]).toBe('most');
     const again = await openRotation(sheet);
@@ -152,19 +152,19 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByLabel('Days of rest').fill('35');
     await planned(page);
     await page.getByRole('button', { name: 'Write the table' }).click();
-    await page.getByText('The table stands on “Rotation”').first().waitFor();
+    await page.getByText('Written on “Rotation”').first().waitFor();
     await page.getByText('The rest of the plan stays as it is.').waitFor();
 
     const first = typeMovedIn(sheet, '2026-05-04');
-    await page.getByRole('button', { name: 'Build the table anew' }).click();
+    await page.getByRole('button', { name: 'Write the table anew' }).click();
     await page.getByRole('alert').filter({ hasText: 'Somebody changed the table' }).waitFor();
     expect(sheet.written.length).toBe(1);
     await page.getByText('1 of them with a day typed').waitFor();
     await planned(page);
     await page.getByRole('heading', { name: 'What changes' }).waitFor();
     await checkAndShoot(opened, 'rotation-rebuild');
-    await page.getByRole('button', { name: 'Build the table anew' }).click();
-    await page.getByText('The table stands on “Rotation”').first().waitFor();
+    await page.getByRole('button', { name: 'Write the table anew' }).click();
+    await page.getByText('Written on “Rotation”').first().waitFor();
     const [, again] = sheet.written;
     expect(again?.place).toMatchObject({ at: 'own', area: { tab: 'Rotation', row: 1, column: 1 } });
     const kept = again?.cells.find((row) => row.some((cell) => cell.k === 'd' && cell.v === '2026-05-04'));
@@ -199,7 +199,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByText('9 paddocks read').waitFor();
     await planned(page);
     await page.getByRole('button', { name: 'Write the table' }).click();
-    await page.getByText('The table stands on “Rotation”').first().waitFor();
+    await page.getByText('Written on “Rotation”').first().waitFor();
     // The page reads the file again after writing; what changes before that is no change to it.
     await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
     typeMovedIn(sheet, '2026-05-04');
@@ -239,7 +239,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByText('1 group read, 11 pigs in all.').waitFor();
     await planned(page);
     await page.getByRole('button', { name: 'Write the table' }).click();
-    await page.getByText('The table stands on “Rotation 2”').first().waitFor();
+    await page.getByText('Written on “Rotation 2”').first().waitFor();
     // Last season's table is written over itself, without the lookups that would follow the lists of the new one.
     const [before, kept, fresh] = sheet.written as [WriteBlock, WriteBlock, WriteBlock];
     const lookups = ({ cells }: WriteBlock): number =>
@@ -290,7 +290,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByText('1 group read, 14 pigs in all.').waitFor();
     await planned(page);
     await page.getByRole('button', { name: 'Write the table' }).click();
-    await page.getByText('The table stands on “Rotation”').first().waitFor();
+    await page.getByText('Written on “Rotation”').first().waitFor();
   });
 
   test('a season that ends before it starts and other bad rules are told at their fields', async ({

@@ -18,7 +18,7 @@ const TABS: Record<string, StartCell[][]> = {
 
 it('a gain, a head count and a day of weighing that are cleared in the list', async () => {
   const book = await openWorkbook({ tabs: TABS, codeJs: await scriptText(), today: '2026-04-01' });
-  const outcome = buildRotation(book);
+  const outcome = await buildRotation(book);
   if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome));
   const first = () => shownMoves(book, outcome.info)[0]!;
   expect(first().cell('Weight in')).toBe(66);

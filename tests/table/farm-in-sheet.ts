@@ -100,7 +100,7 @@ export function writeBlock(
 export function buildTable(farm: FarmSheet, tab = 'Rotation') {
   const read = readFarm(farm);
   const plan = planned(read.problem);
-  const block = rotationBlock({ ...read, plan, corner: { tab, row: 1, column: 1 }, warnings: [] });
+  const block = rotationBlock({ ...read, plan, corner: { row: 1, column: 1 }, warnings: [] });
   const { cells, styles, rules, widths, stamp } = mergeBlock(BLOCK_NAME, block);
   const { freezeRows } = block;
   const request = { cells, styles, rules, widths, stamp, freezeRows };

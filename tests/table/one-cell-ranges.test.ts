@@ -26,11 +26,11 @@ import { laidPaddocks } from '../../shared/tasks/materials/laid-paddocks';
 import { materialsBlock } from '../../shared/tasks/materials/materials-block';
 import { MATERIALS_SETTINGS } from '../../shared/tasks/materials/materials-settings';
 import { NOTHING_TYPED } from '../../shared/tasks/materials/read-materials';
+import { planProblem } from '../../shared/tasks/rotation/plan-problem';
+import { tableInput } from '../../shared/tasks/rotation/table-input';
 import { startSettings } from '../../shared/tasks/settings';
 import { composeLogBlock, LOG_SETTINGS } from '../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_SETTINGS } from '../../shared/tasks/training/pen-block';
-import { planProblem } from '../../src/sidebar/panels/rotation/plan-problem';
-import { tableInput } from '../../src/sidebar/panels/rotation/table-input';
 import { readLists } from '../hard-use/rotation-task';
 import { seededNumbers } from '../plan/random-farm';
 import { SAMPLE_MAP } from '../tasks/map/sample-map';
@@ -113,7 +113,7 @@ function blocksOf(tabs: TabContent[], units: 'US' | 'metric'): Cells[] {
     leftOut: [],
   };
   return [
-    rotationBlock({ ...input, corner: { tab: 'Rotation', ...ORIGIN } }).cells,
+    rotationBlock({ ...input, corner: ORIGIN }).cells,
     materialsBlock(materials, NOTHING_TYPED, ORIGIN).cells,
     budgetBlock(budget, new Map(), ORIGIN).cells,
   ];

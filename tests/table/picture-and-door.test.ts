@@ -59,7 +59,7 @@ const plan = {
 };
 
 describe('pictureBlock', () => {
-  const block = pictureBlock({ problem, plan, settings, corner: { tab: 'Picture', row: 1, column: 1 } });
+  const block = pictureBlock({ problem, plan, settings, corner: { row: 1, column: 1 } });
   it('shows a letter for each group in each week from Monday', () => {
     const shown = block.cells.slice(2).map((row) => row.map((cell) => ('v' in cell ? cell.v : '')));
     expect(shown).toEqual([
@@ -121,7 +121,7 @@ describe('barnDoorList', () => {
 });
 
 describe('isEarlierPicture', () => {
-  const { cells } = pictureBlock({ problem, plan, settings, corner: { tab: 'Picture', row: 1, column: 1 } });
+  const { cells } = pictureBlock({ problem, plan, settings, corner: { row: 1, column: 1 } });
   const values = cells.map((row) => row.map((cell) => ('v' in cell ? cell.v : '')));
   it('tells a season that was over from one that goes on', () => {
     // The season ends on 28 April 2026.

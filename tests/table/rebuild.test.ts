@@ -6,16 +6,17 @@ import { type Day, dayFromIso, isoFromDay } from '../../shared/core/calendar/day
 import type { PlanRules } from '../../shared/plan/model';
 import { COLUMNS } from '../../shared/table/columns';
 import { describeChanges } from '../../shared/table/describe-changes';
-import { frozenRotation, liveMoves } from '../../shared/table/frozen-rotation';
+import { liveMoves } from '../../shared/table/frozen-rotation';
 import { SPILLED } from '../../shared/table/function-cells';
 import { readRotation } from '../../shared/table/read-rotation';
 import { rebuildInput } from '../../shared/table/rebuild-input';
 import { shiftFormula } from '../../shared/table/shift-formula';
 import { KEPT_BELOW } from '../../shared/tasks/merge-block';
+import { standingRotation } from '../../shared/tasks/rotation/rotation-standing';
+import { KEEP_FIGURES_TASK } from '../../shared/tasks/rotation/rotation-task';
 import type { StartCell } from '../../src/headless';
-import { oldTable } from '../../src/sidebar/panels/rotation/old-table';
-import { mergedRotation, rotationRequest } from '../../src/sidebar/panels/rotation/rotation-request';
-import { readBook } from '../hard-use/rotation-task';
+import { portOf, runTask } from '../../src/headless';
+import { buildRotation, readBook } from '../hard-use/rotation-task';
 import { NOTHING_KEPT } from '../tasks/sheet-block';
 import { withoutMemory } from '../without-memory';
 import {
@@ -62,7 +63,7 @@ function blockOf({ book }: FarmSheet): BlockInfo {
 }
 
 function readNow(farm: FarmSheet) {
-  return oldTable(readBook(farm.book))!.rotation;
+  return standingRotation(readBook(farm.book))!.rotation;
 }
 
 /** Cell name by heading and sheet row. */
@@ -85,18 +86,14 @@ function keptLines(farm: FarmSheet): string[] {
   return at < 0 ? [] : rows.slice(at + 1).map((row) => row.map(words).filter(Boolean).join(' | '));
 }
 
-function rebuild(farm: FarmSheet, today: Day) {
-  const table = oldTable(readBook(farm.book))!;
-  const old = table.rotation;
+async function rebuild(farm: FarmSheet, today: Day) {
+  farm.book.state.now = () => new Date(`${isoFromDay(today)}T12:00:00Z`);
+  const old = readNow(farm);
   expect(old.problems).toEqual([]);
-  const now = readFarm(farm, [table.area]);
-  const again = rebuildInput(old, { ...now.problem, today });
-  const plan = planned(again.problem);
-  const input = { ...again, plan, settings: old.settings!, sources: now.sources, warnings: again.notes };
-  const { kept } = mergedRotation(input, table);
-  const { tab, row, column } = table.info;
-  ask(farm.book, 'writeBlock', rotationRequest(input, { tab, row, column }, { old: table }));
-  return { old, again, plan, changes: describeChanges(again, plan), kept };
+  const outcome = await buildRotation(farm.book);
+  if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome));
+  const { plan, changes, rebuild: again, done } = outcome;
+  return { old, again: again!, plan, changes, kept: done.kept! };
 }
 
 const keyOf = (row: { group: string; paddock: string; inDay?: Day }) => [row.group, row.paddock, row.inDay];
@@ -110,7 +107,7 @@ describe('rebuild', () => {
       return [withoutMemory(values), formulas.map((row) => row.slice(0, -1))];
     };
     const before = table();
-    const { changes, kept } = rebuild(farm, day('2026-03-20'));
+    const { changes, kept } = await rebuild(farm, day('2026-03-20'));
     expect(changes).toEqual(['The rest of the plan stays as it is.']);
     expect(kept).toEqual(NOTHING_KEPT);
     expect(table()).toEqual(before);
@@ -133,7 +130,7 @@ describe('rebuild', () => {
     type('Note', reds[4]!, 'vet comes');
     type('Head', reds[5]!, '9');
     const today = reds[1]!.inDay! + 5;
-    const { old, again, plan, changes } = rebuild(farm, today);
+    const { old, again, plan, changes } = await rebuild(farm, today);
     expect(again.past.map(keyOf)).toEqual([
       ['Reds', reds[0]!.paddock, day('2026-04-01')],
       ['Blacks', blacks[0]!.paddock, day('2026-04-02')],
@@ -189,7 +186,7 @@ describe('rebuild', () => {
     expect(isKept(4, 'Note', 'vet comes')).toBe(true);
     expect(isKept(5, 'Head', 9)).toBe(true);
     // Once more, the same day: nothing to change.
-    expect(rebuild(farm, today).changes).toEqual(['The rest of the plan stays as it is.']);
+    expect((await rebuild(farm, today)).changes).toEqual(['The rest of the plan stays as it is.']);
   });
 
   it('keeps columns that the grower added, with formulas moved along', async () => {
@@ -206,7 +203,7 @@ describe('rebuild', () => {
     const letters = (): unknown[] => readTab(farm.book, 'Rotation').values[headingRow - 1]!.slice(0, -1);
     const before = letters();
     for (let time = 0; time < 2; time++) {
-      rebuild(farm, day('2026-04-05'));
+      await rebuild(farm, day('2026-04-05'));
       const after = readNow(farm);
       expect(letters()).toEqual(before);
       const mine = after.rows.map((row) => shown(farm, 'Mine', row));
@@ -246,7 +243,7 @@ describe('rebuild', () => {
     );
     farm.book.type('Rotation', cellIn(farm, 'Moved in', first!.sheetRow), isoFromDay(first!.inDay!));
     const before = letterOf('Area (ac)');
-    const { kept } = rebuild(farm, first!.inDay!);
+    const { kept } = await rebuild(farm, first!.inDay!);
     expect(kept).toEqual(NOTHING_KEPT);
     expect(letterOf('Area (ac)')).toBe(before);
     expect(farm.book.value('Farm', 'L1')).toBe(sum);
@@ -276,7 +273,7 @@ describe('rebuild', () => {
     farm.book.type('Rotation', `${beside}${rows[0]!.sheetRow - 3}`, 'far right of the hint');
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), '2026-04-06');
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[2]!.sheetRow), isoFromDay(rows[2]!.inDay! + 1));
-    const { again } = rebuild(farm, rows[2]!.inDay! + 20);
+    const { again } = await rebuild(farm, rows[2]!.inDay! + 20);
     const after = readNow(farm);
     for (const [at, name] of [
       [0, 'Sam'],
@@ -318,7 +315,7 @@ describe('rebuild', () => {
     type('Paddock', third.sheetRow, 'Hay');
     type('Moved in', third.sheetRow, '2026-04-13');
     type('Days', third.sheetRow, '4');
-    const { again } = rebuild(farm, day('2026-04-14'));
+    const { again } = await rebuild(farm, day('2026-04-14'));
     expect(
       again.notes.filter((note) =>
         note.startsWith('Head, weight or area was missing in reds, Hay 2026-04-13 and is taken'),
@@ -331,7 +328,7 @@ describe('rebuild', () => {
     const stays = after.rows.filter((row) => row.movedIn !== undefined).map(({ days }) => days);
     expect(stays.slice(0, 2)).toEqual([10, 2]);
     // Whole now: a second time nothing is filled in.
-    expect(rebuild(farm, day('2026-04-14')).again.notes.join()).not.toContain('taken from the lists');
+    expect((await rebuild(farm, day('2026-04-14'))).again.notes.join()).not.toContain('taken from the lists');
   });
 
   it('keeps times of day, number formats and colours of notes and own columns, wherever their rows go', async () => {
@@ -352,7 +349,7 @@ describe('rebuild', () => {
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[2]!.sheetRow), isoFromDay(rows[2]!.inDay! + 1));
     // A blank row among the moves is left out, and what was below it goes up.
     farm.book.insertRows('Rotation', rows[0]!.sheetRow, 1);
-    rebuild(farm, rows[2]!.inDay! + 20);
+    await rebuild(farm, rows[2]!.inDay! + 20);
     const after = readNow(farm).rows;
     expect(after[0]!.sheetRow).toBe(rows[0]!.sheetRow);
     const rowNow = (at: number): number =>
@@ -378,7 +375,7 @@ describe('rebuild', () => {
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), isoFromDay(rows[0]!.inDay!));
     // A blank row among the moves is left out, and what was below it goes up.
     farm.book.insertRows('Rotation', rows[0]!.sheetRow, 1);
-    rebuild(farm, rows[0]!.inDay! + 1);
+    await rebuild(farm, rows[0]!.inDay! + 1);
     const colours = readNow(farm).rows.map(({ sheetRow }) =>
       [...new Set(across(sheetRow).getBackgrounds()[0])].join(),
     );
@@ -415,7 +412,7 @@ describe('rebuild', () => {
     expect(b.past.map(keyOf)).toEqual(a.past.map(keyOf));
     expect(b.past).toHaveLength(4);
     expect(b.problem).toEqual(a.problem);
-    const { kept } = rebuild(farm, day('2026-05-01'));
+    const { kept } = await rebuild(farm, day('2026-05-01'));
     expect(kept).toEqual({
       inPlace: ['D1 (“my remark by the title”)'],
       below: [`Q${rows[2]!.sheetRow} (“gate broken here”)`],
@@ -431,7 +428,7 @@ describe('rebuild', () => {
       farm.book.type('Rotation', cellIn(farm, 'Moved in', row.sheetRow), isoFromDay(row.inDay!));
       farm.book.type('Rotation', cellIn(farm, 'Note', row.sheetRow), `seen ${row.id}`);
     }
-    rebuild(farm, rows[2]!.inDay! + 1);
+    await rebuild(farm, rows[2]!.inDay! + 1);
     const before = readNow(farm).rows;
     const place = farm.book.range('Rotation', `A${before[0]!.sheetRow}:Q${before[2]!.sheetRow}`);
     const [values, formulas] = [place.getValues(), place.getFormulas()];
@@ -441,7 +438,7 @@ describe('rebuild', () => {
       row.map((value, c) => shiftFormula(formulas[r]![c]!, 2 - 2 * r) || (ANSWERS.includes(c) ? '' : value)),
     );
     place.setValues(turned.reverse());
-    const { kept } = rebuild(farm, rows[2]!.inDay! + 1);
+    const { kept } = await rebuild(farm, rows[2]!.inDay! + 1);
     expect(kept.below).toEqual([]);
     const after = readNow(farm).rows;
     expect(after.map(({ id }) => id)).toEqual(before.map(({ id }) => id));
@@ -468,7 +465,7 @@ describe('rebuild', () => {
       below: [],
     };
     for (let time = 0; time < 2; time++) {
-      const { kept } = rebuild(farm, rows[0]!.inDay! - 1);
+      const { kept } = await rebuild(farm, rows[0]!.inDay! - 1);
       expect({ ...kept, inPlace: [...kept.inPlace].sort() }).toEqual({
         ...typed,
         inPlace: [typed.inPlace[0], typed.inPlace[2], typed.inPlace[1]],
@@ -488,7 +485,7 @@ describe('rebuild', () => {
     const moved = isoFromDay(row!.inDay!).split('-').map(Number);
     farm.book.type('Rotation', at('Moved in'), `=DATE(${moved.join(',')})`);
     farm.book.type('Rotation', at('Days'), `=${row!.days! - 1}+1`);
-    rebuild(farm, row!.inDay!);
+    await rebuild(farm, row!.inDay!);
     const after = readNow(farm).rows.find(({ movedIn }) => movedIn === row!.inDay)!;
     const formulaIn = (heading: string): string =>
       farm.book.range('Rotation', at(heading, after.sheetRow)).getFormula();
@@ -496,17 +493,19 @@ describe('rebuild', () => {
     expect(formulaIn('Days')).toBe(`=${row!.days! - 1}+1`);
 
     farm.book.type('Rotation', at('Head', after.sheetRow), '=4+6');
-    rebuild(farm, row!.inDay!);
+    await rebuild(farm, row!.inDay!);
     expect(readNow(farm).rows[0]!.head).toBe(10);
     expect(formulaIn('Head')).toBe('=4+6');
     // Words over a figure of the past stay where they are typed, and are told.
     farm.book.type('Rotation', at('Head', after.sheetRow), 'ten');
-    expect(rebuild(farm, row!.inDay!).kept.inPlace).toEqual([`${at('Head', after.sheetRow)} (“ten”)`]);
+    expect((await rebuild(farm, row!.inDay!)).kept.inPlace).toEqual([
+      `${at('Head', after.sheetRow)} (“ten”)`,
+    ]);
     farm.book.type('Rotation', at('Head', after.sheetRow), '');
 
     farm.book.insertRows('Rotation', second!.sheetRow, 1);
     farm.book.type('Rotation', at('Note', second!.sheetRow), '=1+1');
-    expect(rebuild(farm, row!.inDay!).kept.below).toEqual([`${at('Note', second!.sheetRow)} (=1+1)`]);
+    expect((await rebuild(farm, row!.inDay!)).kept.below).toEqual([`${at('Note', second!.sheetRow)} (=1+1)`]);
   });
 
   it('keeps a season as it was when the lists are made ready for the next one', async () => {
@@ -517,12 +516,9 @@ describe('rebuild', () => {
     farm.book.type('Rotation', 'M1', 'dry spring');
     const table = (): unknown[][] => withoutMemory(readTab(farm.book, 'Rotation').values);
     const before = table();
-    const standing = oldTable(readBook(farm.book))!;
-    const { rotation: old, firstColumn, info } = standing;
+    const old = readNow(farm);
     expect(liveMoves(old)).toBe(old.rows.length);
-    const input = frozenRotation(old, firstColumn, readFarm(farm, [standing.area]).problem)!;
-    const corner = { tab: info.tab, row: info.row, column: info.column };
-    ask(farm.book, 'writeBlock', rotationRequest(input, corner, { old: standing }));
+    expect(await runTask(portOf(farm.book), KEEP_FIGURES_TASK)).toMatchObject({ kind: 'written' });
     expect(table()).toEqual(before);
     expect(liveMoves(readNow(farm))).toBe(0);
     const groups = readTab(farm.book, 'Farm').values;
@@ -561,7 +557,7 @@ describe('rebuild', () => {
     type('Moved in', 0, isoFromDay(reds[0]!.inDay!));
     type('Moved in', 2, isoFromDay(reds[2]!.inDay! + 2));
     const late = readNow(farm).rows.filter((row) => row.group === 'Reds');
-    const { changes } = rebuild(farm, reds[2]!.inDay! + 2);
+    const { changes } = await rebuild(farm, reds[2]!.inDay! + 2);
     const told = changes.join('\n');
     // The stop in between keeps the days up to the day typed two days late.
     const stayed = late[1]!.days! + 2;
@@ -569,7 +565,7 @@ describe('rebuild', () => {
     expect(told).toContain(`Counted as done on the planned day`);
     expect(told).toContain(`typed: ${name(1)}. Delete the row`);
     // What has happened once is no news the next time.
-    expect(rebuild(farm, reds[2]!.inDay! + 2).changes.join()).not.toMatch(/becomes|Counted as done/);
+    expect((await rebuild(farm, reds[2]!.inDay! + 2)).changes.join()).not.toMatch(/becomes|Counted as done/);
   });
 
   it('names the cell of a day that cannot be read, and of settings that make no sense', async () => {
@@ -657,7 +653,7 @@ describe('rebuild', () => {
     const renamed = readNow(farm);
     expect(renamed).toMatchObject({ problems: [], rows: before.rows });
     for (const _ of [1, 2]) {
-      rebuild(farm, day('2026-03-20'));
+      await rebuild(farm, day('2026-03-20'));
       for (const [cell, text] of typed) expect(farm.book.value('Rotation', cell)).toBe(text);
     }
     expect(readNow(farm).rows).toHaveLength(before.rows.length);
@@ -680,7 +676,7 @@ describe('rebuild', () => {
     const standing = typed.map(([cell]) => farm.book.value('Rotation', cell));
     // In the way of an answer: it moves below, and the function answers again.
     farm.book.type('Rotation', cellOf('Water (gal/day)', 0), '9');
-    const first = rebuild(farm, day('2026-03-20')).kept;
+    const first = (await rebuild(farm, day('2026-03-20'))).kept;
     expect(first.below).toEqual([`${cellOf('Water (gal/day)', 0)} (9)`]);
     expect(keptLines(farm)).toEqual([`Reds | ${reds[0]!.paddock} | ${isoFromDay(reds[0]!.plannedIn!)} | 9`]);
     for (let time = 0; time < 2; time++) {
@@ -689,10 +685,10 @@ describe('rebuild', () => {
       );
       expect(typed.map(([cell]) => farm.book.value('Rotation', cell))).toEqual(standing);
       expect(shown(farm, 'Water (gal/day)', reds[0]!)).toBeGreaterThan(9);
-      expect(rebuild(farm, day('2026-03-20')).kept).toEqual({ inPlace: first.inPlace, below: [] });
+      expect((await rebuild(farm, day('2026-03-20'))).kept).toEqual({ inPlace: first.inPlace, below: [] });
     }
     for (const [cell] of typed) farm.book.type('Rotation', cell, '');
-    expect(rebuild(farm, day('2026-03-20')).kept).toEqual(NOTHING_KEPT);
+    expect((await rebuild(farm, day('2026-03-20'))).kept).toEqual(NOTHING_KEPT);
     expect(typed.map(([cell]) => farm.book.range('Rotation', cell).getFormula())).toEqual(ours);
   });
 
@@ -714,7 +710,7 @@ describe('rebuild', () => {
       { group: 0, day: reds[3]!.inDay! - 1, paddock: names.indexOf(other) },
     ];
     for (let time = 0; time < 2; time++) {
-      const { again, plan, kept } = rebuild(farm, day('2026-03-20'));
+      const { again, plan, kept } = await rebuild(farm, day('2026-03-20'));
       expect(again.problem.wishes).toEqual(wishes);
       expect(plan.droppedWishes).toBeUndefined();
       expect(kept).toEqual(NOTHING_KEPT);
@@ -729,7 +725,7 @@ describe('rebuild', () => {
     }
     const row = readNow(farm).rows.find(({ id }) => id === reds[3]!.id)!;
     farm.book.type('Rotation', cellIn(farm, 'Paddock', row.sheetRow), 'The lane');
-    const { again, kept } = rebuild(farm, day('2026-03-20'));
+    const { again, kept } = await rebuild(farm, day('2026-03-20'));
     expect(again.problem.wishes).toEqual(wishes.slice(0, 1));
     expect([...kept.inPlace, ...kept.below].join()).toContain('The lane');
   });
@@ -744,14 +740,14 @@ describe('rebuild', () => {
     type('Note', 0, 'wet');
     type('Cover left', 0, '0.8');
     type('Head', 4, '9');
-    const { info } = oldTable(readBook(farm.book))!;
-    farm.book.spreadsheet.getSheetByName('Rotation')!.deleteColumns(info.columns + 1, 1);
-    const { kept } = rebuild(farm, rows[0]!.inDay! + 1);
+    const { memoryColumn } = standingRotation(readBook(farm.book))!;
+    farm.book.spreadsheet.getSheetByName('Rotation')!.deleteColumns(memoryColumn!, 1);
+    const { kept } = await rebuild(farm, rows[0]!.inDay! + 1);
     expect(kept).toEqual({ inPlace: [expect.stringMatching(/ \(9\)$/)], below: [] });
     const after = readNow(farm);
     expect(after.rows[0]).toMatchObject({ movedIn: rows[0]!.inDay, cover: 0.8 });
     expect(shown(farm, 'Note', after.rows[0]!)).toBe('wet');
-    expect(rebuild(farm, rows[0]!.inDay! + 1).kept.below).toEqual([]);
+    expect((await rebuild(farm, rows[0]!.inDay! + 1)).kept.below).toEqual([]);
   });
 
   it('lets weight, feed and water of a past move follow a day moved in that is corrected later', async () => {
@@ -760,7 +756,7 @@ describe('rebuild', () => {
     const reds = readNow(farm).rows.filter((row) => row.group === 'Reds');
     farm.book.type('Rotation', cellIn(farm, 'Moved in', reds[0]!.sheetRow), '2026-04-01');
     farm.book.type('Rotation', cellIn(farm, 'Moved in', reds[1]!.sheetRow), '2026-04-07');
-    rebuild(farm, day('2026-04-08'));
+    await rebuild(farm, day('2026-04-08'));
     const past = readNow(farm).rows.filter((row) => row.movedIn === day('2026-04-07'))[0]!;
     const weightOf = (): unknown => {
       const { values } = readTab(farm.book, 'Rotation');
@@ -774,7 +770,7 @@ describe('rebuild', () => {
     // A list weighed anew changes moves to come, not the past.
     farm.book.type('Farm', 'G2', '2026-04-08');
     expect(weightOf()).toBeCloseTo(78, 6);
-    rebuild(farm, day('2026-04-10'));
+    await rebuild(farm, day('2026-04-10'));
     expect(weightOf()).toBeCloseTo(78, 6);
   });
 

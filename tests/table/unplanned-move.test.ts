@@ -21,11 +21,11 @@ const TABS: Record<string, StartCell[][]> = {
 
 async function built() {
   const book = await openWorkbook({ tabs: TABS, codeJs: await scriptText(), today: '2026-04-01' });
-  return { book, info: rebuilt(book) };
+  return { book, info: await rebuilt(book) };
 }
 
-function rebuilt(book: Workbook) {
-  const outcome: Outcome = buildRotation(book);
+async function rebuilt(book: Workbook) {
+  const outcome: Outcome = await buildRotation(book);
   if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome));
   return outcome.info;
 }
@@ -42,7 +42,7 @@ describe('an unplanned move under the others', () => {
     book.type(info.tab, `D${free}`, '2026-04-03');
     book.state.now = () => new Date('2026-04-04T12:00:00Z');
     for (let time = 0; time < 3; time++) {
-      const again = shownMoves(book, rebuilt(book));
+      const again = shownMoves(book, await rebuilt(book));
       const move = again.find(({ cell }) => cell('Paddock') === 'Hill')!;
       const shown = (column: string) => book.range(info.tab, `${column}${move.row}`).getDisplayValue();
       expect([shown('A'), shown('C'), shown('D'), shown('G')]).toEqual([
@@ -64,7 +64,7 @@ describe('an unplanned move under the others', () => {
     const free = moves[moves.length - 1]!.row + 1;
     book.type(info.tab, `A${free}`, 'Reds');
     book.type(info.tab, `B${free}`, 'Hill');
-    rebuilt(book);
+    await rebuilt(book);
     expect([book.value(info.tab, `A${free}`), book.value(info.tab, `B${free}`)]).toEqual(['Reds', 'Hill']);
   });
 });
@@ -73,16 +73,16 @@ it('a table whose number formats were all lost says and writes the same as befor
   const { book, info } = await built();
   book.type(info.tab, `D${shownMoves(book, info)[0]!.row}`, '2026-04-01');
   book.state.now = () => new Date('2026-04-04T12:00:00Z');
-  rebuilt(book);
+  await rebuilt(book);
   const before = withoutMemory(book.shownValues(info.tab));
   const all = book.spreadsheet.getSheetByName(info.tab)!.getDataRange();
   all.setNumberFormat('General');
   expect(book.shownValues(info.tab).flat()).toContain('46113');
-  rebuilt(book);
+  await rebuilt(book);
   expect(withoutMemory(book.shownValues(info.tab))).toEqual(before);
   // Counts under the format of a day are counts.
   all.setNumberFormat('yyyy-mm-dd');
-  rebuilt(book);
+  await rebuilt(book);
   const longest = (rows: readonly (readonly unknown[])[]) =>
     rows.find(([label]) => label === 'Longest stay in days')?.[1];
   expect(longest(before)).toMatch(/^\d+$/);

@@ -1,114 +1,102 @@
 /** Which formulas of the grower's mean another row once a block is written anew. Rows are counted by hand. */
 import { describe, expect, test } from 'vitest';
-import { BLANK, date, formula, number, text } from '../../shared/block/cells';
+import { RECORD_ID } from '../../shared/block/compose-block';
 import type { PointingCell } from '../../shared/block/pointing-cells';
 import type { BlockContent } from '../../shared/block/read-block';
-import type { BlockCell } from '../../shared/contract';
 import { astrayCells } from '../../shared/tasks/astray-cells';
 
-const TOP = 3;
-
-/** A block whose first column holds these values, or formulas that show them. */
-function block(
-  ...firsts: (string | number | { d: string } | { shown: string; formula: string })[]
-): BlockContent {
-  const info = { name: 'SOUNDER_X', tab: 'Farm', row: TOP, column: 2, rows: firsts.length, columns: 2 };
+/** A block from row 1, whose rows have these ids; undefined for a row that was put in. */
+function block(...ids: (string | undefined)[]): BlockContent {
   return {
-    info,
-    values: firsts.map((first) => [typeof first === 'object' && 'shown' in first ? first.shown : first, 1]),
-    formulas: firsts.map((first) => [typeof first === 'object' && 'shown' in first ? first.formula : '', '']),
+    info: { name: 'SOUNDER_X', tab: 'Farm', row: 1, column: 2, rows: ids.length, columns: 2 },
+    values: [],
+    formulas: [],
+    memory: {
+      kind: 'X',
+      stamp: 'a',
+      rows: ids.map((id) => (id === undefined ? undefined : { stamp: 'a', id, marks: [] })),
+    },
   };
 }
 
-function cells(...firsts: BlockCell[]): BlockCell[][] {
-  return firsts.map((first) => [first, number(1)]);
+/** Sheet rows, from 1, that a formula pointing at each alone finds moved. */
+function moved(old: BlockContent, ids: string[]): number[] {
+  const pointing = Array.from({ length: old.info.rows }, (_, r) => at(r + 1));
+  return astrayCells(pointing, old, ids).map((cell) => Number(cell.slice(1)));
 }
 
-/** The rows, from 0 in the block, that a formula pointing at each alone finds moved. */
-function moved(old: BlockContent, next: BlockCell[][]): number[] {
-  const pointing = old.values.map((_, r) => at(String(r), r));
-  return astrayCells(pointing, old, next).map(Number);
-}
-
-function at(cell: string, first: number, last = first, reaches = last): PointingCell {
-  return { cell, firstRow: TOP + first, lastRow: TOP + last, reachesRow: TOP + reaches };
-}
-
-const OLD = block('Materials', 'Posts', '', 'Total', 'Gap');
-const LONGER = cells(text('Materials'), text('Posts'), BLANK, BLANK, text('Total'), text('Gap'));
+const at = (firstRow: number, lastRow = firstRow, reachesRow = lastRow): PointingCell => ({
+  cell: `B${firstRow}`,
+  firstRow,
+  lastRow,
+  reachesRow,
+});
 
 describe('rows that have moved', () => {
+  const OLD = block('Materials', 'Posts', 'Posts+1', 'Total', 'Gap');
+
   test('none where everything stands again', () => {
-    const same = cells(text('Materials'), text('Posts'), BLANK, text('Total'), text('Gap'));
-    expect(moved(OLD, same)).toEqual([]);
+    expect(moved(OLD, ['Materials', 'Posts', 'Posts+1', 'Total', 'Gap'])).toEqual([]);
   });
 
   test('those below a new row, not those above it', () => {
-    expect(moved(OLD, LONGER)).toEqual([3, 4]);
+    expect(moved(OLD, ['Materials', 'Posts', 'Posts+1', 'Posts+2', 'Total', 'Gap'])).toEqual([4, 5]);
   });
 
-  test('a label that is gone, with the rows of no label under it', () => {
-    expect(moved(OLD, cells(text('Materials'), text('Poles'), BLANK, text('Total'), text('Gap')))).toEqual([
-      1, 2,
-    ]);
-  });
-
-  test('a row of no label whose place a labelled one takes', () => {
-    expect(moved(OLD, cells(text('Materials'), text('Posts'), text('Total'), text('Gap')))).toEqual([
-      2, 3, 4,
-    ]);
+  test('those that are gone, and one that was put in', () => {
+    expect(moved(OLD, ['Materials', 'Poles', 'Poles+1', 'Total', 'Gap'])).toEqual([2, 3]);
+    expect(moved(block('Materials', undefined, 'Posts'), ['Materials', 'Posts'])).toEqual([2, 3]);
   });
 
   test('the first row never, whatever its title is now', () => {
-    const other = cells(text('Fence'), text('Posts'), BLANK, text('Total'), text('Gap'));
-    expect(moved(OLD, other)).toEqual([]);
+    expect(moved(OLD, ['Fence', 'Posts', 'Posts+1', 'Total', 'Gap'])).toEqual([]);
   });
 
-  test('the second of two alike is told from the first', () => {
-    const twice = block('Stays', 'Sows', 'Barrows', 'Sows');
-    expect(moved(twice, cells(text('Stays'), text('Sows'), text('Sows'), text('Barrows')))).toEqual([2, 3]);
+  test('a range counts by its first and last row, and each cell is named once', () => {
+    const longer = ['Materials', 'Posts', 'Posts+1', 'Posts+2', 'Total', 'Gap'];
+    expect(astrayCells([at(2, 3), at(1, 4), at(4, 5), at(4), at(1)], OLD, longer)).toEqual(['B1', 'B4']);
   });
 
-  test('rows with a day or a number go with the label above', () => {
-    const log = block('Log', 'Day', { d: '2026-04-01' }, 7);
-    expect(moved(log, cells(text('Log'), text('Day'), date(20544), number(7)))).toEqual([]);
-    expect(moved(log, cells(text('Log'), text('Hint'), text('Day'), date(20544), number(7)))).toEqual([
-      1, 2, 3,
-    ]);
-  });
-
-  test('a label by formula stays with the same formula, however the sheet writes it', () => {
-    const linked = block(
-      'Stays',
-      { shown: 'Sows', formula: '=Rotation!A12' },
-      { shown: 'Gilts', formula: '=Rotation!A13' },
-    );
-    expect(
-      moved(linked, cells(text('Stays'), formula("='Rotation'!A12"), formula("='Rotation'!A13"))),
-    ).toEqual([]);
-    expect(
-      moved(linked, cells(text('Stays'), formula("='Rotation'!A12"), formula("='Rotation'!A14"))),
-    ).toEqual([2]);
-    expect(moved(linked, cells(text('Stays'), text('Sows'), text('Barrows')))).toEqual([2]);
+  test('a range that ends below the block has to hold the new one', () => {
+    const longer = ['Materials', 'Posts', 'Posts+1', 'Posts+2', 'Total', 'Gap'];
+    expect(astrayCells([at(2, 5, Number.POSITIVE_INFINITY)], OLD, longer)).toEqual([]);
+    expect(astrayCells([at(1, 5, 6)], OLD, longer)).toEqual([]);
+    expect(astrayCells([at(4, 5, 100)], OLD, longer)).toEqual(['B4']);
+    expect(astrayCells([at(1, 5, 6)], OLD, [...longer, 'More', 'Still more'])).toEqual(['B1']);
   });
 });
 
-describe('cells that point at another row', () => {
-  test('a range counts by its first and last row, and each cell is named once', () => {
-    const pointing = [at('A', 1, 2), at('B', 1, 3), at('C', 3, 4), at('C', 3), at('D', 0)];
-    expect(astrayCells(pointing, OLD, LONGER)).toEqual(['B', 'C']);
+/** Title, hint and a line in rows 1 to 3, headings in 4, records in 6 to 9, settings in 11 to 20. */
+describe('cells that point at records', () => {
+  const around = (records: readonly string[]): string[] => [
+    ...['=1', '=2', '=3', '=headings', '=anchor'],
+    ...records.map((id) => RECORD_ID + id),
+    '=space',
+    ...Array.from({ length: 10 }, (_, i) => `$${i}`),
+  ];
+  const OLD = block(...around(['6', '7', '8', '9']));
+
+  test('are fine where every record stays in its row', () => {
+    const same = around(['6', '7', '8', '9']);
+    expect(astrayCells([at(6), at(9), at(7, 8), at(6, 9), at(15)], OLD, same)).toEqual([]);
   });
 
-  test('a range that ends below the block only has to hold the new one', () => {
-    // The new block ends one row further down, in its row 5.
-    const pointing = [
-      at('open', 1, 4, Number.POSITIVE_INFINITY),
-      at('enough', 0, 4, 5),
-      at('its end', 0, 4, 4),
-      at('begins at the total', 3, 4, 100),
-    ];
-    expect(astrayCells(pointing, OLD, LONGER)).toEqual(['its end', 'begins at the total']);
-    const farLonger = [...LONGER, ...cells(text('More'), text('Still more'))];
-    expect(astrayCells([at('enough', 0, 4, 5)], OLD, farLonger)).toEqual(['enough']);
+  test('are named where their record goes to another row or is gone', () => {
+    const swapped = around(['6', '8', '7', '9']);
+    expect(astrayCells([at(6), at(7), at(8), at(6, 7)], OLD, swapped)).toEqual(['B7', 'B8', 'B6']);
+    expect(astrayCells([at(9)], OLD, around(['6', '7', '8', 'new']))).toEqual(['B9']);
+  });
+
+  test('over all records must hold all of the new ones, and no settings', () => {
+    for (const records of [
+      ['6', '7', '8', '9', 'new'],
+      ['6', '7', '8'],
+    ]) {
+      const next = around(records);
+      expect(astrayCells([at(6, 9)], OLD, next)).toEqual(['B6']);
+      expect(astrayCells([at(5, 20, 500)], OLD, next)).toEqual([]);
+      expect(astrayCells([at(12)], OLD, next)).toEqual(['B12']);
+      expect(astrayCells([at(1), at(4)], OLD, next)).toEqual([]);
+    }
   });
 });

@@ -107,7 +107,7 @@ describe('every task remembers what it was made from', () => {
   it('a budget of the lists stays one when a table of moves comes into the file', async () => {
     const book = await farm();
     await written(book, BUDGET_TASK);
-    buildRotation(book, { units: 'US' });
+    await buildRotation(book, { units: 'US' });
     const origin = () => book.value('Feed and water', 'A2');
     const before = origin();
     await written(book, BUDGET_TASK);

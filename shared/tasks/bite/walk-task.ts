@@ -27,7 +27,7 @@ export const WALK_TASK = {
   what: 'the fence walk log',
   tabName: 'Fence walk',
   read: (book, answers) => {
-    const ask = asking(book, answers, WALK_BLOCK, true);
+    const ask = asking(book, answers, WALK_BLOCK, 'down');
     const log = ask.block && readWalk(ask.block);
     const typed = ask.texts(READING_LABELS, { day: book.overview.today });
     const read = readReading(typed, ask.comma);

@@ -1,6 +1,5 @@
 /** The herd log of a file as it was read. */
 import type { Book } from '../../block/book';
-import { READ_AGAIN } from '../../block/read-again';
 import type { ReadGroup } from '../../lists/model';
 import type { HerdSource } from '../../table/herd-formulas';
 import { standingOf } from '../standing';
@@ -17,11 +16,4 @@ export function groupsWithHerd(book: Book, groups: readonly ReadGroup[]): Groups
 export function herdSource(book: Book): HerdSource | undefined {
   const log = standingOf(book, HERD_BLOCK)?.reading;
   return log && boundHerd(log);
-}
-
-/** The log where it stands now. Throws where it says something else than the plan was made with. */
-export function boundHerdLog(before: HerdSource | undefined, now: Book): HerdSource | undefined {
-  const herd = herdSource(now);
-  if (before?.says === herd?.says) return herd;
-  throw new Error(`The herd log was changed after the page had read it. ${READ_AGAIN}`);
 }

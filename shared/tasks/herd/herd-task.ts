@@ -29,7 +29,7 @@ export const HERD_TASK = {
   what: 'the herd log',
   tabName: 'Herd log',
   read: (book, answers) => {
-    const ask = asking(book, answers, HERD_BLOCK, true);
+    const ask = asking(book, answers, HERD_BLOCK, 'down');
     const units = ask.units();
     const log = ask.block && readHerd(ask.block);
     const { groups, notes, sources } = ask.lists(['groups'], units);

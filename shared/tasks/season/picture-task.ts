@@ -1,13 +1,16 @@
 import { isEarlierPicture, type PictureInput, pictureBlock } from '../../table/picture-block';
 import { asking } from '../ask';
-import type { Task } from '../task';
+import type { Sources, Task } from '../task';
 
 type Season = Omit<PictureInput, 'corner'>;
 
 const PICTURE_BLOCK = 'SOUNDER_SEASON';
 
-/** The season that was planned as a picture in cells. That of an earlier season stays as a record. */
-export function pictureTask(season: Season): Task<Season> {
+/**
+ * The season that was planned as a picture in cells. That of an earlier season stays as a record. `sources`: what the
+ * plan rests on.
+ */
+export function pictureTask(season: Season, sources: Sources = {}): Task<Season> {
   return {
     name: PICTURE_BLOCK,
     what: 'the season as a picture in cells',
@@ -19,9 +22,9 @@ export function pictureTask(season: Season): Task<Season> {
       return ask.form(
         () => season,
         {},
-        { record: isEarlier ? 'The picture of an earlier season stays.' : undefined },
+        { sources, record: isEarlier ? 'The picture of an earlier season stays.' : undefined },
       );
     },
-    compose: (plan, corner) => pictureBlock({ ...plan, corner: { tab: '', ...corner } }),
+    compose: (plan, corner) => pictureBlock({ ...plan, corner }),
   };
 }

@@ -44,7 +44,7 @@ export function boundTable({ info, values }: BlockContent): BoundTable | { reado
   const at = values.findIndex((row) => NEEDED.every((key) => row.some((cell) => means(cell, key))));
   if (at < 0) {
     return {
-      problem: `The rotation table on “${info.tab}” lacks headings that today’s page looks for. Build the table anew first.`,
+      problem: `The rotation table on “${info.tab}” lacks headings that today’s page looks for. Write the table anew first.`,
     };
   }
   if (info.tab.includes("'")) {

@@ -18,7 +18,7 @@ export const LOG_TASK = {
   what: 'the training log',
   tabName: 'Training log',
   read: (book, answers) => {
-    const ask = asking(book, answers, LOG_BLOCK, true);
+    const ask = asking(book, answers, LOG_BLOCK, 'down');
     const read = ask.block && readLog(ask.block);
     const settings = ask.settings(LOG_SETTINGS, read?.settings, 'US');
     const room = ask.room(read);

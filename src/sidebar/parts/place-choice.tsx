@@ -1,17 +1,8 @@
-import { useState } from 'preact/hooks';
-import { PLACES, type Place, placeLegend, placeOf, TAB_LABEL } from '../../../shared/tasks/place';
-import type { Answers } from '../../../shared/tasks/task';
+import { PLACES, type Place, placeLegend, type placeOf, TAB_LABEL } from '../../../shared/tasks/place';
 import { Choices } from './choices';
 import { InputField } from './field';
 
 type Answer = (label: string, value: string) => void;
-
-/** Where a first table of something that is no task goes. */
-export function usePlace(of: Parameters<typeof placeOf>[0], tabs: readonly string[]) {
-  const [answers, setAnswers] = useState<Answers>({});
-  const answer: Answer = (label, value) => setAnswers((now) => ({ ...now, [label]: value }));
-  return { place: placeOf(of, tabs, answers), answer };
-}
 
 const OPTIONS = Object.entries(PLACES).map(([value, text]) => ({ value, text }));
 

@@ -2,7 +2,8 @@
 import { useMemo, useState } from 'preact/hooks';
 import { areaA1 } from '../../../shared/block/a1';
 import { placeOf } from '../../../shared/tasks/place';
-import { type How, keptIfWritten, type Written, writeTask } from '../../../shared/tasks/run-task';
+import { type How, ifWritten, type Written, writeTask } from '../../../shared/tasks/run-task';
+import type { Standing } from '../../../shared/tasks/standing';
 import type { Task } from '../../../shared/tasks/task';
 import { usePage } from '../page';
 import { ask } from '../server';
@@ -13,63 +14,90 @@ import { PlaceChoice } from './place-choice';
 import type { Book } from './use-book';
 import type { TaskState } from './use-task';
 import { useWork } from './use-work';
-import { WrittenNotices } from './written-notices';
+import { AstrayNotice, BesideNotice, WrittenNotices } from './written-notices';
 
 interface Props {
   readonly task: Task;
   readonly state: TaskState;
   readonly book: Book;
   readonly onDone: () => void;
+  /** Why nothing can be written yet. */
+  readonly missing?: string;
 }
 
-export function WriteBlock({ task, state, book, onDone }: Props) {
+const MISSING = 'Something above is still missing or wrong.';
+
+export function WriteBlock({ task, state, book, onDone, missing = MISSING }: Props) {
   const { form, answers, answer } = state;
+  const { standing, record, changes = [], warnings = [] } = form;
   const { what } = task;
   const tabs = book.overview.tabs.map(({ name }) => name);
   const place = placeOf(task, tabs, answers);
   const [done, setDone] = useState<Written>();
   const work = useWork();
   const { say } = usePage();
-  const kept = useMemo(() => keptIfWritten(task, form), [task, form]);
-  const standing = form.standing?.block.info;
+  const outlook = useMemo(() => ifWritten(task, form, book), [task, form, book]);
   const isReady = form.plan !== undefined && (standing !== undefined || place.problem === undefined);
   const write = (how: How): void =>
     work.start(async () => {
       setDone(undefined);
       say(`Writing ${what}…`);
-      const written = await writeTask(ask, task, form, answers, how);
-      setDone(written);
-      say(`Done: ${what} on ${written.block.tab}, ${written.a1}.`);
-      onDone();
+      try {
+        const written = await writeTask(ask, task, form, answers, how);
+        setDone(written);
+        say(`Done: ${what} on ${written.block.tab}, ${written.a1}.`);
+      } finally {
+        // Also where it failed, for example because the sheet has changed.
+        onDone();
+      }
     });
   return (
     <>
-      <NotPart apart={form.standing?.apart} />
-      {form.record && <Notice kind="note">{form.record}</Notice>}
+      <NotPart apart={standing?.apart} />
+      {record && <Notice kind="note">{record}</Notice>}
       {standing ? (
         <p>
-          A table of this kind stands on “{standing.tab}”, {areaA1(standing)}. It is written anew there; what
-          you typed in it is kept, or you are told. {rowsTaken(form.standing?.adoptRows ?? 0)}
+          A table of this kind stands on “{standing.block.info.tab}”, {areaA1(standing.block.info)}. It is
+          written anew there; what you typed in it is kept, or you are told. {takenIn(standing)}
         </p>
       ) : (
         <PlaceChoice of={task} place={place} answer={answer} />
       )}
-      {form.plan === undefined && <p class="hint">Something above is still missing or wrong.</p>}
-      {kept && <KeptNotice kept={kept} busy={work.busy} onPutBack={() => write({ putBack: true })} />}
+      {form.plan === undefined && <p class="hint">{missing}</p>}
+      {changes.length > 0 && (
+        <>
+          <h3>What changes</h3>
+          <ul>
+            {changes.map((change) => (
+              <li key={change}>{change}</li>
+            ))}
+          </ul>
+        </>
+      )}
+      {outlook && (
+        <>
+          <KeptNotice kept={outlook.kept} busy={work.busy} onPutBack={() => write({ putBack: true })} />
+          <BesideNotice beside={outlook.beside} />
+          <AstrayNotice astray={outlook.astray} />
+        </>
+      )}
+      {warnings.length > 0 && <Notice kind="warning">{warnings.join(' ')}</Notice>}
       <Button kind="main" disabled={work.busy || !isReady} onPress={() => write({})}>
         {work.busy ? 'Writing…' : standing ? `Write ${what} anew` : `Write ${what}`}
       </Button>
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
-      {done && <WrittenNotices {...done} />}
+      {done && <WrittenNotices {...done} next={task.next} />}
     </>
   );
 }
 
-function rowsTaken(rows: number): string {
-  if (rows === 0) return '';
-  return rows === 1
+function takenIn({ adoptRows, adoptColumns }: Standing): string {
+  if (adoptColumns > 0)
+    return 'Your own columns right beside it become part of it, so that they move with its rows.';
+  if (adoptRows === 0) return '';
+  return adoptRows === 1
     ? 'The filled row right below it becomes part of it.'
-    : `The ${rows} filled rows right below it become part of it.`;
+    : `The ${adoptRows} filled rows right below it become part of it.`;
 }
 
 /** A cell below a table to type into that looks like a row of it and is none. */

@@ -2,24 +2,14 @@ import { firstFew } from '../../../shared/block/first-few';
 import type { Written } from '../../../shared/tasks/run-task';
 import { Notice } from './notice';
 
-export function WrittenNotices({ block, a1, note, beside, astray = [], kept }: Written) {
+/** `next`: the next useful task, as a sentence. */
+export function WrittenNotices({ block, a1, note, kept, next }: Written & { next?: string | undefined }) {
   return (
     <>
       <Notice kind="done">
         Written on “{block.tab}”, {a1}. {note}
       </Notice>
-      {beside && (
-        <Notice kind="warning">
-          Something of yours stands beside the table, from {beside} on. It is not part of the table and did
-          not move with its rows: see whether it still stands in the right ones.
-        </Notice>
-      )}
-      {astray.length > 0 && (
-        <Notice kind="warning">
-          Rows of the table have moved. These cells of yours point into it and may now mean another row:{' '}
-          {firstFew(astray)}. Look at them.
-        </Notice>
-      )}
+      {next && <p class="hint">Next, under “All tasks”: {next}</p>}
       {kept && kept.inPlace.length > 0 && (
         <Notice kind="note">What you typed over cells of the table stays: {firstFew(kept.inPlace)}.</Notice>
       )}
@@ -32,5 +22,25 @@ export function WrittenNotices({ block, a1, note, beside, astray = [], kept }: W
         <Notice kind="note">Kept below the table, where it has no place: {firstFew(kept.below)}.</Notice>
       )}
     </>
+  );
+}
+
+export function BesideNotice({ beside }: { beside: string | undefined }) {
+  if (beside === undefined) return null;
+  return (
+    <Notice kind="warning">
+      Something of yours stands beside the table, from {beside} on. It is not part of the table and does not
+      move with its rows: see whether it still stands in the right ones.
+    </Notice>
+  );
+}
+
+export function AstrayNotice({ astray }: { astray: readonly string[] }) {
+  if (astray.length === 0) return null;
+  return (
+    <Notice kind="warning">
+      Rows of the table move. These cells of yours point into it and will then mean another row:{' '}
+      {firstFew(astray)}. Look at them, or let them look a row up by what stands in it.
+    </Notice>
   );
 }

@@ -75,7 +75,7 @@ export async function openToday(
   const book = await openWorkbook({ tabs: TABS, codeJs: await scriptText(), today, ...workbook });
   const farm = readFarm({ book, tabs: Object.keys(TABS), system: 'US', rules: RULES });
   const plan = { stays: STAYS, score: SCORE };
-  const table = rotationBlock({ ...farm, plan, corner: { tab, row: 1, column: 1 }, warnings: [] });
+  const table = rotationBlock({ ...farm, plan, corner: { row: 1, column: 1 }, warnings: [] });
   const at = writeInSheet(book, BLOCK_NAME, table, { at: 'new-tab', tab });
   for (const [i, iso] of moved.entries()) if (iso) type(book, i, iso, tab);
   const rows = herd.map((entry) => herdRow(entry, '', 'US'));

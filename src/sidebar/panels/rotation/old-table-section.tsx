@@ -1,10 +1,11 @@
 import { type Day, isoFromDay } from '../../../../shared/core/calendar/day';
+import type { StandingRotation } from '../../../../shared/tasks/rotation/rotation-standing';
+import { COUNT_LABEL } from '../../../../shared/tasks/rotation/rotation-task';
+import type { Season } from '../../../../shared/tasks/rotation/season';
 import { Notice } from '../../parts/notice';
-import type { OldTable } from './old-table';
-import type { Season } from './season';
 
 interface Props {
-  readonly old: OldTable;
+  readonly old: StandingRotation;
   readonly season: Season;
   readonly today: Day;
   readonly counted: boolean;
@@ -19,8 +20,8 @@ export function OldTableSection({ old, season, today, counted, onCount }: Props)
   return (
     <>
       <p>
-        A rotation table stands on “{old.info.tab}” with {rows.length} moves, {typed} of them with a day typed
-        under “Moved in”. Only what comes after the last real move of each group is planned anew.
+        A rotation table stands on “{old.block.info.tab}” with {rows.length} moves, {typed} of them with a day
+        typed under “Moved in”. Only what comes after the last real move of each group is planned anew.
       </p>
       {end !== undefined && end <= today && (
         <Notice kind="note">
@@ -30,7 +31,7 @@ export function OldTableSection({ old, season, today, counted, onCount }: Props)
       )}
       <label class="choice">
         <input type="checkbox" checked={counted} onChange={(event) => onCount(event.currentTarget.checked)} />
-        Count moves planned up to today as done: their planned day is written under “Moved in”
+        {COUNT_LABEL}
       </label>
       {problems.length > 0 && (
         <Notice kind="problem">

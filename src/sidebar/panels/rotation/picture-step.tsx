@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type Written, writeTask } from '../../../../shared/tasks/run-task';
 import { pictureTask } from '../../../../shared/tasks/season/picture-task';
+import type { Sources } from '../../../../shared/tasks/task';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import type { Book } from '../../parts/use-book';
@@ -11,18 +12,19 @@ import { ask } from '../../server';
 /** Writes the paddock × week picture of the season into the sheet, on a tab of its own. */
 interface Props {
   readonly input: Parameters<typeof pictureTask>[0];
-  /** Reads the file again; throws where table or lists are no longer those of the plan. */
-  readonly readNow: () => Promise<Book>;
+  /** What the plan rests on. */
+  readonly sources: Sources;
+  readonly book: Book;
 }
 
-export function PictureStep({ input, readNow }: Props) {
+export function PictureStep({ input, sources, book }: Props) {
   const work = useWork();
   const [done, setDone] = useState<Written>();
   const write = (): void =>
     work.start(async () => {
       setDone(undefined);
-      const task = pictureTask(input);
-      setDone(await writeTask(ask, task, task.read(await readNow(), {}), {}));
+      const task = pictureTask(input, sources);
+      setDone(await writeTask(ask, task, task.read(book, {}), {}));
     });
   return (
     <>

@@ -3,13 +3,13 @@ import { groupsLeftOut } from '../../../../shared/plan/groups-left-out';
 import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
 import type { PastRow } from '../../../../shared/table/model';
+import type { Season } from '../../../../shared/tasks/rotation/season';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 import { GroundUse } from './ground-use';
 import { AllMoves, NextMoves } from './moves-list';
 import { PlanWordsShown } from './plan-words';
-import type { Season } from './season';
 import { SeasonDrawing } from './season-drawing';
 import type { Made, Planner } from './use-plan';
 

@@ -1,35 +1,36 @@
-import { useMemo, useState } from 'preact/hooks';
-import { pointingCells } from '../../../../shared/block/pointing-cells';
-import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
-import { startUnits } from '../../../../shared/lists/start-units';
+import { useState } from 'preact/hooks';
+import { dayFromIso } from '../../../../shared/core/calendar/day';
 import { decimalComma } from '../../../../shared/locale/decimal-comma';
 import type { PlanRules } from '../../../../shared/plan/model';
 import { ownGroundLimit } from '../../../../shared/table/own-ground-limit';
-import type { UnitSystem } from '../../../../shared/units/units';
+import { UNITS_LEGEND, UNITS_OPTIONS } from '../../../../shared/tasks/ask';
+import {
+  COUNT_LABEL,
+  COUNT_OPTIONS,
+  PLAN_LABEL,
+  ROTATION_TASK,
+  type RotationInput,
+  RULES_LABEL,
+} from '../../../../shared/tasks/rotation/rotation-task';
+import { rulesFormOf } from '../../../../shared/tasks/rotation/rules-form';
+import { readUnchanged } from '../../../../shared/tasks/run-task';
 import { ListNotes, seasonNotesOf } from '../../lists/list-notes';
 import { ListsSection } from '../../lists/lists-section';
 import { SampleFarmOffer } from '../../lists/sample-farm-offer';
-import { useLists } from '../../lists/use-lists';
+import { answeredLists } from '../../lists/use-lists';
 import type { Book } from '../../parts/use-book';
 import { useReset } from '../../parts/use-reset';
-import { KeepFigures, LastSeason } from './last-season';
-import { type OldTable, oldTable } from './old-table';
+import { useTask } from '../../parts/use-task';
+import { WriteBlock } from '../../parts/write-block';
+import { ask } from '../../server';
+import { KeepFigures } from './last-season';
 import { OldTableSection } from './old-table-section';
 import { OwnLimitOffer } from './own-limit-offer';
 import { PictureStep } from './picture-step';
-import { planProblem } from './plan-problem';
 import { PlanLine, PlanSection, SeasonShown } from './plan-section';
-import { readRules } from './read-rules';
-import { refuseChanged } from './refuse-changed';
-import { type RulesForm, rulesFormOf, startingRules } from './rules-form';
 import { RulesSection } from './rules-section';
-import { isNewSeason, seasonOf } from './season';
-import { tableInput } from './table-input';
 import { TakeAlong } from './take-along';
 import { usePlan } from './use-plan';
-import { useWrite } from './use-write';
-import { WriteOutcome } from './write-outcome';
-import { WriteStep } from './write-step';
 
 interface Props {
   readonly book: Book;
@@ -40,88 +41,69 @@ export function RotationSteps({ book, onReread }: Props) {
   const { locale, today: todayIso } = book.overview;
   const today = dayFromIso(todayIso) ?? 0;
   const comma = decimalComma(locale);
-  const old = useMemo(() => oldTable(book), [book]);
-  const pointing = useMemo(
-    () => (old ? pointingCells(book.tabs, old.info, book.overview.blocks) : []),
-    [book, old],
-  );
+  const state = useTask(ROTATION_TASK, book);
+  const { form, answers, answer } = state;
+  const { old, isNewSeason, units, rulesForm, ruleProblems, season, plan } = form;
+  const lists = answeredLists(form.lists, state);
   const settings = old?.rotation.settings;
-  const [chosenUnits, setUnits] = useState<UnitSystem>();
-  const [typedRules, setRules] = useState<RulesForm>();
-  useReset(settings?.rules, () => setRules(undefined));
-  const [countPlannedAsDone, setCount] = useState(false);
-  const ownUnits = useMemo(() => startUnits(book), [book]);
-  const units = chosenUnits ?? settings?.unitSystem ?? ownUnits;
-  const lists = useLists(book, units, settings?.lists);
-  const form =
-    typedRules ??
-    (settings
-      ? rulesFormOf(settings.rules, units, comma)
-      : startingRules(lists.paddocks, lists.groups, today));
-  const read = readRules(form, units, comma);
-  const season = seasonOf({ lists, rules: read.rules, old, today, countPlannedAsDone });
-  const noted = read.rules && {
-    start: read.rules.seasonStart,
-    end: read.rules.seasonEnd,
+  useReset(settings?.rules, () => answer(RULES_LABEL, undefined));
+  const [hasWritten, setWritten] = useState(false);
+  const isPlannable = 'problem' in season;
+  const planner = usePlan(isPlannable ? season.problem : undefined, (planned) => answer(PLAN_LABEL, planned));
+  const rules = isPlannable ? season.rules : undefined;
+  const rebuild = isPlannable ? season.rebuild : undefined;
+  const noted = rules && {
+    start: rules.seasonStart,
+    end: rules.seasonEnd,
     today,
     system: units,
     isUnderWay: old?.rotation.rows.some(({ movedIn }) => movedIn !== undefined) ?? false,
   };
-  const lastSeason = old && isNewSeason(old, read.rules) ? old : undefined;
-  const planner = usePlan('problem' in season ? season.problem : undefined);
-  const rebuild = 'rebuild' in season ? season.rebuild : undefined;
   const ownLimit = rebuild && ownGroundLimit(rebuild.past);
-  const writer = useWrite(onReread);
+  const setRules = (changed: typeof rulesForm): void => answer(RULES_LABEL, changed);
   const onUse = (offered: PlanRules): void =>
-    setRules(rulesFormOf({ ...offered, ...seasonDays(read.rules) }, units, comma));
+    setRules(rulesFormOf({ ...offered, ...seasonDays(rules) }, units, comma));
   const isListed = lists.problems.length === 0 && lists.chosen.paddocks && lists.chosen.groups;
   const { made } = planner;
-  const input =
-    made && !planner.busy && !planner.stale && 'problem' in season
-      ? tableInput({ book, lists, made, rules: season.rules, unitSystem: units, old, rebuild })
-      : undefined;
+  const onDone = (): void => {
+    setWritten(true);
+    onReread();
+  };
+  const readNow = async (): Promise<RotationInput> => {
+    const now = await readUnchanged(ask, ROTATION_TASK, form, answers);
+    if (!now.form.plan) throw new Error(now.form.questions.join(' '));
+    return now.form.plan;
+  };
   // The answer comes first; where the lists stop it, they do.
   return (
     <>
       {!isListed && restsOn()}
       <section key="plan">
         <h2>The plan</h2>
-        {lastSeason && <LastSeason old={lastSeason} />}
-        {old && settings && (lastSeason || settings.rules.seasonEnd <= today) && (
-          <KeepFigures
-            old={old}
-            lists={planProblem(lists.paddocks, lists.groups, settings.rules)}
-            onDone={onReread}
-          />
+        {old && settings && (isNewSeason || settings.rules.seasonEnd <= today) && (
+          <KeepFigures old={old} book={book} onDone={onReread} />
         )}
         <PlanSection planner={planner} season={season} today={today} onUse={onUse} />
-        {old && !lastSeason && (
+        {old && !isNewSeason && (
           <OldTableSection
             old={old}
             season={season}
             today={today}
-            counted={countPlannedAsDone}
-            onCount={setCount}
+            counted={form.countsPlanned}
+            onCount={(counted) => answer(COUNT_LABEL, COUNT_OPTIONS[counted ? 'yes' : 'no'])}
           />
         )}
         <ListNotes notes={seasonNotesOf(lists, noted)} />
         {made && (
           <>
             <h2>Into the sheet</h2>
-            {input ? (
-              <WriteStep
-                tabs={book.overview.tabs.map(({ name }) => name)}
-                input={input}
-                old={lastSeason ? undefined : old}
-                pointing={pointing}
-                rebuild={rebuild}
-                replaces={lastSeason}
-                writer={writer}
-              />
-            ) : (
-              <p>{planner.busy ? 'The plan is still being worked out.' : 'This plan is not up to date.'}</p>
-            )}
-            <WriteOutcome writer={writer} />
+            <WriteBlock
+              task={ROTATION_TASK}
+              state={state}
+              book={book}
+              onDone={onDone}
+              missing={planner.busy ? 'The plan is still being worked out.' : 'This plan is not up to date.'}
+            />
             <SeasonShown
               made={made}
               past={rebuild?.past ?? []}
@@ -130,14 +112,24 @@ export function RotationSteps({ book, onReread }: Props) {
             />
           </>
         )}
-        {input && (
-          <MoreFromPlan
-            input={input}
-            fenceMeters={lists.paddocks.map(({ fenceLengthMeters }) => fenceLengthMeters)}
-            today={today}
-            known={old}
-            isWritten={!old || lastSeason !== undefined || writer.done !== undefined}
-          />
+        {plan && (
+          <>
+            <h2>More from the plan</h2>
+            {old && !isNewSeason && !hasWritten && (
+              <p class="hint">
+                This comes from the plan above. Write the table anew first, so that the sheet says the same.
+              </p>
+            )}
+            <PictureStep book={book} input={plan} sources={form.sources} />
+            <TakeAlong
+              input={{
+                ...plan,
+                fenceMeters: lists.paddocks.map(({ fenceLengthMeters }) => fenceLengthMeters),
+              }}
+              readNow={readNow}
+              today={today}
+            />
+          </>
         )}
       </section>
       {isListed && restsOn()}
@@ -153,14 +145,19 @@ export function RotationSteps({ book, onReread }: Props) {
         </div>
         <h3>Your lists</h3>
         {!lists.chosen.paddocks && !lists.chosen.groups && <SampleFarmOffer onAdded={onReread} />}
-        <ListsSection book={book} lists={lists} units={units} onUnits={setUnits} />
+        <ListsSection
+          book={book}
+          lists={lists}
+          units={units}
+          onUnits={(chosen) => answer(UNITS_LEGEND, UNITS_OPTIONS[chosen])}
+        />
         <h3>Your rules</h3>
-        <RulesSection form={form} units={units} problems={read.problems} onChange={setRules} />
+        <RulesSection form={rulesForm} units={units} problems={ruleProblems} onChange={setRules} />
         {ownLimit && (
           <OwnLimitOffer
             own={ownLimit}
             units={units}
-            onUse={(limit) => setRules({ ...form, groundLimit: String(limit) })}
+            onUse={(limit) => setRules({ ...rulesForm, groundLimit: String(limit) })}
           />
         )}
       </section>
@@ -171,30 +168,4 @@ export function RotationSteps({ book, onReread }: Props) {
 /** The season is the grower's, also where only the rest of it was planned. */
 function seasonDays(rules: PlanRules | undefined) {
   return rules && { seasonStart: rules.seasonStart, seasonEnd: rules.seasonEnd };
-}
-
-interface MoreProps {
-  readonly input: ReturnType<typeof tableInput>;
-  readonly fenceMeters: readonly (number | undefined)[];
-  readonly today: Day;
-  /** The table that stands, last season's too. */
-  readonly known: OldTable | undefined;
-  /** Whether the sheet says what the plan says, or is not asked to. */
-  readonly isWritten: boolean;
-}
-
-function MoreFromPlan({ input, fenceMeters, today, known, isWritten }: MoreProps) {
-  const readNow = () => refuseChanged(known, input.sources);
-  return (
-    <>
-      <h2>More from the plan</h2>
-      {!isWritten && (
-        <p class="hint">
-          This comes from the plan above. Build the table anew first, so that the sheet says the same.
-        </p>
-      )}
-      <PictureStep input={input} readNow={readNow} />
-      <TakeAlong input={{ ...input, fenceMeters }} readNow={readNow} today={today} />
-    </>
-  );
 }

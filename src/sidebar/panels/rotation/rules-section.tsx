@@ -1,11 +1,11 @@
 import { PARASITE_CAUTION } from '../../../../shared/catalogue/cautions';
 import type { EvennessWord } from '../../../../shared/table/settings-rows';
+import type { RuleProblems } from '../../../../shared/tasks/rotation/read-rules';
+import type { RestKind, RulesForm } from '../../../../shared/tasks/rotation/rules-form';
 import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { Choices } from '../../parts/choices';
 import { MONTHS, WEEKDAYS } from '../../parts/day-words';
 import { Field, InputField } from '../../parts/field';
-import type { RuleProblems } from './read-rules';
-import type { RestKind, RulesForm } from './rules-form';
 
 interface Props {
   readonly form: RulesForm;

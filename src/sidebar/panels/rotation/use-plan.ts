@@ -2,6 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { type PlanWords, plainWords } from '../../../../shared/plan/explain-plan';
 import type { NoPlan, Plan, PlanProblem } from '../../../../shared/plan/model';
 import type { PlanNews } from '../../../../shared/plan/plan-news';
+import type { Planned } from '../../../../shared/tasks/rotation/rotation-task';
 import { usePage } from '../../page';
 import { runPlan } from '../../planner/run-plan';
 
@@ -50,8 +51,8 @@ interface Run {
   readonly problem?: string;
 }
 
-/** Plans by itself whenever the problem is another one. */
-export function usePlan(problem: PlanProblem | undefined): Planner {
+/** Plans by itself whenever the problem is another one. `onFound`: once it is there, with what would mend it. */
+export function usePlan(problem: PlanProblem | undefined, onFound: (planned: Planned) => void): Planner {
   const [result, setResult] = useState<Result>();
   const [run, setRun] = useState<Run>();
   const stopRun = useRef<() => void>(() => undefined);
@@ -90,11 +91,17 @@ export function usePlan(problem: PlanProblem | undefined): Planner {
   }, [key]);
 
   const own = run?.of === key ? run : undefined;
+  const busy = problem !== undefined && !isAnswered && (!own || own.state === 'busy');
+  useEffect(() => {
+    if (result?.of !== key || busy) return;
+    const { problem: of, outcome, words } = result;
+    onFound({ problem: of, outcome, words });
+  }, [key, busy, result]);
   return {
     made: result && madeOf(result),
     noPlan: result && 'reason' in result.outcome ? result.words : undefined,
     stale: result !== undefined && result.of !== key,
-    busy: problem !== undefined && !isAnswered && (!own || own.state === 'busy'),
+    busy,
     share: own?.share ?? 0,
     isStopped: own?.state === 'stopped',
     problem: own?.problem,

@@ -1,8 +1,8 @@
 /** Puts the lists as read and the rules together into what the planner wants. */
-import type { Day } from '../../../../shared/core/calendar/day';
-import type { ReadGroup, ReadPaddock } from '../../../../shared/lists/model';
-import { standingPlace } from '../../../../shared/lists/standing-place';
-import type { PlanGroup, PlanProblem, PlanRules } from '../../../../shared/plan/model';
+import type { Day } from '../../core/calendar/day';
+import type { ReadGroup, ReadPaddock } from '../../lists/model';
+import { standingPlace } from '../../lists/standing-place';
+import type { PlanGroup, PlanProblem, PlanRules } from '../../plan/model';
 
 export function planProblem(
   paddocks: readonly ReadPaddock[],

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import type { ReadGroup, ReadPaddock } from '../../shared/lists/model';
-import { evenShare } from '../../shared/plan/even-share';
-import { planProblem } from '../../src/sidebar/panels/rotation/plan-problem';
-import { readRules } from '../../src/sidebar/panels/rotation/read-rules';
-import { rulesFormOf, startingRules } from '../../src/sidebar/panels/rotation/rules-form';
-import { seasonOf } from '../../src/sidebar/panels/rotation/season';
+import type { ReadGroup, ReadPaddock } from '../../../shared/lists/model';
+import { evenShare } from '../../../shared/plan/even-share';
+import { planProblem } from '../../../shared/tasks/rotation/plan-problem';
+import { readRules } from '../../../shared/tasks/rotation/read-rules';
+import { rulesFormOf, startingRules } from '../../../shared/tasks/rotation/rules-form';
+import { seasonOf } from '../../../shared/tasks/rotation/season';
 
 const TODAY = 20_560;
 const paddocks = (count: number): ReadPaddock[] =>

@@ -1,10 +1,10 @@
 /** The rules as they stand in the form: text, as typed. */
-import { type Day, isoFromDay } from '../../../../shared/core/calendar/day';
-import type { ReadGroup, ReadPaddock } from '../../../../shared/lists/model';
-import type { PlanRules } from '../../../../shared/plan/model';
-import { startLongestStay } from '../../../../shared/plan/start-longest-stay';
-import { type EvennessWord, evennessWord } from '../../../../shared/table/settings-rows';
-import { fromInside, type UnitSystem } from '../../../../shared/units/units';
+import { type Day, isoFromDay } from '../../core/calendar/day';
+import type { ReadGroup, ReadPaddock } from '../../lists/model';
+import type { PlanRules } from '../../plan/model';
+import { startLongestStay } from '../../plan/start-longest-stay';
+import { type EvennessWord, evennessWord } from '../../table/settings-rows';
+import { fromInside, type UnitSystem } from '../../units/units';
 
 import { planProblem } from './plan-problem';
 import { readRules } from './read-rules';

@@ -1,14 +1,14 @@
 /** What is to be planned: the whole season, or what is left of it after the moves that really happened. */
-import type { Day } from '../../../../shared/core/calendar/day';
-import type { ListProblem } from '../../../../shared/lists/model';
-import { evenShare } from '../../../../shared/plan/even-share';
-import { groupsLeftOut } from '../../../../shared/plan/groups-left-out';
-import type { PlanProblem, PlanRules } from '../../../../shared/plan/model';
-import { afterLastSeason } from '../../../../shared/table/after-last-season';
-import { type RebuildInput, rebuildInput } from '../../../../shared/table/rebuild-input';
-import type { Lists } from '../../lists/use-lists';
-import type { OldTable } from './old-table';
+import type { Day } from '../../core/calendar/day';
+import type { ListProblem } from '../../lists/model';
+import { evenShare } from '../../plan/even-share';
+import { groupsLeftOut } from '../../plan/groups-left-out';
+import type { PlanProblem, PlanRules } from '../../plan/model';
+import { afterLastSeason } from '../../table/after-last-season';
+import { type RebuildInput, rebuildInput } from '../../table/rebuild-input';
+import type { GrowerLists } from '../grower-lists';
 import { fromToday, planProblem } from './plan-problem';
+import type { StandingRotation } from './rotation-standing';
 
 export type Season =
   /** Why nothing can be planned yet. */
@@ -16,9 +16,9 @@ export type Season =
   | { readonly problem: PlanProblem; readonly rules: PlanRules; readonly rebuild: RebuildInput | undefined };
 
 interface Given {
-  readonly lists: Lists;
+  readonly lists: GrowerLists;
   readonly rules: PlanRules | undefined;
-  readonly old: OldTable | undefined;
+  readonly old: StandingRotation | undefined;
   readonly today: Day;
   readonly countPlannedAsDone: boolean;
 }
@@ -51,7 +51,7 @@ export function seasonOf({ lists, rules, old, today, countPlannedAsDone }: Given
 }
 
 /** Rules that begin after the season of the table that stands: that table is last season's, and stays. */
-export function isNewSeason({ rotation }: OldTable, rules: PlanRules | undefined): boolean {
+export function isNewSeason({ rotation }: StandingRotation, rules: PlanRules | undefined): boolean {
   const before = rotation.settings?.rules;
   return before !== undefined && rules !== undefined && rules.seasonStart >= before.seasonEnd;
 }
@@ -63,7 +63,7 @@ function nobodyIn(problem: PlanProblem): Season | undefined {
   return { missing: `There is nothing to plan. ${leftOut.join(' ')}`, problems: [] };
 }
 
-function whatIsMissing(lists: Lists, rules: PlanRules | undefined): string | undefined {
+function whatIsMissing(lists: GrowerLists, rules: PlanRules | undefined): string | undefined {
   if (!lists.chosen.paddocks || !lists.chosen.groups) return 'First both lists must be found.';
   if (lists.problems.length > 0) return 'First put right what is wrong in the lists.';
   if (lists.paddocks.length === 0 || lists.groups.length === 0)

@@ -1,9 +1,9 @@
 /** Turns the typed rules into the planner's, or says field by field what is wrong. */
-import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
-import { readAmount } from '../../../../shared/locale/read-amount';
-import type { PlanRules, RestRule } from '../../../../shared/plan/model';
-import { EVENNESS } from '../../../../shared/table/settings-rows';
-import { toInside, type UnitSystem } from '../../../../shared/units/units';
+import { type Day, dayFromIso } from '../../core/calendar/day';
+import { readAmount } from '../../locale/read-amount';
+import type { PlanRules, RestRule } from '../../plan/model';
+import { EVENNESS } from '../../table/settings-rows';
+import { toInside, type UnitSystem } from '../../units/units';
 import type { RulesForm } from './rules-form';
 
 export type RuleProblems = Readonly<Partial<Record<keyof RulesForm, string>>>;

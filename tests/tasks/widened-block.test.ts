@@ -1,7 +1,7 @@
 /** Columns that the grower began right beside a block. */
 import { describe, expect, it } from 'vitest';
 import type { TabContent } from '../../shared/contract';
-import { widenedBlock } from '../../shared/table/widened-block';
+import { widenedBlock } from '../../shared/tasks/widened-block';
 
 const INFO = { name: 'SOUNDER_ROTATION', tab: 'Plan', row: 2, column: 1, rows: 3, columns: 2 };
 
@@ -14,29 +14,26 @@ function tab(...rows: string[]): TabContent {
 describe('the columns right beside a block', () => {
   it('are part of it up to the first blank one, counted in its own rows only', () => {
     expect(widenedBlock(tab('xxxxx', 'ab...', 'abc..', 'ab.d.', '....e'), INFO, [])).toEqual({
-      info: { ...INFO, columns: 4 },
-      apart: undefined,
+      ...INFO,
+      columns: 4,
     });
-    expect(widenedBlock(tab('..x', 'ab.', 'ab.', 'ab.'), INFO, []).info).toEqual(INFO);
+    expect(widenedBlock(tab('..x', 'ab.', 'ab.', 'ab.'), INFO, [])).toEqual(INFO);
   });
 
-  it('what stands after a blank column is told and left', () => {
-    expect(widenedBlock(tab('.....', 'ab...', 'ab..z', 'abc..'), INFO, [])).toEqual({
-      info: { ...INFO, columns: 3 },
-      apart: { row: 3, column: 5 },
-    });
+  it('what stands after a blank column is left', () => {
+    expect(widenedBlock(tab('.....', 'ab...', 'ab..z', 'abc..'), INFO, [])).toEqual({ ...INFO, columns: 3 });
   });
 
-  it('what belongs to a list or another block is neither taken nor told', () => {
+  it('what belongs to a list or another block is not taken', () => {
     const list = { name: 'paddocks', tab: 'Plan', row: 1, column: 3, rows: 4, columns: 2 };
     const content = tab('..pp.', 'abpp.', 'abpp.', 'abpp.');
-    expect(widenedBlock(content, INFO, [list])).toEqual({ info: INFO, apart: undefined });
-    expect(widenedBlock(content, INFO, [{ ...list, tab: 'Other' }]).info.columns).toBe(4);
+    expect(widenedBlock(content, INFO, [list])).toEqual(INFO);
+    expect(widenedBlock(content, INFO, [{ ...list, tab: 'Other' }]).columns).toBe(4);
   });
 
   it('a formula counts as filled, also where it shows nothing', () => {
     const content = tab('...', 'ab.', 'ab.', 'ab.');
     const formulas = content.formulas.map((row, r) => row.map((_, c) => (r === 2 && c === 2 ? '=""' : '')));
-    expect(widenedBlock({ ...content, formulas }, INFO, []).info.columns).toBe(3);
+    expect(widenedBlock({ ...content, formulas }, INFO, []).columns).toBe(3);
   });
 });

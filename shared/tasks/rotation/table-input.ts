@@ -1,31 +1,33 @@
 /** What the table is built from: the plan, the settings it was made with, the grower's lists, and what to keep. */
 
-import { bindLists } from '../../../../shared/lists/bind-lists';
-import type { ListSources } from '../../../../shared/lists/model';
-import { fallsShort, type PlanWords } from '../../../../shared/plan/explain-plan';
-import { growthNotes } from '../../../../shared/plan/growth-notes';
-import type { PlanRules } from '../../../../shared/plan/model';
-import { DEFAULT_TEMPERATURE_C, type RotationBlockInput } from '../../../../shared/table/model';
-import type { RebuildInput } from '../../../../shared/table/rebuild-input';
-import { OUTDOOR_FACTOR } from '../../../../shared/tables/nrc-intake';
-import { boundHerdLog, herdSource } from '../../../../shared/tasks/herd/herd-log';
-import type { UnitSystem } from '../../../../shared/units/units';
-import type { Lists } from '../../lists/use-lists';
-import type { Book } from '../../parts/use-book';
-import type { OldTable } from './old-table';
-import type { Made } from './use-plan';
+import type { Book } from '../../block/book';
+import type { ListSources } from '../../lists/model';
+import { fallsShort, type PlanWords } from '../../plan/explain-plan';
+import { growthNotes } from '../../plan/growth-notes';
+import type { Plan, PlanProblem, PlanRules } from '../../plan/model';
+import { DEFAULT_TEMPERATURE_C, type RotationBlockInput } from '../../table/model';
+import type { RebuildInput } from '../../table/rebuild-input';
+import { OUTDOOR_FACTOR } from '../../tables/nrc-intake';
+import type { UnitSystem } from '../../units/units';
+import type { GrowerLists } from '../grower-lists';
+import { herdSource } from '../herd/herd-log';
+import type { StandingRotation } from './rotation-standing';
 
-/** Without words nothing is said above the table of how good the plan is. */
-type Planned = Omit<Made, 'words'> & { readonly words: PlanWords | undefined };
+/** A plan and the problem that it answers. Without words nothing is said above the table of how good it is. */
+export interface Planned {
+  readonly problem: PlanProblem;
+  readonly plan: Plan;
+  readonly words: PlanWords | undefined;
+}
 
 interface Given {
   readonly book: Book;
-  readonly lists: Lists;
+  readonly lists: GrowerLists;
   readonly made: Planned;
   /** Of the whole season, also where only the rest of it was planned. */
   readonly rules: PlanRules;
   readonly unitSystem: UnitSystem;
-  readonly old: OldTable | undefined;
+  readonly old: StandingRotation | undefined;
   readonly rebuild: RebuildInput | undefined;
 }
 
@@ -50,17 +52,6 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
       future: rebuild.future,
       headRows: rebuild.headRows,
     }),
-  };
-}
-
-/** The same table with its lists where they stand in the file now. Throws where they say something else. */
-export function boundInput<Input extends Omit<RotationBlockInput, 'corner'>>(input: Input, now: Book): Input {
-  const sources = bindLists(input.sources ?? {}, now);
-  const herd = boundHerdLog(input.sources?.herd, now);
-  return {
-    ...input,
-    sources: { ...sources, ...(herd && { herd }) },
-    settings: { ...input.settings, lists: listsOf(sources) },
   };
 }
 
