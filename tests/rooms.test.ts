@@ -38,6 +38,7 @@ const WITHIN_SHARED: readonly (readonly [room: string, imports: readonly string[
       'locale',
       'plan',
       'refusals',
+      'samples',
       'sources',
       'table',
       'tables',
@@ -66,7 +67,7 @@ const ROOMS: readonly Room[] = [
   { folder: 'src/headless', rooms: ['src/preview', 'shared'], packages: ['node:'] },
   {
     folder: 'src/generate',
-    rooms: ['src/generate', 'shared'],
+    rooms: ['src/generate', 'src/headless', 'shared'],
     packages: ['node:', 'esbuild', 'exceljs', 'rolldown'],
   },
 ];

@@ -17,9 +17,17 @@ export interface SampleFarm {
   readonly id: string;
   readonly title: string;
   tabs(today: Day): readonly SampleTab[];
+  readonly weighings: readonly SampleWeighing[];
+}
+
+/** Pigs that were weighed on the way, as somebody types it. */
+export interface SampleWeighing {
+  readonly group: string;
+  readonly daysAgo: number;
+  readonly weight: string;
 }
 
 /** The day round which the files in sample-sheets/ lie: a file cannot know on which day it is opened. */
-export const DAY_OF_FILES = dayFromCivil(2026, 6, 13);
+export const DAY_OF_FILES = dayFromCivil(2026, 6, 15);
 
 export const INVENTED_SEASON = 'Its days lie round the day on which this farm was added, in winter too.';

@@ -1,10 +1,6 @@
-/**
- * Writes the sample farms as .xlsx files. Without arguments: into sample-sheets/, for people who import a file instead of
- * using the menu, round a fixed day. With a folder: there, round today, for the preview.
- */
-import { mkdirSync } from 'node:fs';
+/** Writes sample-sheets/*.xlsx from the sample farms, for people who import a file instead of using the menu. */
 import ExcelJS from 'exceljs';
-import { type Day, dayFromCivil, isoFromDay } from '../../shared/core/calendar/day';
+import { isoFromDay } from '../../shared/core/calendar/day';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
 import {
   DAY_OF_FILES,
@@ -17,25 +13,17 @@ import {
 const WRITTEN = new Date('2026-01-01T00:00:00Z');
 const COLUMN_WIDTH = 16;
 
-const [, , folder] = process.argv;
-if (folder) mkdirSync(folder, { recursive: true });
 for (const farm of SAMPLE_FARMS) {
-  const book = sampleWorkbook(farm, folder ? today() : DAY_OF_FILES);
-  await book.xlsx.writeFile(`${folder ?? 'sample-sheets'}/${farm.id}.xlsx`);
+  await sampleWorkbook(farm).xlsx.writeFile(`sample-sheets/${farm.id}.xlsx`);
 }
 
-function today(): Day {
-  const now = new Date();
-  return dayFromCivil(now.getFullYear(), now.getMonth() + 1, now.getDate());
-}
-
-function sampleWorkbook(farm: SampleFarm, day: Day): ExcelJS.Workbook {
+function sampleWorkbook(farm: SampleFarm): ExcelJS.Workbook {
   const book = new ExcelJS.Workbook();
   book.created = WRITTEN;
   book.modified = WRITTEN;
   book.title = farm.title;
   book.calcProperties.fullCalcOnLoad = true;
-  for (const tab of farm.tabs(day)) addTab(book, tab);
+  for (const tab of farm.tabs(DAY_OF_FILES)) addTab(book, tab);
   return book;
 }
 

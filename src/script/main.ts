@@ -64,7 +64,11 @@ export function startSampleMetric(): void {
 function startFromMenu(farm: SampleFarm): void {
   try {
     const { tabs } = startSample(boundSpreadsheet(), farm);
-    showText(TITLE, `Added ${tabs.map((tab) => `"${tab}"`).join(' and ')}. Everything in it is invented.`);
+    const added = tabs.map((tab) => `"${tab}"`).join(' and ');
+    showText(
+      TITLE,
+      `Added ${added}. Everything in it is invented; its pigs went out six weeks ago. Next: Sounder Sheet > Open the sidebar > Plan the moves.`,
+    );
   } catch (error) {
     showText(TITLE, untoldFailure(error));
   }
