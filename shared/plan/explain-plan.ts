@@ -1,4 +1,4 @@
-import { isoFromDay } from '../core/calendar/day';
+import { dayWords } from '../core/calendar/day-words';
 import { isFlawless } from './find-plan';
 import type { NoPlan, Plan, PlanProblem, PlanRules, Wish } from './model';
 import {
@@ -111,7 +111,7 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
 function droppedSentence({ groups, paddocks }: PlanProblem, { group, day, paddock, days }: Wish): string {
   const into = paddock === undefined ? '' : ` into ${paddocks[paddock]?.name}`;
   const long = days === undefined ? '' : ` for ${counted(days, 'day')}`;
-  return `${groups[group]?.name}${into} on ${isoFromDay(day)}${long}, as you typed it, is not kept: no plan was found with it.`;
+  return `${groups[group]?.name}${into} on ${dayWords(day)}${long}, as you typed it, is not kept: no plan was found with it.`;
 }
 
 function hardUse(problem: PlanProblem, plan: Plan): string[] {
@@ -120,9 +120,7 @@ function hardUse(problem: PlanProblem, plan: Plan): string[] {
   const { paddock, inDay } = spread.worstStay;
   const times = (spread.worst / spread.median).toFixed(1);
   const name = problem.paddocks[paddock]!.name;
-  return [
-    `${name} bears ${times} times the load of the median stay in the stay from ${isoFromDay(inDay)} on.`,
-  ];
+  return [`${name} bears ${times} times the load of the median stay in the stay from ${dayWords(inDay)} on.`];
 }
 
 function goodNews(problem: PlanProblem): string {

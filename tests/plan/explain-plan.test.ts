@@ -60,7 +60,7 @@ describe('no plan', () => {
 
   it('more groups than paddocks', () => {
     const plan = noPlan(farm(2, {}, 3));
-    expect(plan.reason).toBe('On 2026-05-04 there are 3 groups in the rotation and 2 open paddocks.');
+    expect(plan.reason).toBe('On Mon 4 May there are 3 groups in the rotation and 2 open paddocks.');
     expect(plan.mend).toMatch(/more paddock.* as large as P1 would make a plan possible\.$/);
   });
 
@@ -68,7 +68,7 @@ describe('no plan', () => {
     const problem = farm(2);
     const closed = problem.paddocks.map((paddock) => ({ ...paddock, openUntil: START + 40 }));
     const plan = noPlan({ ...problem, paddocks: closed });
-    expect(plan.reason).toBe('On 2026-06-14 there is 1 group in the rotation and 0 open paddocks.');
+    expect(plan.reason).toBe('On Sun 14 Jun there is 1 group in the rotation and 0 open paddocks.');
     expect(plan.mend).toBeDefined();
   });
 
