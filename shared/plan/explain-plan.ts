@@ -103,7 +103,7 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
     );
   }
   if (!fallsShort(plan)) sentences.push(goodNews(problem));
-  sentences.push(...hardUse(problem, plan));
+  sentences.push(...hardUse(problem, plan), ...stayingLonger(problem));
   const far = strides > 0 ? `, ${strides} of them to a paddock that does not adjoin` : '';
   sentences.push(`${capital(counted(moves, 'move'))} in all${far}.`);
   return sentences;
@@ -122,6 +122,17 @@ function hardUse(problem: PlanProblem, plan: Plan): string[] {
   const times = (spread.worst / spread.median).toFixed(1);
   const name = problem.paddocks[paddock]!.name;
   return [`${name} bears ${times} times the load of the median stay in the stay from ${dayWords(inDay)} on.`];
+}
+
+/** Groups whose list gives a day to leave after the last day of the plan: nothing is planned for them from there. */
+function stayingLonger({ groups, rules }: PlanProblem): string[] {
+  return groups.flatMap(({ name, until = rules.seasonEnd }) => {
+    const days = until - rules.seasonEnd;
+    if (days <= 0) return [];
+    return [
+      `The plan ends on ${dayWords(rules.seasonEnd)}, ${counted(days, 'day')} before ${name} leaves (${dayWords(until)}): set the season end later to plan those days too.`,
+    ];
+  });
 }
 
 function goodNews(problem: PlanProblem): string {

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { dayWords } from '../../shared/core/calendar/day-words';
 import { explainPlan } from '../../shared/plan/explain-plan';
 import type { PlanProblem } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
@@ -19,6 +20,16 @@ describe('explainPlan', () => {
       changes: [],
       offers: [],
     });
+  });
+
+  it('says that a group stays on after the last day of the plan', () => {
+    const problem = farm(5);
+    const until = problem.rules.seasonEnd + 11;
+    const longer = { ...problem, groups: problem.groups.map((group) => ({ ...group, until })) };
+    const { score } = explainPlan(longer, planRotation(longer));
+    expect(score).toContain(
+      `The plan ends on ${dayWords(until - 11)}, 11 days before G1 leaves (${dayWords(until)}): set the season end later to plan those days too.`,
+    );
   });
 
   it('finds the paddock that is missing, the shorter rest and the longer stay', () => {
