@@ -1,10 +1,11 @@
 import { BITE_CAUTIONS } from '../../../../shared/tasks/bite/bite-block';
 import { BITE_TASK, LINES_LABEL } from '../../../../shared/tasks/bite/bite-task';
-import { SettingsFields, unitsRest } from '../../parts/task-fields';
+import { unitsRest } from '../../parts/task-fields';
 import { settingsWords, TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { BiteResult } from './bite-result';
+import { EnergizerFields } from './energizer-fields';
 import { LevelsTable } from './levels-table';
 import { LinesSection } from './lines-section';
 
@@ -40,7 +41,7 @@ export function BiteSteps({ book, onReread }: { book: Book; onReread: () => void
           isAsked: !form.settings.ok,
           fields: (
             <>
-              <SettingsFields form={form.settings} state={state} />
+              <EnergizerFields form={form.settings} state={state} />
               <details>
                 <summary>Levels that are named, and how sure they are</summary>
                 <LevelsTable />
