@@ -41,7 +41,7 @@ export interface GrowerLists {
   readonly sources: ListSources;
   readonly paddocks: readonly ReadPaddock[];
   readonly groups: readonly ReadGroup[];
-  /** Everything wrong in both lists, each with its cell. */
+  /** Everything wrong in both lists and in the herd log, each with its cell. */
   readonly problems: readonly ListProblem[];
   /** Remarks with a day that may be meant as “open from”. */
   readonly remarks: PaddocksRead['remarks'];
@@ -82,7 +82,7 @@ export function growerLists(
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
     tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
   const herd = groupsWithHerd(book, groups.groups);
-  const listed = [...paddocks.problems, ...groups.problems];
+  const listed = [...paddocks.problems, ...groups.problems, ...herd.problems];
   const standing = standingProblems(herd.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
   return {
     tabOf,

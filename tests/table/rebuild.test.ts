@@ -565,7 +565,7 @@ describe('rebuild', () => {
     const stayed = late[1]!.days! + 2;
     expect(told).toContain(`${name(1)} (${late[1]!.days} becomes ${stayed})`);
     expect(told).toContain(`Counted as done on the planned day`);
-    expect(told).toContain(`typed: ${name(1)}. Delete the row`);
+    expect(told).toContain(`typed: ${name(1)}. Where a stop was left out`);
     // What has happened once is no news the next time.
     expect((await rebuild(farm, reds[2]!.inDay! + 2)).changes.join()).not.toMatch(/becomes|Counted as done/);
   });

@@ -2,9 +2,9 @@ import { areaA1 } from '../../../shared/block/a1';
 import { firstFew } from '../../../shared/block/first-few';
 import { markOfCell, markOfStanding } from '../../../shared/block/memory';
 import type { BlockCell, Request } from '../../../shared/contract';
-import { failureSentence } from '../failure-sentence';
 import { type Area, type SheetPort, Told } from '../port';
 import { blockContent } from './block-content';
+import { takeBack } from './take-back';
 import { tried } from './write-block';
 
 type Change = Request<'changeCells'>['cells'][number] & { readonly area: Area };
@@ -30,14 +30,14 @@ export function changeCells(port: SheetPort, { cells }: Request<'changeCells'>):
       const lost = others(port, changes, 'after');
       if (lost) throw new Told(`${lost} did not keep what was written.`);
     } catch (error) {
-      throw new Told(`${failureSentence(error)} ${takenBack(port, changes, formats)}`);
+      takeBack(error, () => putBack(port, changes, formats), changes.map(named));
     }
     return { cells: changes.length };
   });
 }
 
-/** Puts back what stood there, and says whether it stands there. */
-function takenBack(port: SheetPort, changes: readonly Change[], formats: readonly string[][][]): string {
+/** Puts back what stood there; throws where something else still does. */
+function putBack(port: SheetPort, changes: readonly Change[], formats: readonly string[][][]): void {
   for (const [i, { area, before }] of changes.entries()) {
     // A cell that refuses was never changed.
     tried(() => {
@@ -46,9 +46,7 @@ function takenBack(port: SheetPort, changes: readonly Change[], formats: readonl
       port.flush();
     });
   }
-  const other = tried(() => others(port, changes, 'before'));
-  if (other === '') return 'Nothing was written.';
-  return `Whether anything was written could not be seen. Look at ${other ?? 'the sheet'}.`;
+  if (others(port, changes, 'before')) throw new Error();
 }
 
 /** Names of cells that hold something else. */
@@ -57,7 +55,11 @@ function others(port: SheetPort, changes: readonly Change[], key: 'before' | 'af
     const { values, formulas } = port.read(area);
     return markOfStanding(values[0]?.[0] ?? '', formulas[0]?.[0] ?? '') !== markOfCell(cell);
   };
-  return firstFew(changes.filter(isOther).map(({ area }) => `${areaA1(area)} on "${area.tab}"`));
+  return firstFew(changes.filter(isOther).map(named));
+}
+
+function named({ area }: Change): string {
+  return `${areaA1(area)} on "${area.tab}"`;
 }
 
 /** Puts something into one cell. `formats`: as they stand; a format is set only where another is needed. */
