@@ -105,13 +105,13 @@ export const LIST_UNITS = {
     quantity: 'area',
     factor: SQUARE_METERS_PER_ARE,
     words: [],
-    markedWords: ['a', 'are', 'ares'],
+    markedWords: ['a', 'ar', 'are', 'ares', 'aren'],
     system: 'metric',
   },
   dunam: {
     quantity: 'area',
     factor: SQUARE_METERS_PER_DUNAM,
-    words: ['dunam', 'dunams', 'dunum', 'dunums', 'daa', 'decare', 'decares', 'stremma', 'stremmata'],
+    words: ['dunam', 'dunams', 'dunum', 'dunums', 'daa', 'dekar', 'decare', 'decares', 'stremma', 'stremmata'],
     system: 'metric',
   },
   ft: {
