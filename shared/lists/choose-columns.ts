@@ -37,6 +37,8 @@ export interface ChosenColumns {
 /** What a column speaks for, beside the strength of its heading's words, in the same measure. Judgement. */
 const OF_CONTENT = { fits: 0.2, open: 0, contradicts: -1.6 } as const;
 const HAS_UNIT = 0.2;
+/** Without names there is no list. */
+const IS_NEEDED = 0.05;
 /** A heading that may stand for two fields comes after one that stands for one. */
 const SHARED = 0.1;
 /** "Since" right beside the paddock is the day that the pigs came there. */
@@ -66,6 +68,7 @@ export function claimedHeadings(
         match.strength +
         OF_CONTENT[fit] +
         (match.unit ? HAS_UNIT : 0) +
+        (NEEDED.has(match.field) ? IS_NEEDED : 0) +
         (match.field === 'since' && isBeside ? BESIDE_PADDOCK : 0) -
         SHARED * (rivals.length - 1);
       return NEEDED.has(match.field) || fit !== 'contradicts' ? [{ ...match, score }] : [];

@@ -53,6 +53,7 @@ const HOLDS: Readonly<Partial<Record<PaddockField | GroupField, (cell: WireCell)
     ['openUntil', 'lastUsed', 'weighedOn', 'from', 'since'].map((field) => [field, isDate]),
   ),
   until: (cell) => isDate(cell) || isAmountOf(cell, 'weight'),
+  name: (cell) => !isDate(cell),
   paddock: (cell) => !isDate(cell),
 };
 /** One cell may be a slip; two that are no such thing are no slip. Judgement. */
@@ -72,7 +73,7 @@ export function fitOf(
   const cells = cellsBelow(tab, headingRow, column);
   if (!holds || cells.length === 0) return 'open';
   const isAhead = (cell: WireCell): boolean => today !== undefined && isAfter(cell, today);
-  if (PAST.includes(field) && cells.every(isAhead)) return 'contradicts';
+  if (PAST.includes(field) && cells.some(isAhead)) return cells.every(isAhead) ? 'contradicts' : 'open';
   if (cells.some(holds)) return most(cells, holds) ? 'fits' : 'open';
   return cells.length >= FEWEST_AGAINST ? 'contradicts' : 'open';
 }
@@ -83,10 +84,14 @@ export function namesRepeat(tab: TabContent, headingRow: number, column: number)
   return names.length > 1 && new Set(names).size < MOST * names.length;
 }
 
-/** What stands below a heading, down to the first gap. */
+/** What stands below a heading, down to a gap with a title or headings under it. */
 function cellsBelow(tab: TabContent, headingRow: number, column: number): readonly WireCell[] {
   const rows = tab.values.slice(headingRow, headingRow + ROWS);
-  const end = rows.findIndex((row) => row.every(isBlankCell));
+  const first = rows.findIndex((row) => !row.every(isBlankCell));
+  const isGap = (row: readonly WireCell[]): boolean => row.every(isBlankCell);
+  const areWords = (row: readonly WireCell[] | undefined): boolean =>
+    row?.every((cell) => isBlankCell(cell) || isName(cell)) ?? true;
+  const end = rows.findIndex((row, r) => r > first && isGap(row) && areWords(rows[r + 1]));
   return rows
     .slice(0, end < 0 ? ROWS : end)
     .map((row) => row[column - 1] ?? '')

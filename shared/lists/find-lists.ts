@@ -129,6 +129,8 @@ const COMPLETE = 1;
 const INCOMPLETE = 0.6;
 /** A blank column inside a list costs a little, so that two lists with a gap between them stay two. */
 const GAP = 0.25;
+/** So does a heading that is not known: of two cuts that are alike, the one beside it is taken. */
+const UNKNOWN = 0.01;
 /** A heading that only contains a known word counts for less than one that is it. */
 const CONTAINED = 0.8;
 
@@ -159,15 +161,22 @@ function candidateOf(
   if (!taken.has('name') || !ends.every((column) => columns.includes(column))) return undefined;
   if (!namesKind(kind, stretch, taken)) return undefined;
   if (taken.size < FEWEST_HEADINGS) return undefined;
-  const own = [...taken].filter(([field]) => !(field === 'head' && isLog(kind, tab, row, taken)));
+  const own = [...taken]
+    .filter(([field]) => !(field === 'head' && isLog(kind, tab, row, taken)))
+    .sort(([, a], [, b]) => a.column - b.column);
   const missing = missingFields(kind, (field) => own.some(([one]) => one === field));
   const fields = own.reduce(
     (sum, [, { strength }]) => sum + (strength === EXACT ? 1 : Math.min(strength, CONTAINED)),
     0,
   );
   const gaps = Math.max(0, ends[1] - ends[0] + 1 - stretch.length);
+  const unknown = stretch.filter(({ matches }) => matches.length === 0).length;
   const years = own.reduce((sum, [, { text }]) => sum + yearIn(text), 0);
-  const value = LATER * years + (missing.length === 0 ? fields + COMPLETE : fields * INCOMPLETE) - GAP * gaps;
+  const value =
+    LATER * years +
+    (missing.length === 0 ? fields + COMPLETE : fields * INCOMPLETE) -
+    GAP * gaps -
+    UNKNOWN * unknown;
   return {
     tab,
     kind,

@@ -68,8 +68,19 @@ function withAbove(cells: readonly WireCell[], above: readonly WireCell[], c: nu
   if (known.length === 0) return together.length > 0 ? both : own;
   if (yearIn(over) > 0 && known.every(({ field }) => field !== 'name')) return `${own} (${over})`;
   const isOther = together.some(({ field }) => known.every((one) => one.field !== field));
-  return isOther ? both : own;
+  const areDays = [...known, ...together].every(({ field }) => DAYS.has(field));
+  return isOther && areDays ? both : own;
 }
+
+const DAYS: ReadonlySet<string> = new Set([
+  'openFrom',
+  'openUntil',
+  'lastUsed',
+  'weighedOn',
+  'from',
+  'until',
+  'since',
+]);
 
 function areWords(row: readonly WireCell[]): boolean {
   return row.every(mayBeHeading) && row.filter((cell) => !isBlankCell(cell)).length >= FEWEST_HEADINGS;
