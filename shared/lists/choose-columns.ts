@@ -63,6 +63,7 @@ export function claimedHeadings(
     const claims = heading.matches.flatMap((match): Claim[] => {
       const rivals = heading.matches.filter(({ kind }) => kind === match.kind);
       if (match.field === 'since' && rivals.length > 1 && !isBeside) return [];
+      if (match.field === 'openFrom' && before && isSecondOfPair(before, heading.text)) return [];
       const fit = fitOf(match.field, tab, row, heading.column, today);
       const score =
         match.strength +
@@ -75,6 +76,15 @@ export function claimedHeadings(
     });
     return { ...heading, claims };
   });
+}
+
+/** "Closed from", "closed until": what closes a paddock in the middle of a season opens none before it. */
+function isSecondOfPair(
+  { matches, text }: Pick<ClaimedHeading, 'matches' | 'text'>,
+  second: string,
+): boolean {
+  const [first, own] = [text, second].map((one) => plainWords(one).split(' ')[0]);
+  return first === own && matches.some(({ field }) => field === 'openUntil');
 }
 
 /** A column that must be there is taken whatever stands in it, so that what is wrong there is told. */

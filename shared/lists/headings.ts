@@ -51,7 +51,9 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
     open until, open till, open to, closes, closes on, available until, available till,
     available to, usable until, use until, not after, until, till, to, end, last day, offen bis,
     frei bis, nutzbar bis, ouvert jusqu au, abierto hasta, aperto fino al, aberto ate, open tot,
-    oppen till, aben til, apen til
+    oppen till, aben til, apen til,
+    closed from, shut from, fenced off from, gesperrt ab, gesperrt von, gesperrt seit, ferme du, ferme a partir du,
+    cerrado desde, chiuso dal, chiuso da, fechado desde, gesloten van, gesloten vanaf, stangd fran, lukket fra, stengt fra
   `),
   lastUsed: words(`
     last used, last use, last used on, last grazed, last occupied, last pigs, last pigs left,
@@ -109,7 +111,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     lw, avg lw, live wt, avg live wt, avg wt, avg kg, avg lb, avg lbs, mean wt, mean kg, gem gewicht, gemiddeld gewicht, durchschnittsgewicht, o gewicht, gewicht o, poids moy, snittvikt, gennemsnitsvaegt, gns vaegt
   `),
   weighedOn: words(`
-    weighed on, date, datum, fecha, dato, weighed, weigh date, date weighed, weight date, date of weight, weighing date,
+    weighed on, date, datum, fecha, data, dato, weighed, weigh date, date weighed, weight date, date of weight, weighing date,
     weighing, last weighed, weighed at, gewogen am, gewogen, wiegedatum, wiegetag, pese le, pesee,
     date pesee, date de pesee, pesado el, pesaje, fecha pesaje, fecha de pesaje, fecha peso,
     pesato il, pesata, data pesata, data peso, pesado em, pesagem, data pesagem, data de pesagem,

@@ -147,7 +147,7 @@ function stemmed(kind: ListKind, words: string, longest: number): FieldMatch | u
 }
 
 /** Words that say something only when nothing stands beside them: "birth date" is no weighing. */
-const ALONE = new Set(['date', 'datum', 'fecha', 'dato']);
+const ALONE = new Set(['date', 'datum', 'fecha', 'data', 'dato']);
 
 /** Short words ("to", "in", "no") say something only when they stand alone. */
 const SHORTEST_PART = 4;

@@ -2,6 +2,7 @@ import { type Book, tabNamed } from '../block/book';
 import { ROTATION_NAME } from '../block/own-words';
 import type { TabContent } from '../contract';
 import { dayFromIso } from '../core/calendar/day';
+import { columnDoubts } from '../lists/column-doubts';
 import { foundLists } from '../lists/found-lists';
 import { listAgain } from '../lists/list-again';
 import { lostHeadings } from '../lists/lost-headings';
@@ -18,6 +19,7 @@ import type {
 } from '../lists/model';
 import { copiedMovesNotes } from '../lists/own-headings';
 import { readGroups } from '../lists/read-groups';
+import { nameKey } from '../lists/read-list-cell';
 import { type PaddocksRead, readPaddocks } from '../lists/read-paddocks';
 import { headingTexts, recalledList } from '../lists/recalled-list';
 import { standingProblems } from '../lists/standing-place';
@@ -76,12 +78,15 @@ export function growerLists(
     ? readPaddocks(paddockTab, paddockList, units, comma, dates)
     : { paddocks: [], remarks: [], ...NOTHING };
   const weighings = () => lastWeighings(book.tabs, all.filter(isWeighingLog), units, comma, dates);
+  const names = new Set(paddocks.paddocks.map(({ name }) => nameKey(name)));
+  const isPaddock = (name: string): boolean => names.size === 0 || names.has(nameKey(name));
   const groups = groupTab
-    ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings: weighings() })
+    ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings: weighings(), isPaddock })
     : { groups: [], ...NOTHING };
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
     tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
   const herd = groupsWithHerd(book, groups.groups);
+  const doubts = [...columnDoubts(paddockTab, chosen.paddocks), ...columnDoubts(groupTab, chosen.groups)];
   const listed = [...paddocks.problems, ...groups.problems];
   const standing = standingProblems(herd.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
   return {
@@ -94,7 +99,7 @@ export function growerLists(
     },
     paddocks: paddocks.paddocks,
     groups: herd.groups,
-    problems: [...listed, ...(listed.length > 0 ? [] : standing)],
+    problems: [...doubts, ...listed, ...(listed.length > 0 ? [] : standing)],
     remarks: paddocks.remarks,
     notes: {
       paddocks: [

@@ -111,7 +111,18 @@ export const LIST_UNITS = {
   dunam: {
     quantity: 'area',
     factor: SQUARE_METERS_PER_DUNAM,
-    words: ['dunam', 'dunams', 'dunum', 'dunums', 'daa', 'dekar', 'decare', 'decares', 'stremma', 'stremmata'],
+    words: [
+      'dunam',
+      'dunams',
+      'dunum',
+      'dunums',
+      'daa',
+      'dekar',
+      'decare',
+      'decares',
+      'stremma',
+      'stremmata',
+    ],
     system: 'metric',
   },
   ft: {
