@@ -78,10 +78,13 @@ export function fitOf(
   return cells.length >= FEWEST_AGAINST ? 'contradicts' : 'open';
 }
 
+/** Fewer may be a slip. Judgement. */
+const FEWEST_IN_LOG = 4;
+
 /** Whether the names of a column come again and again, as in a log. */
 export function namesRepeat(tab: TabContent, headingRow: number, column: number): boolean {
   const names = cellsBelow(tab, headingRow, column).filter(isName).map(String);
-  return names.length > 1 && new Set(names).size < MOST * names.length;
+  return names.length >= FEWEST_IN_LOG && 2 * new Set(names).size <= names.length;
 }
 
 /** What stands below a heading, down to a gap with a title or headings under it. */

@@ -161,8 +161,10 @@ function candidateOf(
   if (!taken.has('name') || !ends.every((column) => columns.includes(column))) return undefined;
   if (!namesKind(kind, stretch, taken)) return undefined;
   if (taken.size < FEWEST_HEADINGS) return undefined;
+  // Names that come again and again are those of a log: its heads are how many were weighed.
+  const isLog = kind === 'groups' && namesRepeat(tab, row, taken.get('name')!.column);
   const own = [...taken]
-    .filter(([field]) => !(field === 'head' && isLog(kind, tab, row, taken)))
+    .filter(([field]) => !(isLog && field === 'head'))
     .sort(([, a], [, b]) => a.column - b.column);
   const missing = missingFields(kind, (field) => own.some(([one]) => one === field));
   const fields = own.reduce(
@@ -192,17 +194,6 @@ function candidateOf(
 
 /** The heading is one of the words, and nothing else. */
 const EXACT = 2;
-
-/** Names that come again and again beside days and weights are a log of weighings: its heads are how many were weighed. */
-function isLog(
-  kind: ListKind,
-  tab: TabContent,
-  row: number,
-  taken: ReadonlyMap<string, { readonly column: number }>,
-): boolean {
-  const name = taken.get('name');
-  return kind === 'groups' && taken.has('weighedOn') && !!name && namesRepeat(tab, row, name.column);
-}
 
 /** Of two columns that are alike, the one of the later year is taken, and decides nothing else. */
 const LATER = 1e-6;
