@@ -19,9 +19,13 @@ const LARGEST_GAP = 2;
 /** Undefined where no row of headings stands at the cell or above it. */
 export function pointedList(kind: ListKind, tab: TabContent, at: CellPlace): FoundList | undefined {
   const headingRow = headingRowAt(tab, at);
-  if (headingRow === undefined) return undefined;
+  return headingRow === undefined ? undefined : listUnder(kind, tab, headingRow, at.column);
+}
+
+/** The list with its headings in that row, side by side with that of a column. */
+export function listUnder(kind: ListKind, tab: TabContent, headingRow: number, column: number): FoundList {
   const headings = headingsAt(tab, headingRow);
-  const near = joined(headings, at.column);
+  const near = joined(headings, column);
   const { columns, doubts } = columnsIn(kind, tab, headingRow, near);
   const units: Record<string, ListUnit> = {};
   for (const [field, column] of Object.entries(columns)) {

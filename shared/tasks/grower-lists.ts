@@ -21,7 +21,7 @@ import { copiedMovesNotes } from '../lists/own-headings';
 import { readGroups } from '../lists/read-groups';
 import { nameKey } from '../lists/read-list-cell';
 import { type PaddocksRead, readPaddocks } from '../lists/read-paddocks';
-import { headingTexts, recalledList } from '../lists/recalled-list';
+import { headingTexts } from '../lists/recalled-list';
 import { standingProblems } from '../lists/standing-place';
 import { isWeighingLog, lastWeighings } from '../lists/weighings';
 import { dateOrder } from '../locale/date-order';
@@ -30,6 +30,7 @@ import { fixedFiguresNotes } from '../table/fixed-figures';
 import type { RotationSettings } from '../table/model';
 import type { UnitSystem } from '../units/units';
 import { groupsWithHerd } from './herd/herd-log';
+import { rememberedLists } from './remembered-lists';
 
 export type ChosenLists = Readonly<Partial<Record<ListKind, FoundList>>>;
 
@@ -51,12 +52,12 @@ export interface GrowerLists {
   readonly notes: Readonly<Record<ListKind, readonly string[]>>;
 }
 
-/** `own`: as the grower corrected them on the page. `remembered`: those that the table in the file was built from. */
+/** `own`: as the grower corrected them on the page. `remembered`: as the tables in the file were built. */
 export function growerLists(
   book: Book,
   units: UnitSystem,
   own: ChosenLists = {},
-  remembered: RotationSettings['lists'] = {},
+  remembered: RotationSettings['lists'] = rememberedLists(book),
 ): GrowerLists {
   const all = foundLists(book);
   const found = { paddocks: ofKind(all, 'paddocks'), groups: ofKind(all, 'groups') };
@@ -145,5 +146,5 @@ function chosenOf(
   own: FoundList | undefined,
   remembered: GrowerList | undefined,
 ): FoundList | undefined {
-  return listAgain(book, own) ?? recalledList(found, remembered) ?? found[0];
+  return listAgain(book, own) ?? listAgain(book, remembered) ?? found[0];
 }

@@ -99,7 +99,7 @@ function askStays(
   read: BudgetRead | undefined,
 ): Asked {
   // A budget that was made from the lists stays one.
-  const wasOfLists = read?.lists.paddocks !== undefined || read?.lists.groups !== undefined;
+  const wasOfLists = read?.isOfLists ?? false;
   const from =
     rotation &&
     ask.choice(
@@ -126,7 +126,7 @@ function askStays(
       sources: { rotation: rotation.block },
     };
   }
-  const lists = ask.lists(['paddocks', 'groups'], units, read?.lists);
+  const lists = ask.lists(['paddocks', 'groups'], units);
   const typed = ask.texts(SEASON_LABELS, startSeason(lists, book.overview.today));
   const season = readSeason(typed, ask.comma);
   const problems = [

@@ -120,7 +120,7 @@ interface Asked {
 
 function askLayout(ask: Asking, read: MaterialsRead | undefined, units: UnitSystem, shape: number): Asked {
   const length = (value: number | undefined): number => toInside(value ?? 0, 'length', units);
-  const lists = ask.lists(['paddocks'], units, read?.list ? { paddocks: read.list } : {});
+  const lists = ask.lists(['paddocks'], units);
   const hadGrid = read !== undefined && 'rows' in read.grid.values;
   const start = hadGrid || !lists.chosen.paddocks ? 'grid' : 'list';
   const kind = ask.choice('What do you fence?', LAYOUT_KINDS, start);
