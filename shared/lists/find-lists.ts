@@ -131,6 +131,8 @@ const INCOMPLETE = 0.6;
 const GAP = 0.25;
 /** So does a heading that is not known: of two cuts that are alike, the one beside it is taken. */
 const UNKNOWN = 0.01;
+/** A column that may be a field as well as the one that was taken belongs to the list. */
+const RIVAL = 1e-5;
 /** A heading that only contains a known word counts for less than one that is it. */
 const CONTAINED = 0.8;
 
@@ -158,7 +160,12 @@ function candidateOf(
   const { taken, doubts } = chooseColumns(kind, tab, row, stretch, { today });
   const ends = [stretch[0]!.column, stretch[stretch.length - 1]!.column] as const;
   const columns = [...taken.values()].map((one) => one.column);
-  if (!taken.has('name') || !ends.every((column) => columns.includes(column))) return undefined;
+  const rivals = stretch.filter(
+    ({ column, claims }) => !columns.includes(column) && claims.some((claim) => claim.kind === kind),
+  );
+  const isOfList = (column: number): boolean =>
+    columns.includes(column) || rivals.some((one) => one.column === column);
+  if (!taken.has('name') || !ends.every(isOfList)) return undefined;
   if (!namesKind(kind, stretch, taken)) return undefined;
   if (taken.size < FEWEST_HEADINGS) return undefined;
   // Names that come again and again are those of a log: its heads are how many were weighed.
@@ -178,7 +185,8 @@ function candidateOf(
     LATER * years +
     (missing.length === 0 ? fields + COMPLETE : fields * INCOMPLETE) -
     GAP * gaps -
-    UNKNOWN * unknown;
+    UNKNOWN * unknown +
+    RIVAL * rivals.length;
   return {
     tab,
     kind,

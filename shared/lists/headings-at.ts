@@ -65,7 +65,7 @@ function withAbove(cells: readonly WireCell[], above: readonly WireCell[], c: nu
   const known = matchHeading(own);
   // The title of a list above is not part of its headings' words.
   const together = matchHeading(both).filter(({ field }) => field !== 'name');
-  if (known.length === 0) return together.length > 0 ? both : own;
+  if (known.length === 0) return together.length > 0 && !isBlankCell(above[c]) ? both : own;
   if (yearIn(over) > 0 && known.every(({ field }) => field !== 'name')) return `${own} (${over})`;
   const isOther = together.some(({ field }) => known.every((one) => one.field !== field));
   const areDays = [...known, ...together].every(({ field }) => DAYS.has(field));

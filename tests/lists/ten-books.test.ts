@@ -6,28 +6,18 @@ import type { FoundList } from '../../shared/lists/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { ROTATION_TASK } from '../../shared/tasks/rotation/rotation-task';
 import type { Answers } from '../../shared/tasks/task';
-import { openWorkbook, type StartCell } from '../../src/headless';
+import { openWorkbook } from '../../src/headless';
 import { readBook } from '../hard-use/rotation-task';
 import { scriptText } from '../tasks/script-text';
-import { type BookTruth, TEN_BOOKS, type WrittenBook } from './books/ten-books';
+import { type BookTruth, startTabs, TEN_BOOKS, type WrittenBook } from './books/ten-books';
 
 const iso = (day: number | undefined): string | undefined =>
   day === undefined ? undefined : isoFromDay(day);
 
-function startCell(cell: string | number): StartCell {
-  if (typeof cell === 'number' || cell.startsWith('=')) return cell;
-  return cell.startsWith('@') ? { d: cell.slice(1) } : { text: cell };
-}
-
-async function open({ tabs, locale, today }: WrittenBook) {
-  const cells = Object.entries(tabs).map(([name, rows]) => [name, rows.map((row) => row.map(startCell))]);
-  const file = await openWorkbook({
-    tabs: Object.fromEntries(cells),
-    locale,
-    today,
-    codeJs: await scriptText(),
-  });
-  return readBook(file);
+async function open(written: WrittenBook) {
+  const { locale, today } = written;
+  const codeJs = await scriptText();
+  return readBook(await openWorkbook({ tabs: startTabs(written), locale, today, codeJs }));
 }
 
 /** What the grower has to say first: one press on one of two buttons. */

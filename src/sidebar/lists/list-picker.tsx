@@ -1,5 +1,4 @@
 import { columnLetters } from '../../../shared/block/a1';
-import { doubtWords } from '../../../shared/lists/column-doubts';
 import { firstOf, headingText, unusedHeadings, withColumn } from '../../../shared/lists/list-columns';
 import { MEMORY_LABELS } from '../../../shared/lists/list-memory';
 import {
@@ -11,7 +10,6 @@ import {
 } from '../../../shared/lists/model';
 import { Button } from '../parts/button';
 import { SelectField } from '../parts/field';
-import { Notice } from '../parts/notice';
 import type { Lists } from './use-lists';
 
 interface Props {
@@ -21,6 +19,14 @@ interface Props {
   readonly summary: string;
   /** The grower points at the heading row in the sheet. */
   readonly onPoint: () => void;
+}
+
+/** Which heading was taken for what, in one line: area from “Hectares”. */
+function readAs(list: FoundList): string {
+  const columns = Object.entries(list.columns) as [keyof typeof FIELD_LABELS, number][];
+  return columns
+    .map(([field, column]) => `${FIELD_LABELS[field]} from “${headingText(list, column)}”`)
+    .join(', ');
 }
 
 /** A column that is not understood, such as a day to leave, must not go unnoticed. */
@@ -59,7 +65,7 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
             {found.length > 1 ? '' : `${placeWords(list)}. `}
             <strong>{summary}</strong>
           </p>
-          <DoubtOffers list={list} lists={lists} />
+          <p class="hint">Read: {readAs(list)}.</p>
           <Unused list={list} />
           <details open={list.missing.length > 0}>
             <summary>Which heading stands for what</summary>
@@ -94,25 +100,6 @@ function RemarkOffers({ list, lists }: { list: FoundList; lists: Lists }) {
       Use the days in “{headingText(list, column)}” as “open from”
     </Button>
   ));
-}
-
-/** Two columns that may both be a field: one press says which. */
-function DoubtOffers({ list, lists }: { list: FoundList; lists: Lists }) {
-  return (list.doubts ?? []).map((doubt) => {
-    const words = doubtWords(lists.tabOf(list), list, doubt);
-    return (
-      <Notice kind="warning" key={doubt.other}>
-        Which is the {FIELD_LABELS[doubt.field]}?
-        <div class="pair">
-          {[doubt.column, doubt.other].map((column, i) => (
-            <Button key={column} onPress={() => lists.choose(withColumn(list, doubt.field, column))}>
-              {words[i]}
-            </Button>
-          ))}
-        </div>
-      </Notice>
-    );
-  });
 }
 
 const NEEDS: Readonly<Record<ListKind, string>> = {

@@ -7,6 +7,7 @@ import { UnitsChoice } from '../parts/units-choice';
 import type { Book } from '../parts/use-book';
 import { useWork } from '../parts/use-work';
 import { ask } from '../server';
+import { ColumnQuestions } from './column-questions';
 import { ListPicker } from './list-picker';
 import { groupWords, paddockWords } from './list-words';
 import type { Lists } from './use-lists';
@@ -32,6 +33,7 @@ export function ListsSection({ book, lists, units, onUnits }: Props) {
   );
   return (
     <>
+      <ColumnQuestions kinds={['paddocks', 'groups']} lists={lists} />
       <UnitsChoice units={units} onChange={onUnits} />
       <p class="hint">A unit in a heading, such as “Area (ha)”, goes before this choice.</p>
       {picker('paddocks', paddockWords(lists, units))}

@@ -4,6 +4,8 @@
  * "=SUM(B2:B5)" is a formula. Areas in hectares, weights in kilograms.
  */
 
+import type { StartCell } from '../../../src/headless';
+
 export interface BookTruth {
   readonly paddocks: readonly (readonly [name: string, hectares: number])[];
   readonly lastUsed: Readonly<Record<string, string>>;
@@ -28,6 +30,17 @@ export interface WrittenBook {
   readonly today: string;
   readonly tabs: Readonly<Record<string, readonly (readonly (string | number)[])[]>>;
   readonly truth: BookTruth;
+}
+
+/** The tabs of a book as a file holds them. */
+export function startTabs({ tabs }: WrittenBook): Record<string, StartCell[][]> {
+  const all = Object.entries(tabs).map(([name, rows]) => [name, rows.map((row) => row.map(startCell))]);
+  return Object.fromEntries(all);
+}
+
+function startCell(cell: string | number): StartCell {
+  if (typeof cell === 'number' || cell.startsWith('=')) return cell;
+  return cell.startsWith('@') ? { d: cell.slice(1) } : { text: cell };
 }
 
 export const TEN_BOOKS: readonly WrittenBook[] = [
