@@ -1,5 +1,6 @@
 import { isoFromDay } from '../core/calendar/day';
 import { isFlawless } from './find-plan';
+import { hasRoom } from './has-room';
 import type { NoPlan, Plan, PlanProblem, PlanRules, Wish } from './model';
 import {
   fewerHead,
@@ -17,7 +18,7 @@ import { finish, partOf, type Steps } from './steps';
 import { capital, counted, orList } from './words';
 
 /** How often the problem is solved again for each sort of change, less often on very large farms; judgement. */
-const MOST_TRIES = 8;
+const MOST_TRIES = 5;
 const LEAST_TRIES = 2;
 /** Days × groups × paddocks up to which all tries are affordable. */
 const LARGE_FARM = 250_000;
@@ -168,7 +169,7 @@ function triesFor({ paddocks, groups, rules }: PlanProblem): number {
 function* firstMend(sort: readonly PlanChange[], left: number): Steps<Mend | undefined> {
   const tries: Tries = { left };
   for (const change of sort) {
-    const n = yield* smallestChange(change, isFlawless, tries);
+    const n = yield* smallestChange(change, isFlawless, tries, hasRoom);
     if (n !== undefined) return { change, n };
   }
   return undefined;

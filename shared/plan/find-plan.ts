@@ -1,3 +1,4 @@
+import { hasRoom } from './has-room';
 import { isInSpan } from './keep-wishes';
 import type { Plan, PlanProblem, Stay, Wish } from './model';
 import { planTables } from './plan-tables';
@@ -50,7 +51,7 @@ function* findStays(problem: PlanProblem): Steps<Stay[] | undefined> {
 }
 
 function* freshMoves(problem: PlanProblem): Steps<readonly Move[] | undefined> {
-  const flawless = yield* searchFlawless(yield* planTables(problem, true));
+  const flawless = hasRoom(problem) ? yield* searchFlawless(yield* planTables(problem, true)) : undefined;
   return yield* searchPlan(yield* planTables(problem), flawless);
 }
 
@@ -61,7 +62,11 @@ function* movesAfter(problem: PlanProblem, fresh: PlanProblem): Steps<readonly M
 
 /** Whether a plan is found that falls short nowhere; quick, for the many tries of an explanation. */
 export function* isFlawless(problem: PlanProblem): Steps<boolean> {
-  return hasStays(problem) && (yield* searchFlawless(yield* planTables(problem, true))) !== undefined;
+  return (
+    hasStays(problem) &&
+    hasRoom(problem) &&
+    (yield* searchFlawless(yield* planTables(problem, true))) !== undefined
+  );
 }
 
 /** Whether any lawful plan is found; quick, for the same. */

@@ -94,6 +94,10 @@ export async function readUnchanged<Plan, View extends object>(
   const form = task.read(now, { ...seen.taken, ...answers });
   if (seen.standing && !form.standing)
     throw new Error('The table is gone from the file. Press “Read the spreadsheet again”.');
+  if (form.standing && !seen.standing && !seen.record)
+    throw new Error(
+      `Meanwhile a table of this kind already stands on “${form.standing.area.tab}”. ${READ_AGAIN}`,
+    );
   refuseChanged(seen, form, answers);
   return { now, form };
 }

@@ -85,7 +85,7 @@ export class Host {
       Utilities: new Utilities(state),
       Session: new Session(state),
     };
-    this.script = new Script(codeJs, services, now);
+    this.script = new Script(codeJs, services, () => this.state.now());
     registerCellFunctions(engine, this.script.text.cellFunctions);
     state.book = new Book(engine, options.snapshot ?? this.emptySnapshot(), hooks);
   }

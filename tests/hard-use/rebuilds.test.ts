@@ -200,7 +200,7 @@ describe('two people at once', () => {
     });
     expect(late).toMatchObject({
       kind: 'refused',
-      sentences: [expect.stringContaining('already stands on "Rotation"')],
+      sentences: [expect.stringContaining('already stands on “Rotation”')],
     });
     expect(differences(before, sheetPicture(workbook))).toEqual([]);
     expect(info.tab).toBe('Rotation');
@@ -218,7 +218,7 @@ describe('two people at once', () => {
     const late = await writeRotation(workbook, mine);
     expect(late).toMatchObject({
       kind: 'refused',
-      sentences: [expect.stringContaining('Somebody changed the table')],
+      sentences: [expect.stringContaining('The rotation table on “Rotation” was changed')],
     });
     expect(differences(before, sheetPicture(workbook))).toEqual([]);
   });

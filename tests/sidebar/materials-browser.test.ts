@@ -46,8 +46,6 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     await page.getByText('Outer fence 1,680 ft').waitFor();
     await page.getByText('Dividing fence 1,560 ft').waitFor();
     await checkAndShoot(opened, 'materials-grid');
-    await page.getByText('More settings').click();
-    await page.getByText('Comparison with fixed fence').click();
     await page.getByLabel(/^Wire allowance/).fill('-1');
     await page.getByText('Wire allowance must be 0 or more, got -1').waitFor();
     await checkAndShoot(opened, 'materials-settings');
@@ -77,7 +75,7 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     values[3] = 2;
     values[5] = 79.5;
     await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
-    await page.getByText('A table of this kind stands on “Fence materials”').waitFor();
+    await page.getByText('It stands on “Fence materials”').waitFor();
     await page.getByRole('button', { name: 'Write the materials list anew' }).click();
     await expect.poll(() => sheet.written.length).toBe(2);
     const again = sheet.written[1]?.cells[row];
@@ -147,7 +145,7 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     (sums.formulas[1] as string[])[1] = `='Fence materials'!B${rowOf('Rolls of wire')}`;
     (sums.formulas[2] as string[])[1] = `='Fence materials'!G${rowOf('To buy, together')}`;
     sheet.tabs.push(sums);
-    const warning = page.getByText('Rows of the table move.');
+    const warning = page.getByText('Rows of the table have moved.');
     await page.getByRole('button', { name: 'Write the materials list anew' }).click();
     await expect.poll(() => sheet.written.length).toBe(2);
     await page.getByText('Written on “Fence materials”').waitFor();
@@ -161,10 +159,11 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     free.splice(0, 3, 'Wire strainer', 2, 'each');
     await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
     await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
+    await page.getByText('Rows of the table will move.').waitFor();
     await page.getByRole('button', { name: 'Write the materials list anew' }).click();
     await expect.poll(() => sheet.written.length).toBe(3);
     await warning.waitFor();
-    expect(await warning.textContent()).toContain('may now mean another row: Sums!B3. Look at them.');
+    expect(await warning.textContent()).toContain('may now mean another row: Sums!B3. Look at them');
     await checkAndShoot(opened, 'materials-rows-moved');
     expect(opened.errors).toEqual([]);
   });

@@ -3,12 +3,20 @@ import type { Written } from '../../../shared/tasks/run-task';
 import { Notice } from './notice';
 
 /** `next`: the next useful task, as a sentence. */
-export function WrittenNotices({ block, a1, note, kept, next }: Written & { next?: string | undefined }) {
+export function WrittenNotices({
+  block,
+  a1,
+  note,
+  kept,
+  astray = [],
+  next,
+}: Written & { next?: string | undefined }) {
   return (
     <>
       <Notice kind="done">
         Written on “{block.tab}”, {a1}. {note}
       </Notice>
+      <AstrayNotice astray={astray} isDone />
       {next && <p class="hint">Next, under “All tasks”: {next}</p>}
       {kept && kept.inPlace.length > 0 && (
         <Notice kind="note">What you typed over cells of the table stays: {firstFew(kept.inPlace)}.</Notice>
@@ -35,12 +43,14 @@ export function BesideNotice({ beside }: { beside: string | undefined }) {
   );
 }
 
-export function AstrayNotice({ astray }: { astray: readonly string[] }) {
+/** `isDone`: the table is written. */
+export function AstrayNotice({ astray, isDone }: { astray: readonly string[]; isDone?: boolean }) {
   if (astray.length === 0) return null;
   return (
     <Notice kind="warning">
-      Rows of the table move. These cells of yours point into it and will then mean another row:{' '}
-      {firstFew(astray)}. Look at them, or let them look a row up by what stands in it.
+      {isDone ? 'Rows of the table have moved.' : 'Rows of the table will move.'} These cells of yours point
+      into it and {isDone ? 'may now' : 'will then'} mean another row: {firstFew(astray)}. Look at them, or
+      let them look a row up by what stands in it.
     </Notice>
   );
 }
