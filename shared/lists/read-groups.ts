@@ -109,6 +109,11 @@ function nameOf(reader: RowReader): string {
 const BREEDING =
   /\b(sows?|boars?|sauen?|eber|truies?|verrats?|cerdas?|verracos?|scrofe?|scrofa|verri?|porcas?|varrascos?|zeugen?|beren|suggor|sugga|galtar|galt|soer|orner|orne|purker|purke|raner|rane)\b/;
 
+/** Whether a name is one of breeding stock. */
+export function isBreedingName(name: string): boolean {
+  return BREEDING.test(fold(name));
+}
+
 /** Whether a group is breeding stock by its name, or by a short word in a column that is read for nothing. */
 function isBreeding({ tab, list, row }: RowReader): boolean {
   const other = Object.entries(list.columns).filter(([field]) => field !== 'name');
@@ -117,10 +122,7 @@ function isBreeding({ tab, list, row }: RowReader): boolean {
   const cells = (tab.values[row - 1] ?? []).slice(0, last);
   return cells.some(
     (cell, c) =>
-      typeof cell === 'string' &&
-      !taken.has(c + 1) &&
-      cell.length <= LONGEST_KIND &&
-      BREEDING.test(fold(cell)),
+      typeof cell === 'string' && !taken.has(c + 1) && cell.length <= LONGEST_KIND && isBreedingName(cell),
   );
 }
 

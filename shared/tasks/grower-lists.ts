@@ -6,6 +6,7 @@ import { columnDoubts } from '../lists/column-doubts';
 import { foundLists } from '../lists/found-lists';
 import { listAgain } from '../lists/list-again';
 import { lostHeadings } from '../lists/lost-headings';
+import { type MissingFigures, missingFigures } from '../lists/missing-figures';
 import type {
   FoundList,
   GroupList,
@@ -18,7 +19,7 @@ import type {
   ReadPaddock,
 } from '../lists/model';
 import { copiedMovesNotes } from '../lists/own-headings';
-import { readGroups } from '../lists/read-groups';
+import { isBreedingName, readGroups } from '../lists/read-groups';
 import { nameKey } from '../lists/read-list-cell';
 import { type PaddocksRead, readPaddocks } from '../lists/read-paddocks';
 import { headingTexts } from '../lists/recalled-list';
@@ -46,6 +47,8 @@ export interface GrowerLists {
   readonly groups: readonly ReadGroup[];
   /** Everything wrong in both lists, each with its cell. */
   readonly problems: readonly ListProblem[];
+  /** Areas and weights that the lists lack. */
+  readonly lacking: readonly MissingFigures[];
   /** Remarks with a day that may be meant as “open from”. */
   readonly remarks: PaddocksRead['remarks'];
   /** What the grower should know about the reading of each list although nothing is wrong. */
@@ -78,11 +81,12 @@ export function growerLists(
   const paddocks = paddockTab
     ? readPaddocks(paddockTab, paddockList, units, comma, dates)
     : { paddocks: [], remarks: [], ...NOTHING };
-  const weighings = () => lastWeighings(book.tabs, all.filter(isWeighingLog), units, comma, dates);
+  const weighings = lastWeighings(book.tabs, all.filter(isWeighingLog), units, comma, dates);
+  const isKnown = (name: string): boolean => weighings.has(nameKey(name)) || isBreedingName(name);
   const names = new Set(paddocks.paddocks.map(({ name }) => nameKey(name)));
   const isPaddock = (name: string): boolean => names.size === 0 || names.has(nameKey(name));
   const groups = groupTab
-    ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings: weighings(), isPaddock })
+    ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings, isPaddock })
     : { groups: [], ...NOTHING };
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
     tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
@@ -101,6 +105,10 @@ export function growerLists(
     paddocks: paddocks.paddocks,
     groups: herd.groups,
     problems: [...doubts, ...listed, ...(listed.length > 0 ? [] : standing)],
+    lacking: [
+      paddockTab && missingFigures({ tab: paddockTab, list: paddockList }, units),
+      groupTab && missingFigures({ tab: groupTab, list: groupList }, units, isKnown),
+    ].filter((one) => one !== undefined),
     remarks: paddocks.remarks,
     notes: {
       paddocks: [

@@ -147,3 +147,28 @@ test('a close choice of columns is asked, and answered by one press', async ({ s
     await preview.close();
   }
 }, 240_000);
+
+test('an area that is missing is asked and written into the list by the button', async ({ skip }) => {
+  if (!browser) skip();
+  const written = TEN_BOOKS.find(({ name }) => name === 'pt-parques')!;
+  const tabs = startTabs(written);
+  // Sobreiro: its area is not written.
+  tabs.Parques![2]![1] = null;
+  const file = await openWorkbook({ tabs, locale: written.locale, today: written.today });
+  const preview = await openBook(Buffer.from(await file.toXlsx()), written.locale, written.today);
+  try {
+    const clicks = new Clicks();
+    await openTask(preview, clicks);
+    const { sidebar } = preview;
+    await sidebar.getByLabel('Area: Sobreiro (ha)').fill('0,90');
+    await preview.screenshot('book-missing-area');
+    await clicks.on(sidebar.getByRole('button', { name: 'Write into column B of “Parques”' }));
+    await sidebar.getByText('6 paddocks read, 6.1 ha in all.').waitFor();
+    expect(await preview.value('Parques', 'B3')).toBe(0.9);
+    await writeTable(preview, clicks);
+    expect(clicks.count).toBe(5);
+    expect(preview.problems).toEqual([]);
+  } finally {
+    await preview.close();
+  }
+}, 240_000);

@@ -3,7 +3,7 @@ import { cellA1 } from '../../block/a1';
 import { isFilled } from '../../block/is-filled';
 import { markOfStanding } from '../../block/memory';
 import type { BlockContent } from '../../block/read-block';
-import type { TabContent } from '../../contract';
+import { freeColumn } from '../../lists/free-column';
 import type { GroupList, ListSource, ReadGroup } from '../../lists/model';
 import { nameKey } from '../../lists/read-list-cell';
 import { shownCell } from '../cell-value';
@@ -65,12 +65,4 @@ function namesIn(log: BlockContent): ReadonlySet<string> {
       return cell?.k === 't' || cell?.k === 'n' ? [nameKey(String(cell.v))] : [];
     }),
   );
-}
-
-/** The first column right of the list in which nothing stands beside it. */
-function freeColumn(tab: TabContent, list: GroupList): number {
-  const rows = Array.from({ length: list.lastRow - list.headingRow + 1 }, (_, r) => list.headingRow - 1 + r);
-  let column = Math.max(...Object.values(list.columns)) + 1;
-  while (rows.some((r) => isFilled(tab, r, column - 1))) column++;
-  return column;
 }
