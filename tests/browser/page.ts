@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import type { Browser, FrameLocator, Page } from 'playwright-core';
 import type { Host } from '../../src/preview/host';
 import { type PreviewOptions, startPreview } from '../../src/preview/server';
+import { unfold } from './unfold';
 
 declare global {
   interface Window {
@@ -18,6 +19,8 @@ export type OpenOptions = PreviewOptions & {
   height?: number;
   /** Runs in the page before its own scripts. */
   before?: () => void;
+  /** What an answer rests on stays folded away, as at first sight. */
+  isFolded?: boolean;
 };
 
 const START_TIMEOUT_MS = 90_000;
@@ -47,10 +50,11 @@ export class PreviewPage {
 
   /** Serves the preview on a free port and opens it in its own page of the browser. */
   static async open(browser: Browser, options: OpenOptions = {}): Promise<PreviewPage> {
-    const { query = {}, width = 1280, height = 800, before, ...server } = options;
+    const { query = {}, width = 1280, height = 800, before, isFolded = false, ...server } = options;
     const preview = await startPreview({ port: 0, ...server });
     const page = await browser.newPage({ viewport: { width, height }, acceptDownloads: true });
     const opened = new PreviewPage(page, preview.url, () => preview.close());
+    if (!isFolded) await page.addInitScript(unfold);
     if (before) await page.addInitScript(before);
     await page.goto(`${preview.url}?${new URLSearchParams(query)}`);
     await opened.ready();

@@ -60,7 +60,7 @@ describe('volts in the sidebar', { timeout: 90_000 }, () => {
     expect(sheet.written[0]?.name).toBe('SOUNDER_BITE');
 
     // Lines typed into the yellow rows of the sheet are never lost: they count as they stand when the button is pressed.
-    await page.getByText('A table of this kind stands on “Fence volts”').waitFor();
+    await page.getByText('It stands on “Fence volts”').waitFor();
     // The page reads the file again after writing; what changes before that is no change to it.
     await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden' });
     const values = sheet.tabs.find(({ name }) => name === 'Fence volts')?.values as unknown[][];

@@ -184,7 +184,7 @@ async function written(name: TaskName, move: (book: Workbook) => void): Promise<
 async function ready(name: TaskName, book: Workbook): Promise<Opened> {
   const opened = await openTask(name, book);
   const { page } = opened;
-  if (name === 'budget') await page.getByRole('heading', { name: '3. What it comes to' }).waitFor();
+  if (name === 'budget') await page.getByRole('heading', { name: 'What this rests on' }).waitFor();
   const { button } = TASKS[name];
   await page.getByRole('button', { name: button }).first().waitFor({ timeout: 60_000 });
   return opened;

@@ -5,6 +5,7 @@ import { build } from 'esbuild';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { CallName } from '../../shared/contract';
+import { unfold } from '../browser/unfold';
 
 const SIDEBAR = { width: 300, height: 700 };
 const SHOTS = 'test-output/sidebar';
@@ -46,11 +47,16 @@ export interface Opened {
   readonly errors: readonly string[];
 }
 
+export interface OpenOptions extends BrowserContextOptions {
+  /** What an answer rests on stays folded away, as at first sight. */
+  readonly isFolded?: boolean;
+}
+
 /** Without a sheet the page stands alone, with no script to ask. */
 export async function openSidebar(
   browser: Browser,
   sheet: AnsweringSheet | undefined,
-  options: BrowserContextOptions = {},
+  { isFolded = false, ...options }: OpenOptions = {},
   beforeLoad: (page: Page) => Promise<void> = async () => undefined,
 ): Promise<Opened> {
   const context = await browser.newContext({ viewport: SIDEBAR, ...options });
@@ -63,6 +69,7 @@ export async function openSidebar(
     await opened.exposeFunction('fakeAnswer', (name: CallName, text: string) => sheet.answer(name, text));
     await opened.addInitScript(fakeGoogle);
   }
+  if (!isFolded) await opened.addInitScript(unfold);
   await beforeLoad(opened);
   const html = await pageText();
   await context.route('https://sidebar.test/', (route) =>

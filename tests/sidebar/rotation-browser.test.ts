@@ -162,6 +162,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
       .filter({ hasText: 'The rotation table on “Rotation” was changed in the sheet' })
       .waitFor();
     expect(sheet.written.length).toBe(1);
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
     await page.getByText('1 of them with a day typed').waitFor();
     await planned(page);
     await page.getByRole('heading', { name: 'What changes' }).waitFor();
@@ -239,6 +240,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByRole('button', { name: 'Write the table' }).click();
     await page.getByRole('alert').filter({ hasText: 'Your lists have changed: Pigs!B2.' }).waitFor();
     expect(sheet.written).toHaveLength(1);
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
     await page.getByText('1 group read, 11 pigs in all.').waitFor();
     await planned(page);
     await page.getByRole('button', { name: 'Write the table' }).click();
@@ -290,6 +292,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     await page.getByRole('alert').filter({ hasText: 'Your lists have changed: Pigs!B2.' }).waitFor();
     expect(sheet.written).toHaveLength(0);
     // The page has read the file again, and the plan comes anew.
+    await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
     await page.getByText('1 group read, 14 pigs in all.').waitFor();
     await planned(page);
     await page.getByRole('button', { name: 'Write the table' }).click();

@@ -1,3 +1,4 @@
+import type { UnitSystem } from '../../units/units';
 import type { SettingSpec, SettingValues } from '../settings';
 
 export type BiteKey = 'volts' | 'ohms' | 'weeds' | 'pig' | 'onFence' | 'delivered';
@@ -62,7 +63,29 @@ export const BITE_SETTINGS: readonly SettingSpec<BiteKey>[] = [
 
 export type BiteSettings = SettingValues<BiteKey>;
 
+/** Growth on the line in words, Ω·m each. Illustrations, one step a factor of ten or so: no published figure was found. */
+export const GROWTH = {
+  clean: { words: 'None: mown, nothing touches', ohmMeters: 100 * WEEDS_OHM_METERS },
+  some: { words: 'Some touches', ohmMeters: WEEDS_OHM_METERS },
+  heavy: { words: 'Heavy and wet', ohmMeters: WEEDS_OHM_METERS / 10 },
+} as const;
+export type Growth = keyof typeof GROWTH;
+
+/** What the grower would type for it. */
+export function growthSetting(growth: Growth, units: UnitSystem): number {
+  return Math.round(GROWTH[growth].ohmMeters / METERS_IN_THOUSAND[units]);
+}
+
+/** Inner resistance of an energizer, Ω, from its volts without load and with 500 Ω on it; undefined where not less. */
+export function innerOhms(volts: number, loadedVolts: number): number | undefined {
+  return loadedVolts > 0 && loadedVolts <= volts
+    ? Math.round(TEST_LOAD_OHMS * (volts / loadedVolts - 1))
+    : undefined;
+}
+/** The load of the IEC test (second hand). */
+const TEST_LOAD_OHMS = 500;
+
 /** Ω × 1000 ft or Ω × km to Ω·m. */
-export function weedsOhmMeters(setting: number, units: 'US' | 'metric'): number {
+export function weedsOhmMeters(setting: number, units: UnitSystem): number {
   return setting * METERS_IN_THOUSAND[units];
 }

@@ -14,7 +14,8 @@ interface Props {
 
 export function PlaceChoice({ of, place, answer }: Props) {
   return (
-    <>
+    <details class="rests" open={place.problem !== undefined}>
+      <summary>{place.at === 'new-tab' ? `On a new tab, “${place.typed}”` : PLACES.area}</summary>
       {!of.ownTab && (
         <Choices
           legend={placeLegend(of)}
@@ -36,6 +37,6 @@ export function PlaceChoice({ of, place, answer }: Props) {
           over: if the area is not empty, you are told.
         </p>
       )}
-    </>
+    </details>
   );
 }

@@ -65,6 +65,13 @@ export function UnitsField({ state }: { state: TaskState }) {
   return <ChoiceField choice={{ legend: UNITS_LEGEND, options: UNITS_OPTIONS, value }} state={state} />;
 }
 
+/** The units as something that the answer rests on. */
+export function unitsRest(state: TaskState) {
+  const { labels, taken } = state.form;
+  if (!labels.includes(UNITS_LEGEND)) return [];
+  return [{ title: UNITS_LEGEND, words: String(taken[UNITS_LEGEND]), fields: <UnitsField state={state} /> }];
+}
+
 /** What stands wrong in cells of the table. */
 export function SheetProblems({ state }: { state: TaskState }) {
   return (

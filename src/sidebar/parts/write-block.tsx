@@ -42,14 +42,10 @@ export function WriteBlock({ task, state, book, onDone, missing = MISSING }: Pro
     work.start(async () => {
       setDone(undefined);
       say(`Writing ${what}…`);
-      try {
-        const written = await writeTask(ask, task, form, answers, how);
-        setDone(written);
-        say(`Done: ${what} on ${written.block.tab}, ${written.a1}.`);
-      } finally {
-        // Also where it failed, for example because the sheet has changed.
-        onDone();
-      }
+      const written = await writeTask(ask, task, form, answers, how);
+      setDone(written);
+      say(`Done: ${what} on ${written.block.tab}, ${written.a1}.`);
+      onDone();
     });
   return (
     <>
@@ -57,8 +53,8 @@ export function WriteBlock({ task, state, book, onDone, missing = MISSING }: Pro
       {record && <Notice kind="note">{record}</Notice>}
       {standing ? (
         <p>
-          A table of this kind stands on “{standing.block.info.tab}”, {areaA1(standing.block.info)}. It is
-          written anew there; what you typed in it is kept, or you are told. {takenIn(standing)}
+          It stands on “{standing.block.info.tab}”, {areaA1(standing.block.info)}, and is written anew there;
+          what you typed is kept or named. {takenIn(standing)}
         </p>
       ) : (
         <PlaceChoice of={task} place={place} answer={answer} />

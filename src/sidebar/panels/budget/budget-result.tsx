@@ -25,31 +25,38 @@ interface Props {
   readonly limits: BudgetSettings;
 }
 
-/** Season totals, the feed over time, and what falls on each paddock. */
-export function BudgetResult({ plan, needs, limits }: Props) {
-  const [period, setPeriod] = useState<Period>('week');
+/** Season totals. */
+export function BudgetResult({ plan, needs }: Omit<Props, 'limits'>) {
   const { units, stays } = plan;
   const season = seasonNeeds(stays, needs);
   const show = (value: number, quantity: Quantity): string =>
     `${formatNumber(Math.round(fromInside(value, quantity, units)))} ${symbolOf(quantity, units)}`;
+  return (
+    <div class="answer">
+      <p>
+        <span class="big">{show(season.feedKg, 'mass')}</span> of feed, waste included.
+      </p>
+      <ul>
+        <li>Water, dearest day: {show(season.waterLiters, 'volumePerDay')}, all groups.</li>
+        <li>On a hot day: {show(season.hotWaterLiters, 'volumePerDay')}.</li>
+        <li>
+          Shelter for the largest group: {show(season.shelterSquareMeters, 'floorArea')} of bedded floor.
+        </li>
+      </ul>
+    </div>
+  );
+}
+
+/** The feed over time, and what falls on each paddock. */
+export function BudgetMore({ plan, needs, limits }: Props) {
+  const [period, setPeriod] = useState<Period>('week');
+  const { units, stays } = plan;
   const feed = byPeriod(stays, (_, at) => fromInside(needs[at]?.feedKg ?? 0, 'mass', units), period);
   const loads = paddockLoads(stays, needs, limits);
   const over = loads.filter((load) => load.over.length > 0);
   const load = (value: number): string => formatNumber(Math.round(fromInside(value, 'massPerArea', units)));
   return (
     <>
-      <div class="answer">
-        <p>
-          <span class="big">{show(season.feedKg, 'mass')}</span> of feed, waste included.
-        </p>
-        <ul>
-          <li>Water, dearest day: {show(season.waterLiters, 'volumePerDay')}, all groups.</li>
-          <li>On a hot day: {show(season.hotWaterLiters, 'volumePerDay')}.</li>
-          <li>
-            Shelter for the largest group: {show(season.shelterSquareMeters, 'floorArea')} of bedded floor.
-          </li>
-        </ul>
-      </div>
       <Choices
         legend="Feed over the season"
         value={period}
@@ -57,7 +64,7 @@ export function BudgetResult({ plan, needs, limits }: Props) {
         onChange={(chosen) => setPeriod(chosen as Period)}
       />
       <FeedChart sums={feed} unit={symbolOf('mass', units)} period={period} />
-      <h3>On the ground in the season</h3>
+      <h2>On the ground in the season</h2>
       {over.length > 0 && (
         <Notice kind="warning">
           Over your limit: {over.map((one) => `${one.paddock} (${one.over.join(', ')})`).join('; ')}.

@@ -1,39 +1,50 @@
 import { BUDGET_CAUTIONS } from '../../../../shared/tasks/budget/budget-block';
 import { BUDGET_TASK } from '../../../../shared/tasks/budget/budget-task';
-import { Cautions } from '../../parts/cautions';
+import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
-import { SettingsFields, SheetProblems, UnitsField } from '../../parts/task-fields';
+import { SettingsFields, unitsRest } from '../../parts/task-fields';
+import { settingsWords, TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
-import { WriteBlock } from '../../parts/write-block';
-import { BudgetResult } from './budget-result';
+import { BudgetMore, BudgetResult } from './budget-result';
 import { StaysSection } from './stays-section';
 
 export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => void }) {
   const state = useTask(BUDGET_TASK, book);
   const { plan, stays, units, settings, workable, limits } = state.form;
   return (
-    <>
-      <UnitsField state={state} />
-      <h2>1. Which stays</h2>
-      <StaysSection stays={stays} state={state} book={book} units={units} onReread={onReread} />
-      <h2>2. What to count with</h2>
-      <SettingsFields form={settings} state={state} />
-      <SheetProblems state={state} />
-      <h2>3. What it comes to</h2>
-      {workable.leftOut.map((sentence) => (
-        <Notice key={sentence} kind="warning">
-          {sentence}
-        </Notice>
-      ))}
-      {plan ? (
-        <BudgetResult plan={plan} needs={workable.needs} limits={limits} />
-      ) : (
-        <p class="hint">Fill in what is missing above.</p>
-      )}
-      <Cautions sentences={BUDGET_CAUTIONS} />
-      <h2>4. Into the sheet</h2>
-      <WriteBlock task={BUDGET_TASK} state={state} book={book} onDone={onReread} />
-    </>
+    <TaskScreen
+      task={BUDGET_TASK}
+      state={state}
+      book={book}
+      onDone={onReread}
+      answer={
+        <>
+          {workable.leftOut.map((sentence) => (
+            <Notice key={sentence} kind="warning">
+              {sentence}
+            </Notice>
+          ))}
+          {plan && <BudgetResult plan={plan} needs={workable.needs} />}
+        </>
+      }
+      more={plan && <BudgetMore plan={plan} needs={workable.needs} limits={limits} />}
+      cautions={BUDGET_CAUTIONS}
+      rests={[
+        {
+          title: 'Which stays',
+          words: count(stays.stays.length, 'stay'),
+          isAsked: stays.problems.length > 0 || stays.stays.length === 0,
+          fields: <StaysSection stays={stays} state={state} book={book} units={units} onReread={onReread} />,
+        },
+        {
+          title: 'What to count with',
+          words: settingsWords(settings),
+          isAsked: !settings.ok,
+          fields: <SettingsFields form={settings} state={state} />,
+        },
+        ...unitsRest(state),
+      ]}
+    />
   );
 }

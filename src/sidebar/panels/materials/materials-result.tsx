@@ -10,16 +10,19 @@ import { fromInside, type Quantity, symbolOf } from '../../../../shared/units/un
 import { formatNumber } from '../../numbers/format-number';
 import { ScrollRegion } from '../../parts/scroll-region';
 
+function needsOf({ settings, layout, atATime, units }: MaterialsPlan) {
+  const inside = insideSettings(MATERIALS_SETTINGS, settings, units);
+  const fence = layoutFence(layout, inside.postSpacing ?? 1, setSize(atATime));
+  return { inside, fence, ...materialNeeds(fence, atATime, inside) };
+}
+
 /** What the fence takes, before anything is written. */
 export function MaterialsResult({ plan }: { plan: MaterialsPlan }) {
   const { units } = plan;
-  const inside = insideSettings(MATERIALS_SETTINGS, plan.settings, units);
-  const fence = layoutFence(plan.layout, inside.postSpacing ?? 1, setSize(plan.atATime));
-  const { lineMeters, wireMeters, joules, need } = materialNeeds(fence, plan.atATime, inside);
+  const { inside, fence, lineMeters, wireMeters, joules, need } = needsOf(plan);
   const show = (value: number, quantity: Quantity): string =>
     `${formatNumber(Math.round(fromInside(value, quantity, units)))} ${symbolOf(quantity, units)}`;
   const heights = strandHeights(inside.pigWeight ?? 1, inside.strands ?? 2);
-  const cable = Math.ceil(fromInside(need.cable, 'length', units) - 1e-9);
   return (
     <div class="answer">
       <p>
@@ -39,6 +42,22 @@ export function MaterialsResult({ plan }: { plan: MaterialsPlan }) {
           {need.rods === 1 ? 'rod' : 'rods'}.
         </li>
       </ul>
+    </div>
+  );
+}
+
+/** Piece by piece. */
+export function MaterialsNeeded({ plan }: { plan: MaterialsPlan }) {
+  const { units } = plan;
+  const { need } = needsOf(plan);
+  const cable = Math.ceil(fromInside(need.cable, 'length', units) - 1e-9);
+  return (
+    <>
+      <h2>What it takes</h2>
+      <p class="hint">
+        In the sheet you type what you have and what things cost; what to buy and its cost follow, and the
+        comparison with woven wire and panels.
+      </p>
       <ScrollRegion label="Materials needed">
         <table>
           <thead>
@@ -61,6 +80,6 @@ export function MaterialsResult({ plan }: { plan: MaterialsPlan }) {
           </tbody>
         </table>
       </ScrollRegion>
-    </div>
+    </>
   );
 }

@@ -7,32 +7,63 @@ import { penPlan } from '../../../../shared/tasks/training/pen-drawing';
 import { PEN_TASK } from '../../../../shared/tasks/training/pen-task';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { formatNumber } from '../../numbers/format-number';
-import { Cautions } from '../../parts/cautions';
-import { SettingsFields, SheetProblems, UnitsField } from '../../parts/task-fields';
+import { SettingsFields, unitsRest } from '../../parts/task-fields';
+import { settingsWords, TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
-import { WriteBlock } from '../../parts/write-block';
 import { PenDrawing } from './pen-drawing';
 
 export function PenSteps({ book, onReread }: { book: Book; onReread: () => void }) {
   const state = useTask(PEN_TASK, book);
   const { plan, settings } = state.form;
   return (
-    <>
-      <UnitsField state={state} />
-      <SettingsFields form={settings} state={state} />
-      <SheetProblems state={state} />
-      <h2>What it takes</h2>
-      {plan ? <Pen {...plan} /> : <p>Correct the numbers above first.</p>}
-      <Cautions sentences={PEN_CAUTIONS} />
-      <h2>Into the sheet</h2>
-      <p class="hint">There you type what you have; what to buy follows.</p>
-      <WriteBlock task={PEN_TASK} state={state} book={book} onDone={onReread} />
-    </>
+    <TaskScreen
+      task={PEN_TASK}
+      state={state}
+      book={book}
+      onDone={onReread}
+      answer={plan && <PenNeeds {...plan} />}
+      more={plan && <Pen {...plan} />}
+      cautions={PEN_CAUTIONS}
+      rests={[
+        {
+          title: 'The pigs and the pen',
+          words: settingsWords(settings),
+          isAsked: !settings.ok,
+          fields: <SettingsFields form={settings} state={state} />,
+        },
+        ...unitsRest(state),
+      ]}
+    />
   );
 }
 
-function Pen({ settings, units }: { settings: PenSettings; units: UnitSystem }) {
+interface PenProps {
+  readonly settings: PenSettings;
+  readonly units: UnitSystem;
+}
+
+function PenNeeds({ settings, units }: PenProps) {
+  return (
+    <div class="answer">
+      <table>
+        <caption class="hint">For one live wire, as TRAINING_PEN counts it</caption>
+        <tbody>
+          {linesOf(settings, units).map(([item = '', amount = '', unit = '']) => (
+            <tr key={String(item)}>
+              <th scope="row">{item}</th>
+              <td class="number">
+                {typeof amount === 'number' ? formatNumber(amount) : amount} {unit}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+function Pen({ settings, units }: PenProps) {
   const {
     head = 1,
     weight = 1,
@@ -51,19 +82,7 @@ function Pen({ settings, units }: { settings: PenSettings; units: UnitSystem }) 
   });
   return (
     <>
-      <table>
-        <caption class="hint">For one live wire, as TRAINING_PEN counts it</caption>
-        <tbody>
-          {linesOf(settings, units).map(([item = '', amount = '', unit = '']) => (
-            <tr key={String(item)}>
-              <th scope="row">{item}</th>
-              <td class="number">
-                {typeof amount === 'number' ? formatNumber(amount) : amount} {unit}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <h2>How it is laid out</h2>
       <PenDrawing plan={plan} units={units} />
     </>
   );

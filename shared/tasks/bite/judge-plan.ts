@@ -1,0 +1,61 @@
+import { toInside, type UnitSystem } from '../../units/units';
+import type { BitePlan, PlannedLine } from './bite-block';
+import { type BiteSettings, weedsOhmMeters } from './bite-settings';
+import { type Judgement, judgeLine } from './judge-line';
+import { type LineVolts, lineVolts } from './line-volts';
+import { wireResistance } from './wire-resistance';
+import type { WireRow } from './wire-rows';
+
+export interface JudgedLine {
+  readonly line: PlannedLine;
+  readonly volts: LineVolts;
+  readonly verdict: Judgement;
+  /** Of what a grower can change, that after which a pig at the far end, in weeds, gets most; not where it is enough. */
+  readonly help?: { readonly words: string; readonly volts: number };
+}
+
+/** A fence as it might be: what each way to help changes in it. */
+interface Figures {
+  readonly ohms: number;
+  readonly weeds: number;
+  readonly liveWires: number;
+  readonly ohmsPerMeter: number;
+}
+
+/** Every line of a plan by the levels that the grower set. */
+export function judgePlan({ lines, wires, settings, units }: BitePlan): readonly JudgedLine[] {
+  const get = (key: keyof BiteSettings): number => settings[key] ?? 0;
+  const best = [...wires].sort((a, b) => ohmsOf(a, units) - ohmsOf(b, units))[0];
+  return lines.map((line): JudgedLine => {
+    const wire = wires.find(({ name }) => name === line.wire);
+    const figures: Figures = {
+      ohms: get('ohms'),
+      weeds: weedsOhmMeters(get('weeds'), units),
+      liveWires: line.liveWires,
+      ohmsPerMeter: wire ? ohmsOf(wire, units) : Number.NaN,
+    };
+    const voltsWith = ({ ohms, weeds, ...wired }: Figures): LineVolts =>
+      lineVolts({ volts: get('volts'), ohms }, { meters: line.meters, ...wired }, weeds, get('pig'));
+    const volts = voltsWith(figures);
+    const verdict = judgeLine(volts, get('onFence'), get('delivered'));
+    if (verdict === 'enough') return { line, volts, verdict };
+    const ways: readonly (readonly [words: string, changed: Partial<Figures>])[] = [
+      ['mow the growth off the line', { weeds: Number.POSITIVE_INFINITY }],
+      ['tie in one more live wire, at both ends', { liveWires: line.liveWires + 1 }],
+      ['halve the inner resistance: a stronger energizer, better grounding', { ohms: figures.ohms / 2 }],
+      ...(best && best !== wire
+        ? [[`take “${best.name}”`, { ohmsPerMeter: ohmsOf(best, units) }] as const]
+        : []),
+    ];
+    const helps = ways.map(([words, changed]) => ({
+      words,
+      volts: voltsWith({ ...figures, ...changed }).pigInWeeds,
+    }));
+    const [help] = helps.sort((a, b) => b.volts - a.volts);
+    return { line, volts, verdict, ...(help && { help }) };
+  });
+}
+
+function ohmsOf({ typedOhms, strands }: WireRow, units: UnitSystem): number {
+  return typedOhms === undefined ? wireResistance(strands) : toInside(typedOhms, 'ohmsPerLength', units);
+}
