@@ -47,6 +47,8 @@ export interface GrowerLists {
   readonly groups: readonly ReadGroup[];
   /** Everything wrong in both lists, each with its cell. */
   readonly problems: readonly ListProblem[];
+  /** The same by list, save where groups stand. */
+  readonly wrong: Readonly<Record<ListKind, readonly ListProblem[]>>;
   /** Areas and weights that the lists lack. */
   readonly lacking: readonly MissingFigures[];
   /** Remarks with a day that may be meant as “open from”. */
@@ -91,8 +93,11 @@ export function growerLists(
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
     tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
   const herd = groupsWithHerd(book, groups.groups);
-  const doubts = [...columnDoubts(paddockTab, chosen.paddocks), ...columnDoubts(groupTab, chosen.groups)];
-  const listed = [...paddocks.problems, ...groups.problems];
+  const wrong = {
+    paddocks: [...columnDoubts(paddockTab, chosen.paddocks), ...paddocks.problems],
+    groups: [...columnDoubts(groupTab, chosen.groups), ...groups.problems],
+  };
+  const isRead = paddocks.problems.length + groups.problems.length === 0;
   const standing = standingProblems(herd.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
   return {
     tabOf,
@@ -104,7 +109,8 @@ export function growerLists(
     },
     paddocks: paddocks.paddocks,
     groups: herd.groups,
-    problems: [...doubts, ...listed, ...(listed.length > 0 ? [] : standing)],
+    problems: [...wrong.paddocks, ...wrong.groups, ...(isRead ? standing : [])],
+    wrong,
     lacking: [
       paddockTab && missingFigures({ tab: paddockTab, list: paddockList }, units),
       groupTab && missingFigures({ tab: groupTab, list: groupList }, units, isKnown),

@@ -5,7 +5,7 @@ import { readAmount } from '../../locale/read-amount';
 import { readRotation } from '../../table/read-rotation';
 import type { UnitSystem } from '../../units/units';
 import { type Asking, asking, type ChoiceForm } from '../ask';
-import type { GrowerLists } from '../grower-lists';
+import { type GrowerLists, growerLists } from '../grower-lists';
 import { rotationNow } from '../rotation-now';
 import { insideSettings } from '../settings';
 import type { Sources, Task } from '../task';
@@ -114,12 +114,14 @@ function askStays(
     const { rows, problems, settings } = rotation.old;
     const { tab } = rotation.block.info;
     const stays = rotationStays(rows, tab);
+    // A weight in the list that is none leaves moves without one.
+    const listed = stays.problems.length > 0 ? growerLists(book, units).problems : [];
     const links = settings?.unitSystem === units ? rotationLinks(rotation.block) : undefined;
     return {
       form: {
         from,
         stays: stays.stays,
-        problems: [...problems.map(({ sentence }) => sentence), ...stays.problems],
+        problems: [...[...listed, ...problems].map(({ sentence }) => sentence), ...stays.problems],
       },
       source: links ? { rotation: links } : {},
       origin: originOfRotation(tab),

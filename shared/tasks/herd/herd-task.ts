@@ -32,7 +32,7 @@ export const HERD_TASK = {
     const ask = asking(book, answers, HERD_BLOCK, 'down');
     const units = ask.units();
     const log = ask.block && readHerd(ask.block);
-    const { groups, notes, sources } = ask.lists(['groups'], units);
+    const { groups, notes, sources, wrong } = ask.lists(['groups'], units);
     const names = groups.map(({ name }) => name);
     const typed = ask.texts(CHANGE_LABELS, { group: names[0] ?? '', day: book.overview.today });
     const read = readChange(typed, units, ask.comma);
@@ -46,7 +46,13 @@ export const HERD_TASK = {
     const room = ask.room(log);
     return ask.form(
       () => ({ rows: [...(log?.rows ?? []), ...firsts, ...added], units, room }),
-      { typed, problem, units, groups, notes: notes.groups },
+      {
+        typed,
+        problem,
+        units,
+        groups,
+        notes: [...wrong.groups.map(({ sentence }) => sentence), ...notes.groups],
+      },
       { sources: sources.groups ? { groups: sources.groups } : {} },
     );
   },
