@@ -64,7 +64,8 @@ export function claimedHeadings(
       const rivals = heading.matches.filter(({ kind }) => kind === match.kind);
       if (match.field === 'since' && rivals.length > 1 && !isBeside) return [];
       if (match.field === 'openFrom' && before && isSecondOfPair(before, heading.text)) return [];
-      const fit = fitOf(match.field, tab, row, heading.column, today);
+      // A day to come speaks against "last used" only where the heading may mean something else.
+      const fit = fitOf(match.field, tab, row, heading.column, rivals.length > 1 ? today : undefined);
       const score =
         match.strength +
         OF_CONTENT[fit] +
