@@ -73,7 +73,8 @@ export function claimedHeadings(
         (NEEDED.has(match.field) ? IS_NEEDED : 0) +
         (match.field === 'since' && isBeside ? BESIDE_PADDOCK : 0) -
         SHARED * (rivals.length - 1);
-      return NEEDED.has(match.field) || fit !== 'contradicts' ? [{ ...match, score }] : [];
+      const isSure = match.strength >= EXACT && rivals.length === 1 && match.field !== 'fenceLength';
+      return isSure || NEEDED.has(match.field) || fit !== 'contradicts' ? [{ ...match, score }] : [];
     });
     return { ...heading, claims };
   });
@@ -88,7 +89,12 @@ function isSecondOfPair(
   return first === own && matches.some(({ field }) => field === 'openUntil');
 }
 
-/** A column that must be there is taken whatever stands in it, so that what is wrong there is told. */
+/** The heading is a word of the field and nothing else. */
+const EXACT = 2;
+/**
+ * A column that must be there, or whose heading says what it is, is taken whatever stands in it, so that what is wrong there
+ * is told. "Fence" may say what kind.
+ */
 const NEEDED: ReadonlySet<Field> = new Set(['name', 'area', 'head', 'weight']);
 
 /** The columns of a list among the headings, and which of them were a close choice. */
