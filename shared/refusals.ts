@@ -12,6 +12,8 @@ import { fromInside, type Quantity, symbolOf, type UnitSystem } from './units/un
 export interface Amount {
   readonly value: number;
   readonly quantity: Quantity;
+  /** It is a limit: rounded to the side that is accepted, so that the number told can be typed. */
+  readonly limit?: 'least' | 'most';
 }
 
 export type Words = string | Amount | readonly (string | Amount)[];
@@ -44,6 +46,16 @@ export function isRefusalSentence(cell: unknown): boolean {
 
 export function amount(value: number, quantity: Quantity): Amount {
   return { value, quantity };
+}
+
+/** The least amount that is accepted. */
+export function least(value: number, quantity: Quantity): Amount {
+  return { value, quantity, limit: 'least' };
+}
+
+/** The most that is accepted. */
+export function most(value: number, quantity: Quantity): Amount {
+  return { value, quantity, limit: 'most' };
 }
 
 const DIGITS = 6;
@@ -85,6 +97,20 @@ function isAmount(parts: Words): parts is Amount {
   return typeof parts === 'object' && 'quantity' in parts;
 }
 
-function amountWords({ value, quantity }: Amount, system: UnitSystem, digits: number): string {
-  return `${plainNumber(fromInside(value, quantity, system), digits)} ${symbolOf(quantity, system)}`;
+function amountWords({ value, quantity, limit }: Amount, system: UnitSystem, digits: number): string {
+  const shown = fromInside(value, quantity, system);
+  const told = limit ? inward(shown, limit, digits) : shown;
+  return `${plainNumber(told, digits)} ${symbolOf(quantity, system)}`;
+}
+
+/** What conversion to and fro can lose of a number; far below any digit that is told. */
+const NOISE = 1e-12;
+
+/** Rounded to so many digits, up for the least and down for the most: 11.0231 becomes 11.03. */
+function inward(value: number, limit: 'least' | 'most', digits: number): number {
+  const near = Number(value.toPrecision(digits));
+  const inside = limit === 'least' ? near - value : value - near;
+  if (!Number.isFinite(near) || inside >= -NOISE * Math.abs(value)) return near;
+  const step = 10 ** (Math.floor(Math.log10(Math.abs(value))) + 1 - digits);
+  return limit === 'least' ? near + step : near - step;
 }

@@ -22,7 +22,7 @@ const WITHIN_SHARED: readonly (readonly [room: string, imports: readonly string[
   ['core', ['units', 'tables', 'refusals'], ['geographiclib-geodesic']],
   ['catalogue', ['core', 'units', 'tables', 'sources', 'refusals']],
   ['door', ['catalogue', 'core', 'units', 'refusals']],
-  ['samples', []],
+  ['samples', ['core']],
   ['plan', ['core', 'tables', 'units', 'refusals']],
   ['locale', ['units']],
   ['block', ['contract', 'core']],
@@ -38,6 +38,7 @@ const WITHIN_SHARED: readonly (readonly [room: string, imports: readonly string[
       'locale',
       'plan',
       'refusals',
+      'samples',
       'sources',
       'table',
       'tables',
@@ -66,7 +67,7 @@ const ROOMS: readonly Room[] = [
   { folder: 'src/headless', rooms: ['src/preview', 'shared'], packages: ['node:'] },
   {
     folder: 'src/generate',
-    rooms: ['src/generate', 'shared'],
+    rooms: ['src/generate', 'src/headless', 'shared'],
     packages: ['node:', 'esbuild', 'exceljs', 'rolldown'],
   },
 ];

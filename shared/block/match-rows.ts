@@ -27,6 +27,7 @@ export function matchRows(
     rows.flatMap((row) => (row && !isLeftOver(memory, row) ? [[row.id, row] as const] : [])),
   );
   const byName = new Map([...byId.values()].filter(isRecord).map((row) => [nameOf(row.marks), row]));
+  const byLabel = rowsByLabel([...byId.values()]);
   const counts = new Map<string, number>();
   const taken = new Set<string>();
   const once = (row: RowMemory | undefined): RowMemory | undefined => {
@@ -45,12 +46,27 @@ export function matchRows(
     }
     const written = row?.marks[0] ?? BLANK_MARK;
     if (!row || bareMark(written) === first) return once(row);
-    const same = first === BLANK_MARK ? undefined : byId.get(numberedId(first, count));
+    const name = numberedId(first, count);
+    const same = first === BLANK_MARK ? undefined : (byId.get(name) ?? byLabel.get(name));
     if (same) return once(same);
     // A free row that was filled in, or a name that was changed: the row is the same, under another id.
-    const id = first === BLANK_MARK || !isYours(written) ? row.id : numberedId(first, count);
+    const id = first === BLANK_MARK || !isYours(written) ? row.id : name;
     return once({ ...row, id });
   });
+}
+
+/** Rows with a label of ours by its mark, and which one of that label it is: a setting goes by another id. */
+function rowsByLabel(rows: readonly RowMemory[]): ReadonlyMap<string, RowMemory> {
+  const counts = new Map<string, number>();
+  return new Map(
+    rows.flatMap((row) => {
+      const [label = BLANK_MARK] = row.marks;
+      if (isRecord(row) || isYours(label) || label === BLANK_MARK) return [];
+      const count = (counts.get(label) ?? 0) + 1;
+      counts.set(label, count);
+      return [[numberedId(label, count), row] as const];
+    }),
+  );
 }
 
 function nameOf(marks: readonly string[]): string {

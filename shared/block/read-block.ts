@@ -12,8 +12,6 @@ export interface BlockContent {
   readonly formulas: readonly (readonly string[])[];
   /** Absent in a block that version 0.1.0 wrote, or whose memory was deleted. */
   readonly memory?: Memory;
-  /** Columns that its name still reaches over, where a write that was cut short has left more than it takes. */
-  readonly reach?: number;
 }
 
 /**
@@ -36,7 +34,7 @@ export function cutBlock(tab: TabContent, named: BlockInfo, rowsBelow = 0): Bloc
       : (tab.values[named.row - 1 + r]?.find((text, c) => c >= named.column && isMemory(text)) ?? '');
   const memory = readMemory(Array.from({ length: rows }, (_, r) => own[r] || left(r)));
   const columns = column - named.column;
-  const content = { ...cut(tab, { ...named, rows, columns }), reach: Math.max(named.columns, columns + 1) };
+  const content = cut(tab, { ...named, rows, columns });
   if (!memory) return content;
   return {
     ...content,
@@ -66,8 +64,8 @@ export function cut(tab: TabContent, info: BlockInfo): BlockContent {
 }
 
 /** The rectangle that a block takes with its memory: what is written over. */
-export function wholeOf({ info, reach = info.columns }: BlockContent): BlockInfo {
-  return { ...info, columns: reach };
+export function wholeOf({ info, memory }: BlockContent): BlockInfo {
+  return memory ? { ...info, columns: info.columns + 1 } : info;
 }
 
 /** One row of a table inside a block, by its headings. */

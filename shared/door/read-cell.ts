@@ -1,7 +1,7 @@
 /** Reads one cell for one argument: blank, refused or a value in inside units. */
 import type { BooleanParam, ChoiceParam, DateParam, NumberParam, Param } from '../catalogue/define';
 import { type Day, dayFromIso } from '../core/calendar/day';
-import { type Amount, amount, describeCell, Refusal, type Words } from '../refusals';
+import { type Amount, amount, describeCell, least, most, Refusal, type Words } from '../refusals';
 import { toInside, type UnitSystem } from '../units/units';
 import type { Edge } from './edge';
 import { textAmount } from './text-amount';
@@ -74,19 +74,21 @@ function brokenLimit(param: Limits, inside: number): Words | undefined {
     (max === undefined || inside <= max) &&
     (below === undefined || inside < below);
   if (fits) return whole && !Number.isInteger(inside) ? 'be a whole number' : undefined;
-  const show = (limit: number): Words => (param.quantity ? amount(limit, param.quantity) : String(limit));
-  if (min !== undefined && max !== undefined) return join('be from ', show(min), ' to ', show(max));
+  const show = (limit: number, side: typeof least): Words =>
+    param.quantity ? side(limit, param.quantity) : String(limit);
+  if (min !== undefined && max !== undefined)
+    return join('be from ', show(min, least), ' to ', show(max, most));
   const low =
     above !== undefined
-      ? join('more than ', show(above))
+      ? join('more than ', show(above, least))
       : min !== undefined
-        ? join(show(min), ' or more')
+        ? join(show(min, least), ' or more')
         : [];
   const high =
     below !== undefined
-      ? join('less than ', show(below))
+      ? join('less than ', show(below, most))
       : max !== undefined
-        ? join('at most ', show(max))
+        ? join('at most ', show(max, most))
         : [];
   return join('be ', low, low.length > 0 && high.length > 0 ? ' and ' : '', high);
 }

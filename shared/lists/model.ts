@@ -56,7 +56,7 @@ export const FIELD_LABELS: Readonly<Record<PaddockField | GroupField, string>> =
   dailyGain: 'daily gain',
   from: 'in the rotation from',
   until: 'until',
-  untilWeight: 'until weight',
+  untilWeight: 'weight at which it leaves',
   paddock: 'stands in now',
   since: 'there since',
 };

@@ -1,4 +1,4 @@
-import { isoFromDay } from '../core/calendar/day';
+import { dayWords } from '../core/calendar/day-words';
 import { isFlawless } from './find-plan';
 import { hasRoom } from './has-room';
 import type { NoPlan, Plan, PlanProblem, PlanRules, Wish } from './model';
@@ -103,7 +103,7 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
     );
   }
   if (!fallsShort(plan)) sentences.push(goodNews(problem));
-  sentences.push(...hardUse(problem, plan));
+  sentences.push(...hardUse(problem, plan), ...stayingLonger(problem));
   const far = strides > 0 ? `, ${strides} of them to a paddock that does not adjoin` : '';
   sentences.push(`${capital(counted(moves, 'move'))} in all${far}.`);
   return sentences;
@@ -112,7 +112,7 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
 function droppedSentence({ groups, paddocks }: PlanProblem, { group, day, paddock, days }: Wish): string {
   const into = paddock === undefined ? '' : ` into ${paddocks[paddock]?.name}`;
   const long = days === undefined ? '' : ` for ${counted(days, 'day')}`;
-  return `${groups[group]?.name}${into} on ${isoFromDay(day)}${long}, as you typed it, is not kept: no plan was found with it.`;
+  return `${groups[group]?.name}${into} on ${dayWords(day)}${long}, as you typed it, is not kept: no plan was found with it.`;
 }
 
 function hardUse(problem: PlanProblem, plan: Plan): string[] {
@@ -121,9 +121,18 @@ function hardUse(problem: PlanProblem, plan: Plan): string[] {
   const { paddock, inDay } = spread.worstStay;
   const times = (spread.worst / spread.median).toFixed(1);
   const name = problem.paddocks[paddock]!.name;
-  return [
-    `${name} bears ${times} times the load of the median stay in the stay from ${isoFromDay(inDay)} on.`,
-  ];
+  return [`${name} bears ${times} times the load of the median stay in the stay from ${dayWords(inDay)} on.`];
+}
+
+/** Groups whose list gives a day to leave after the last day of the plan: nothing is planned for them from there. */
+function stayingLonger({ groups, rules }: PlanProblem): string[] {
+  return groups.flatMap(({ name, until = rules.seasonEnd }) => {
+    const days = until - rules.seasonEnd;
+    if (days <= 0) return [];
+    return [
+      `The plan ends on ${dayWords(rules.seasonEnd)}, ${counted(days, 'day')} before ${name} leaves (${dayWords(until)}): set the season end later to plan those days too.`,
+    ];
+  });
 }
 
 function goodNews(problem: PlanProblem): string {

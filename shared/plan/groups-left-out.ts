@@ -17,6 +17,6 @@ function reasonFor(group: PlanGroup, { seasonStart, seasonEnd }: PlanRules): str
   if (group.until !== undefined && group.until <= Math.max(entry, seasonStart))
     return `it leaves on ${isoFromDay(group.until)}, before the first day to plan`;
   const isHeavy = group.untilWeightKg !== undefined && groupWeightOn(group, entry) >= group.untilWeightKg;
-  if (isHeavy) return `on ${isoFromDay(entry)} it is at its until weight already`;
+  if (isHeavy) return `on ${isoFromDay(entry)} it has the weight at which it leaves already`;
   return 'it has left before the first day to plan';
 }

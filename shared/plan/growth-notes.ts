@@ -1,4 +1,4 @@
-import { isoFromDay } from '../core/calendar/day';
+import { dayWords } from '../core/calendar/day-words';
 import { NRC_HEAVIEST_KG } from '../tables/nrc-growth';
 import { groupWeightOn } from './group-weights';
 import type { Plan, PlanGroup, PlanProblem, Stay } from './model';
@@ -20,5 +20,5 @@ function outgrown(group: PlanGroup, stay: Stay): boolean {
 }
 
 function sentence(group: PlanGroup, stay: Stay): string {
-  return `“${group.name}” outgrows the growth table (135 kg, 298 lb) in the stay from ${isoFromDay(stay.inDay)}. Type its daily gain into the group list, or an earlier day to leave: weight and feed cannot be worked out from there.`;
+  return `“${group.name}” outgrows the growth table (135 kg, 298 lb) in the stay from ${dayWords(stay.inDay)}. Type its daily gain into the group list, or an earlier day to leave: weight and feed cannot be worked out from there.`;
 }

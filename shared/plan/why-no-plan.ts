@@ -1,4 +1,4 @@
-import { isoFromDay } from '../core/calendar/day';
+import { dayWords } from '../core/calendar/day-words';
 import { isPlannable } from './find-plan';
 import { groupBound } from './group-bound';
 import { groupSpan } from './group-span';
@@ -67,7 +67,7 @@ function tooFewPaddocks({ groups, paddocks, rules }: PlanProblem): string | unde
     ).length;
     if (here > open) {
       const has = here === 1 ? 'is' : 'are';
-      return `On ${isoFromDay(day)} there ${has} ${counted(here, 'group')} in the rotation and ${counted(open, 'open paddock')}.`;
+      return `On ${dayWords(day)} there ${has} ${counted(here, 'group')} in the rotation and ${counted(open, 'open paddock')}.`;
     }
   }
   return undefined;

@@ -1,15 +1,25 @@
-import type { SampleFarm } from './sample-farm';
+import { dayWords } from '../core/calendar/day-words';
+import { INVENTED_SEASON, type SampleFarm } from './sample-farm';
+
+/** Days from the day on which the farm is added. */
+const RED = { weighed: -64, from: -58, until: 89 };
+const BLUE = { weighed: -9, from: -5, until: 138 };
+const BARN_END_USED = -79;
 
 /** An invented metric farm: two groups on fourteen paddocks, both lists on one tab, headings in another order. */
 export const LARCH_VALE: SampleFarm = {
   id: 'metric-larch-vale',
   title: 'Larch Vale (metres, hectares, kilograms)',
-  tabs: [
+  // A little less than the gain of the list would give.
+  weighings: [{ group: 'Red batch', daysAgo: 14, weight: '64' }],
+  tabs: (today) => [
     {
       name: 'Farm',
       rows: [
         ['Larch Vale: ground and pigs'],
-        ['The sows’ autumn litters and a second batch that joins in June. Paddocks in hectares.'],
+        [
+          `Two litters from the sows; the second joined on ${dayWords(today + BLUE.from)}. Paddocks in hectares. ${INVENTED_SEASON}`,
+        ],
         [],
         [
           'Area (ha)',
@@ -34,10 +44,10 @@ export const LARCH_VALE: SampleFarm = {
           'Red batch',
           11,
           38,
-          { d: '2026-04-14' },
+          { day: today + RED.weighed },
           0.6,
-          { d: '2026-04-20' },
-          { d: '2026-09-12' },
+          { day: today + RED.from },
+          { day: today + RED.until },
         ],
         [
           0.19,
@@ -48,15 +58,15 @@ export const LARCH_VALE: SampleFarm = {
           'Blue batch',
           9,
           27,
-          { d: '2026-06-01' },
+          { day: today + BLUE.weighed },
           0.58,
-          { d: '2026-06-05' },
-          { d: '2026-10-31' },
+          { day: today + BLUE.from },
+          { day: today + BLUE.until },
         ],
         [0.22, 'Alder strip', 45, ''],
         [0.18, 'Spring side', 50, ''],
         [0.24, 'Long acre', '', ''],
-        [0.2, 'Barn end', '', { d: '2026-03-28' }],
+        [0.2, 'Barn end', '', { day: today + BARN_END_USED }],
         [0.17, 'Orchard', '', ''],
         [0.23, 'Mill piece', '', ''],
         [0.19, 'Stony top', '', ''],

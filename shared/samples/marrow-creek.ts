@@ -1,15 +1,26 @@
-import type { SampleCell, SampleFarm } from './sample-farm';
+import { dayWords } from '../core/calendar/day-words';
+import { INVENTED_SEASON, type SampleCell, type SampleFarm } from './sample-farm';
+
+/** Days from the day on which the farm is added. */
+const WEIGHED = -48;
+const OUT_OF_THE_PEN = -44;
+const HAY_OPENS = 25;
+const LAST_DAY = 110;
 
 /** An invented farm in feet, acres and pounds: one growing group on ten paddocks along a lane. */
 export const MARROW_CREEK: SampleFarm = {
   id: 'feet-marrow-creek',
   title: 'Marrow Creek (feet, acres, pounds)',
-  tabs: [
+  // A little less than the gain of the list would give.
+  weighings: [{ group: 'Lane feeders', daysAgo: 14, weight: '105' }],
+  tabs: (today) => [
     {
       name: 'Paddocks',
       rows: [
         ['Marrow Creek: paddocks'],
-        ['Ten paddocks along the lane, fenced one at a time. Paddock 7 is cut for hay and opens on 10 July.'],
+        [
+          `Ten paddocks along the lane, fenced one at a time. Hay 7 is kept shut and opens on ${dayWords(today + HAY_OPENS)}.`,
+        ],
         [],
         [
           'Paddock',
@@ -28,7 +39,7 @@ export const MARROW_CREEK: SampleFarm = {
         paddock(8, 'Lane 4', 145, 180, 'Lane 3, Lane 5'),
         paddock(9, 'Lane 5', 145, 175, 'Lane 4, Creek 6'),
         paddock(10, 'Creek 6', 160, 170, 'Lane 5, Hay 7'),
-        paddock(11, 'Hay 7', 210, 240, 'Creek 6, Wood 8', { d: '2026-07-10' }),
+        paddock(11, 'Hay 7', 210, 240, 'Creek 6, Wood 8', { day: today + HAY_OPENS }),
         paddock(12, 'Wood 8', 150, 215, 'Hay 7, Wood 9'),
         paddock(13, 'Wood 9', 150, 205, 'Wood 8, Knoll 10'),
         paddock(14, 'Knoll 10', 165, 200, 'Wood 9'),
@@ -38,10 +49,20 @@ export const MARROW_CREEK: SampleFarm = {
       name: 'Pigs',
       rows: [
         ['Marrow Creek: pigs'],
-        ['Out of the training pen on 2 May. Weighed on the crate scale.'],
+        [
+          `Out of the training pen on ${dayWords(today + OUT_OF_THE_PEN)}. Weighed on the crate scale. ${INVENTED_SEASON}`,
+        ],
         [],
         ['Group', 'Head', 'Weight (lb)', 'Weighed on', 'Daily gain (lb)', 'In rotation from', 'Until'],
-        ['Spring feeders', 14, 62, { d: '2026-04-28' }, 1.45, { d: '2026-05-02' }, { d: '2026-10-03' }],
+        [
+          'Lane feeders',
+          14,
+          62,
+          { day: today + WEIGHED },
+          1.45,
+          { day: today + OUT_OF_THE_PEN },
+          { day: today + LAST_DAY },
+        ],
       ],
     },
   ],

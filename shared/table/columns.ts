@@ -15,9 +15,9 @@ interface Column {
 
 const DATE_WIDTH = 92;
 const NUMBER_WIDTH = 80;
-const NAME_WIDTH = 110;
+const NAME_WIDTH = 125;
 /** Wide enough for the labels of the settings below. */
-const FIRST_WIDTH = 165;
+const FIRST_WIDTH = 180;
 const SENTENCE_WIDTH = 170;
 const INPUT = { style: 'input' } as const;
 const PLAIN = { style: 'plain' } as const;

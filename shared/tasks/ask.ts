@@ -105,15 +105,20 @@ export function asking(
     /** Those of the block that stands, else as chosen. */
     units: (start?: UnitSystem): UnitSystem =>
       (block && readUnits(block)) ?? choice(UNITS_LEGEND, UNITS_OPTIONS, start ?? startUnits(book)).value,
-    /** Start values, over them what stands in the block, over them what was answered. */
+    /** Start values (`known`: those that the sheet knows), over them what stands in the block, over them the answers. */
     settings: <Key extends string>(
       specs: readonly SettingSpec<Key>[],
       read: Partial<SettingsRead<Key>> | undefined,
       units: UnitSystem,
+      known: Partial<SettingValues<Key>> = {},
     ): SettingsForm<Key> => {
       for (const { key, label } of specs) inSheet[label] = read?.values?.[key];
       const typed = new Map(specs.map(({ key, label }) => [key, textAt(label)]));
-      const standingValues: SettingValues<Key> = { ...startSettings(specs, units), ...read?.values };
+      const standingValues: SettingValues<Key> = {
+        ...startSettings(specs, units),
+        ...known,
+        ...read?.values,
+      };
       const { values, problems } = readSettingTexts(specs, typed, standingValues, units, comma);
       questions.push(...Object.values(problems as Record<string, string>));
       sheetProblems.push(...(read?.problems ?? []));

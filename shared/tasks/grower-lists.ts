@@ -45,7 +45,7 @@ export interface GrowerLists {
   readonly sources: ListSources;
   readonly paddocks: readonly ReadPaddock[];
   readonly groups: readonly ReadGroup[];
-  /** Everything wrong in both lists, each with its cell. */
+  /** Everything wrong in both lists and in the herd log, each with its cell. */
   readonly problems: readonly ListProblem[];
   /** The same by list, save where groups stand. */
   readonly wrong: Readonly<Record<ListKind, readonly ListProblem[]>>;
@@ -95,9 +95,9 @@ export function growerLists(
   const herd = groupsWithHerd(book, groups.groups);
   const wrong = {
     paddocks: [...columnDoubts(paddockTab, chosen.paddocks), ...paddocks.problems],
-    groups: [...columnDoubts(groupTab, chosen.groups), ...groups.problems],
+    groups: [...columnDoubts(groupTab, chosen.groups), ...groups.problems, ...herd.problems],
   };
-  const isRead = paddocks.problems.length + groups.problems.length === 0;
+  const isRead = paddocks.problems.length + groups.problems.length + herd.problems.length === 0;
   const standing = standingProblems(herd.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
   return {
     tabOf,

@@ -8,7 +8,7 @@ import { BLANK, number, text } from '../block/cells';
 import { SETTING_ROW } from '../block/compose-block';
 import type { BlockContent } from '../block/read-block';
 import type { BlockCell } from '../contract';
-import { amount, describeCell, Refusal, type Words } from '../refusals';
+import { describeCell, least, most, Refusal, type Words } from '../refusals';
 import { type Quantity, symbolOf, toInside, type UnitSystem } from '../units/units';
 import type { Draft } from './draft-block';
 
@@ -68,11 +68,12 @@ function broken(spec: SettingSpec, value: number | undefined, units: UnitSystem)
   if (!Number.isFinite(value)) return 'be a number';
   if (spec.unit === '%' && value > 0 && value < 1) return 'be 0, or 1 or more (ten per cent is 10 here)';
   const inside = spec.quantity ? toInside(value, spec.quantity, units) : value;
-  const show = (limit: number) => (spec.quantity ? amount(limit, spec.quantity) : String(limit));
-  if (spec.above !== undefined && !(inside > spec.above)) return ['be more than ', show(spec.above)];
+  const show = (limit: number, side: typeof least) =>
+    spec.quantity ? side(limit, spec.quantity) : String(limit);
+  if (spec.above !== undefined && !(inside > spec.above)) return ['be more than ', show(spec.above, least)];
   if (spec.whole && !Number.isInteger(inside)) return 'be a whole number';
-  if (spec.min !== undefined && inside < spec.min) return ['be ', show(spec.min), ' or more'];
-  if (spec.max !== undefined && inside > spec.max) return ['be ', show(spec.max), ' or less'];
+  if (spec.min !== undefined && inside < spec.min) return ['be ', show(spec.min, least), ' or more'];
+  if (spec.max !== undefined && inside > spec.max) return ['be ', show(spec.max, most), ' or less'];
   return undefined;
 }
 

@@ -1,7 +1,13 @@
 /** Writes sample-sheets/*.xlsx from the sample farms, for people who import a file instead of using the menu. */
 import ExcelJS from 'exceljs';
+import { isoFromDay } from '../../shared/core/calendar/day';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
-import type { SampleCell, SampleFarm, SampleTab } from '../../shared/samples/sample-farm';
+import {
+  DAY_OF_FILES,
+  type SampleCell,
+  type SampleFarm,
+  type SampleTab,
+} from '../../shared/samples/sample-farm';
 
 /** A fixed date, so that writing the files again changes nothing. */
 const WRITTEN = new Date('2026-01-01T00:00:00Z');
@@ -17,7 +23,7 @@ function sampleWorkbook(farm: SampleFarm): ExcelJS.Workbook {
   book.modified = WRITTEN;
   book.title = farm.title;
   book.calcProperties.fullCalcOnLoad = true;
-  for (const tab of farm.tabs) addTab(book, tab);
+  for (const tab of farm.tabs(DAY_OF_FILES)) addTab(book, tab);
   return book;
 }
 
@@ -35,8 +41,8 @@ function addTab(book: ExcelJS.Workbook, tab: SampleTab): void {
 function setCell(target: ExcelJS.Cell, cell: SampleCell): void {
   if (typeof cell !== 'object') {
     target.value = cell;
-  } else if ('d' in cell) {
-    target.value = new Date(`${cell.d}T00:00:00Z`);
+  } else if ('day' in cell) {
+    target.value = new Date(`${isoFromDay(cell.day)}T00:00:00Z`);
     target.numFmt = 'yyyy-mm-dd';
   } else {
     // A file's formulas have no leading "=" and use commas.

@@ -16,7 +16,7 @@ import { readSelection } from './actions/read-selection';
 import { readTabs } from './actions/read-tabs';
 import { startSample } from './actions/start-sample';
 import { writeBlock } from './actions/write-block';
-import { failureSentence } from './failure-sentence';
+import { untoldFailure } from './failure-sentence';
 import { type SheetPort, Told } from './port';
 
 type Actions = { readonly [Name in CallName]: (port: SheetPort, request: Request<Name>) => Reply<Name> };
@@ -40,11 +40,12 @@ export function answerSidebar(port: () => SheetPort, callName: unknown, requestJ
 
 function answer(port: () => SheetPort, callName: unknown, requestJson: unknown): Envelope {
   try {
-    if (!isCallName(callName)) throw new Told('The sidebar and the script do not match. Reload the file.');
+    if (!isCallName(callName))
+      throw new Told('The sidebar and the script do not match. Reload the file. Nothing was written.');
     const run = ACTIONS[callName] as (port: SheetPort, request: unknown) => unknown;
     return { ok: true, data: run(port(), parseRequest(callName, requestJson)) };
   } catch (error) {
-    return { ok: false, error: failureSentence(error) };
+    return { ok: false, error: untoldFailure(error) };
   }
 }
 
@@ -63,6 +64,6 @@ function parseRequest(callName: CallName, requestJson: unknown): unknown {
 
 function sampleFarm(id: string) {
   const farm = SAMPLE_FARMS.find((sample) => sample.id === id);
-  if (!farm) throw new Told(`There is no sample farm named "${id}".`);
+  if (!farm) throw new Told(`There is no sample farm named "${id}". Nothing was written.`);
   return farm;
 }

@@ -1,9 +1,15 @@
+import { withoutStop } from '../../shared/core/without-stop';
 import { Told } from './port';
+
+/** Of a failure that the action itself did not tell: it came before the action changed anything, or was taken back. */
+export function untoldFailure(error: unknown): string {
+  return error instanceof Told ? error.message : `${failureSentence(error)} Nothing was written.`;
+}
 
 /** Failures of the sheet service in plain words, with what to do. */
 export function failureSentence(error: unknown): string {
   if (error instanceof Told) return error.message;
-  const message = error instanceof Error ? error.message : String(error);
+  const message = withoutStop(error instanceof Error ? error.message : String(error));
   if (/protected/i.test(message)) {
     return 'That part of the sheet is protected against changes. Ask its owner to let you edit it, or write to a new tab.';
   }

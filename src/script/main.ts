@@ -9,7 +9,7 @@ import type { SampleFarm } from '../../shared/samples/sample-farm';
 import { checkSpreadsheet, checkText } from './actions/check-spreadsheet';
 import { startSample } from './actions/start-sample';
 import * as sidebarDoor from './answer-sidebar';
-import { failureSentence } from './failure-sentence';
+import { failureSentence, untoldFailure } from './failure-sentence';
 import {
   addMenu,
   boundSpreadsheet,
@@ -64,9 +64,13 @@ export function startSampleMetric(): void {
 function startFromMenu(farm: SampleFarm): void {
   try {
     const { tabs } = startSample(boundSpreadsheet(), farm);
-    showText(TITLE, `Added ${tabs.map((tab) => `"${tab}"`).join(' and ')}. Everything in it is invented.`);
+    const added = tabs.map((tab) => `"${tab}"`).join(' and ');
+    showText(
+      TITLE,
+      `Added ${added}. Everything in it is invented; its pigs went out six weeks ago. Next: Sounder Sheet > Open the sidebar > Plan the moves.`,
+    );
   } catch (error) {
-    showText(TITLE, failureSentence(error));
+    showText(TITLE, untoldFailure(error));
   }
 }
 

@@ -1,4 +1,5 @@
 /** Turns what a failed call to the script left behind into a sentence that says what to do. */
+import { withoutStop } from '../../shared/core/without-stop';
 
 interface Circumstances {
   /** The call was to change the sheet, so that it may have done so although no answer came. */
@@ -9,6 +10,8 @@ interface Circumstances {
 interface Cause {
   readonly sign: RegExp;
   readonly sentence: string;
+  /** The script may have been under way. */
+  readonly ran?: true;
 }
 
 const REOPEN = 'open the sidebar again from the Sounder Sheet menu';
@@ -44,6 +47,7 @@ const CAUSES: readonly Cause[] = [
     sign: /maximum execution time|timed out/i,
     sentence:
       'The spreadsheet took too long. Wait a minute and try again; a smaller list or fewer open tabs helps.',
+    ran: true,
   },
   {
     sign: /too many (times|scripts|requests)|rate limit|quota/i,
@@ -52,22 +56,24 @@ const CAUSES: readonly Cause[] = [
   {
     sign: /server error|internal error|service .*unavailable/i,
     sentence: 'Google had a fault on its side. Wait a little and try again.',
+    ran: true,
   },
 ];
 
 const LOST =
   'The connection to the spreadsheet was lost. Check the internet connection, then try again; if it stays lost, reload the spreadsheet.';
 const NO_ANSWER = 'The spreadsheet has not answered. Check the internet connection and try again.';
+const NOT_WRITTEN = ' Nothing was written.';
 const MAY_HAVE_WRITTEN = ' Look at the sheet first: the change may have been made all the same.';
 
 export function failureSentence(error: unknown, { writes, online }: Circumstances): string {
   const message = messageOf(error);
-  const hint = writes ? MAY_HAVE_WRITTEN : '';
+  const hint = writes ? MAY_HAVE_WRITTEN : NOT_WRITTEN;
   if (/^No answer in time$/.test(message)) return (online ? NO_ANSWER : LOST) + hint;
   if (!online || /NetworkError|connection failure|HTTP 0|Failed to fetch/i.test(message)) return LOST + hint;
   const cause = CAUSES.find(({ sign }) => sign.test(message));
-  if (cause) return cause.sentence;
-  const told = message === '' ? 'without saying why' : `with: “${message}”`;
+  if (cause) return cause.sentence + (cause.ran ? hint : NOT_WRITTEN);
+  const told = message === '' ? 'without saying why' : `with: “${withoutStop(message)}”`;
   return `The spreadsheet’s script stopped ${told}. Try again; if it stays, reload the spreadsheet and ${REOPEN}.${hint}`;
 }
 

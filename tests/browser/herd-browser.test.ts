@@ -22,7 +22,7 @@ test('a sale goes into the log and into the moves from its day on', async ({ ski
     const { sidebar } = preview;
     await preview.chooseMenu('Sounder Sheet', 'Open the sidebar');
     await sidebar.getByRole('button', { name: 'Keep the herd log' }).click();
-    await sidebar.getByText('Spring feeders: 14 head').waitFor();
+    await sidebar.getByText('Lane feeders: 14 head').waitFor();
     await sidebar.getByLabel('From which day on').fill('2026-06-01');
     await sidebar.getByLabel('Head from then on').fill('9.5');
     await sidebar.getByText('head must be a whole number').first().waitFor();

@@ -26,12 +26,12 @@ test('the day of the log goes into the group list', async ({ skip }) => {
     await sidebar.getByText('Written on “Training log”').waitFor({ timeout: 60_000 });
     const row = await firstRow(preview);
     const days = ['2026-04-20', '2026-04-21', '2026-04-21', '2026-04-25'];
-    for (const [column, typed] of ['Feeders', 'Spring feeders', '14', ...days, 'Ada'].entries()) {
+    for (const [column, typed] of ['Feeders', 'Lane feeders', '14', ...days, 'Ada'].entries()) {
       await preview.typeInto('Training log', `${'ABCDEFGH'[column]}${row}`, typed);
     }
     await sidebar.getByRole('button', { name: 'Read the spreadsheet again' }).click();
     // A day was typed in the list: it stays.
-    await sidebar.getByText(/^F5 .* stays for Spring feeders/).waitFor();
+    await sidebar.getByText(/^F5 .* stays for Lane feeders/).waitFor();
     expect(await sidebar.getByRole('button', { name: /^Let the log decide/ }).count()).toBe(0);
     await preview.clickCell('Pigs', 'F5');
     await page.keyboard.press('Delete');

@@ -1,5 +1,8 @@
 /** Refusals: NAME: argument must …, got …, with the unit of the grower. */
 import { describe, expect, it } from 'vitest';
+import { CATALOGUE } from '../../shared/catalogue/index';
+import { readNumber } from '../../shared/door/read-cell';
+import type { Refusal } from '../../shared/refusals';
 import { cell } from '../cell';
 
 const message = (name: string, ...args: readonly unknown[]): string => {
@@ -85,6 +88,39 @@ describe('one pattern for every refusal', () => {
     expect(message('FENCE_LENGTH', 'x'.repeat(100), 1)).toBe(
       `FENCE_LENGTH: width must be a number, got "${'x'.repeat(40)}…"`,
     );
+  });
+});
+
+describe('a limit that is told can be typed', () => {
+  const params = CATALOGUE.flatMap(({ name, params }) =>
+    params.flatMap((param) =>
+      param.kind === 'number' && param.quantity && param.min !== undefined && param.max !== undefined
+        ? [{ name, argument: param.name, param }]
+        : [],
+    ),
+  );
+
+  it.each(params)('$name: $argument', ({ param }) => {
+    for (const system of ['US', 'metric'] as const) {
+      const told = (): string => {
+        try {
+          readNumber(param, 1e9, system);
+        } catch (error) {
+          return (error as Refusal).sentence('X', system);
+        }
+        return '';
+      };
+      const [, low, high] = / be from (\S+) .* to (\S+) /.exec(told()) ?? [];
+      // But for what the conversion of a temperature loses at the sixteenth digit.
+      const typed = [Number(low) + 1e-9, Number(high) - 1e-9];
+      expect(() => typed.map((limit) => readNumber(param, limit, system)), told()).not.toThrow();
+    }
+  });
+
+  // 5 kg are 5 ÷ 0.45359237 = 11.0231 lb.
+  it('5 kg in pounds', () => {
+    expect(message('PIG_WEIGHT', 11.02, 1)).toContain('from 11.03 lb');
+    expect(cell('PIG_WEIGHT', 11.03, 1)).toBeGreaterThan(11);
   });
 });
 

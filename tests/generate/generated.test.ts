@@ -3,8 +3,9 @@ import { readFileSync } from 'node:fs';
 import ExcelJS from 'exceljs';
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE } from '../../shared/catalogue/index';
+import { dayFromIso } from '../../shared/core/calendar/day';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
-import type { SampleCell } from '../../shared/samples/sample-farm';
+import { DAY_OF_FILES, type SampleCell } from '../../shared/samples/sample-farm';
 import { withFunctionTable } from '../../src/generate/readme-table';
 import { sourcesList } from '../../src/generate/sources-list';
 
@@ -44,10 +45,11 @@ describe('generated text', () => {
 
 describe.each(SAMPLE_FARMS)('sample-sheets/$id.xlsx', (farm) => {
   it('holds the same cells as the sample farm of the menu', async () => {
+    const tabs = farm.tabs(DAY_OF_FILES);
     const book = new ExcelJS.Workbook();
     await book.xlsx.readFile(`sample-sheets/${farm.id}.xlsx`);
-    expect(book.worksheets.map((sheet) => sheet.name)).toEqual(farm.tabs.map((tab) => tab.name));
-    for (const tab of farm.tabs) {
+    expect(book.worksheets.map((sheet) => sheet.name)).toEqual(tabs.map((tab) => tab.name));
+    for (const tab of tabs) {
       const sheet = book.getWorksheet(tab.name);
       tab.rows.forEach((row, r) => {
         row.forEach((cell, c) => {
@@ -60,7 +62,7 @@ describe.each(SAMPLE_FARMS)('sample-sheets/$id.xlsx', (farm) => {
 
 function fileCell(value: ExcelJS.CellValue | undefined): SampleCell {
   if (value === null || value === undefined) return '';
-  if (value instanceof Date) return { d: value.toISOString().slice(0, 10) };
+  if (value instanceof Date) return { day: dayFromIso(value.toISOString().slice(0, 10)) ?? 0 };
   if (typeof value === 'object' && 'formula' in value) return { f: `=${value.formula}` };
   return value as string | number;
 }

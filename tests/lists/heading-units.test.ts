@@ -115,8 +115,8 @@ describe('units that cannot be read are refused at the heading', () => {
     ['Daily gain (kg/month)', 'kg/month', 'daily gain', 'lb/day, kg/day or g/day'],
     ['Daily gain (kg per month)', 'kg per month', 'daily gain', 'lb/day, kg/day or g/day'],
     ['Weekly gain', 'week', 'daily gain', 'lb/day, kg/day or g/day'],
-    ['Until weight (cwt)', 'cwt', 'until weight', 'lb or kg'],
-    ['Until weight st', 'st', 'until weight', 'lb or kg'],
+    ['Until weight (cwt)', 'cwt', 'weight at which it leaves', 'lb or kg'],
+    ['Until weight st', 'st', 'weight at which it leaves', 'lb or kg'],
   ])('%s', (heading, unit, field, write) => {
     expect(group(heading, 1).problems.map(({ sentence }) => sentence)).toEqual([
       `Farm!E1: the unit "${unit}" in "${heading}" is not known for ${field}; write ${write}`,

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { dayWords } from '../../shared/core/calendar/day-words';
 import { explainPlan } from '../../shared/plan/explain-plan';
 import type { PlanProblem } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
@@ -19,6 +20,16 @@ describe('explainPlan', () => {
       changes: [],
       offers: [],
     });
+  });
+
+  it('says that a group stays on after the last day of the plan', () => {
+    const problem = farm(5);
+    const until = problem.rules.seasonEnd + 11;
+    const longer = { ...problem, groups: problem.groups.map((group) => ({ ...group, until })) };
+    const { score } = explainPlan(longer, planRotation(longer));
+    expect(score).toContain(
+      `The plan ends on ${dayWords(until - 11)}, 11 days before G1 leaves (${dayWords(until)}): set the season end later to plan those days too.`,
+    );
   });
 
   it('finds the paddock that is missing, the shorter rest and the longer stay', () => {
@@ -60,7 +71,7 @@ describe('no plan', () => {
 
   it('more groups than paddocks', () => {
     const plan = noPlan(farm(2, {}, 3));
-    expect(plan.reason).toBe('On 2026-05-04 there are 3 groups in the rotation and 2 open paddocks.');
+    expect(plan.reason).toBe('On Mon 4 May there are 3 groups in the rotation and 2 open paddocks.');
     expect(plan.mend).toMatch(/more paddock.* as large as P1 would make a plan possible\.$/);
   });
 
@@ -68,7 +79,7 @@ describe('no plan', () => {
     const problem = farm(2);
     const closed = problem.paddocks.map((paddock) => ({ ...paddock, openUntil: START + 40 }));
     const plan = noPlan({ ...problem, paddocks: closed });
-    expect(plan.reason).toBe('On 2026-06-14 there is 1 group in the rotation and 0 open paddocks.');
+    expect(plan.reason).toBe('On Sun 14 Jun there is 1 group in the rotation and 0 open paddocks.');
     expect(plan.mend).toBeDefined();
   });
 

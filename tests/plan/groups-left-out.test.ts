@@ -36,7 +36,7 @@ describe('groups that are not in the plan', () => {
     expect(leftOut({}, { until: day('2026-04-21') }, { untilWeightKg: 30.4 })).toEqual([]);
   });
 
-  it('says why: until weight, left, not yet in', () => {
+  it('says why: weight to leave at, left, not yet in', () => {
     expect(
       leftOut(
         { name: 'Heavy', weightKg: 120, untilWeightKg: 110 },
@@ -44,7 +44,7 @@ describe('groups that are not in the plan', () => {
         { name: 'Later', from: day('2027-04-20') },
       ),
     ).toEqual([
-      '“Heavy” is not in the plan: on 2026-04-20 it is at its until weight already.',
+      '“Heavy” is not in the plan: on 2026-04-20 it has the weight at which it leaves already.',
       '“Old” is not in the plan: it leaves on 2024-09-01, before the first day to plan.',
       '“Later” is not in the plan: it comes in on 2027-04-20, after the season has ended.',
     ]);

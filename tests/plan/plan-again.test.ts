@@ -130,7 +130,7 @@ describe('wishes', () => {
     expect(now.stays).toContainEqual({ group: 0, paddock: 2, inDay: day, outDay: day + 6 });
     const words = explainPlan(problem, now).score;
     expect(words[1]).toMatch(
-      /^G1 into P5 on 2026-05-15, as you typed it, is not kept: no plan was found with it\.$/,
+      /^G1 into P5 on Fri 15 May, as you typed it, is not kept: no plan was found with it\.$/,
     );
   });
 

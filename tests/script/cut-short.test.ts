@@ -55,8 +55,9 @@ const WAYS = [
   { after: false, forGood: false, lateRefusals: 'told' },
   { after: false, forGood: false, lateRefusals: 'lost' },
 ] as const;
-/** What a sentence may claim of the table; one that claims nothing comes before anything was written. */
+/** What a sentence claims of the table: every one does. */
 const UNSEEN = /could not be seen/;
+const CLAIM = /could not be seen|Nothing was written\.$|No table was written\.$|left as it was\.$/;
 
 function read(book: Workbook): WholeFile {
   const reply = book.ask('readFile', {});
@@ -170,6 +171,8 @@ describe('a write that is cut short at any call', () => {
           if (reply.ok) expect(isNew, where).toBe(true);
           else if (UNSEEN.test(reply.error ?? '')) expect(how.forGood, where).toBe(true);
           else expect(isOld, where).toBe(true);
+          if (!reply.ok) expect(reply.error, where).toMatch(CLAIM);
+          expect(reply.error ?? '', where).not.toContain('..');
           const again = press(book, next);
           expect(again, where).toEqual({ ok: true, note: '' });
           expect(seen(book), where).toEqual(wanted(next, typed));

@@ -46,7 +46,7 @@ describe('PIG_WEIGHT and DAYS_TO_WEIGHT', () => {
 
   it('speak of 5 to 135 kg only, and say so in the unit that was used', () => {
     expect(() => cell('PIG_WEIGHT', 300, 1)).toThrow(
-      'PIG_WEIGHT: start_weight must be from 11.02 lb to 297.6 lb unless daily_gain is given, got 300 lb',
+      'PIG_WEIGHT: start_weight must be from 11.03 lb to 297.6 lb unless daily_gain is given, got 300 lb',
     );
     expect(() => cell('PIG_WEIGHT', 4, 1, undefined, 'metric')).toThrow(
       'PIG_WEIGHT: start_weight must be from 5 kg to 135 kg unless daily_gain is given, got 4 kg',

@@ -62,7 +62,7 @@ describe('the budget in the sidebar', { timeout: 90_000 }, () => {
     const { page } = opened;
     await page.getByText('9 paddocks read').waitFor();
     await page.getByText('of feed, waste included').waitFor();
-    await page.getByText('Water, dearest day').waitFor();
+    await page.getByText('Water, most a day').waitFor();
     await checkAndShoot(opened, 'budget-season');
     await page.getByLabel('Last day (pigs leave)').fill('2026-05-01');
     await page.getByText('The season must end after it starts.').waitFor();
@@ -72,7 +72,7 @@ describe('the budget in the sidebar', { timeout: 90_000 }, () => {
     pigs[2] = 290;
     pigs[4] = '';
     const second = await openBudget(heavy);
-    await second.page.getByText('Feeders: 5 stays from 2026-05-01 on left out of every figure').waitFor();
+    await second.page.getByText('Feeders: 5 stays from Fri 1 May on left out of every figure').waitFor();
     expect(
       await second.page.getByRole('button', { name: 'Write the budget' }).getAttribute('aria-disabled'),
     ).toBe('true');

@@ -34,6 +34,26 @@ describe('failureSentence', () => {
     expect(failureSentence(new Error('protected'), writing)).not.toMatch(/Look at the sheet first/);
   });
 
+  test('a call that came back before the script ran has written nothing, and reading never writes', () => {
+    expect(failureSentence(new Error('PERMISSION_DENIED'), { writes: true, online: true })).toMatch(
+      /Nothing was written\.$/,
+    );
+    expect(failureSentence(new Error('No answer in time'), ONLINE)).toMatch(/Nothing was written\.$/);
+  });
+
+  test('a write that Google stopped in the middle may have been made', () => {
+    const writing = { writes: true, online: true };
+    expect(failureSentence(new Error('Exceeded maximum execution time'), writing)).toMatch(
+      /Look at the sheet first/,
+    );
+  });
+
+  test('a full stop of the message is not put twice', () => {
+    const told = failureSentence(new Error('Something nobody foresaw.'), ONLINE);
+    expect(told).toContain('“Something nobody foresaw”.');
+    expect(told).not.toMatch(/\.[”)]?\./);
+  });
+
   test('an error that is no Error is read too', () => {
     expect(failureSentence({ message: 'PERMISSION_DENIED' }, ONLINE)).toMatch(/accounts/);
     expect(failureSentence('PERMISSION_DENIED', ONLINE)).toMatch(/accounts/);

@@ -4,9 +4,11 @@
  */
 import { expect, test } from 'vitest';
 import type { BlockCell, Overview, TabContent, WireCell } from '../../shared/contract';
+import { isoFromDay } from '../../shared/core/calendar/day';
 import type { GroupList, PaddockList } from '../../shared/lists/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
+import { DAY_OF_FILES, type SampleCell } from '../../shared/samples/sample-farm';
 import { rotationBlock } from '../../shared/table/rotation-block';
 import { biteBlock } from '../../shared/tasks/bite/bite-block';
 import { BITE_SETTINGS } from '../../shared/tasks/bite/bite-settings';
@@ -117,11 +119,16 @@ function blocksOf(tabs: TabContent[], units: 'US' | 'metric'): Cells[] {
   ];
 }
 
+function plainCell(cell: SampleCell): WireCell {
+  if (typeof cell !== 'object') return cell;
+  return 'day' in cell ? { d: isoFromDay(cell.day) } : 1;
+}
+
 test.each(SAMPLE_FARMS)('$title', ({ id, tabs }) => {
-  const plain = tabs.map(({ name, rows }) =>
+  const plain = tabs(DAY_OF_FILES).map(({ name, rows }) =>
     tabOf(
       name,
-      rows.map((row) => row.map((cell) => (typeof cell === 'object' && 'f' in cell ? 1 : cell))),
+      rows.map((row) => row.map(plainCell)),
     ),
   );
   expect(blocksOf(plain, id.startsWith('metric') ? 'metric' : 'US').flatMap(oneCellRanges)).toEqual([]);

@@ -232,12 +232,15 @@ function expectBudget(
   const total = needs.reduce((sum, { feedKg }) => sum + feedKg, 0);
   expect(beside(content, 'Feed together')).toBeCloseTo(fromInside(total, 'mass', units), 4);
   const most = (of: (need: (typeof needs)[number]) => number): number => Math.max(...needs.map(of));
-  expect(beside(content, 'Hot-day water, most a day of one group')).toBeCloseTo(
-    fromInside(
-      most((need) => need.hotWaterLiters),
-      'volumePerDay',
-      units,
-    ),
+  // All who are out on one day drink: on each day on which a group moves.
+  const drunk = stays.flatMap(({ inDay }) =>
+    stays.reduce((sum, stay, i) => {
+      const isOut = stay.inDay <= inDay && inDay < stay.inDay + stay.days;
+      return isOut ? sum + needs[i]!.hotWaterLiters : sum;
+    }, 0),
+  );
+  expect(beside(content, 'Hot-day water, most a day, all groups')).toBeCloseTo(
+    fromInside(Math.max(...drunk), 'volumePerDay', units),
     4,
   );
   expect(beside(content, 'Shelter, largest group floor')).toBeCloseTo(

@@ -1,4 +1,4 @@
-import { amount, Refusal } from '../../refusals';
+import { amount, most, Refusal } from '../../refusals';
 import { GROWING_HEAVIEST_KG } from '../../tables/growing-weights';
 import { DIET_ME_KCAL_PER_KG, FEED_EATEN_FRACTION } from '../../tables/nrc-intake';
 import { energyOverStretch } from './energy-intake';
@@ -33,6 +33,6 @@ export function feedNeeded(
 
 function refuseHeavyEnd(endKg: number): void {
   if (isGrowing(endKg)) return;
-  const must = ['end before the pig passes ', amount(GROWING_HEAVIEST_KG, 'mass'), `: ${INSTEAD}`];
+  const must = ['end before the pig passes ', most(GROWING_HEAVIEST_KG, 'mass'), `: ${INSTEAD}`];
   throw new Refusal('days', must, [amount(endKg, 'mass'), ' on the last day']);
 }

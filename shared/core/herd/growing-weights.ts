@@ -1,4 +1,4 @@
-import { amount, Refusal } from '../../refusals';
+import { amount, least, most, Refusal } from '../../refusals';
 import { GROWING_HEAVIEST_KG, GROWING_LIGHTEST_KG } from '../../tables/growing-weights';
 
 /** Weights come from other units and from growth added up: a hair over the limit is on it. */
@@ -18,9 +18,9 @@ export function refuseUnlessGrowing(argument: string, weightKg: number, instead:
     argument,
     [
       'be from ',
-      amount(GROWING_LIGHTEST_KG, 'mass'),
+      least(GROWING_LIGHTEST_KG, 'mass'),
       ' to ',
-      amount(GROWING_HEAVIEST_KG, 'mass'),
+      most(GROWING_HEAVIEST_KG, 'mass'),
       `: ${instead}`,
     ],
     amount(weightKg, 'mass'),

@@ -1,4 +1,4 @@
-import { amount, Refusal } from '../../refusals';
+import { amount, least, most, Refusal } from '../../refusals';
 import { type GainBand, NRC_GAIN_BANDS, NRC_HEAVIEST_KG, NRC_LIGHTEST_KG } from '../../tables/nrc-growth';
 
 /** A stretch of days in which a pig gains evenly. */
@@ -33,7 +33,7 @@ export function growthStretches(
   if (daysLeft > 0) {
     throw new Refusal('days', [
       'end before the pig passes ',
-      amount(NRC_HEAVIEST_KG, 'mass'),
+      most(NRC_HEAVIEST_KG, 'mass'),
       ' unless daily_gain is given',
     ]);
   }
@@ -56,9 +56,9 @@ export function refuseOutsideBands(argument: string, weightKg: number): void {
     argument,
     [
       'be from ',
-      amount(NRC_LIGHTEST_KG, 'mass'),
+      least(NRC_LIGHTEST_KG, 'mass'),
       ' to ',
-      amount(NRC_HEAVIEST_KG, 'mass'),
+      most(NRC_HEAVIEST_KG, 'mass'),
       ' unless daily_gain is given',
     ],
     amount(weightKg, 'mass'),

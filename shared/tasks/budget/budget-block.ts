@@ -93,14 +93,14 @@ function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void 
     );
   row('Feed together', `SUM(${columns.Feed})`, 'mass', 'With 5 % waste (NRC 2012, from memory).');
   row(
-    'Water, most a day of one group',
-    `MAX(${columns['Water a day']})`,
+    'Water, most a day, all groups',
+    `MAX(${columns['Water of all']})`,
     'volumePerDay',
     'On an ordinary day.',
   );
   row(
-    'Hot-day water, most a day of one group',
-    `MAX(${columns['Hot day']})`,
+    'Hot-day water, most a day, all groups',
+    `MAX(${columns['Hot day of all']})`,
     'volumePerDay',
     'On a hot day; see the settings.',
   );

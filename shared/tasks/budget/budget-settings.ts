@@ -34,11 +34,11 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
   },
   {
     key: 'shelter',
-    label: 'Shelter k',
+    label: 'Floor for a pig to lie on',
     unit: 'm² per kg^0.67',
     start: 0.047,
     above: 0,
-    note: '0.047: every pig lies flat (Petherick and Baxter 1981, second hand).',
+    note: 'Times weight in kg to the power 0.67. 0.047: every pig lies flat (Petherick and Baxter 1981, second hand).',
   },
   {
     key: 'limitN',

@@ -2,14 +2,14 @@ import type { BudgetStay, StayNeeds } from './budget-model';
 
 export interface SeasonNeeds {
   readonly feedKg: number;
-  /** Dearest day: all groups that are out on it together. */
+  /** On the day that needs most: all groups that are out on it together. */
   readonly waterLiters: number;
   readonly hotWaterLiters: number;
   /** Largest shelter that one group needs. */
   readonly shelterSquareMeters: number;
 }
 
-/** The season's feed, and its dearest day of water over all groups together. */
+/** The season's feed, and the most water of a day over all groups together. */
 export function seasonNeeds(stays: readonly BudgetStay[], needs: readonly StayNeeds[]): SeasonNeeds {
   const most = (of: (need: StayNeeds) => number): number => {
     const starts = stays.map(({ inDay }) => inDay);

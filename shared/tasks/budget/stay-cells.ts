@@ -7,6 +7,7 @@ import { fromInside, type Quantity } from '../../units/units';
 import type { BudgetStay } from './budget-model';
 import {
   AT,
+  COUNTED_AT,
   COUNTED_HEADINGS,
   FORMATS,
   type LinkedColumn,
@@ -27,7 +28,7 @@ const STYLES: readonly BlockStyle[] = [...STAY_HEADINGS, ...COUNTED_HEADINGS].ma
   MUTED.includes(heading) ? 'muted' : 'plain',
 );
 
-export function addStay(stay: BudgetStay, on: StaysOn): void {
+export function addStay(stay: BudgetStay, on: StaysOn, down: (column: number) => string): void {
   const { draft } = on;
   const row = draft.next();
   const at = (heading: StayHeading): string => draft.at(row, AT[heading]);
@@ -47,6 +48,7 @@ export function addStay(stay: BudgetStay, on: StaysOn): void {
       ),
       ...SPILLED.map((heading) => answer(FORMATS[heading])),
       ...counted(at),
+      ...ofAll(draft.at(row, COUNTED_AT['Counted in']), down),
     ],
     STYLES,
     JSON.stringify([stay.group, stay.paddock, stay.inDay]),
@@ -64,6 +66,14 @@ function counted(at: (heading: StayHeading) => string): BlockCell[] {
     formula(`=${number(at('Water a day'))}`, '#,##0'),
     formula(`=${number(at('Area'))}`, '0.00'),
   ];
+}
+
+/** On its first day, with the stays of the other groups that cover it. SUMIFS passes over what is no number. */
+function ofAll(day: string, down: (column: number) => string): BlockCell[] {
+  const [from, to] = [down(COUNTED_AT['Counted in']), down(COUNTED_AT['Counted out'])];
+  return ([AT['Water a day'], AT['Hot day']] as const).map((column) =>
+    formula(`=SUMIFS(${down(column)};${from};"<="&${day};${to};">"&${day})`, '#,##0'),
+  );
 }
 
 function link(stay: BudgetStay, { source }: StaysOn, column: LinkedColumn): string | undefined {

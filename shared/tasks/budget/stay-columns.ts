@@ -56,7 +56,7 @@ export const AT = Object.fromEntries(STAY_HEADINGS.map((heading, at) => [heading
 
 /**
  * Numbers for the sums over all stays, 0 where a stay has none: an array product over a column with one text or blank in
- * it is an error for every month.
+ * it is an error for every month. "Of all": what the groups that are out on the stay's first day drink together.
  */
 export const COUNTED_HEADINGS = [
   'Counted in',
@@ -64,6 +64,8 @@ export const COUNTED_HEADINGS = [
   'Feed a day',
   'Water counted',
   'Area counted',
+  'Water of all',
+  'Hot day of all',
 ] as const;
 export type CountedHeading = (typeof COUNTED_HEADINGS)[number];
 export const COUNTED_AT = Object.fromEntries(

@@ -36,7 +36,7 @@ export function addStays(stays: readonly BudgetStay[], on: StaysOn): StayColumns
   const spilled: readonly StayHeading[] = SPILLED;
   const beside = (heading: StayHeading): BlockCell => (spilled.includes(heading) ? answer() : BLANK);
   draft.add(STAY_HEADINGS.map((heading) => functions[heading] ?? beside(heading)));
-  for (const stay of stays) addStay(stay, on);
+  for (const stay of stays) addStay(stay, on, (column) => draft.down(anchor, last, column));
   // From the blank row of the cell functions on: a single stay would be a range of one cell.
   return Object.fromEntries(
     Object.entries({ ...AT, ...COUNTED_AT }).map(([heading, at]) => [heading, draft.down(anchor, last, at)]),

@@ -1,4 +1,4 @@
-import { isoFromDay } from '../../core/calendar/day';
+import { dayWords } from '../../core/calendar/day-words';
 import { Refusal } from '../../refusals';
 import type { UnitSystem } from '../../units/units';
 import type { BudgetStay, StayNeeds } from './budget-model';
@@ -40,7 +40,7 @@ export function workableStays(
   }
   const leftOut = [...failed].map(
     ([group, { from, count, why }]) =>
-      `${group}: ${count} ${count === 1 ? 'stay' : 'stays'} from ${isoFromDay(from)} on left out of every figure (${why}). Type a daily gain in the group list, or an earlier end.`,
+      `${group}: ${count} ${count === 1 ? 'stay' : 'stays'} from ${dayWords(from)} on left out of every figure (${why}). Type a daily gain in the group list, or an earlier end.`,
   );
   return { stays, needs, leftOut };
 }

@@ -10,7 +10,7 @@ import { type GroupsWithHerd, withHerd } from './with-herd';
 
 export function groupsWithHerd(book: Book, groups: readonly ReadGroup[]): GroupsWithHerd {
   const log = standingOf(book, HERD_BLOCK)?.reading;
-  return log ? withHerd(groups, readHerd(log)) : { groups, notes: [] };
+  return log ? withHerd(groups, readHerd(log)) : { groups, notes: [], problems: [] };
 }
 
 export function herdSource(book: Book): HerdSource | undefined {

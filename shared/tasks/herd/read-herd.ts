@@ -1,5 +1,7 @@
 /** Reads the herd log: the rows as typed, and those that count. */
 import type { BlockContent } from '../../block/read-block';
+import type { BlockCell } from '../../contract';
+import type { ListProblem } from '../../lists/model';
 import { toInside } from '../../units/units';
 import { dayOf, typedTable } from '../end-line';
 import { textOf } from '../rows-between';
@@ -12,7 +14,7 @@ export interface HerdRead {
   /** In the order of days. */
   readonly entries: readonly (HerdEntry & { readonly cell: string })[];
   /** Rows that are kept but cannot be counted, each with its cell. */
-  readonly problems: readonly string[];
+  readonly problems: readonly ListProblem[];
   /** Lines under the headings. */
   readonly lines: number;
 }
@@ -22,24 +24,25 @@ const TYPED = 5;
 
 export function readHerd(block: BlockContent): HerdRead {
   const units = readUnits(block) ?? 'US';
-  const problems: string[] = [];
+  const problems: ListProblem[] = [];
   const { typed, filled, rows, cellOf, lines } = typedTable<HerdRow>(block, HERD_HEADINGS, TYPED);
   const entries = typed.flatMap(([group, day, head, weight], row) => {
     if (!filled[row]) return [];
-    const refuse = (column: number, must: string): [] => {
-      problems.push(`${cellOf(row, column)}: ${must}`);
+    const refuse = (column: number, must: string, got = ''): [] => {
+      const cell = cellOf(row, column);
+      problems.push({ cell, sentence: `${cell}: ${must}${got}` });
       return [];
     };
     const on = dayOf(day);
     const name = textOf(group).trim();
     if (name === '') return refuse(0, 'the group must be given');
-    if (on === undefined) return refuse(1, 'the day must be a date');
+    if (on === undefined) return refuse(1, 'the day must be a date', gotIn(day));
     if (head.k === 'blank' && weight.k === 'blank') return refuse(2, 'a head or a weight must be given');
     if (head.k !== 'blank' && !(head.k === 'n' && head.v >= 0)) {
-      return refuse(2, 'head must be a number, 0 or more');
+      return refuse(2, 'head must be a number, 0 or more', gotIn(head));
     }
     if (weight.k !== 'blank' && !(weight.k === 'n' && weight.v > 0)) {
-      return refuse(3, 'the weight must be a number above 0');
+      return refuse(3, 'the weight must be a number above 0', gotIn(weight));
     }
     const amounts = {
       ...(head.k === 'n' && { head: head.v }),
@@ -48,4 +51,8 @@ export function readHerd(block: BlockContent): HerdRead {
     return [{ group: name, day: on, ...amounts, cell: cellOf(row, 0) }];
   });
   return { rows, entries: entries.sort((a, b) => a.day - b.day), problems, lines };
+}
+
+function gotIn(cell: BlockCell): string {
+  return 'v' in cell ? `, got ${JSON.stringify(cell.v)}` : '';
 }

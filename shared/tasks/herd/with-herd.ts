@@ -1,5 +1,5 @@
-import { isoFromDay } from '../../core/calendar/day';
-import type { ReadGroup } from '../../lists/model';
+import { dayWords } from '../../core/calendar/day-words';
+import type { ListProblem, ReadGroup } from '../../lists/model';
 import { nameKey } from '../../lists/read-list-cell';
 import type { HerdStep } from '../../plan/model';
 import type { HerdRead } from './read-herd';
@@ -8,6 +8,8 @@ export interface GroupsWithHerd {
   readonly groups: readonly ReadGroup[];
   /** What in the log does not fit the list, each with its cell. */
   readonly notes: readonly string[];
+  /** Rows of the log that cannot be counted: nothing is planned past them. */
+  readonly problems: readonly ListProblem[];
 }
 
 /**
@@ -15,7 +17,7 @@ export interface GroupsWithHerd {
  * the sheet's formulas as here. Head 0 ends a group's time, unless more come later.
  */
 export function withHerd(groups: readonly ReadGroup[], { entries, problems }: HerdRead): GroupsWithHerd {
-  const notes = [...problems];
+  const notes: string[] = [];
   const known = new Set(groups.map(({ name }) => nameKey(name)));
   for (const { group, cell } of entries) {
     if (!known.has(nameKey(group)))
@@ -28,18 +30,16 @@ export function withHerd(groups: readonly ReadGroup[], { entries, problems }: He
     for (const { day, cell, head } of own) {
       // The first row of a group is its weighing before it came.
       if (came !== undefined && day < came && day > group.weighedOn && head !== undefined) {
-        notes.push(`${cell}: ${isoFromDay(day)} lies before ${group.name} came in on ${isoFromDay(came)}.`);
+        notes.push(`${cell}: ${dayWords(day)} lies before ${group.name} came in on ${dayWords(came)}.`);
       }
     }
     const herd = stepsOf(own);
     const gone = goneFrom(herd);
     if (gone === undefined) return { ...group, herd };
-    notes.push(
-      `${group.name} has no head from ${isoFromDay(gone)} on by the herd log: it leaves on that day.`,
-    );
+    notes.push(`${group.name} has no head from ${dayWords(gone)} on by the herd log: it leaves on that day.`);
     return { ...group, herd, until: Math.min(gone, group.until ?? gone) };
   });
-  return { groups: all, notes };
+  return { groups: all, notes, problems };
 }
 
 /** One step a day. */

@@ -40,7 +40,7 @@ function setOfPaddocks(grid: GridLayout, spacing: number, paddocks: number): Fen
   };
 }
 
-/** Shared sides in a set at its dearest: on the way back from the last paddock to the first one joint is missing. */
+/** Shared sides in a set where it takes most fence: on the way back from the last paddock to the first one joint is missing. */
 export function jointsOfSet(paddocks: number): number {
   return Math.max(0, paddocks - 2);
 }

@@ -2,6 +2,7 @@ import type { ListSources } from '../../lists/model';
 import { toInside, type UnitSystem } from '../../units/units';
 import { type Asking, asking, type ChoiceForm, type SettingsForm } from '../ask';
 import type { GrowerLists } from '../grower-lists';
+import { listedHerd } from '../listed-herd';
 import type { SettingSpec } from '../settings';
 import type { Task } from '../task';
 import { COMPARISON_SETTINGS } from './comparison-model';
@@ -83,7 +84,9 @@ export const MATERIALS_TASK = {
     const ask = asking(book, answers, MATERIALS_BLOCK);
     const read = ask.block && readMaterials(ask.block);
     const units = ask.units();
-    const settings = ask.settings(MATERIALS_SETTINGS, read?.settings, units);
+    const herd = listedHerd(book, units);
+    const known = herd && { pigWeight: herd.lightest, groups: herd.groups };
+    const settings = ask.settings(MATERIALS_SETTINGS, read?.settings, units, known);
     const { form, layout, sources } = askLayout(ask, read, units, settings.values.shape || 1);
     const was = read?.atATime;
     const at = ask.choice('How many paddocks stand fenced at a time?', AT_A_TIME, 'set', was?.kind);

@@ -99,7 +99,7 @@ function addCard(draft: Draft, table: TodayTable, group: string, at: WorkingAt) 
   const box = draft.fixed(boxRow, BOX_COLUMN - 1);
   const toDo = draft.add([formula(toDoFormula(at, box, hasLeft))], 'plain', `${group}: to do`);
   add('Moved', [{ k: 'b', v: false, box: true }, BLANK], 'input');
-  add('Pigs', [shown(ifHere(at('Head now')), '0')]);
+  add('Pigs', [shown(ifHere(at('Head now')), '0'), shown(ifHere(atEntry(table, at)))]);
   add('Weight each', [
     shown(ifHere(`IF(${at('Weight now')}="";"no figure";${at('Weight now')})`), '0'),
     unit('mass'),
@@ -129,7 +129,13 @@ function addCard(draft: Draft, table: TodayTable, group: string, at: WorkingAt) 
 }
 
 function asPlanned(at: WorkingAt): string {
-  return `IF(AND(${at('At')}>0;${at('Recorded')}=0);"as planned, no day typed";"")`;
+  return `IF(AND(${at('At')}>0;${at('Recorded')}=0);"planned, not typed";"")`;
+}
+
+/** The row of the table keeps the head that came in: where some have gone or joined since, both are told. */
+function atEntry(table: BoundTable, at: WorkingAt): string {
+  const head = lookedUp(table, 'head', at('At'));
+  return `IF(ISNUMBER(${head});IF(${head}=${at('Head now')};"";${head}&" when they came in");"")`;
 }
 
 /** What is due or overdue; the first of these that is true. */

@@ -92,7 +92,8 @@ const LINE_FORMATS: Readonly<Record<(typeof LINES)[number], string>> = {
 /** Rows that one TRAINING_PEN call fills. */
 const COUNTED: readonly string[] = ['panels', 'posts', 'clips'];
 
-const WIDTHS = [240, 90, 90, 90, 90];
+/** The last one holds nothing: the notes of the settings are shown across it. */
+const WIDTHS = [240, 90, 90, 90, 90, 420];
 /** A text is shown as far as the cells beside it are empty, and beside this narrow block stands its memory: 75 characters. */
 const inLines = (sentence: string): readonly string[] => sentence.match(/\S.{0,74}(?=\s|$)/g) ?? [];
 
@@ -115,7 +116,7 @@ export function composePenBlock(
   addUnits(draft, units);
   const set = addSettings(draft, PEN_SETTINGS, settings, units);
   draft.add();
-  draft.add(PEN_HEADINGS.map(text), 'heading');
+  draft.add([...PEN_HEADINGS.map(text), BLANK], 'heading');
   const first = addPenLines(draft, set, onHand, units);
   addWires(draft, set, onHand, first);
   draft.add();

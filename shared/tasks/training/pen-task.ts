@@ -1,6 +1,7 @@
 import type { BlockCell } from '../../contract';
 import type { UnitSystem } from '../../units/units';
 import { asking } from '../ask';
+import { listedHerd } from '../listed-herd';
 import type { Task } from '../task';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS, type PenSettings } from './pen-block';
 import { readPen } from './read-pen';
@@ -20,7 +21,7 @@ export const PEN_TASK = {
     const ask = asking(book, answers, PEN_BLOCK);
     const read = ask.block && readPen(ask.block);
     const units = ask.units();
-    const settings = ask.settings(PEN_SETTINGS, read?.settings, units);
+    const settings = ask.settings(PEN_SETTINGS, read?.settings, units, listedHerd(book, units)?.toTrain);
     return ask.form(() => ({ settings: settings.values, onHand: read?.onHand ?? [], units }), {
       units,
       settings,

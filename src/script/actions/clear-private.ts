@@ -6,6 +6,7 @@ import { areaA1 } from '../../../shared/block/a1';
 import type { ClearPrivate } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { MARK_BLOCK, originalMark, readMark } from '../../../shared/tasks/share/original-mark';
+import { failureSentence } from '../failure-sentence';
 import { isWithin } from '../is-within';
 import { type Area, type SheetPort, Told } from '../port';
 
@@ -18,7 +19,11 @@ export function clearPrivate(port: SheetPort, request: ClearPrivate): { cells: n
     );
     for (const { name, expects } of request.blocks) refuseChanged(port, blocks, name, expects);
     for (const area of request.areas) refuseForeign(area, blocks);
-    port.clear(request.areas);
+    try {
+      port.clear(request.areas);
+    } catch (error) {
+      throw new Told(`${failureSentence(error)} Look at the cells: some of them may be cleared.`);
+    }
     return { cells: request.areas.reduce((sum, { rows, columns }) => sum + rows * columns, 0) };
   });
 }

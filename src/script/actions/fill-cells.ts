@@ -2,6 +2,7 @@ import { areaA1 } from '../../../shared/block/a1';
 import { firstFew } from '../../../shared/block/first-few';
 import type { Request } from '../../../shared/contract';
 import { type SheetPort, Told } from '../port';
+import { takeBack } from './take-back';
 import { isEmptyArea } from './target-area';
 
 /** Puts formulas and words into blank cells of the grower's: all of them, or none. */
@@ -16,8 +17,7 @@ export function fillCells(port: SheetPort, { tab, cells }: Request<'fillCells'>)
     try {
       for (const [i, area] of areas.entries()) port.putFormula(area, cells[i]!.value);
     } catch (error) {
-      port.clear(areas);
-      throw error;
+      takeBack(error, () => port.clear(areas), [`"${tab}"`]);
     }
     return { cells: areas.length };
   });

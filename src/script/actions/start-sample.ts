@@ -3,12 +3,14 @@ import { dayFromIso } from '../../../shared/core/calendar/day';
 import { serialFromDay } from '../../../shared/core/calendar/serial';
 import type { SampleCell, SampleFarm } from '../../../shared/samples/sample-farm';
 import { type SheetPort, Told } from '../port';
+import { takeBack } from './take-back';
 
-/** Adds the tabs of a sample farm to the file. Refuses where a tab of that name exists; never overwrites. */
+/** Adds the tabs of a sample farm to the file, in the season of today. Refuses where a tab of that name exists; never overwrites. */
 export function startSample(port: SheetPort, farm: SampleFarm): { tabs: string[] } {
   return port.locked(() => {
+    const tabs = farm.tabs(dayFromIso(port.today()) ?? 0);
     const present = new Set(port.tabs().map((tab) => tab.name.toLowerCase()));
-    const taken = farm.tabs.filter((tab) => present.has(tab.name.toLowerCase()));
+    const taken = tabs.filter((tab) => present.has(tab.name.toLowerCase()));
     if (taken.length > 0) {
       const names = taken.map((tab) => `"${tab.name}"`).join(' and ');
       throw new Told(
@@ -17,16 +19,23 @@ export function startSample(port: SheetPort, farm: SampleFarm): { tabs: string[]
     }
     const added: string[] = [];
     try {
-      for (const tab of farm.tabs) {
+      for (const tab of tabs) {
         port.addTab(tab.name);
         added.push(tab.name);
         writeTab(port, tab.name, tab.rows);
       }
     } catch (error) {
-      for (const name of added) port.removeTab(name);
-      throw error;
+      const remove = () => {
+        for (const name of added) port.removeTab(name);
+      };
+      takeBack(
+        error,
+        remove,
+        added.map((name) => `"${name}"`),
+      );
     }
-    if (farm.tabs[0]) port.showTab(farm.tabs[0].name);
+    // What is written next goes behind the tab on show.
+    port.showTab(added[added.length - 1] ?? '');
     port.flush();
     return { tabs: added };
   });
@@ -47,10 +56,10 @@ function writeTab(port: SheetPort, name: string, rows: readonly (readonly Sample
 
 function sampleValue(cell: SampleCell): string | number | boolean {
   if (typeof cell !== 'object') return cell;
-  return 'd' in cell ? serialFromDay(dayFromIso(cell.d) ?? 0) : cell.f;
+  return 'day' in cell ? serialFromDay(cell.day) : cell.f;
 }
 
 function sampleFormat(cell: SampleCell): string {
-  if (typeof cell === 'object') return 'd' in cell ? 'yyyy-mm-dd' : 'General';
+  if (typeof cell === 'object') return 'day' in cell ? 'yyyy-mm-dd' : 'General';
   return typeof cell === 'string' ? '@' : 'General';
 }

@@ -1,28 +1,56 @@
+import type { PlanProblem } from '../../../shared/plan/model';
 import { SAMPLE_FARMS } from '../../../shared/samples/index';
+import type { SampleFarm } from '../../../shared/samples/sample-farm';
+import type { Planned } from '../../../shared/tasks/rotation/rotation-task';
+import { playSample } from '../../../shared/tasks/sample-season';
+import { usePage } from '../page';
 import { Button } from '../parts/button';
 import { Notice } from '../parts/notice';
 import { useWork } from '../parts/use-work';
+import { runPlan } from '../planner/run-plan';
 import { ask } from '../server';
 
 /** For a file without lists: an invented farm to try with, on tabs of its own. */
 export function SampleFarmOffer({ onAdded }: { onAdded: () => void }) {
   const work = useWork();
-  const add = (sample: string): void =>
+  const { say } = usePage();
+  const add = (farm: SampleFarm): void =>
     work.start(async () => {
-      await ask('startSample', { sample });
-      onAdded();
+      say('Writing the sample farm…');
+      try {
+        await playSample(ask, farm, planned);
+        say('Done: the sample farm.');
+      } finally {
+        onAdded();
+      }
     });
   return (
     <Notice kind="note">
-      No lists yet? Add an invented farm on new tabs and try with it:
+      No lists yet? Add an invented farm on new tabs and try with it. It stands in the middle of a season
+      round today: lists, herd log, table of moves and today’s page, with one move late.
       <div class="pair">
-        {SAMPLE_FARMS.map(({ id, title }) => (
-          <Button key={id} disabled={work.busy} onPress={() => add(id)}>
-            {title}
+        {SAMPLE_FARMS.map((farm) => (
+          <Button key={farm.id} disabled={work.busy} onPress={() => add(farm)}>
+            {farm.title}
           </Button>
         ))}
       </div>
+      {work.busy && <p class="hint">Writing it takes some seconds…</p>}
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
     </Notice>
   );
+}
+
+/** Worked out beside the page, which stays alive. */
+function planned(problem: PlanProblem): Promise<Planned> {
+  return new Promise((resolve, reject) => {
+    let outcome: Planned['outcome'] | undefined;
+    runPlan(problem, {
+      hear: (news) => {
+        if (news.kind === 'plan') outcome = news.outcome;
+        if (news.kind === 'words' && outcome) resolve({ problem, outcome, words: news.words });
+      },
+      fail: (message) => reject(new Error(message)),
+    });
+  });
 }

@@ -87,6 +87,14 @@ test.each(['US', 'metric'] as const)(
         'floorArea',
         units,
       );
+      const { waterLiters, hotWaterLiters } = season;
+      expectSame(beside(content, 'Water, most a day, all groups'), waterLiters, 'volumePerDay', units);
+      expectSame(
+        beside(content, 'Hot-day water, most a day, all groups'),
+        hotWaterLiters,
+        'volumePerDay',
+        units,
+      );
       expect(beside(content, 'Stays that could not be worked out')).toBe(0);
 
       const feed = byPeriod(stays, (_, i) => needs[i]!.feedKg, 'month');

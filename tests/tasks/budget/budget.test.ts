@@ -107,7 +107,7 @@ describe('the season', () => {
     expect(byPeriod(stays, () => 1, 'week')[0]?.start).toBe(MAY - 4);
   });
 
-  test('the dearest day of water is one on which both groups are out', () => {
+  test('the day of most water is one on which both groups are out', () => {
     const apart = stays.filter(({ group }) => group === 'Feeders');
     const alone = seasonNeeds(
       apart,

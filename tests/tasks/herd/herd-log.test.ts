@@ -3,11 +3,14 @@
  * are weighed. Nothing of the ledger's arithmetic comes from the code: it stands written out here.
  */
 import { describe, expect, test } from 'vitest';
+import { bookOf } from '../../../shared/block/book';
+import type { WholeFile } from '../../../shared/contract';
 import { dayFromIso } from '../../../shared/core/calendar/day';
 import type { ReadGroup } from '../../../shared/lists/model';
 import { groupLoadOn, groupWeightOn } from '../../../shared/plan/group-weights';
 import { herdOn } from '../../../shared/plan/herd-on';
 import { rotationBlock } from '../../../shared/table/rotation-block';
+import { growerLists } from '../../../shared/tasks/grower-lists';
 import { boundHerd } from '../../../shared/tasks/herd/bound-herd';
 import { HERD_BLOCK, type HerdEntry, herdBlock, herdRow } from '../../../shared/tasks/herd/herd-block';
 import { readHerd } from '../../../shared/tasks/herd/read-herd';
@@ -106,7 +109,7 @@ describe('the ledger', () => {
     expect(groups[0]!.until).toBe(day('2026-05-20'));
     expect(notes).toEqual([
       'Log!A8: “Whites” is not in the group list, so nothing follows from it.',
-      'Reds has no head from 2026-05-20 on by the herd log: it leaves on that day.',
+      'Reds has no head from Wed 20 May on by the herd log: it leaves on that day.',
     ]);
   });
 });
@@ -150,9 +153,22 @@ describe('in the sheet', () => {
     }
     for (const [row, , says] of typed) expect(book.value('Herd log', `F${row}`), `row ${row}`).toBe(says);
     expect(book.value('Herd log', 'F7')).toBe('');
-    expect(readHerd(readAsWritten(book, info)).problems.map((one) => one.split(':')[0])).toEqual(
+    expect(readHerd(readAsWritten(book, info)).problems.map(({ cell }) => cell)).toEqual(
       ['A12', 'B13', 'C14', 'C15', 'C16', 'D17'].map((cell) => `Herd log!${cell}`),
     );
+  });
+
+  test('a row that cannot count stops the plan, with its cell', async () => {
+    const { book } = await openLog(CHANGES);
+    book.type('Herd log', 'A12', 'Greens');
+    book.type('Herd log', 'B12', '2026-05-09');
+    book.type('Herd log', 'C12', '-1');
+    const reply = book.ask('readFile');
+    if (!reply.ok) throw new Error(reply.error);
+    const { problems } = growerLists(bookOf(reply.data as WholeFile), 'US');
+    expect(problems).toEqual([
+      { cell: 'Herd log!C12', sentence: 'Herd log!C12: head must be a number, 0 or more, got -1' },
+    ]);
   });
 
   test.each(['en_US', 'de_DE', 'fr_FR', 'ja_JP'])(

@@ -1,7 +1,7 @@
 /** Today's page in the engine: what a farm of four stays shows on each kind of day, worked out by hand. */
 import { describe, expect, test } from 'vitest';
 import type { Workbook } from '../../../src/headless';
-import { day, openToday, shown, type } from './today-farm';
+import { card, day, openToday, shown, type } from './today-farm';
 
 const GREENS = '=Greens*';
 const WHERE = ['Stands in', 'Since', 'Goes to', 'On', 'Days left', 'To do'] as const;
@@ -29,6 +29,18 @@ describe('where the groups stand', () => {
     // Came in a day late, for 7 days: out on the 9th.
     expect(shown(book, 'Reds', ...WHERE)).toEqual(['North', 'Sat 2 May', 'South', 'Sat 9 May', '4', '']);
     expect(shown(book, GREENS, ...WHERE)).toEqual(['not in yet', '', 'Pen*', 'Fri 8 May', '3', '']);
+  });
+
+  test('sold since they came in: the head of today, and beside it the one that the table keeps', async () => {
+    const herd = [
+      { group: 'Reds', day: day('2026-05-01'), head: 9, weightKg: 27 },
+      { group: 'Reds', day: day('2026-05-05'), head: 6 },
+    ];
+    const { book } = await openToday('2026-05-05', { moved: ['2026-05-02'], herd });
+    // The table of this farm was written before the log: its row keeps the 10 of the list.
+    expect(card(book, 'Reds').Pigs).toMatchObject({ shown: '6', beside: '10 when they came in' });
+    const same = await openToday('2026-05-05', { moved: ['2026-05-02'] });
+    expect(card(same.book, 'Reds').Pigs).toMatchObject({ shown: '10', beside: '' });
   });
 
   test('as planned, and said so, until a day is typed', async () => {

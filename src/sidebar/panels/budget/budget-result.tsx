@@ -37,8 +37,8 @@ export function BudgetResult({ plan, needs }: Omit<Props, 'limits'>) {
         <span class="big">{show(season.feedKg, 'mass')}</span> of feed, waste included.
       </p>
       <ul>
-        <li>Water, dearest day: {show(season.waterLiters, 'volumePerDay')}, all groups.</li>
-        <li>On a hot day: {show(season.hotWaterLiters, 'volumePerDay')}.</li>
+        <li>Water, most a day: {show(season.waterLiters, 'volumePerDay')}, all groups together.</li>
+        <li>On a hot day: {show(season.hotWaterLiters, 'volumePerDay')}, all groups together.</li>
         <li>
           Shelter for the largest group: {show(season.shelterSquareMeters, 'floorArea')} of bedded floor.
         </li>
