@@ -1,9 +1,8 @@
 import { areaA1 } from '../../../shared/block/a1';
 import { firstFew } from '../../../shared/block/first-few';
 import type { Request } from '../../../shared/contract';
-import { type SheetPort, Told } from '../port';
+import { type Area, type SheetPort, Told } from '../port';
 import { takeBack } from './take-back';
-import { isEmptyArea } from './target-area';
 
 /** Puts formulas and words into blank cells of the grower's: all of them, or none. */
 export function fillCells(port: SheetPort, { tab, cells }: Request<'fillCells'>): { cells: number } {
@@ -21,4 +20,9 @@ export function fillCells(port: SheetPort, { tab, cells }: Request<'fillCells'>)
     }
     return { cells: areas.length };
   });
+}
+
+function isEmptyArea(port: SheetPort, area: Area): boolean {
+  const { values, formulas } = port.ground(area);
+  return values.flat().every((value) => value === '') && formulas.flat().every((formula) => formula === '');
 }
