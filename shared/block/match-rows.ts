@@ -35,12 +35,17 @@ export function matchRows(
     taken.add(row.id);
     return row;
   };
+  const firstOf = (r: number): string => markOfStanding(values[r]?.[0] ?? '', formulas[r]?.[0] ?? '');
+  // Where no row begins as it was written, the first column is not the first any more: it says nothing.
+  const isFirstThere = rows.some(
+    (row, r) => row && isNamed(row) && bareMark(row.marks[0] ?? '') === firstOf(r),
+  );
   return rows.map((row, r) => {
-    const first = markOfStanding(values[r]?.[0] ?? '', formulas[r]?.[0] ?? '');
+    const first = isFirstThere ? firstOf(r) : BLANK_MARK;
     const count = (counts.get(first) ?? 0) + 1;
     counts.set(first, count);
     if (row && isLeftOver(memory, row)) return row;
-    if (row && isRecord(row)) {
+    if (row && isRecord(row) && isFirstThere) {
       const name = nameOf((values[r] ?? []).map((value, c) => markOfStanding(value, formulas[r]?.[c] ?? '')));
       return once((nameOf(row.marks) === name ? undefined : byName.get(name)) ?? row);
     }
@@ -67,6 +72,10 @@ function rowsByLabel(rows: readonly RowMemory[]): ReadonlyMap<string, RowMemory>
       return [[numberedId(label, count), row] as const];
     }),
   );
+}
+
+function isNamed({ marks }: RowMemory): boolean {
+  return bareMark(marks[0] ?? BLANK_MARK) !== BLANK_MARK;
 }
 
 function nameOf(marks: readonly string[]): string {

@@ -1,4 +1,5 @@
 import type { BlockInfo, TabContent } from '../contract';
+import { isOurs } from './is-ours';
 import { isHead, ownTexts, readMemory, rememberedRows } from './memory';
 
 /**
@@ -22,20 +23,21 @@ export function stampedBlocks(tabs: readonly TabContent[]): readonly BlockInfo[]
   return found.filter((block, i) => found.findIndex(({ name }) => name === block.name) === i);
 }
 
-/** Named blocks in which anything stands, and of other kinds those that are only stamped. */
+/** Named blocks in which a table of ours stands, and of other kinds those that are only stamped. */
 export function allBlocks(named: readonly BlockInfo[], tabs: readonly TabContent[]): BlockInfo[] {
   const standing = named.filter((block) => stands(block, tabs));
-  const others = stampedBlocks(tabs).filter(({ name }) => standing.every((block) => block.name !== name));
-  return [...standing, ...others.map((block) => ({ ...block, rows: rowsOf(block, tabs) }))];
+  const others = stampedBlocks(tabs)
+    .filter(({ name }) => standing.every((block) => block.name !== name))
+    .map((block) => ({ ...block, rows: rowsOf(block, tabs) }));
+  return [...standing, ...others.filter((block) => stands(block, tabs))];
 }
 
+/** Its name may lag behind: a table that was moved or grown has its memory right of it. */
 function stands({ tab, row, column, rows, columns }: BlockInfo, tabs: readonly TabContent[]): boolean {
-  const content = tabs.find(({ name }) => name === tab);
-  const isFilled = (line: readonly unknown[]): boolean =>
-    line.slice(column - 1, column - 1 + columns).some((cell) => cell !== '');
-  return [content?.values, content?.formulas].some((lines) =>
-    lines?.slice(row - 1, row - 1 + rows).some(isFilled),
-  );
+  const values = tabs.find(({ name }) => name === tab)?.values ?? [];
+  const head = (values[row - 1] ?? []).findIndex((text, c) => c >= column && isHead(text));
+  const end = Math.max(column - 1 + columns, head + 1);
+  return isOurs(values.slice(row - 1, row - 1 + rows).map((line) => line.slice(column - 1, end)));
 }
 
 /** Rows down to the last that the memory's column holds. */

@@ -1,7 +1,9 @@
 /** What a column is by what stands in it, where the words of its heading do not tell. */
 import type { TabContent, WireCell } from '../contract';
+import { dayFromIso } from '../core/calendar/day';
 import { textNumber } from '../units/text-number';
 import { LIST_UNITS, unitOfText } from '../units/unit-words';
+import { fitting } from './heading-unit';
 import { FIELD_QUANTITIES } from './headings';
 import { isBlankCell } from './list-rows';
 import type { GroupField, PaddockField } from './model';
@@ -13,6 +15,9 @@ const MOST = 0.8;
 const FEWEST_NAMES = 2;
 /** More pigs in one group than on nearly any pasture. Judgement. */
 const LARGEST_HEAD = 2000;
+
+/** What cells say of a field: most are such, none is, or nothing clear. */
+export type Fit = 'fits' | 'open' | 'contradicts';
 
 const LOOKS: Readonly<Partial<Record<PaddockField | GroupField, (cells: readonly WireCell[]) => boolean>>> = {
   name: areNames,
@@ -29,10 +34,90 @@ export function looksLike(
   tab: TabContent,
   headingRow: number,
   column: number,
+  today?: number,
 ): boolean {
-  const below = tab.values.slice(headingRow, headingRow + ROWS).map((row) => row[column - 1] ?? '');
-  const cells = below.filter((cell) => !isBlankCell(cell));
+  const cells = cellsBelow(tab, headingRow, column);
+  if (field === 'weighedOn' && today !== undefined && cells.some((cell) => isAfter(cell, today)))
+    return false;
   return cells.length > 0 && (LOOKS[field]?.(cells) ?? false);
+}
+
+/** What each field holds, for a column whose heading may stand for it. */
+const HOLDS: Readonly<Partial<Record<PaddockField | GroupField, (cell: WireCell) => boolean>>> = {
+  ...Object.fromEntries(
+    ['area', 'width', 'length', 'restDays', 'fenceLength', 'head', 'weight', 'untilWeight', 'dailyGain'].map(
+      (field) => [field, (cell: WireCell) => isAmountOf(cell, field as PaddockField | GroupField)],
+    ),
+  ),
+  ...Object.fromEntries(
+    ['openUntil', 'lastUsed', 'weighedOn', 'from', 'since'].map((field) => [field, isDate]),
+  ),
+  until: (cell) => isDate(cell) || isAmountOf(cell, 'weight'),
+  name: (cell) => !isDate(cell),
+  paddock: (cell) => !isDate(cell),
+};
+/** One cell may be a slip; two that are no such thing are no slip. Judgement. */
+const FEWEST_AGAINST = 2;
+/** Days of which all lie ahead are none on which something was last used or weighed. */
+const PAST: readonly string[] = ['lastUsed', 'weighedOn', 'since'];
+
+/** Whether what stands in a column speaks for or against a field. */
+export function fitOf(
+  field: PaddockField | GroupField,
+  tab: TabContent,
+  headingRow: number,
+  column: number,
+  today?: number,
+): Fit {
+  const holds = HOLDS[field];
+  const cells = cellsBelow(tab, headingRow, column);
+  if (!holds || cells.length === 0) return 'open';
+  const isAhead = (cell: WireCell): boolean => today !== undefined && isAfter(cell, today);
+  if (PAST.includes(field) && cells.some(isAhead)) return cells.every(isAhead) ? 'contradicts' : 'open';
+  if (cells.some(holds)) return most(cells, holds) ? 'fits' : 'open';
+  return cells.length >= FEWEST_AGAINST ? 'contradicts' : 'open';
+}
+
+/** Fewer may be a slip. Judgement. */
+const FEWEST_IN_LOG = 4;
+
+/** Whether the names of a column come again and again, as in a log. */
+export function namesRepeat(tab: TabContent, headingRow: number, column: number): boolean {
+  const names = cellsBelow(tab, headingRow, column).filter(isName).map(String);
+  return names.length >= FEWEST_IN_LOG && 2 * new Set(names).size <= names.length;
+}
+
+/** What stands below a heading, down to a gap with a title or headings under it. */
+function cellsBelow(tab: TabContent, headingRow: number, column: number): readonly WireCell[] {
+  const rows = tab.values.slice(headingRow, headingRow + ROWS);
+  const first = rows.findIndex((row) => !row.every(isBlankCell));
+  const isGap = (row: readonly WireCell[]): boolean => row.every(isBlankCell);
+  const areWords = (row: readonly WireCell[] | undefined): boolean =>
+    row?.every((cell) => isBlankCell(cell) || isName(cell)) ?? true;
+  const end = rows.findIndex((row, r) => r > first && isGap(row) && areWords(rows[r + 1]));
+  return rows
+    .slice(0, end < 0 ? ROWS : end)
+    .map((row) => row[column - 1] ?? '')
+    .filter((cell) => !isBlankCell(cell));
+}
+
+/** A number alone, or with a unit of the field behind it. */
+function isAmountOf(cell: WireCell, field: PaddockField | GroupField): boolean {
+  if (typeof cell === 'number') return true;
+  const typed = typeof cell === 'string' ? textNumber(cell, true) : undefined;
+  if (!typed || isDate(cell)) return false;
+  const unit = unitOfText(typed.behind, true);
+  return (
+    typed.behind === '' ||
+    field === 'head' ||
+    (unit !== undefined && fitting(unit, FIELD_QUANTITIES[field] ?? 'time', '') !== undefined)
+  );
+}
+
+function isAfter(cell: WireCell, today: number): boolean {
+  const day = typeof cell === 'object' ? dayFromIso(cell.d.slice(0, 10)) : undefined;
+  const text = typeof cell === 'string' ? textDay(cell, 'dmy', today) : undefined;
+  return (day ?? (text && 'first' in text ? text.first : -Infinity)) > today;
 }
 
 function most(cells: readonly WireCell[], fits: (cell: WireCell) => boolean): boolean {

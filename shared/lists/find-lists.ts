@@ -1,34 +1,26 @@
 import type { BlockInfo, TabContent } from '../contract';
 import type { ListUnit } from '../units/unit-words';
 import { endsList, type HeadingRow, isRowOfList, overlap, spanOf } from './below-a-list';
-import { looksLike } from './column-content';
-import { headingsAt, type Heading as PlainHeading } from './headings-at';
+import { type ClaimedHeading, chooseColumns, claimedHeadings, unitsOf } from './choose-columns';
+import { namesRepeat } from './column-content';
+import { headingsAt } from './headings-at';
 import { isBlankCell, listRows } from './list-rows';
-import { type HeadingMatch, matchHeading, plainWords } from './match-heading';
+import { type HeadingMatch, matchHeading } from './match-heading';
 import { missingFields } from './missing-fields';
-import type { FoundList, GrowerList, ListKind } from './model';
-import { meansOther } from './other-meanings';
+import type { Doubt, FoundList, GrowerList, ListKind } from './model';
 import { otherTableBelow } from './other-table-below';
 import { isOwnHeadings, withoutBlocks } from './own-headings';
 import { passedOver } from './passed-over';
 import { isWeighingLog } from './weighings';
+import { yearIn } from './year-in';
 
 /** A stretch of one row that reads like the headings of a list. */
 interface Candidate extends HeadingRow {
   readonly kind: ListKind;
   readonly units: Record<string, ListUnit>;
   readonly missing: FoundList['missing'];
+  readonly doubts: readonly Doubt[];
   readonly value: number;
-}
-
-interface Taken {
-  readonly column: number;
-  readonly text: string;
-  readonly match: HeadingMatch;
-}
-
-interface Heading extends PlainHeading {
-  readonly matches: readonly HeadingMatch[];
 }
 
 /**
@@ -40,12 +32,17 @@ interface Heading extends PlainHeading {
  * within and totals below. Our own blocks are passed over, save the map's paddock list,
  * and so are copies of our tables.
  */
-export function findLists(tabs: readonly TabContent[], blocks: readonly BlockInfo[] = []): FoundList[] {
+export function findLists(
+  tabs: readonly TabContent[],
+  blocks: readonly BlockInfo[] = [],
+  /** The day on which the file was read: what lies ahead was not weighed. */
+  today?: number,
+): FoundList[] {
   const found = tabs.flatMap((tab) => {
     const own = blocks.filter((block) => block.tab === tab.name).map((block) => passedOver(tab, block));
     const values = tab.values.map((row, r) => withoutBlocks(row, r + 1, own));
     const outside = { ...tab, values: values.map((row) => (isOwnHeadings(row) ? [] : [...row])) };
-    const candidates = withoutItems(values.flatMap((_, r) => headingsInRow(tab, outside, r + 1)));
+    const candidates = withoutItems(values.flatMap((_, r) => headingsInRow(tab, outside, r + 1, today)));
     return candidates.map((candidate) => ({
       list: foundList(candidate, candidates, own),
       year: yearOf(candidate),
@@ -66,7 +63,6 @@ function withoutItems(candidates: readonly Candidate[]): Candidate[] {
   return kept;
 }
 
-const YEAR = /\b20\d\d\b/g;
 const ROWS_OF_TITLES = 3;
 
 /** The latest year in the titles above a list and in the name of its tab; 0 where none stands there. */
@@ -80,10 +76,6 @@ function yearOf(candidate: Candidate): number {
   return Math.max(...[tab.name, ...titles].map(yearIn));
 }
 
-function yearIn(text: string): number {
-  return Math.max(0, ...(text.match(YEAR) ?? []).map(Number));
-}
-
 /** A list of groups whose weights stand in a log lacks none. */
 function withLog(list: FoundList): FoundList {
   if (list.kind !== 'groups' || isWeighingLog(list)) return list;
@@ -94,12 +86,18 @@ function rank(list: FoundList): number {
   return Object.keys(list.columns).length - 100 * list.missing.length;
 }
 
-function headingsInRow(tab: TabContent, outside: TabContent, row: number): Candidate[] {
+function headingsInRow(
+  tab: TabContent,
+  outside: TabContent,
+  row: number,
+  today: number | undefined,
+): Candidate[] {
   if ((outside.values[row - 1] ?? []).filter((cell) => !isBlankCell(cell)).length < FEWEST_HEADINGS)
     return [];
-  const headings = headingsAt(outside, row).map((one) => ({ ...one, matches: matchHeading(one.text) }));
-  if (headings.filter((heading) => heading.matches.length > 0).length < FEWEST_HEADINGS) return [];
-  return bestSplit(headings, (stretch) => candidateIn(tab, row, stretch));
+  const bare = headingsAt(outside, row);
+  if (bare.filter(({ text }) => matchHeading(text).length > 0).length < FEWEST_HEADINGS) return [];
+  const headings = claimedHeadings(outside, row, bare, today);
+  return bestSplit(headings, (stretch) => candidateIn(tab, row, stretch, today));
 }
 
 /** One known word alone in a row is a title or a remark. */
@@ -107,8 +105,8 @@ const FEWEST_HEADINGS = 2;
 
 /** Cuts the row into stretches so that their values add up to the most; dynamic programming from the left. */
 function bestSplit(
-  headings: readonly Heading[],
-  judge: (stretch: readonly Heading[]) => Candidate | undefined,
+  headings: readonly ClaimedHeading[],
+  judge: (stretch: readonly ClaimedHeading[]) => Candidate | undefined,
 ): Candidate[] {
   const best: { value: number; lists: Candidate[] }[] = [{ value: 0, lists: [] }];
   for (let end = 1; end <= headings.length; end++) {
@@ -131,11 +129,22 @@ const COMPLETE = 1;
 const INCOMPLETE = 0.6;
 /** A blank column inside a list costs a little, so that two lists with a gap between them stay two. */
 const GAP = 0.25;
+/** So does a heading that is not known: of two cuts that are alike, the one beside it is taken. */
+const UNKNOWN = 0.01;
+/** A column that may be a field as well as the one that was taken belongs to the list. */
+const RIVAL = 1e-5;
 /** A heading that only contains a known word counts for less than one that is it. */
 const CONTAINED = 0.8;
 
-function candidateIn(tab: TabContent, row: number, stretch: readonly Heading[]): Candidate | undefined {
-  const choices = (['paddocks', 'groups'] as const).map((kind) => candidateOf(kind, tab, row, stretch));
+function candidateIn(
+  tab: TabContent,
+  row: number,
+  stretch: readonly ClaimedHeading[],
+  today: number | undefined,
+): Candidate | undefined {
+  const choices = (['paddocks', 'groups'] as const).map((kind) =>
+    candidateOf(kind, tab, row, stretch, today),
+  );
   const [paddocks, groups] = choices;
   if (!paddocks || !groups) return paddocks ?? groups;
   return groups.value > paddocks.value ? groups : paddocks;
@@ -145,119 +154,79 @@ function candidateOf(
   kind: ListKind,
   tab: TabContent,
   row: number,
-  stretch: readonly Heading[],
+  stretch: readonly ClaimedHeading[],
+  today: number | undefined,
 ): Candidate | undefined {
-  const taken = new Map<string, Taken>();
-  for (const { column, matches, text } of stretch) {
-    const match = matches.find((one) => one.kind === kind);
-    if (!match) continue;
-    const before = taken.get(match.field);
-    const isBetter = match.strength > (before?.match.strength ?? 0);
-    const isLater = match.strength === before?.match.strength && yearIn(text) > yearIn(before.text);
-    if (isBetter || isLater) taken.set(match.field, { column, match, text });
-  }
-  takeByContent(kind, tab, row, stretch, taken);
+  const { taken, doubts } = chooseColumns(kind, tab, row, stretch, { today });
   const ends = [stretch[0]!.column, stretch[stretch.length - 1]!.column] as const;
   const columns = [...taken.values()].map((one) => one.column);
-  if (!taken.has('name') || !ends.every((column) => columns.includes(column))) return undefined;
+  const rivals = stretch.filter(
+    ({ column, claims }) => !columns.includes(column) && claims.some((claim) => claim.kind === kind),
+  );
+  const isOfList = (column: number): boolean =>
+    columns.includes(column) || rivals.some((one) => one.column === column);
+  if (!taken.has('name') || !ends.every(isOfList)) return undefined;
   if (!namesKind(kind, stretch, taken)) return undefined;
-  const missing = missingFields(kind, (field) => taken.has(field));
   if (taken.size < FEWEST_HEADINGS) return undefined;
-  const fields = [...taken.values()].reduce(
-    (sum, { match }) => sum + (match.strength === 2 ? 1 : Math.min(match.strength, CONTAINED)),
+  // Names that come again and again are those of a log: its heads are how many were weighed.
+  const isLog = kind === 'groups' && namesRepeat(tab, row, taken.get('name')!.column);
+  const own = [...taken]
+    .filter(([field]) => !(isLog && field === 'head'))
+    .sort(([, a], [, b]) => a.column - b.column);
+  const missing = missingFields(kind, (field) => own.some(([one]) => one === field));
+  const fields = own.reduce(
+    (sum, [, { strength }]) => sum + (strength === EXACT ? 1 : Math.min(strength, CONTAINED)),
     0,
   );
   const gaps = Math.max(0, ends[1] - ends[0] + 1 - stretch.length);
-  const years = [...taken.values()].reduce((sum, { text }) => sum + yearIn(text), 0);
-  const value = LATER * years + (missing.length === 0 ? fields + COMPLETE : fields * INCOMPLETE) - GAP * gaps;
-  const entries = [...taken];
+  const unknown = stretch.filter(({ matches }) => matches.length === 0).length;
+  const years = own.reduce((sum, [, { text }]) => sum + yearIn(text), 0);
+  const value =
+    LATER * years +
+    (missing.length === 0 ? fields + COMPLETE : fields * INCOMPLETE) -
+    GAP * gaps -
+    UNKNOWN * unknown +
+    RIVAL * rivals.length;
   return {
     tab,
     kind,
     row,
-    columns: Object.fromEntries(entries.map(([field, { column }]) => [field, column])),
-    units: Object.fromEntries(
-      entries.flatMap(([field, { match }]) => (match.unit ? [[field, match.unit] as const] : [])),
-    ),
+    columns: Object.fromEntries(own.map(([field, { column }]) => [field, column])),
+    units: unitsOf(new Map(own)),
     missing,
-    exact: [...taken.values()].filter(({ match }) => match.strength === 2).length,
+    doubts,
+    exact: own.filter(([, { strength }]) => strength === EXACT).length,
     value,
   };
 }
 
-/** Fields that what stands in a column may tell, and what the words must have told before. */
-const BY_CONTENT = {
-  paddocks: [
-    { field: 'name', after: [['area'], ['width', 'length']] },
-    { field: 'area', after: [['name']] },
-  ],
-  groups: [
-    {
-      field: 'name',
-      after: [
-        ['head', 'weight'],
-        ['weight', 'weighedOn'],
-        ['head', 'weighedOn'],
-      ],
-    },
-    { field: 'weight', after: [['name', 'head']] },
-    { field: 'head', after: [['name', 'weight']] },
-    { field: 'weighedOn', after: [['name', 'weight']] },
-  ],
-} as const;
-/** A column known by what stands in it hardly counts, so that one known by its heading is never given up for it. */
-const GUESSED = 0.1;
+/** The heading is one of the words, and nothing else. */
+const EXACT = 2;
+
 /** Of two columns that are alike, the one of the later year is taken, and decides nothing else. */
 const LATER = 1e-6;
-
-/** Adds the first column of unknown heading that looks like a field which the words did not tell. */
-function takeByContent(
-  kind: ListKind,
-  tab: TabContent,
-  row: number,
-  stretch: readonly Heading[],
-  taken: Map<string, Taken>,
-): void {
-  for (const { field, after } of BY_CONTENT[kind]) {
-    const isKnown = after.some((fields) => fields.every((one) => taken.has(one)));
-    if (!isKnown || taken.has(field) || (field === 'area' && taken.has('width') && taken.has('length')))
-      continue;
-    const free = stretch.filter(
-      ({ matches, text }) => matches.length === 0 && !meansOther(field, plainWords(text)),
-    );
-    const used = new Set([...taken.values()].map((one) => one.column));
-    // Names without a heading that says so stand before what is known of them.
-    const isPlace = (column: number): boolean => field !== 'name' || column < Math.min(...used);
-    const found = free.find(
-      ({ column }) => !used.has(column) && isPlace(column) && looksLike(field, tab, row, column),
-    );
-    if (found)
-      taken.set(field, { column: found.column, text: found.text, match: { kind, field, strength: GUESSED } });
-  }
-}
 
 /** Whether anything in the stretch says which kind of list it is: "Name" and "From" do not. */
 function namesKind(
   kind: ListKind,
-  stretch: readonly Heading[],
+  stretch: readonly ClaimedHeading[],
   taken: ReadonlyMap<string, { column: number }>,
 ): boolean {
   const used = new Set([...taken.values()].map((one) => one.column));
   return stretch.some(({ column, matches }) => {
-    if (!used.has(column) || matches.length === 0) return false;
     return (
-      matches.length === 1 ||
-      matches.find((one) => one.kind === kind)!.strength > otherStrength(kind, matches)
+      used.has(column) &&
+      strengthOf(kind, matches) > strengthOf(kind === 'groups' ? 'paddocks' : 'groups', matches)
     );
   });
 }
 
-function otherStrength(kind: ListKind, matches: readonly HeadingMatch[]): number {
-  return matches.find((one) => one.kind !== kind)?.strength ?? 0;
+function strengthOf(kind: ListKind, matches: readonly HeadingMatch[]): number {
+  return Math.max(0, ...matches.filter((one) => one.kind === kind).map(({ strength }) => strength));
 }
 
 function foundList(candidate: Candidate, all: readonly Candidate[], own: readonly BlockInfo[]): FoundList {
-  const { tab, kind, row, columns, units, missing } = candidate;
+  const { tab, kind, row, columns, units, missing, doubts } = candidate;
   const [left, right] = spanOf(candidate);
   const below = all.filter(
     (other) => other.row > row && (overlap(other, candidate) || endsList(candidate, other)),
@@ -271,5 +240,5 @@ function foundList(candidate: Candidate, all: readonly Candidate[], own: readonl
   ];
   const rows = listRows(candidate, Math.min(...stops, Infinity));
   const list = { kind, tab: tab.name, headingRow: row, columns, units, ...rows } as unknown as GrowerList;
-  return { ...list, headings: headingsAt(tab, row), missing, items: rows.items };
+  return { ...list, headings: headingsAt(tab, row), missing, doubts, items: rows.items };
 }

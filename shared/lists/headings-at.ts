@@ -5,6 +5,7 @@ import { mayBeHeading } from './below-a-list';
 import { isBlankCell } from './list-rows';
 import { matchHeading } from './match-heading';
 import { isErrorWire } from './read-list-cell';
+import { yearIn } from './year-in';
 
 export interface Heading {
   readonly column: number;
@@ -50,17 +51,36 @@ export function isUnitRow(tab: TabContent, row: number): boolean {
   );
 }
 
-/** A heading that says nothing by itself, or none, with that of the row above: "Size" over "acres". */
+/**
+ * A heading with that of the row above it, where this says nothing by itself ("Size" over "acres"), where both together
+ * say something else ("Last used" over "to"), or where it is one of a season ("2026" over "Out").
+ */
 function withAbove(cells: readonly WireCell[], above: readonly WireCell[], c: number): string {
   const own = wordsOf(cells[c]);
-  if (own !== '' && matchHeading(own).length > 0) return own;
+  const filled = above.slice(0, c + 1).filter((cell) => !isBlankCell(cell));
+  const over = wordsOf(filled[filled.length - 1]);
   if (own === '') return matchHeading(wordsOf(above[c])).length > 0 ? wordsOf(above[c]) : '';
-  const over = above.slice(0, c + 1).filter((cell) => !isBlankCell(cell));
-  const both = `${wordsOf(over[over.length - 1])} ${own}`;
+  const both = `${over} ${own}`;
+  if (over === '') return own;
+  const known = matchHeading(own);
   // The title of a list above is not part of its headings' words.
-  const fields = matchHeading(both).map(({ field }) => field);
-  return fields.length > 0 && !fields.includes('name') ? both : own;
+  const together = matchHeading(both).filter(({ field }) => field !== 'name');
+  if (known.length === 0) return together.length > 0 && !isBlankCell(above[c]) ? both : own;
+  if (yearIn(over) > 0 && known.every(({ field }) => field !== 'name')) return `${own} (${over})`;
+  const isOther = together.some(({ field }) => known.every((one) => one.field !== field));
+  const areDays = [...known, ...together].every(({ field }) => DAYS.has(field));
+  return isOther && areDays ? both : own;
 }
+
+const DAYS: ReadonlySet<string> = new Set([
+  'openFrom',
+  'openUntil',
+  'lastUsed',
+  'weighedOn',
+  'from',
+  'until',
+  'since',
+]);
 
 function areWords(row: readonly WireCell[]): boolean {
   return row.every(mayBeHeading) && row.filter((cell) => !isBlankCell(cell)).length >= FEWEST_HEADINGS;

@@ -2,8 +2,7 @@
  * The words by which growers head their columns, in ten languages. Data only: lower case, no accents, no brackets, no
  * punctuation (see `plainWords`).
  *
- * `name` words of one kind must not stand in the other kind's list of names, save "name" and "id", which say nothing
- * about the kind. Collected by judgement.
+ * A word may stand in several lists: what stands in its column and beside it decides. Collected by judgement.
  */
 import type { ListQuantity } from '../units/unit-words';
 import type { GroupField, PaddockField } from './model';
@@ -19,13 +18,15 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
     koppel, weide, schlag, parzelle, feld, parcelle, enclos, champ, pature, parc, potrero, parcela,
     cercado, campo, cuartel, appezzamento, parcella, pascolo, recinto, piquete, pasto, perceel,
     veld, wei, weiland, hage, beteshage, falla, skifte, fold, mark, indhegning, beite, jorde,
-    innhegning
+    innhegning,
+    pdk, naam, nom, nombre, nome, namn, navn, bezeichnung, cerca, cercas, parque, manga, manguera, potreros, koppeln, weiden, percelen, hagar, folde, beiter, parcelles, recinti, block, lot no
   `),
   area: words(`
     area, size, acres, acre, acreage, hectares, hectare, hektar, hectareas, ettari, hectaren, ha, ac, paddock area, paddock size,
     surface, square metres, square meters, square feet, sq ft, m2, m², flache, grosse,
     superficie, taille, contenance, tamano, tamanho, oppervlakte,
-    oppervlak, grootte, areal, yta, storlek, storrelse
+    oppervlak, grootte, areal, yta, storlek, storrelse,
+    opp, opperv, flachengrosse, dekar, daa, areal m2
   `),
   width: words(`
     width, wide, breadth, short side, side a, breite, largeur, ancho, anchura, larghezza, largura,
@@ -43,13 +44,16 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
     ouvert a partir du, disponible a partir du, ferme jusqu au, libre desde, abierto desde,
     disponible desde, cerrado hasta, libero da, libero dal, disponibile dal, chiuso fino al,
     livre desde, aberto desde, disponivel desde, fechado ate, vrij vanaf, open vanaf, gesloten tot,
-    ledig fran, oppen fran, stangd till, ledig fra, aben fra, lukket til, apen fra, stengt til
+    ledig fran, oppen fran, stangd till, ledig fra, aben fra, lukket til, apen fra, stengt til,
+    beschikbaar vanaf, verfugbar ab, tillganglig fran, abierta desde, aberta desde, libre a partir de
   `),
   openUntil: words(`
     open until, open till, open to, closes, closes on, available until, available till,
     available to, usable until, use until, not after, until, till, to, end, last day, offen bis,
     frei bis, nutzbar bis, ouvert jusqu au, abierto hasta, aperto fino al, aberto ate, open tot,
-    oppen till, aben til, apen til
+    oppen till, aben til, apen til,
+    closed from, shut from, fenced off from, gesperrt ab, gesperrt von, gesperrt seit, ferme du, ferme a partir du,
+    cerrado desde, chiuso dal, chiuso da, fechado desde, gesloten van, gesloten vanaf, stangd fran, lukket fra, stengt fra
   `),
   lastUsed: words(`
     last used, last use, last used on, last grazed, last occupied, last pigs, last pigs left,
@@ -60,7 +64,9 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
     ultima ocupacion, ultimo pastoreo, vacio desde, ultima occupazione, ultimo pascolo, vuoto dal,
     libera dal, ultima utilizacao, ultima ocupacao, vazio desde, laatst gebruikt, laatst beweid,
     leeg sinds, senast anvand, senast betad, tom sedan, sidst brugt, sidst afgraesset, tom siden,
-    sist brukt, sist beitet
+    sist brukt, sist beitet,
+    libero dal, libre desde, livre desde, frei seit, saida, salida, uscita, ausgang, ausgetrieben, sortie,
+    raus, ut, ud, uit, ultima entrada hasta, ultima entrada ate, hogs out, pigs last out, stock out
   `),
   restDays: words(`
     rest, rest days, rest needed, rest due, rest override, own rest, rest period, minimum rest,
@@ -85,24 +91,27 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
   name: words(`
     group, groups, group name, herd, herd name, mob, batch, batch name, sounder, litter, bunch, lot,
     cohort, pig group, name, id, pen group, drove, gruppe, tiergruppe, partie, rotte, groupe, bande,
-    grupo, lote, gruppo, lotto, groep, toom, grupp, flock, hold, flok, flokk
+    grupo, lote, gruppo, lotto, groep, toom, grupp, flock, hold, flok, flokk,
+    naam, nom, nombre, nome, namn, navn, bezeichnung, koppel, koppels, mobs, piara, vara, kull, bucht, gruppen, grupper, groepen
   `),
   head: words(`
     head, heads, head count, headcount, count, number, no, number of pigs, no of pigs, pigs, hogs,
     animals, number of animals, how many, quantity, qty, hd, pig count, anzahl, stuck, stk, tiere,
     schweine, anzahl tiere, nombre, nb, effectif, tetes, porcs, nb de porcs, numero, cabezas,
     cerdos, cantidad, animales, n cerdos, capi, suini, maiali, n capi, cabecas, porcos, animais,
-    n porcos, aantal, stuks, varkens, dieren, antal, grisar, djur, svin, grise, dyr, antall, griser
+    n porcos, aantal, stuks, varkens, dieren, antal, grisar, djur, svin, grise, dyr, antall, griser,
+    n animais, numero animais, n animales, no animales, antal grise, antal grisar, antall dyr, aantal varkens, nb porcs, nombre de porcs, tierzahl, stuckzahl, n o animais
   `),
   weight: words(`
     weight, wt, avg weight, average weight, mean weight, live weight, liveweight, start weight,
     starting weight, current weight, weight each, weight per pig, weight per head, pig weight,
     lbs each, lb each, pounds each, kg each, kilos each, gewicht, lebendgewicht, kg je tier, poids,
     poids vif, poids moyen, peso, peso vivo, peso medio, peso promedio, vikt, levande vikt,
-    medelvikt, vaegt, levende vaegt, vekt, levendevekt, snittvekt
+    medelvikt, vaegt, levende vaegt, vekt, levendevekt, snittvekt,
+    lw, avg lw, live wt, avg live wt, avg wt, avg kg, avg lb, avg lbs, mean wt, mean kg, gem gewicht, gemiddeld gewicht, durchschnittsgewicht, o gewicht, gewicht o, poids moy, snittvikt, gennemsnitsvaegt, gns vaegt
   `),
   weighedOn: words(`
-    weighed on, date, datum, fecha, dato, weighed, weigh date, date weighed, weight date, date of weight, weighing date,
+    weighed on, date, datum, fecha, data, dato, weighed, weigh date, date weighed, weight date, date of weight, weighing date,
     weighing, last weighed, weighed at, gewogen am, gewogen, wiegedatum, wiegetag, pese le, pesee,
     date pesee, date de pesee, pesado el, pesaje, fecha pesaje, fecha de pesaje, fecha peso,
     pesato il, pesata, data pesata, data peso, pesado em, pesagem, data pesagem, data de pesagem,
@@ -121,14 +130,16 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     start date, enters, enters on, joins, joins on, arrives, out of training, out of training pen,
     training done, first day, out from, out on, turn out, turned out, turnout, on grass from, in,
     ab, ankunft, arrivee, entree, llegada, desde, arrivo, dal, entrata, chegada, entrada, vanaf,
-    aankomst, fran, ankomst, fra
+    aankomst, fran, ankomst, fra,
+    arrives le, entres le, depuis, seit, sinds, sedan, siden, since, date in, datum in, fecha entrada, fecha de entrada, data entrada, data de entrada, data arrivo, indsat, insatt, innsatt, eingestallt, aufgestallt, opgezet, aankomstdatum
   `),
   until: words(`
     until, till, to, until date, until date or weight, leaves, leaves on, leave, leaving, out, end,
     end date, ship date, ships on, slaughter date, butcher date, processing date, last day,
     off pasture, bis, abgang, schlachtung, schlachttermin, jusqu au, abattage, depart, hasta,
     salida, sacrificio, matanza, fino al, uscita, macellazione, ate, saida, abate, tot, slacht,
-    slachtdatum, vertrek, slakt, slaktdatum, til, slagtning
+    slachtdatum, vertrek, slakt, slaktdatum, til, slagtning,
+    off to works, to works, works date, truck, truck booked, truck date, kill date, abattoir, abattoir le, depart abattoir, macello, data macello, salida prevista, fecha salida, fecha de salida, data de abate, data abate, matadero, naar slacht, naar slager, leveres, levering, til slagt, til slakteri, til slakt, till slakt, slaktas, verkauf, schlachten am, schlachten ab, schlachtdatum
   `),
   untilWeight: words(`
     until weight, target weight, market weight, finish weight, finishing weight, final weight,
@@ -141,14 +152,43 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     in field, in paddock, current paddock, current field, paddock now, field now, location, koppel,
     weide, steht auf, steht in, stehen auf, standort, wo, parcelle, parc, emplacement, ou, potrero,
     parcela, donde, ubicacion, recinto, dove, dove sono, piquete, onde, perceel, weiland, waar,
-    hage, var, star i, fold, hvor, star pa, skifte
+    hage, var, star i, fold, hvor, star pa, skifte,
+    pdk, cerca, parque, beite, pasto, pature, enclos, champ, schlag, parzelle, feld, wei, beteshage, strip, plot, staat in, staat op, standplaats, in pdk, dove, potrero actual, i fold, i hage, indhegning, innhegning, koppel, wiese
   `),
   since: words(`
     since, in since, there since, here since, in field since, moved in, moved in on, moved on,
     put in, seit, dort seit, steht seit, seit wann, depuis, depuis le, esta desde, desde cuando,
-    in recinto dal, sinds, daar sinds, sedan, siden, sedan nar
+    in recinto dal, sinds, daar sinds, sedan, siden, sedan nar,
+    dal, desde, ab, fran, fra, vanaf, flyttet inn, flyttet ind, flyttad, inflyttad, moved, in on, put there, ingreso, entrato, umgetrieben, eingetrieben
   `),
 };
+
+/**
+ * Headings of several words that come in many forms, as beginnings of words which must all stand in them: "last pig" is in
+ * "Last had pigs".
+ */
+export const PADDOCK_STEMS: Readonly<Partial<Record<PaddockField, readonly string[]>>> = {
+  lastUsed: words(`
+    last pig, last hog, last graz, last occup, last use, last left, last stock, rest since, spell since, resting since,
+    letzt beleg, letzt nutz, letzt weid, letzt bewei, letzt schwein, ruht seit, dern passage, dern occup, dern patur,
+    dern util, repos depuis, ultim us, ultim ocup, ultim pasto, ultim entrad, ultim occup, ultim pascol, ultim utiliz,
+    descans desde, reposo desde, ripos dal, laatst gebr, laatst bewei, laatst varken, rust sinds, senast anvan,
+    senast bet, vil sedan, sidst brug, sidst afgr, sidst gris, hvil siden, sist bruk, sist beit
+  `),
+};
+export const GROUP_STEMS: Readonly<Partial<Record<GroupField, readonly string[]>>> = {
+  until: words(`
+    works, truck, slaughter, butcher, process, abattoir, abatt, schlacht, slakt, slagt, slacht, macell, sacrific, matadero
+  `),
+  from: words('arriv, indsat, insatt, innsatt, eingestall, aufgestall, came in, brought in'),
+};
+
+/** Words for now and in, which change nothing of what a heading means. */
+export const OF_NOW: ReadonlySet<string> = new Set(
+  words(
+    'now, current, in, i, en, dans, op, nu, na, jetzt, aktuell, aktuelle, actual, actuel, actuelle, attuale, atual, huidig, huidige',
+  ),
+);
 
 /** Fields whose cells carry a unit. */
 export const FIELD_QUANTITIES: Readonly<Partial<Record<PaddockField | GroupField, ListQuantity>>> = {

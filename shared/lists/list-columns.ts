@@ -22,7 +22,8 @@ export function withColumn(list: FoundList, field: Field, column: number | undef
     if (unit) units[field] = unit;
   }
   const missing = missingFields(list.kind, (name) => name in columns);
-  return { ...list, columns, units, missing } as FoundList;
+  const doubts = list.doubts?.filter((doubt) => doubt.field !== field);
+  return { ...list, columns, units, missing, ...(doubts && { doubts }) } as FoundList;
 }
 
 export function headingText(list: FoundList, column: number): string {

@@ -1,13 +1,15 @@
-import { type ListUnit, unitOfText } from '../units/unit-words';
+import { LIST_UNITS, type ListUnit, unitOfText } from '../units/unit-words';
 import { headingUnit, withoutBrackets } from './heading-unit';
-import { GROUP_WORDS, PADDOCK_WORDS } from './headings';
+import { GROUP_STEMS, GROUP_WORDS, OF_NOW, PADDOCK_STEMS, PADDOCK_WORDS } from './headings';
 import type { GroupField, ListKind, PaddockField } from './model';
-import { meansOther } from './other-meanings';
+import { meansOther, WEIGHT_STEMS, weightSense } from './other-meanings';
 import { fold } from './text-day';
+
+type Field = PaddockField | GroupField;
 
 export interface HeadingMatch {
   readonly kind: ListKind;
-  readonly field: PaddockField | GroupField;
+  readonly field: Field;
   /** 2: the heading is one of the words; 1: it contains them. */
   readonly strength: number;
   readonly unit?: ListUnit;
@@ -24,19 +26,31 @@ const ENTRIES = [
 /** Every word that stands in a phrase: most cells of a sheet hold none and are passed over quickly. */
 const VOCABULARY = new Set(ENTRIES.flatMap((entry) => entry.words.flatMap((phrase) => phrase.split(' '))));
 
-/** Everything that a heading may mean, surest first, at most one field of each kind. */
+const STEMS = [
+  ...new Set(
+    [PADDOCK_STEMS, GROUP_STEMS].flatMap((of) => Object.values(of).flat()).flatMap((one) => one.split(' ')),
+  ),
+  ...WEIGHT_STEMS,
+];
+
+/** Everything that a heading may mean: of each kind every field of which it is a word, else the one whose words it holds. */
 export function matchHeading(text: string): readonly HeadingMatch[] {
   if (text.length > LONGEST_HEADING || text.trim() === '') return [];
   const parts = fold(text).match(PLAIN_PARTS);
-  if (!parts?.some((part) => VOCABULARY.has(part))) return [];
+  const isKnown = (part: string): boolean =>
+    VOCABULARY.has(part) || STEMS.some((stem) => part.startsWith(stem));
+  if (!parts?.some(isKnown) && !unitOfText(withoutBrackets(text), false)) return [];
   const { words, whole } = takeApart(text);
+  const unit = unitOfText(withoutBrackets(text), false);
   return (['paddocks', 'groups'] as const).flatMap((kind) => {
     // "First day" is no "first" in days: the whole heading is tried first.
-    const exact = bestField(kind, whole);
-    const match = exact?.strength === 2 ? exact : bestField(kind, words);
-    if (!match) return [];
-    const unit = headingUnit(text, match.field);
-    return [unit ? { kind, ...match, unit } : { kind, ...match }];
+    const exact = fieldsNamed(kind, whole);
+    const held = exact.length > 0 ? exact : fieldsNamed(kind, words);
+    const matches = held.length > 0 ? held : fieldHeld(kind, words, unit);
+    return matches.map(({ field, strength }): HeadingMatch => {
+      const named = headingUnit(text, field);
+      return { kind, field, strength, ...(named && { unit: named }) };
+    });
   });
 }
 
@@ -65,13 +79,34 @@ function trailingUnit(text: string): string {
   return '';
 }
 
-function bestField(kind: ListKind, words: string) {
-  let best: { field: PaddockField | GroupField; strength: number } | undefined;
+interface FieldMatch {
+  readonly field: Field;
+  readonly strength: number;
+}
+
+/** The fields of which the heading is a word: "paddock now" is "paddock". */
+function fieldsNamed(kind: ListKind, words: string): FieldMatch[] {
+  const plain = words.split(' ');
+  const bare = plain.filter((word) => !OF_NOW.has(word)).join(' ');
+  const named = (phrase: string): FieldMatch[] =>
+    ENTRIES.filter((entry) => entry.kind === kind && entry.words.includes(phrase)).map(({ field }) => ({
+      field,
+      strength: 2,
+    }));
+  const whole = named(words);
+  if (whole.length > 0 || bare === '' || bare === words) return whole;
+  return named(bare).filter(({ field }) => field !== 'name');
+}
+
+/** The one field whose words the heading holds. */
+function fieldHeld(kind: ListKind, words: string, unit: ListUnit | undefined): FieldMatch[] {
+  const sense = kind === 'groups' ? weightSense(words) : undefined;
+  if (sense === 'target') return [{ field: 'untilWeight', strength: 1 }];
+  let best: FieldMatch | undefined;
   let longest = 0;
   for (const entry of ENTRIES) {
     if (entry.kind !== kind) continue;
     for (const phrase of entry.words) {
-      if (phrase === words) return { field: entry.field, strength: 2 };
       // "Area of paddock" is an area: what says only whose column it is comes last.
       const weight = phrase.length - (entry.field === 'name' ? LONGEST_HEADING : 0);
       const isPart = entry.field !== 'paddock' && !ALONE.has(phrase) && contains(words, phrase);
@@ -81,11 +116,38 @@ function bestField(kind: ListKind, words: string) {
       }
     }
   }
-  return best && !meansOther(best.field, words) ? best : undefined;
+  best = stemmed(kind, words, longest) ?? best;
+  // "Avg kg", "Ø kg", "Dekar": the unit says what it is.
+  const quantity = unit && LIST_UNITS[unit].quantity;
+  if (!best && kind === 'groups' && (quantity === 'mass' || sense === 'mean'))
+    best = { field: 'weight', strength: 1 };
+  if (!best && kind === 'paddocks' && quantity === 'area') best = { field: 'area', strength: 2 };
+  if (!best || meansOther(best.field, words)) return [];
+  const shift = best.field === 'weight' && sense ? OF_SENSE[sense] : 0;
+  return [{ ...best, strength: best.strength + shift }];
+}
+
+/** Of several weights, that of now is meant, and not the one at which they came. Judgement. */
+const OF_SENSE = { now: 0.3, entry: -0.7, target: 0, mean: 0 } as const;
+
+/** The field of which every beginning of a word stands in the heading. */
+function stemmed(kind: ListKind, words: string, longest: number): FieldMatch | undefined {
+  const parts = words.split(' ');
+  const stems = Object.entries(kind === 'paddocks' ? PADDOCK_STEMS : GROUP_STEMS) as [
+    Field,
+    readonly string[],
+  ][];
+  const found = stems.find(([, ofField]) =>
+    ofField.some(
+      (one) =>
+        one.length >= longest && one.split(' ').every((stem) => parts.some((part) => part.startsWith(stem))),
+    ),
+  );
+  return found && { field: found[0], strength: 1 };
 }
 
 /** Words that say something only when nothing stands beside them: "birth date" is no weighing. */
-const ALONE = new Set(['date', 'datum', 'fecha', 'dato']);
+const ALONE = new Set(['date', 'datum', 'fecha', 'data', 'dato']);
 
 /** Short words ("to", "in", "no") say something only when they stand alone. */
 const SHORTEST_PART = 4;

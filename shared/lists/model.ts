@@ -87,9 +87,18 @@ export type FoundList = GrowerList & {
   readonly headings: readonly { readonly column: number; readonly text: string }[];
   /** Required fields that no heading was found for. */
   readonly missing: readonly (PaddockField | GroupField)[];
+  /** Columns that were a close choice: the grower is asked. */
+  readonly doubts?: readonly Doubt[];
   /** Rows with a name, totals left out. */
   readonly items: number;
 };
+
+/** Two columns that may both be a field; `column` is the one that was taken. */
+export interface Doubt {
+  readonly field: PaddockField | GroupField;
+  readonly column: number;
+  readonly other: number;
+}
 
 /** Something wrong in the grower's sheet, with its cell. `sentence` begins with the cell. */
 export interface ListProblem {

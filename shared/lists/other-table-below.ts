@@ -16,8 +16,11 @@ const FEWEST_HEADINGS = 3;
  */
 export function otherTableBelow(list: UnderHeadings): number | undefined {
   const { tab, row: headingRow } = list;
+  let hasItem = false;
   for (let row = headingRow + 2; row < tab.values.length; row++) {
-    if (isHeadings(list, row) && isAfterGapOrTitle(list, row) && rowKind(list, row + 1) === 'item')
+    // What stands first below the headings, after a gap too, belongs to them.
+    hasItem ||= rowKind(list, row - 1) === 'item';
+    if (hasItem && isHeadings(list, row) && isAfterGapOrTitle(list, row) && rowKind(list, row + 1) === 'item')
       return row;
   }
   return undefined;

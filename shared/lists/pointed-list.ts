@@ -1,6 +1,7 @@
 /** A list that the grower points at with one of its cells: its headings, extent and columns as far as they can be told. */
 import type { TabContent } from '../contract';
 import type { ListUnit } from '../units/unit-words';
+import { chooseColumns, claimedHeadings } from './choose-columns';
 import { looksLike } from './column-content';
 import { headingUnit } from './heading-unit';
 import { type Heading, headingsAt } from './headings-at';
@@ -18,10 +19,14 @@ const LARGEST_GAP = 2;
 /** Undefined where no row of headings stands at the cell or above it. */
 export function pointedList(kind: ListKind, tab: TabContent, at: CellPlace): FoundList | undefined {
   const headingRow = headingRowAt(tab, at);
-  if (headingRow === undefined) return undefined;
+  return headingRow === undefined ? undefined : listUnder(kind, tab, headingRow, at.column);
+}
+
+/** The list with its headings in that row, side by side with that of a column. */
+export function listUnder(kind: ListKind, tab: TabContent, headingRow: number, column: number): FoundList {
   const headings = headingsAt(tab, headingRow);
-  const near = joined(headings, at.column);
-  const columns = columnsIn(kind, tab, headingRow, near);
+  const near = joined(headings, column);
+  const { columns, doubts } = columnsIn(kind, tab, headingRow, near);
   const units: Record<string, ListUnit> = {};
   for (const [field, column] of Object.entries(columns)) {
     const text = near.find((heading) => heading.column === column)?.text ?? '';
@@ -29,7 +34,7 @@ export function pointedList(kind: ListKind, tab: TabContent, at: CellPlace): Fou
     if (unit) units[field] = unit;
   }
   const missing = missingFields(kind, (field) => field in columns);
-  const bare = { kind, tab: tab.name, headingRow, columns, units, headings, missing };
+  const bare = { kind, tab: tab.name, headingRow, columns, units, headings, missing, doubts };
   return withRows({ ...bare, firstRow: headingRow + 1, lastRow: headingRow + 1, items: 0 } as FoundList, tab);
 }
 
@@ -67,31 +72,18 @@ function joined(headings: readonly Heading[], column: number): readonly Heading[
   return headings.slice(first, last + 1);
 }
 
-/** What stands in columns, asked in this order, where words do not tell. The grower sees and may change it. */
-const BY_CONTENT: Readonly<Record<ListKind, readonly Field[]>> = {
-  paddocks: ['name', 'area'],
-  groups: ['name', 'weight', 'head', 'weighedOn'],
-};
-
+/** The columns among the headings; the grower sees and may change them. */
 function columnsIn(kind: ListKind, tab: TabContent, row: number, headings: readonly Heading[]) {
-  const columns: Record<string, number> = {};
-  const free = headings.filter(({ column, text }) => {
-    const field = matchHeading(text).find((match) => match.kind === kind)?.field;
-    if (!field || field in columns) return true;
-    columns[field] = column;
-    return false;
-  });
-  const take = (field: Field, fits: (column: number) => boolean): void => {
-    const found = free.findIndex(({ column }) => fits(column));
-    if (field in columns || found < 0) return;
-    columns[field] = free.splice(found, 1)[0]!.column;
-  };
-  for (const field of BY_CONTENT[kind]) take(field, (column) => looksLike(field, tab, row, column));
+  const claimed = claimedHeadings(tab, row, headings);
+  const { taken, doubts } = chooseColumns(kind, tab, row, claimed, { isPointed: true });
+  const columns = Object.fromEntries([...taken].map(([field, { column }]) => [field, column]));
   // One column of numbers that is left can only be what is still missing.
-  const numbers = free.filter(({ column }) => looksLike('untilWeight', tab, row, column));
+  const used = Object.values(columns);
+  const numbers = headings.filter(
+    ({ column }) => !used.includes(column) && looksLike('untilWeight', tab, row, column),
+  );
   const [field] = missingFields(kind, (one) => one in columns);
   const [only] = numbers;
-  if (field && field !== 'name' && only && numbers.length === 1)
-    take(field, (column) => column === only.column);
-  return columns;
+  if (field && field !== 'name' && only && numbers.length === 1) columns[field] = only.column;
+  return { columns, doubts };
 }

@@ -46,16 +46,17 @@ export function readGroups(
 
 function readGroup(reader: RowReader): ReadGroup | undefined {
   const name = readName(reader);
-  const head = readAmount(reader, 'head', { min: 1, whole: true });
+  const head = readAmount(reader, 'head', { min: 0, whole: true });
+  if (head === 0) {
+    reader.notes.push(`${nameCell(reader)}: “${nameOf(reader)}” has no pigs any more and is left out.`);
+    return undefined;
+  }
   const isOfBreeding = isBreeding(reader);
   if (isOfBreeding) {
-    const hasWeight = hasCell(reader, 'weight') || reader.dates.weighings?.has(nameKey(nameOf(reader)));
-    const cell = cellOnTab(reader.tab.name, reader.row, placeOf(reader, 'name')!.column);
-    const rest = hasWeight
-      ? 'no gain is counted for it where the list gives none'
-      : 'it has no weight and is left out; write a weight to have it planned';
-    reader.notes.push(`${cell}: “${nameOf(reader)}” is read as breeding stock: ${rest}.`);
-    if (!hasWeight) return undefined;
+    const out = breedingLeftOut(reader);
+    const rest = out ?? 'no gain is counted for it where the list gives none';
+    reader.notes.push(`${nameCell(reader)}: “${nameOf(reader)}” is read as breeding stock: ${rest}.`);
+    if (out) return undefined;
   }
   const { weightKg, weighedOn } = readWeight(reader);
   const gainKg = hasCell(reader, 'dailyGain') ? readAmount(reader, 'dailyGain', { min: 0 }) : undefined;
@@ -85,6 +86,21 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
   };
 }
 
+function nameCell(reader: RowReader): string {
+  return cellOnTab(reader.tab.name, reader.row, placeOf(reader, 'name')!.column);
+}
+
+/** Why breeding stock has no place in the plan of the growing pigs; undefined: it has one. */
+function breedingLeftOut(reader: RowReader): string | undefined {
+  const { weighings, isPaddock } = reader.dates;
+  if (!hasCell(reader, 'weight') && !weighings?.has(nameKey(nameOf(reader))))
+    return 'it has no weight and is left out; write a weight to have it planned';
+  if (!placeOf(reader, 'paddock')) return undefined;
+  if (hasCell(reader, 'paddock') && isPaddock?.(String(cellOf(reader, 'paddock'))) !== false)
+    return undefined;
+  return 'it stands in none of the paddocks and is left out; write where it stands to have it planned';
+}
+
 function nameOf(reader: RowReader): string {
   return String(cellOf(reader, 'name')).trim();
 }
@@ -93,19 +109,20 @@ function nameOf(reader: RowReader): string {
 const BREEDING =
   /\b(sows?|boars?|sauen?|eber|truies?|verrats?|cerdas?|verracos?|scrofe?|scrofa|verri?|porcas?|varrascos?|zeugen?|beren|suggor|sugga|galtar|galt|soer|orner|orne|purker|purke|raner|rane)\b/;
 
+/** Whether a name is one of breeding stock. */
+export function isBreedingName(name: string): boolean {
+  return BREEDING.test(fold(name));
+}
+
 /** Whether a group is breeding stock by its name, or by a short word in a column that is read for nothing. */
 function isBreeding({ tab, list, row }: RowReader): boolean {
   const other = Object.entries(list.columns).filter(([field]) => field !== 'name');
   const taken = new Set(other.map(([, column]) => column));
   const last = Math.max(...Object.values(list.columns).filter((column) => column !== undefined));
   const cells = (tab.values[row - 1] ?? []).slice(0, last);
-  const _first = Math.min(...Object.values(list.columns).filter((column) => column !== undefined));
   return cells.some(
     (cell, c) =>
-      typeof cell === 'string' &&
-      !taken.has(c + 1) &&
-      cell.length <= LONGEST_KIND &&
-      BREEDING.test(fold(cell)),
+      typeof cell === 'string' && !taken.has(c + 1) && cell.length <= LONGEST_KIND && isBreedingName(cell),
   );
 }
 
@@ -127,10 +144,8 @@ function readWeight(reader: RowReader): Partial<Pick<ReadGroup, 'weightKg' | 'we
 function readWeighedOn(reader: RowReader): Day | undefined {
   const { today } = reader.dates;
   if (hasCell(reader, 'weighedOn') || today === undefined) return readDay(reader, 'weighedOn');
-  const { row, column } = placeOf(reader, 'name')!;
-  const cell = cellOnTab(reader.tab.name, row, column);
   reader.notes.push(
-    `${cell}: no day is given for the weight of “${nameOf(reader)}”; it is taken as of today.`,
+    `${nameCell(reader)}: no day is given for the weight of “${nameOf(reader)}”; it is taken as of today.`,
   );
   return today;
 }

@@ -48,6 +48,8 @@ export interface DateHabits {
   readonly today?: Day | undefined;
   /** Weighings of groups that stand in a log, for lists without a weight. */
   readonly weighings?: ReadonlyMap<string, Weighing>;
+  /** Whether a name stands in the paddock list; absent: not known. */
+  readonly isPaddock?: (name: string) => boolean;
 }
 
 export interface NumberLimits {
@@ -120,7 +122,7 @@ export function readAmount(reader: RowReader, field: ListField, limits: NumberLi
   if (!typed) return refuse(reader, field, `be a number${behind}`);
   if ('either' in typed)
     return refuse(reader, field, `be typed as a number${behind}: write ${typed.either.join(' or ')}`);
-  if (typed.byLocale) reader.readings.push(`${shownAt(reader, field)} as ${plainNumber(typed.value)}`);
+  if (typed.isJudged) reader.readings.push(`${shownAt(reader, field)} as ${plainNumber(typed.value)}`);
   const unit = typed.unit ?? own;
   const broken = brokenLimit(typed.value, limits, unit);
   if (broken) return refuse(reader, field, broken, plainNumber(typed.value));
@@ -134,7 +136,8 @@ function unitOfColumn({ list, system }: RowReader, field: ListField, quantity: L
 }
 
 type CellNumber =
-  | { readonly value: number; readonly unit: ListUnit | undefined; readonly byLocale?: true }
+  /** `isJudged`: the locale or the rest of the column decided what the signs mean. */
+  | { readonly value: number; readonly unit: ListUnit | undefined; readonly isJudged?: boolean }
   | { readonly either: readonly [string, string] };
 
 /** The number in a cell; undefined: none, or with a unit of something else. */
@@ -144,7 +147,37 @@ function numberIn(reader: RowReader, field: ListField): CellNumber | undefined {
   const typed = typeof cell === 'string' ? textNumber(cell, reader.comma) : undefined;
   const unit = typed && unitBehind(reader, typed.behind, field);
   if (!typed || unit === null) return undefined;
-  return 'either' in typed ? typed : { ...typed, unit };
+  if (!('either' in typed)) return { value: typed.value, unit, isJudged: typed.byLocale ?? false };
+  const sure = sureReading(reader, field, unit);
+  if (sure === undefined) return typed;
+  return { value: Number(typed.either[sure].replace(',', '.')), unit, isJudged: true };
+}
+
+/** What paddocks and pigs measure, in inside units; only to tell 12,500 from 12.5 where a text may be both. Judgement. */
+const SENSIBLE: Readonly<Partial<Record<ListQuantity, readonly [number, number]>>> = {
+  area: [100, 5_000_000],
+  mass: [0.5, 500],
+};
+/** In fewer cells three digits behind a point may be chance. Judgement. */
+const FEWEST_ALIKE = 3;
+
+/** Which of two readings is the only sensible one in every cell of the column that may be either; undefined: not sure. */
+function sureReading(reader: RowReader, field: ListField, unit: ListUnit | undefined): 0 | 1 | undefined {
+  const { tab, list, comma } = reader;
+  const quantity = FIELD_QUANTITIES[field];
+  const range = quantity && SENSIBLE[quantity];
+  if (!range) return undefined;
+  const { factor } = LIST_UNITS[unit ?? unitOfColumn(reader, field, quantity)];
+  const texts = tab.values.slice(list.firstRow - 1, list.lastRow).map((row) => row[list.columns[field]! - 1]);
+  const alike = texts.flatMap((text) => {
+    const read = typeof text === 'string' ? textNumber(text, comma) : undefined;
+    return read && 'either' in read ? [read.either.map((one) => Number(one.replace(',', '.')) * factor)] : [];
+  });
+  if (alike.length < FEWEST_ALIKE) return undefined;
+  const fits = ([0, 1] as const).filter((which) =>
+    alike.every((both) => both[which]! >= range[0] && both[which]! <= range[1]),
+  );
+  return fits.length === 1 ? fits[0] : undefined;
 }
 
 /** The unit behind a number; null where something else stands there. "12 pigs" is a head of 12. */

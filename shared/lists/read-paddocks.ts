@@ -3,7 +3,8 @@ import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
 import { type Day, isoFromDay } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
-import { matchHeading } from './match-heading';
+import { headingsAt } from './headings-at';
+import { matchHeading, plainWords } from './match-heading';
 import { type ListProblem, PADDOCK_FIELDS, type PaddockList, type ReadPaddock } from './model';
 import { readAdjoining } from './read-adjoining';
 import {
@@ -63,7 +64,7 @@ function readPaddock(reader: RowReader): ReadPaddock | undefined {
   const name = readName(reader);
   const areaSquareMeters = readArea(reader);
   const openFrom = optional(reader, 'openFrom', readOpening);
-  const openUntil = optional(reader, 'openUntil', readDay);
+  const openUntil = optional(reader, 'openUntil', readClosing);
   if (openFrom !== undefined && openUntil !== undefined && openUntil < openFrom) {
     refuse(reader, 'openUntil', 'not be before the day it opens');
   }
@@ -102,6 +103,23 @@ function readOpening(reader: RowReader, field: 'openFrom'): Day | undefined {
   const isOfDays = matchHeading(heading).some((match) => match.field === field);
   return isOfDays || isDay(reader, field) ? readDay(reader, field) : undefined;
 }
+
+/** The last day on which pigs may stand there; under "Closed from" the day before the one that is written. */
+function readClosing(reader: RowReader, field: 'openUntil'): Day | undefined {
+  const day = readDay(reader, field);
+  const { row, column } = placeOf(reader, field)!;
+  const heading = headingsAt(reader.tab, reader.list.headingRow).find((one) => one.column === column);
+  if (day === undefined || !CLOSED.test(plainWords(heading?.text ?? ''))) return day;
+  const name = String(cellOf(reader, 'name')).trim();
+  reader.notes.push(
+    `${cellOnTab(reader.tab.name, row, column)}: “${name}” is closed from ${isoFromDay(day)}: no pigs are planned there from then on, not even after it opens again.`,
+  );
+  return day - 1;
+}
+
+/** Beginnings of the words for "closed" among the headings. */
+const CLOSED =
+  /^(closed|shut|fenced off|gesperrt|ferme|cerrado|chiuso|fechado|gesloten|stangd|lukket|stengt)\b/;
 
 /** Remarks with a day in columns that are read for nothing. */
 function remarksIn({ tab, list, row, dates }: RowReader): PaddocksRead['remarks'] {

@@ -33,6 +33,7 @@ export function readRows<Item extends { name: string }>(
 ): RowsRead<Item> {
   const problems = missingColumns(tab, list, (locale.dates.weighings?.size ?? 0) > 0);
   const leftOut: LeftOut[] = [];
+  const totals: number[] = [];
   const nameColumn = list.columns.name;
   const { notes: unitNotes, ...doubts } = unitDoubts(tab, list, system);
   const notes = [...unitNotes, ...otherTableNotes(tab, list)];
@@ -46,6 +47,7 @@ export function readRows<Item extends { name: string }>(
   for (let row = list.firstRow; row <= Math.min(list.lastRow, tab.values.length); row++) {
     const kind = rowKind({ tab, row: list.headingRow, columns: list.columns }, row);
     if (kind === 'total') {
+      totals.push(row);
       const cell = tab.values[row - 1]?.[nameColumn - 1];
       leftOut.push({ cell: cellOnTab(tab.name, row, nameColumn), text: String(cell ?? '') });
     }
@@ -57,10 +59,19 @@ export function readRows<Item extends { name: string }>(
     items.push(item);
     readers.push(reader);
   }
+  const lastTotal = Math.max(0, ...totals);
+  notes.push(...readers.filter(({ row }) => totals.length > 0 && row > lastTotal).map(belowTotalNote));
   if (readings.length > 0) notes.push(`Read from text: ${readings.join('; ')}.`);
   refuseTwins(items, readers, nameColumn, problems);
   if (items.length === 0 && problems.length === 0) problems.push(noItems(list, nameColumn));
   return read;
+}
+
+/** What stands below the total may be meant to be left out. */
+function belowTotalNote({ tab, list, row }: RowReader): string {
+  const column = list.columns.name ?? 1;
+  const name = String(tab.values[row - 1]?.[column - 1]).trim();
+  return `${cellOnTab(tab.name, row, column)}: “${name}” stands below the total and is read like those above it.`;
 }
 
 /** A name alone may head some rows, or be an item of which nothing is known yet: nothing can be planned for it. */

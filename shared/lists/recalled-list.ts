@@ -1,5 +1,5 @@
 import { headingText, withColumn } from './list-columns';
-import { MADE_HEADINGS } from './made-column';
+import { MADE_HEADINGS } from './made-headings';
 import type { FoundList, GroupField, GrowerList, PaddockField } from './model';
 
 type Field = PaddockField | GroupField;

@@ -32,6 +32,12 @@ export function textDay(text: string, order: DateOrder, today: Day | undefined):
     : undefined;
 }
 
+/** The day of a text that can only be one, whatever the sheet's order: 27 is no month, and "4/5/26" may be two days. */
+export function onlyDay(text: string): Day | undefined {
+  const read = textDay(text, undefined, undefined);
+  return read && 'first' in read && read.first === read.last ? read.first : undefined;
+}
+
 /** The order that a text gives away: "20/10/25" can only begin with the day. */
 export function orderGivenAway(text: string): DateOrder {
   const [, a, mark, b, c] = NUMBERS.exec(text.trim()) ?? [];

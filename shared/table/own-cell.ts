@@ -7,13 +7,16 @@ import type { WireCell } from '../contract';
 import { type Day, dayFromIso } from '../core/calendar/day';
 import { dayFromSerial, serialFromDay } from '../core/calendar/serial';
 import { dayIn } from '../lists/read-list-cell';
+import { onlyDay } from '../lists/text-day';
 import { plainNumber } from '../refusals';
 
 /** Judgement: a bare number is taken for a day only in these years. */
 const FIRST = serialFromDay(dayFromIso('2000-01-01')!);
 const LAST = serialFromDay(dayFromIso('2100-01-01')!);
 
+/** Text that can only be one day is that day: the sheet took it for words because it writes days in another order. */
 export function ownDay(cell: WireCell): Day | undefined {
+  if (typeof cell === 'string') return dayIn(cell) ?? onlyDay(cell);
   if (typeof cell !== 'number') return dayIn(cell);
   return cell >= FIRST && cell < LAST ? dayFromSerial(Math.floor(cell)) : undefined;
 }

@@ -2,9 +2,11 @@ import { type Book, tabNamed } from '../block/book';
 import { ROTATION_NAME } from '../block/own-words';
 import type { TabContent } from '../contract';
 import { dayFromIso } from '../core/calendar/day';
+import { columnDoubts } from '../lists/column-doubts';
 import { foundLists } from '../lists/found-lists';
 import { listAgain } from '../lists/list-again';
 import { lostHeadings } from '../lists/lost-headings';
+import { type MissingFigures, missingFigures } from '../lists/missing-figures';
 import type {
   FoundList,
   GroupList,
@@ -17,9 +19,10 @@ import type {
   ReadPaddock,
 } from '../lists/model';
 import { copiedMovesNotes } from '../lists/own-headings';
-import { readGroups } from '../lists/read-groups';
+import { isBreedingName, readGroups } from '../lists/read-groups';
+import { nameKey } from '../lists/read-list-cell';
 import { type PaddocksRead, readPaddocks } from '../lists/read-paddocks';
-import { headingTexts, recalledList } from '../lists/recalled-list';
+import { headingTexts } from '../lists/recalled-list';
 import { standingProblems } from '../lists/standing-place';
 import { isWeighingLog, lastWeighings } from '../lists/weighings';
 import { dateOrder } from '../locale/date-order';
@@ -28,6 +31,7 @@ import { fixedFiguresNotes } from '../table/fixed-figures';
 import type { RotationSettings } from '../table/model';
 import type { UnitSystem } from '../units/units';
 import { groupsWithHerd } from './herd/herd-log';
+import { rememberedLists } from './remembered-lists';
 
 export type ChosenLists = Readonly<Partial<Record<ListKind, FoundList>>>;
 
@@ -43,18 +47,22 @@ export interface GrowerLists {
   readonly groups: readonly ReadGroup[];
   /** Everything wrong in both lists and in the herd log, each with its cell. */
   readonly problems: readonly ListProblem[];
+  /** The same by list, save where groups stand. */
+  readonly wrong: Readonly<Record<ListKind, readonly ListProblem[]>>;
+  /** Areas and weights that the lists lack. */
+  readonly lacking: readonly MissingFigures[];
   /** Remarks with a day that may be meant as “open from”. */
   readonly remarks: PaddocksRead['remarks'];
   /** What the grower should know about the reading of each list although nothing is wrong. */
   readonly notes: Readonly<Record<ListKind, readonly string[]>>;
 }
 
-/** `own`: as the grower corrected them on the page. `remembered`: those that the table in the file was built from. */
+/** `own`: as the grower corrected them on the page. `remembered`: as the tables in the file were built. */
 export function growerLists(
   book: Book,
   units: UnitSystem,
   own: ChosenLists = {},
-  remembered: RotationSettings['lists'] = {},
+  remembered: RotationSettings['lists'] = rememberedLists(book),
 ): GrowerLists {
   const all = foundLists(book);
   const found = { paddocks: ofKind(all, 'paddocks'), groups: ofKind(all, 'groups') };
@@ -75,14 +83,21 @@ export function growerLists(
   const paddocks = paddockTab
     ? readPaddocks(paddockTab, paddockList, units, comma, dates)
     : { paddocks: [], remarks: [], ...NOTHING };
-  const weighings = () => lastWeighings(book.tabs, all.filter(isWeighingLog), units, comma, dates);
+  const weighings = lastWeighings(book.tabs, all.filter(isWeighingLog), units, comma, dates);
+  const isKnown = (name: string): boolean => weighings.has(nameKey(name)) || isBreedingName(name);
+  const names = new Set(paddocks.paddocks.map(({ name }) => nameKey(name)));
+  const isPaddock = (name: string): boolean => names.size === 0 || names.has(nameKey(name));
   const groups = groupTab
-    ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings: weighings() })
+    ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings, isPaddock })
     : { groups: [], ...NOTHING };
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
     tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
   const herd = groupsWithHerd(book, groups.groups);
-  const listed = [...paddocks.problems, ...groups.problems, ...herd.problems];
+  const wrong = {
+    paddocks: [...columnDoubts(paddockTab, chosen.paddocks), ...paddocks.problems],
+    groups: [...columnDoubts(groupTab, chosen.groups), ...groups.problems, ...herd.problems],
+  };
+  const isRead = paddocks.problems.length + groups.problems.length + herd.problems.length === 0;
   const standing = standingProblems(herd.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
   return {
     tabOf,
@@ -94,7 +109,12 @@ export function growerLists(
     },
     paddocks: paddocks.paddocks,
     groups: herd.groups,
-    problems: [...listed, ...(listed.length > 0 ? [] : standing)],
+    problems: [...wrong.paddocks, ...wrong.groups, ...(isRead ? standing : [])],
+    wrong,
+    lacking: [
+      paddockTab && missingFigures({ tab: paddockTab, list: paddockList }, units),
+      groupTab && missingFigures({ tab: groupTab, list: groupList }, units, isKnown),
+    ].filter((one) => one !== undefined),
     remarks: paddocks.remarks,
     notes: {
       paddocks: [
@@ -140,5 +160,5 @@ function chosenOf(
   own: FoundList | undefined,
   remembered: GrowerList | undefined,
 ): FoundList | undefined {
-  return listAgain(book, own) ?? recalledList(found, remembered) ?? found[0];
+  return listAgain(book, own) ?? listAgain(book, remembered) ?? found[0];
 }

@@ -7,7 +7,7 @@ import { cellA1 } from '../block/a1';
 import { BLANK, number, text } from '../block/cells';
 import { SETTING_ROW } from '../block/compose-block';
 import type { BlockContent } from '../block/read-block';
-import type { BlockCell } from '../contract';
+import type { BlockCell, WireCell } from '../contract';
 import { describeCell, least, most, Refusal, type Words } from '../refusals';
 import { type Quantity, symbolOf, toInside, type UnitSystem } from '../units/units';
 import type { Draft } from './draft-block';
@@ -130,6 +130,7 @@ export function readSettings<Key extends string>(
     if (at < 0) continue;
     if (cell === '' || cell === undefined) values[key] = undefined;
     else if (typeof cell === 'number') values[key] = cell;
+    else if (isNumberAsText(cell)) values[key] = Number(cell);
     else {
       const where = `${block.info.tab}!${cellA1(block.info.row + at, block.info.column + 1)}`;
       const got = typeof cell === 'object' ? 'a date' : describeCell(cell);
@@ -137,6 +138,11 @@ export function readSettings<Key extends string>(
     }
   }
   return { values, problems };
+}
+
+/** A cell in the format "plain text" keeps a number as text, and will again however often it is typed. */
+function isNumberAsText(cell: WireCell): boolean {
+  return typeof cell === 'string' && /^\s*-?\d+(\.\d+)?\s*$/.test(cell);
 }
 
 export const UNITS_LABEL = 'Units of this table';

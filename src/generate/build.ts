@@ -8,7 +8,7 @@ import { sourcesList } from './sources-list';
 
 const DIST = 'dist';
 /** A code editor in a browser bears lines better than one of half a megabyte. Some come out longer. */
-const LONGEST_LINE = 100;
+const LONGEST_LINE = 150;
 /** Browsers since 2020. */
 const PAGE_TARGET = 'es2020';
 

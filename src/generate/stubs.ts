@@ -52,12 +52,12 @@ function jsType(param: Param): string {
     date: 'Date',
     units: 'string',
   } as const;
-  if (param.kind === 'list' || param.kind === 'corners') return 'Array<Array<number>>';
-  return `${one[param.kind]}|Array<Array<${one[param.kind]}>>`;
+  if (param.kind === 'list' || param.kind === 'corners') return 'number[][]';
+  return `${one[param.kind]}|${one[param.kind]}[][]`;
 }
 
 function returnType(result: Result): string {
-  return result.kind === 'value' ? 'number' : 'Array<Array<number>>';
+  return result.kind === 'value' ? 'number' : 'number[][]';
 }
 
 function returnHelp(result: Result): string {

@@ -26,10 +26,14 @@ describe('a named area', () => {
     ).toEqual([]);
   });
 
-  it('with a value or a formula that shows nothing is one', () => {
-    expect(allBlocks([NAMED], [tab('Plan', [[''], ['', 0]])])).toEqual([NAMED]);
-    const blanks = [[''], ['', '']];
-    expect(allBlocks([NAMED], [tab('Plan', blanks, [[''], ['', '=""']])])).toEqual([NAMED]);
+  it('with a title or a memory of ours is one; what the grower put there instead is not', () => {
+    const stamped = [[''], ['', 'Oats'], ['', 12, 'SOUNDER TEST 1 k3x9 | head m0ads']];
+    expect(allBlocks([NAMED], [tab('Plan', stamped)])).toEqual([NAMED]);
+    expect(allBlocks([NAMED], [tab('Plan', [[''], ['', 'Fence materials']])])).toEqual([NAMED]);
+    expect(allBlocks([NAMED], [tab('Plan', [[''], ['', 'Paddock'], ['', 'North']])])).toEqual([]);
+    expect(allBlocks([NAMED], [tab('Plan', [[''], ['', '', 'SOUNDER TEST 1 k3x9 | head m0ads']])])).toEqual(
+      [],
+    );
   });
 
   it('that was emptied does not hide the block of that kind that its memory tells of', () => {

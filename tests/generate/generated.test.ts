@@ -26,7 +26,7 @@ describe('generated text', () => {
     expect(page).not.toMatch(/@import/);
     expect(page.match(/<\/script>/g)).toHaveLength(1);
     // The goal is 400 KB; tasks that were added and heading words in ten languages have made it larger for now.
-    expect(page.length).toBeLessThanOrEqual(565 * 1024);
+    expect(page.length).toBeLessThanOrEqual(600 * 1024);
     expect(Math.max(...page.split('\n').map((line) => line.length))).toBeLessThanOrEqual(1000);
   });
 

@@ -38,7 +38,7 @@ export const FAULTS: readonly Omit<Fault, 'item'>[] = [
   ...of('paddocks', 'openUntil', NO_DATE),
   ...of('paddocks', 'rest', [...NO_NUMBER, -1]),
   ...of('paddocks', 'adjoining', ['=NA()', { text: 'nowhere at all' }, true]),
-  ...of('groups', 'head', [...NO_NUMBER, '', 0, -3, 2.5, { text: 'ten' }]),
+  ...of('groups', 'head', [...NO_NUMBER, '', -3, 2.5, { text: 'ten' }]),
   ...of('groups', 'weight', [...NO_NUMBER, '', 0, -60]),
   // A blank day of weighing counts as today, and is told.
   ...of('groups', 'weighedOn', NO_DATE),

@@ -114,3 +114,14 @@ describe('the headings of a list further down', () => {
     expect(found).toContainEqual({ kind: 'paddocks', headingRow: 1, lastRow: 6, items: 4 });
   });
 });
+
+it('the first row below the headings belongs to them, with words in the place of its area and a gap above it', () => {
+  const values = [
+    ['Owner', 'size [m²]', 'Plot'],
+    ['', '', ''],
+    ['clay', 'about half', 'Lane'],
+    ['', 96, 'Oak'],
+  ];
+  const formulas = values.map((row) => row.map(() => ''));
+  expect(findLists([{ name: 'Land', values, formulas }])).toMatchObject([{ kind: 'paddocks', items: 2 }]);
+});

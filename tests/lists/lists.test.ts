@@ -186,12 +186,12 @@ describe('reading with problems', () => {
     ]);
   });
 
-  it('reads groups: head, text dates, until as date or weight, and refuses 0 head', () => {
+  it('reads groups: head, text dates, until as date or weight, and refuses less than no head', () => {
     const tab = tabOf('Groups', [
       ['Group', 'Head', 'Weight (lb)', 'Weighed on', 'Until', 'ADG'],
       ['=1+1', 12, 60, '2026-04-01', '250 lb', 1.5],
       ['🐖 "Reds"\nold', '8', '55.5', d('2026-04-01'), d('2026-09-01'), ''],
-      ['Zero', 0, 60, d('2026-04-01'), 'autumn', ''],
+      ['Less', -1, 60, d('2026-04-01'), 'autumn', ''],
       ['Half', 1.5, 0, '', 200, ''],
     ]);
     const { groups, problems } = readGroups(tab, one(findLists([tab]), 'groups'), 'US', false);
@@ -201,7 +201,7 @@ describe('reading with problems', () => {
     expect(groups[0]!.dailyGainKg).toBeCloseTo(0.680388555, 9);
     expect(groups[1]).toMatchObject({ head: 8, until: dayFromIso('2026-09-01') });
     expect(problems.map((p) => p.sentence)).toEqual([
-      'Groups!B4: head must be 1 or more, got 0',
+      'Groups!B4: head must be 0 or more, got -1',
       'Groups!E4: until must be a date or a weight, got "autumn"',
       'Groups!B5: head must be a whole number, got 1.5',
       'Groups!C5: weight must be more than 0 lb, got 0',

@@ -130,7 +130,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     const bad = PADDOCK_ROWS.map((row, i) =>
       i === 4 ? ['North 2', '', '', ''] : i === 5 ? ['North 2', -2, '', ''] : row,
     );
-    const pigs = PIG_ROWS.map((row, i) => (i === 1 ? ['Early', 0, ...row.slice(2)] : row));
+    const pigs = PIG_ROWS.map((row, i) => (i === 1 ? ['Early', -1, ...row.slice(2)] : row));
     const opened = await openRotation(farmSheet(bad, pigs));
     const { page } = opened;
     await page.getByText('Land!A5: “North 2” has nothing beside it').waitFor();

@@ -65,7 +65,7 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
   top.add([text(plan.origin)], 'muted');
   for (const sentence of plan.leftOut) top.add([text(`${LOOK_OUT}${sentence}`)], 'warning');
   for (const caution of BUDGET_CAUTIONS) top.add([text(caution)], 'warning');
-  const heights = { season: 8, months: months.length + 4, paddocks: paddocks.length + 3 };
+  const heights = { season: 12, months: months.length + 4, paddocks: paddocks.length + 3 };
   const below = draftBlock({
     row: top.next() + heights.season + heights.months + heights.paddocks,
     column: origin.column,
@@ -77,14 +77,19 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
     if (list) below.add(memoryRow(list), ['plain', 'muted', 'muted']);
   below.add();
   const columns = addStays(stays, { draft: below, units, source: plan.source, set });
-  addSeason(top, columns, units);
+  addSeason(top, columns, units, set);
   addMonths(top, columns, months, units);
   addLoads(top, columns, { paddocks, notes, set, units });
   const { cells, styles, ids } = composeBlock([...top.rows, ...below.rows]);
   return { cells, styles, ids, rules: top.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 100) ?? [] };
 }
 
-function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void {
+function addSeason(
+  draft: Draft,
+  columns: StayColumns,
+  units: UnitSystem,
+  set: Readonly<Record<BudgetKey, string>>,
+): void {
   draft.add([text(SEASON_TITLE)], 'heading');
   const row = (label: string, body: string, quantity: Quantity, note: string, format = '#,##0'): number =>
     draft.add(
@@ -110,6 +115,7 @@ function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void 
     'floorArea',
     'Bedded, every pig lying flat.',
   );
+  addMoney(draft, columns, units, set);
   const failed = draft.add(
     [
       text('Stays that could not be worked out'),
@@ -130,6 +136,44 @@ function addSeason(draft: Draft, columns: StayColumns, units: UnitSystem): void 
   });
   draft.add();
   draft.add();
+}
+
+/** Blank until a price is typed. A pig that is there all season: of its days on the mean of all pigs. */
+function addMoney(
+  draft: Draft,
+  columns: StayColumns,
+  units: UnitSystem,
+  set: Readonly<Record<BudgetKey, string>>,
+): void {
+  const row = (label: string, price: string, body: string, note: string): void => {
+    draft.add(
+      [
+        text(label),
+        formula(`=IF(${price}="";"";IFERROR(${body};""))`, '#,##0.00'),
+        text('money'),
+        text(note),
+      ],
+      ['plain', 'plain', 'muted', 'muted'],
+    );
+  };
+  const feed = `SUM(${columns.Feed})*${set.feedPrice}/${set.feedPriced}`;
+  // A day's share of a pig, times the days from the first in to the last out.
+  const aPig = `*(MAX(${columns['Counted out']})-MIN(${columns.In}))/SUM(${columns['Pig-days']})`;
+  row('Feed, cost of the season', set.feedPrice, feed, 'At the price in the settings.');
+  row(
+    'Feed, cost a pig all season',
+    set.feedPrice,
+    `${feed}${aPig}`,
+    'For a pig that is out from first to last day.',
+  );
+  const unit = symbolOf('mass', units);
+  row(
+    `Feed, cost for each ${unit} gained`,
+    set.feedPrice,
+    `${feed}/SUM(${columns['Gain counted']})`,
+    'Feed only.',
+  );
+  row('Fence, cost a pig', set.fenceCost, `${set.fenceCost}${aPig}`, 'Shared out in the same way.');
 }
 
 type Month = { readonly start: number };

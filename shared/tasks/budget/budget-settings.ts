@@ -1,7 +1,17 @@
 import { OUTDOOR_FACTOR } from '../../tables/nrc-intake';
 import type { SettingSpec, SettingValues } from '../settings';
 
-export type BudgetKey = 'mild' | 'hot' | 'outdoor' | 'shelter' | 'limitN' | 'limitP' | 'limitK';
+export type BudgetKey =
+  | 'mild'
+  | 'hot'
+  | 'outdoor'
+  | 'shelter'
+  | 'feedPrice'
+  | 'feedPriced'
+  | 'fenceCost'
+  | 'limitN'
+  | 'limitP'
+  | 'limitK';
 
 const LIMIT_NOTE = 'Yours: local nutrient rules, soil test or advisor. Blank: not checked.';
 
@@ -39,6 +49,30 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     start: 0.047,
     above: 0,
     note: 'Times weight in kg to the power 0.67. 0.047: every pig lies flat (Petherick and Baxter 1981, second hand).',
+  },
+  {
+    key: 'feedPrice',
+    label: 'Price of feed',
+    unit: 'money',
+    min: 0,
+    optional: true,
+    note: 'Yours, for the amount below: a bag, a ton, a pound. Blank: no cost.',
+  },
+  {
+    key: 'feedPriced',
+    label: 'That price is for',
+    quantity: 'mass',
+    start: { US: 2000, metric: 1000 },
+    above: 0,
+    note: 'A US ton is 2,000 lb; a bag says what it holds.',
+  },
+  {
+    key: 'fenceCost',
+    label: 'Fence, what it costs this season',
+    unit: 'money',
+    min: 0,
+    optional: true,
+    note: 'Yours; the list of fence materials ends with what to buy.',
   },
   {
     key: 'limitN',

@@ -5,7 +5,7 @@ import { readAmount } from '../../locale/read-amount';
 import { readRotation } from '../../table/read-rotation';
 import type { UnitSystem } from '../../units/units';
 import { type Asking, asking, type ChoiceForm } from '../ask';
-import type { GrowerLists } from '../grower-lists';
+import { type GrowerLists, growerLists } from '../grower-lists';
 import { rotationNow } from '../rotation-now';
 import { insideSettings } from '../settings';
 import type { Sources, Task } from '../task';
@@ -99,7 +99,7 @@ function askStays(
   read: BudgetRead | undefined,
 ): Asked {
   // A budget that was made from the lists stays one.
-  const wasOfLists = read?.lists.paddocks !== undefined || read?.lists.groups !== undefined;
+  const wasOfLists = read?.isOfLists ?? false;
   const from =
     rotation &&
     ask.choice(
@@ -114,19 +114,21 @@ function askStays(
     const { rows, problems, settings } = rotation.old;
     const { tab } = rotation.block.info;
     const stays = rotationStays(rows, tab);
+    // A weight in the list that is none leaves moves without one.
+    const listed = stays.problems.length > 0 ? growerLists(book, units).problems : [];
     const links = settings?.unitSystem === units ? rotationLinks(rotation.block) : undefined;
     return {
       form: {
         from,
         stays: stays.stays,
-        problems: [...problems.map(({ sentence }) => sentence), ...stays.problems],
+        problems: [...[...listed, ...problems].map(({ sentence }) => sentence), ...stays.problems],
       },
       source: links ? { rotation: links } : {},
       origin: originOfRotation(tab),
       sources: { rotation: rotation.block },
     };
   }
-  const lists = ask.lists(['paddocks', 'groups'], units, read?.lists);
+  const lists = ask.lists(['paddocks', 'groups'], units);
   const typed = ask.texts(SEASON_LABELS, startSeason(lists, book.overview.today));
   const season = readSeason(typed, ask.comma);
   const problems = [

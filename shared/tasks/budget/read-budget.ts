@@ -2,7 +2,6 @@
 import type { BlockContent } from '../../block/read-block';
 import type { BlockCell } from '../../contract';
 import { rememberedList } from '../../lists/list-memory';
-import type { GroupList, PaddockList } from '../../lists/model';
 import { rowsBetween, textOf } from '../rows-between';
 import { readSettings, type SettingsRead } from '../settings';
 import { LOAD_HEADINGS, type LoadNotes } from './budget-block';
@@ -11,8 +10,8 @@ import { BUDGET_SETTINGS, type BudgetKey } from './budget-settings';
 export interface BudgetRead {
   readonly settings: SettingsRead<BudgetKey>;
   readonly notes: LoadNotes;
-  /** The lists that the budget was made from, where it was made from lists. */
-  readonly lists: { readonly paddocks?: PaddockList; readonly groups?: GroupList };
+  /** Whether it was made from the lists, not from the rotation table. */
+  readonly isOfLists: boolean;
 }
 
 export function readBudget(block: BlockContent): BudgetRead {
@@ -21,7 +20,6 @@ export function readBudget(block: BlockContent): BudgetRead {
     const note = row.kept('Typed note');
     return note.k === 'blank' ? [] : [[textOf(row.kept('Paddock')), note]];
   });
-  const [paddocks, groups] = [rememberedList(block, 'paddocks'), rememberedList(block, 'groups')];
-  const lists = { ...(paddocks && { paddocks }), ...(groups && { groups }) };
-  return { settings: readSettings(block, BUDGET_SETTINGS), notes: new Map(notes), lists };
+  const isOfLists = (['paddocks', 'groups'] as const).some((kind) => rememberedList(block, kind));
+  return { settings: readSettings(block, BUDGET_SETTINGS), notes: new Map(notes), isOfLists };
 }

@@ -1,4 +1,5 @@
 import type { BudgetStay, StayNeeds } from './budget-model';
+import type { BudgetSettings } from './budget-settings';
 
 export interface SeasonNeeds {
   readonly feedKg: number;
@@ -7,10 +8,24 @@ export interface SeasonNeeds {
   readonly hotWaterLiters: number;
   /** Largest shelter that one group needs. */
   readonly shelterSquareMeters: number;
+  /** Absent without a price of feed; of fence without its cost. */
+  readonly money: SeasonMoney | undefined;
+}
+
+export interface SeasonMoney {
+  readonly feed: number | undefined;
+  /** For a pig that is out from the first day to the last. */
+  readonly feedPerPig: number | undefined;
+  readonly feedPerKgGained: number | undefined;
+  readonly fencePerPig: number | undefined;
 }
 
 /** The season's feed, and the most water of a day over all groups together. */
-export function seasonNeeds(stays: readonly BudgetStay[], needs: readonly StayNeeds[]): SeasonNeeds {
+export function seasonNeeds(
+  stays: readonly BudgetStay[],
+  needs: readonly StayNeeds[],
+  settings: BudgetSettings,
+): SeasonNeeds {
   const most = (of: (need: StayNeeds) => number): number => {
     const starts = stays.map(({ inDay }) => inDay);
     return Math.max(0, ...starts.map((day) => onDay(day, stays, needs, of)));
@@ -20,6 +35,34 @@ export function seasonNeeds(stays: readonly BudgetStay[], needs: readonly StayNe
     waterLiters: most(({ waterLiters }) => waterLiters),
     hotWaterLiters: most(({ hotWaterLiters }) => hotWaterLiters),
     shelterSquareMeters: Math.max(0, ...needs.map(({ shelterSquareMeters }) => shelterSquareMeters)),
+    money: seasonMoney(stays, needs, settings),
+  };
+}
+
+/** What feed and fence cost, from the grower's own prices; `settings` in inside units. */
+function seasonMoney(
+  stays: readonly BudgetStay[],
+  needs: readonly StayNeeds[],
+  { feedPrice, feedPriced, fenceCost }: BudgetSettings,
+): SeasonMoney | undefined {
+  if ((feedPrice === undefined && fenceCost === undefined) || stays.length === 0) return undefined;
+  const sum = (of: (stay: BudgetStay, need: StayNeeds | undefined) => number): number =>
+    stays.reduce((total, stay, at) => total + of(stay, needs[at]), 0);
+  const feed =
+    feedPrice === undefined || !feedPriced
+      ? undefined
+      : (sum((_, need) => need?.feedKg ?? 0) * feedPrice) / feedPriced;
+  const gainedKg = sum(({ head }, need) => (need ? head * (need.weightOutKg - need.weightInKg) : 0));
+  const pigDays = sum(({ head, days }) => head * days);
+  const first = Math.min(...stays.map(({ inDay }) => inDay));
+  const last = Math.max(...stays.map(({ inDay, days }) => inDay + days));
+  const perPig = (cost: number | undefined): number | undefined =>
+    cost === undefined || pigDays === 0 ? undefined : (cost * (last - first)) / pigDays;
+  return {
+    feed,
+    feedPerPig: perPig(feed),
+    feedPerKgGained: feed === undefined || gainedKg <= 0 ? undefined : feed / gainedKg,
+    fencePerPig: perPig(fenceCost),
   };
 }
 

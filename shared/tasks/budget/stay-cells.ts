@@ -59,12 +59,18 @@ export function addStay(stay: BudgetStay, on: StaysOn, down: (column: number) =>
 function counted(at: (heading: StayHeading) => string): BlockCell[] {
   const number = (cell: string, body = cell): string => `IF(ISNUMBER(${cell});${body};0)`;
   const fed = `IF(AND(ISNUMBER(${at('Days')});ISNUMBER(${at('Feed')}));IF(${at('Days')}>0;${at('Feed')}/${at('Days')};0);0)`;
+  const numbers = (...headings: StayHeading[]): string =>
+    headings.map((one) => `ISNUMBER(${at(one)})`).join(';');
+  const gain = `IF(AND(${numbers('Head', 'Weight in', 'Weight out')});${at('Head')}*(${at('Weight out')}-${at('Weight in')});0)`;
+  const pigDays = `IF(AND(${numbers('Head', 'Days')});${at('Head')}*${at('Days')};0)`;
   return [
     formula(`=${number(at('Out'), number(at('In')))}`, 'yyyy-mm-dd'),
     formula(`=${number(at('In'), number(at('Out')))}`, 'yyyy-mm-dd'),
     formula(`=${fed}`, '0.0'),
     formula(`=${number(at('Water a day'))}`, '#,##0'),
     formula(`=${number(at('Area'))}`, '0.00'),
+    formula(`=${pigDays}`, '#,##0'),
+    formula(`=${gain}`, '#,##0'),
   ];
 }
 

@@ -64,6 +64,8 @@ export const COUNTED_HEADINGS = [
   'Feed a day',
   'Water counted',
   'Area counted',
+  'Pig-days',
+  'Gain counted',
   'Water of all',
   'Hot day of all',
 ] as const;

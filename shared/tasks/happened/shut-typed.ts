@@ -1,7 +1,8 @@
 /** Open dates of the grower's own paddock list, where a paddock is shut. */
 import { BLANK, date, text } from '../../block/cells';
 import { type Day, dayFromIso, isoFromDay } from '../../core/calendar/day';
-import { freeColumn, MADE_HEADINGS } from '../../lists/made-column';
+import { freeColumn } from '../../lists/free-column';
+import { MADE_HEADINGS } from '../../lists/made-headings';
 import { nameKey } from '../../lists/read-list-cell';
 import { keptCell } from '../kept-cell';
 import type { FarmNow } from './farm-now';

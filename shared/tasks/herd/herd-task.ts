@@ -32,8 +32,8 @@ export const HERD_TASK = {
     const ask = asking(book, answers, HERD_BLOCK, 'down');
     const units = ask.units();
     const log = ask.block && readHerd(ask.block);
-    const { groups, notes, sources, problems } = ask.lists(['groups'], units);
-    const told = [...problems.map(({ sentence }) => sentence), ...notes.groups];
+    const { groups, notes, sources, wrong } = ask.lists(['groups'], units);
+    const told = [...wrong.groups.map(({ sentence }) => sentence), ...notes.groups];
     const names = groups.map(({ name }) => name);
     const typed = ask.texts(CHANGE_LABELS, { group: names[0] ?? '', day: book.overview.today });
     const read = readChange(typed, units, ask.comma);

@@ -53,7 +53,8 @@ export const MAP_TASK = {
       units,
     );
     const answer = ask.other<FarmMap | string>(CORNERS_LABEL, block && drawnIn(block));
-    const map = answer === CORNERS_OF_TABLE && block ? mapFromBlock(block) : (answer as FarmMap | undefined);
+    const ofTable = answer === CORNERS_OF_TABLE && block ? mapFromBlock(block) : undefined;
+    const map = typeof answer === 'string' ? ofTable : answer;
     const chosen = ask.other<Readonly<Record<string, Role>>>(ROLES_LABEL) ?? {};
     const roles = map?.shapes.map((shape) => chosen[shape.name] ?? guessRole(shape)) ?? [];
     const { postSpacing = 8, tolerance = 0 } = insideSettings(SPECS, settings.values, units);

@@ -123,7 +123,7 @@ interface Asked {
 
 function askLayout(ask: Asking, read: MaterialsRead | undefined, units: UnitSystem, shape: number): Asked {
   const length = (value: number | undefined): number => toInside(value ?? 0, 'length', units);
-  const lists = ask.lists(['paddocks'], units, read?.list ? { paddocks: read.list } : {});
+  const lists = ask.lists(['paddocks'], units);
   const hadGrid = read !== undefined && 'rows' in read.grid.values;
   const start = hadGrid || !lists.chosen.paddocks ? 'grid' : 'list';
   const kind = ask.choice('What do you fence?', LAYOUT_KINDS, start);
@@ -149,10 +149,7 @@ function askLayout(ask: Asking, read: MaterialsRead | undefined, units: UnitSyst
   const source = lists.sources.paddocks;
   const on = { system: units, comma: ask.comma };
   const laidOut = source && laidPaddocks(source.tab, source.list, lists.paddocks, on, shape);
-  const wrong = [
-    ...lists.problems.filter(({ cell }) => isInPaddocks(cell, lists)),
-    ...(laidOut?.problems ?? []),
-  ];
+  const wrong = [...lists.wrong.paddocks, ...(laidOut?.problems ?? [])];
   ask.wrong(wrong.map(({ sentence }) => sentence));
   const paddocks = laidOut?.paddocks ?? [];
   if (paddocks.length === 0) ask.wrong(['A paddock list with a paddock in it is needed.']);
@@ -161,10 +158,4 @@ function askLayout(ask: Asking, read: MaterialsRead | undefined, units: UnitSyst
     layout: { kind: 'list', paddocks, touching: touching.value },
     sources: source ? { paddocks: source } : {},
   };
-}
-
-/** Whether a problem stands in the paddock list: trouble in the group list does not matter here. */
-function isInPaddocks(cell: string, { chosen: { paddocks, groups } }: GrowerLists): boolean {
-  if (!paddocks) return false;
-  return groups?.tab === paddocks.tab || !groups || cell.replace(/^'|'/g, '').startsWith(paddocks.tab);
 }

@@ -3,8 +3,6 @@ import { cellA1 } from '../../block/a1';
 import { headingRow } from '../../block/heading-row';
 import { type BlockContent, type TableRow, tableRows } from '../../block/read-block';
 import type { BlockCell } from '../../contract';
-import { rememberedList } from '../../lists/list-memory';
-import type { PaddockList } from '../../lists/model';
 import { describeWire } from '../../lists/read-list-cell';
 import { keptCell } from '../kept-cell';
 import { type KeptRow, rowsBetween, textOf } from '../rows-between';
@@ -40,8 +38,6 @@ export interface MaterialsRead {
   /** The grid, where the block was made of one. */
   readonly grid: SettingsRead<GridKey>;
   readonly touching: Touching | undefined;
-  /** The paddock list that the block was made from. */
-  readonly list: PaddockList | undefined;
   /** What hides where the items end, with its cell. */
   readonly problems: readonly string[];
 }
@@ -69,7 +65,6 @@ export function readMaterials(block: BlockContent): MaterialsRead {
     atATime: readAtATime(block),
     grid: readSettings(block, GRID_SETTINGS),
     touching: readTouching(block),
-    list: rememberedList(block, 'paddocks'),
     problems: totalProblems(block),
   };
 }

@@ -1,5 +1,7 @@
 import type { Book } from '../../block/book';
+import { startUnits } from '../../lists/start-units';
 import { asking } from '../ask';
+import { growerLists } from '../grower-lists';
 import { herdSource } from '../herd/herd-log';
 import { rotationNow } from '../rotation-now';
 import type { Task } from '../task';
@@ -20,7 +22,10 @@ export const TODAY_TASK: Task<TodayTable> = {
       ? boundTable(block)
       : { problem: 'There is no rotation table yet. Choose “Plan the moves” first: today’s page reads it.' };
     if ('problem' in table) ask.wrong([table.problem]);
-    return ask.form(() => withLog(table as BoundTable, herdSource(book)), {}, {});
+    const form = ask.form(() => withLog(table as BoundTable, herdSource(book)), {}, {});
+    // What is wrong in a list leaves figures of the page blank.
+    const { problems } = growerLists(book, startUnits(book));
+    return { ...form, warnings: problems.map(({ sentence }) => `${sentence}.`) };
   },
   compose: todayBlock,
   ownTab: (book) => ({ before: firstTabOfOurs(book) }),

@@ -2,6 +2,7 @@
 
 import { areaA1, cellA1 } from '../../../shared/block/a1';
 import { firstFew } from '../../../shared/block/first-few';
+import { isOurs } from '../../../shared/block/is-ours';
 import type { WriteBlock } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { isWithin } from '../is-within';
@@ -33,10 +34,9 @@ export function targetArea(port: SheetPort, request: WriteBlock, old: Area | und
   return { area, needsTab: false };
 }
 
-/** Whether nothing stands in an area of ours: a table that was emptied, or what a failed first write left. */
-export function isEmptyArea(port: SheetPort, area: Area): boolean {
-  const { values, formulas } = port.ground(area);
-  return values.flat().every((value) => value === '') && formulas.flat().every((formula) => formula === '');
+/** Whether no table of ours stands where one is named: it was emptied, or the name lies over something else. */
+export function isForeignArea(port: SheetPort, area: Area): boolean {
+  return !isOurs(port.ground(area).values);
 }
 
 /** A blank tab of that name is used: a first write that was cut short has left it. */

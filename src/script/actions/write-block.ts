@@ -14,7 +14,7 @@ import type { WriteBlock, WriteDone } from '../../../shared/contract';
 import { failureSentence } from '../failure-sentence';
 import { type Area, type SheetPort, Told } from '../port';
 import { blockContent, grid, hasBox, originOf } from './block-content';
-import { around, isEmptyArea, targetArea } from './target-area';
+import { around, isForeignArea, targetArea } from './target-area';
 
 export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
   return port.locked(() => {
@@ -29,14 +29,14 @@ export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
 }
 
 /**
- * The block that stands: as far as the page has read it, which its memory says; else as far as its name says. An area
- * of ours that is empty counts as none.
+ * The block that stands: as far as the page has read it, which its memory says; else as far as its name says. Where no
+ * table of ours stands there, none counts.
  */
 function standingArea(port: SheetPort, { place, name, replaces }: WriteBlock): Area | undefined {
   if (place.at === 'own' && place.area) return place.area;
   const named = port.namedAreas().find((area) => area.name === name);
   if (place.at === 'own' || !named || replaces) return named;
-  return isEmptyArea(port, named) ? undefined : named;
+  return isForeignArea(port, named) ? undefined : named;
 }
 
 /** All or nothing: where the cells cannot be written, the new tab and the formats are taken back. */

@@ -21,6 +21,14 @@ interface Props {
   readonly onPoint: () => void;
 }
 
+/** Which heading was taken for what, in one line: area from “Hectares”. */
+function readAs(list: FoundList): string {
+  const columns = Object.entries(list.columns) as [keyof typeof FIELD_LABELS, number][];
+  return columns
+    .map(([field, column]) => `${FIELD_LABELS[field]} from “${headingText(list, column)}”`)
+    .join(', ');
+}
+
 /** A column that is not understood, such as a day to leave, must not go unnoticed. */
 function Unused({ list }: { list: FoundList }) {
   const unused = unusedHeadings(list);
@@ -57,6 +65,7 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
             {found.length > 1 ? '' : `${placeWords(list)}. `}
             <strong>{summary}</strong>
           </p>
+          <p class="hint">Read: {readAs(list)}.</p>
           <Unused list={list} />
           <details open={list.missing.length > 0}>
             <summary>Which heading stands for what</summary>

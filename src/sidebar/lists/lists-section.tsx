@@ -7,8 +7,10 @@ import { UnitsChoice } from '../parts/units-choice';
 import type { Book } from '../parts/use-book';
 import { useWork } from '../parts/use-work';
 import { ask } from '../server';
+import { ColumnQuestions } from './column-questions';
 import { ListPicker } from './list-picker';
 import { groupWords, paddockWords } from './list-words';
+import { MissingFiguresAsked } from './missing-figures';
 import type { Lists } from './use-lists';
 
 interface Props {
@@ -32,6 +34,10 @@ export function ListsSection({ book, lists, units, onUnits }: Props) {
   );
   return (
     <>
+      <ColumnQuestions kinds={['paddocks', 'groups']} lists={lists} />
+      {lists.lacking.map((lacks) => (
+        <MissingFiguresAsked key={lacks.field} book={book} lacks={lacks} />
+      ))}
       <UnitsChoice units={units} onChange={onUnits} />
       <p class="hint">A unit in a heading, such as “Area (ha)”, goes before this choice.</p>
       {picker('paddocks', paddockWords(lists, units))}

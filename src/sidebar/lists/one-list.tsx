@@ -4,6 +4,7 @@ import type { UnitSystem } from '../../../shared/units/units';
 import { Notice } from '../parts/notice';
 import { useWork } from '../parts/use-work';
 import { ask } from '../server';
+import { ColumnQuestions } from './column-questions';
 import { ListPicker } from './list-picker';
 import { groupWords, paddockWords } from './list-words';
 import type { Lists } from './use-lists';
@@ -25,6 +26,7 @@ export function OneList({ kind, lists, units }: Props) {
     });
   return (
     <>
+      <ColumnQuestions kinds={[kind]} lists={lists} />
       <ListPicker
         kind={kind}
         lists={lists}

@@ -1,7 +1,6 @@
 import { useMemo, useState } from 'preact/hooks';
 import { MEMORY_LABELS } from '../../../shared/lists/list-memory';
 import type { FoundList } from '../../../shared/lists/model';
-import type { RotationSettings } from '../../../shared/table/model';
 import { type ChosenLists, type GrowerLists, growerLists } from '../../../shared/tasks/grower-lists';
 import type { UnitSystem } from '../../../shared/units/units';
 import type { Book } from '../parts/use-book';
@@ -12,12 +11,9 @@ export interface Lists extends GrowerLists {
 }
 
 /** The grower's two lists: found, or as the grower corrected them on this page, and what stands in them. */
-export function useLists(book: Book, units: UnitSystem, remembered: RotationSettings['lists'] = {}): Lists {
+export function useLists(book: Book, units: UnitSystem): Lists {
   const [own, setOwn] = useState<ChosenLists>({});
-  const read = useMemo(
-    () => growerLists(book, units, own, remembered),
-    [book, units, own, JSON.stringify(remembered)],
-  );
+  const read = useMemo(() => growerLists(book, units, own), [book, units, own]);
   return { ...read, choose: (list) => setOwn((before) => ({ ...before, [list.kind]: list })) };
 }
 

@@ -1,4 +1,5 @@
-import { useEffect, useState } from 'preact/hooks';
+import { createContext } from 'preact';
+import { useContext, useEffect, useState } from 'preact/hooks';
 import { type Book, bookOf } from '../../../shared/block/book';
 import { ask } from '../server';
 import { useWork, type Work } from './use-work';
@@ -13,6 +14,13 @@ export interface BookReader extends Work {
 /** The whole file in one call. */
 export async function readBook(): Promise<Book> {
   return bookOf(await ask('readFile', {}));
+}
+
+/** For parts deep in a page that have written something into the sheet: reads the file again. */
+export const Reread = createContext<() => void>(() => undefined);
+
+export function useReread(): () => void {
+  return useContext(Reread);
 }
 
 /** Reads the file on arrival and whenever it is asked to. */

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { ReadAgain } from './read-again';
-import { type Book, useBook } from './use-book';
+import { type Book, Reread, useBook } from './use-book';
 
 /** Reads the whole file on arrival and shows the rest once it is read. */
 export function WithBook({ children }: { children: (book: Book, reread: () => void) => ComponentChildren }) {
@@ -13,7 +13,7 @@ export function WithBook({ children }: { children: (book: Book, reread: () => vo
           Passed over, because there are no cells on it: {book.overview.passedOver.join(', ')}.
         </p>
       )}
-      {book && children(book, read)}
+      {book && <Reread.Provider value={read}>{children(book, read)}</Reread.Provider>}
     </>
   );
 }

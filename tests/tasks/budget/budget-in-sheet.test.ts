@@ -16,7 +16,7 @@ import { paddockLoads } from '../../../shared/tasks/budget/paddock-loads';
 import { seasonNeeds } from '../../../shared/tasks/budget/season-needs';
 import { stayNeeds } from '../../../shared/tasks/budget/stay-needs';
 import { insideSettings, startSettings } from '../../../shared/tasks/settings';
-import { fromInside, type Quantity, type UnitSystem } from '../../../shared/units/units';
+import { fromInside, type Quantity, symbolOf, type UnitSystem } from '../../../shared/units/units';
 import { openWorkbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import { beside, errorsIn, readFromSheet, writeInSheet } from '../sheet-block';
@@ -66,7 +66,8 @@ test.each(['US', 'metric'] as const)(
     for (const [at, stays] of fc.sample(ANY_STAYS, { seed: 13, numRuns: 6 }).entries()) {
       const book = await openWorkbook({ tabs: { Notes: [['mine']] }, codeJs: await scriptText() });
       const limits = { limitN: 40 + 20 * at, limitP: 12 + 3 * at };
-      const settings = { ...startSettings(BUDGET_SETTINGS, units), ...(at > 0 && limits) };
+      const prices = { feedPrice: 380 + at, fenceCost: 90 };
+      const settings = { ...startSettings(BUDGET_SETTINGS, units), ...(at > 0 && { ...limits, ...prices }) };
       const plan = { stays, units, settings, source: {}, origin: '', leftOut: [] };
       const block = budgetBlock(plan, new Map(), { row: 1, column: 1 });
       const info = writeInSheet(book, BUDGET_BLOCK, block, { at: 'new-tab', tab: 'Budget' });
@@ -79,7 +80,7 @@ test.each(['US', 'metric'] as const)(
 
       const inside = insideSettings(BUDGET_SETTINGS, settings, units);
       const needs = stays.map((stay) => stayNeeds(stay, inside));
-      const season = seasonNeeds(stays, needs);
+      const season = seasonNeeds(stays, needs, inside);
       expectSame(beside(content, 'Feed together'), season.feedKg, 'mass', units);
       expectSame(
         beside(content, 'Shelter, largest group floor'),
@@ -96,6 +97,17 @@ test.each(['US', 'metric'] as const)(
         units,
       );
       expect(beside(content, 'Stays that could not be worked out')).toBe(0);
+      const { feed: feedCost, feedPerPig, feedPerKgGained, fencePerPig } = season.money ?? {};
+      const unit = symbolOf('mass', units);
+      const perGain = feedPerKgGained && feedPerKgGained / fromInside(1, 'mass', units);
+      for (const [label, cost] of [
+        ['Feed, cost of the season', feedCost],
+        ['Feed, cost a pig all season', feedPerPig],
+        [`Feed, cost for each ${unit} gained`, perGain],
+        ['Fence, cost a pig', fencePerPig],
+      ] as const)
+        if (at > 0) expect(beside(content, label), label).toBeCloseTo(cost!, 9);
+        else expect(beside(content, label), label).toBe('');
 
       const feed = byPeriod(stays, (_, i) => needs[i]!.feedKg, 'month');
       const water = byPeriod(stays, (stay, i) => needs[i]!.waterLiters * stay.days, 'month');

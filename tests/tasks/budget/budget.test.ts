@@ -93,7 +93,10 @@ describe('the season', () => {
   test('months and weeks add up to the whole', () => {
     for (const period of ['month', 'week'] as const) {
       const sums = byPeriod(stays, (_, at) => needs[at]?.feedKg ?? 0, period);
-      expect(sums.reduce((sum, one) => sum + one.sum, 0)).toBeCloseTo(seasonNeeds(stays, needs).feedKg, 6);
+      expect(sums.reduce((sum, one) => sum + one.sum, 0)).toBeCloseTo(
+        seasonNeeds(stays, needs, SETTINGS).feedKg,
+        6,
+      );
     }
   });
 
@@ -112,12 +115,29 @@ describe('the season', () => {
     const alone = seasonNeeds(
       apart,
       apart.map((one) => stayNeeds(one, SETTINGS)),
+      SETTINGS,
     );
-    const both = seasonNeeds(stays, needs);
+    const both = seasonNeeds(stays, needs, SETTINGS);
     const others = needs[2]?.waterLiters ?? 0;
     const beside = Math.max(needs[0]?.waterLiters ?? 0, needs[1]?.waterLiters ?? 0);
     expect(both.waterLiters).toBeCloseTo(beside + others, 9);
     expect(both.waterLiters).toBeGreaterThan(alone.waterLiters);
+  });
+
+  test('12 pigs for 30 days, 1,282.5 lb of feed at $400 a ton: $256.50, $21.38 a pig, 47.5 ¢ a lb; by hand', () => {
+    const priced = { ...SETTINGS, outdoor: 1, feedPrice: 400, fenceCost: 60 };
+    const one = [stay()];
+    const { money } = seasonNeeds(
+      one,
+      one.map((each) => stayNeeds(each, priced)),
+      priced,
+    );
+    expect(money!.feed).toBeCloseTo(256.5, 1);
+    expect(money!.feedPerPig).toBeCloseTo(256.5 / 12, 2);
+    // 12 pigs × 30 days × 1.5 lb = 540 lb.
+    expect(toInside(1, 'mass', 'US') * money!.feedPerKgGained!).toBeCloseTo(256.5 / 540, 4);
+    expect(money!.fencePerPig).toBeCloseTo(5, 9);
+    expect(seasonNeeds(one, [], SETTINGS).money).toBeUndefined();
   });
 
   test('loads of two visits add up and are held against the limits', () => {

@@ -26,9 +26,10 @@ interface Props {
 }
 
 /** Season totals. */
-export function BudgetResult({ plan, needs }: Omit<Props, 'limits'>) {
+export function BudgetResult({ plan, needs, limits }: Props) {
   const { units, stays } = plan;
-  const season = seasonNeeds(stays, needs);
+  const season = seasonNeeds(stays, needs, limits);
+  const { money } = season;
   const show = (value: number, quantity: Quantity): string =>
     `${formatNumber(Math.round(fromInside(value, quantity, units)))} ${symbolOf(quantity, units)}`;
   return (
@@ -42,9 +43,22 @@ export function BudgetResult({ plan, needs }: Omit<Props, 'limits'>) {
         <li>
           Shelter for the largest group: {show(season.shelterSquareMeters, 'floorArea')} of bedded floor.
         </li>
+        {money?.feed !== undefined && (
+          <li>
+            The feed costs {cost(money.feed)}: {cost(money.feedPerPig)} a pig all season,{' '}
+            {cost(money.feedPerKgGained && money.feedPerKgGained / fromInside(1, 'mass', units))} for each{' '}
+            {symbolOf('mass', units)} gained.
+          </li>
+        )}
+        {money?.fencePerPig !== undefined && <li>Fence: {cost(money.fencePerPig)} a pig.</li>}
       </ul>
+      {!money && <p class="hint">Type your price of feed below, and see what the season costs.</p>}
     </div>
   );
+}
+
+function cost(amount: number | undefined): string {
+  return amount === undefined ? '–' : formatNumber(Math.round(amount * 100) / 100);
 }
 
 /** The feed over time, and what falls on each paddock. */

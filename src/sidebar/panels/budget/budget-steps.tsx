@@ -25,7 +25,7 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
               {sentence}
             </Notice>
           ))}
-          {plan && <BudgetResult plan={plan} needs={workable.needs} />}
+          {plan && <BudgetResult plan={plan} needs={workable.needs} limits={limits} />}
         </>
       }
       more={plan && <BudgetMore plan={plan} needs={workable.needs} limits={limits} />}

@@ -1,0 +1,202 @@
+/** Which column of a row of headings is which field: by the words of the headings and by what stands below them. */
+import type { TabContent } from '../contract';
+import { LIST_UNITS, type ListUnit } from '../units/unit-words';
+import { fitOf, looksLike } from './column-content';
+import type { Heading } from './headings-at';
+import { type HeadingMatch, matchHeading, plainWords } from './match-heading';
+import type { Doubt, GroupField, ListKind, PaddockField } from './model';
+import { meansOther } from './other-meanings';
+import { yearIn } from './year-in';
+
+type Field = PaddockField | GroupField;
+
+/** A heading with everything that it may stand for. */
+export interface ClaimedHeading extends Heading {
+  readonly matches: readonly HeadingMatch[];
+  /** The same, weighed against what stands in the column. */
+  readonly claims: readonly Claim[];
+}
+
+interface Claim extends HeadingMatch {
+  readonly score: number;
+}
+
+export interface Taken {
+  readonly column: number;
+  readonly text: string;
+  readonly strength: number;
+  readonly score: number;
+  readonly unit?: ListUnit;
+}
+
+export interface ChosenColumns {
+  readonly taken: ReadonlyMap<Field, Taken>;
+  readonly doubts: readonly Doubt[];
+}
+
+/** What a column speaks for, beside the strength of its heading's words, in the same measure. Judgement. */
+const OF_CONTENT = { fits: 0.2, open: 0, contradicts: -1.6 } as const;
+const HAS_UNIT = 0.2;
+/** Without names there is no list. */
+const IS_NEEDED = 0.05;
+/** A heading that may stand for two fields comes after one that stands for one. */
+const SHARED = 0.1;
+/** "Since" right beside the paddock is the day that the pigs came there. */
+const BESIDE_PADDOCK = 0.3;
+/** A column known by what stands in it hardly counts, so that one known by its heading is never given up for it. */
+const GUESSED = 0.1;
+/** Two columns that are so close are asked. Judgement. */
+const CLOSE = 0.25;
+
+/** The headings of a row, each with what its words and the cells below it speak for. */
+export function claimedHeadings(
+  tab: TabContent,
+  row: number,
+  headings: readonly Heading[],
+  today?: number,
+): readonly ClaimedHeading[] {
+  const matched = headings.map((heading) => ({ ...heading, matches: matchHeading(heading.text) }));
+  return matched.map((heading, i) => {
+    const before = matched[i - 1];
+    const isBeside =
+      before?.column === heading.column - 1 && before.matches.some(({ field }) => field === 'paddock');
+    const claims = heading.matches.flatMap((match): Claim[] => {
+      const rivals = heading.matches.filter(({ kind }) => kind === match.kind);
+      if (match.field === 'since' && rivals.length > 1 && !isBeside) return [];
+      if (match.field === 'openFrom' && before && isSecondOfPair(before, heading.text)) return [];
+      // A day to come speaks against "last used" only where the heading may mean something else.
+      const fit = fitOf(match.field, tab, row, heading.column, rivals.length > 1 ? today : undefined);
+      const score =
+        match.strength +
+        OF_CONTENT[fit] +
+        (match.unit ? HAS_UNIT : 0) +
+        (NEEDED.has(match.field) ? IS_NEEDED : 0) +
+        (match.field === 'since' && isBeside ? BESIDE_PADDOCK : 0) -
+        SHARED * (rivals.length - 1);
+      const isSure = match.strength >= EXACT && rivals.length === 1 && match.field !== 'fenceLength';
+      return isSure || NEEDED.has(match.field) || fit !== 'contradicts' ? [{ ...match, score }] : [];
+    });
+    return { ...heading, claims };
+  });
+}
+
+/** "Closed from", "closed until": what closes a paddock in the middle of a season opens none before it. */
+function isSecondOfPair(
+  { matches, text }: Pick<ClaimedHeading, 'matches' | 'text'>,
+  second: string,
+): boolean {
+  const [first, own] = [text, second].map((one) => plainWords(one).split(' ')[0]);
+  return first === own && matches.some(({ field }) => field === 'openUntil');
+}
+
+/** The heading is a word of the field and nothing else. */
+const EXACT = 2;
+/**
+ * A column that must be there, or whose heading says what it is, is taken whatever stands in it, so that what is wrong there
+ * is told. "Fence" may say what kind.
+ */
+const NEEDED: ReadonlySet<Field> = new Set(['name', 'area', 'head', 'weight']);
+
+/** The columns of a list among the headings, and which of them were a close choice. */
+export function chooseColumns(
+  kind: ListKind,
+  tab: TabContent,
+  row: number,
+  headings: readonly ClaimedHeading[],
+  { isPointed = false, today }: { readonly isPointed?: boolean; readonly today?: number | undefined } = {},
+): ChosenColumns {
+  const taken = new Map<Field, Taken>();
+  const used = new Set<number>();
+  const claims = headings
+    .flatMap(({ column, text, claims }) =>
+      claims.filter((claim) => claim.kind === kind).map((claim) => ({ ...claim, column, text })),
+    )
+    .sort((a, b) => b.score - a.score || yearIn(b.text) - yearIn(a.text) || a.column - b.column);
+  for (const claim of claims) {
+    if (taken.has(claim.field) || used.has(claim.column)) continue;
+    taken.set(claim.field, claim);
+    used.add(claim.column);
+  }
+  const doubts = claims.flatMap((claim): Doubt[] => {
+    const first = taken.get(claim.field);
+    const isRival = first && !used.has(claim.column) && claim.score > first.score - CLOSE;
+    if (!isRival || claim.field === 'name' || !isAsked(first, claim)) return [];
+    return fitOf(claim.field, tab, row, claim.column, today) === 'fits'
+      ? [{ field: claim.field, column: first.column, other: claim.column }]
+      : [];
+  });
+  takeByContent(kind, tab, row, headings, { taken, used, isPointed, today });
+  return { taken, doubts };
+}
+
+/** The later of two seasons is meant, and the same amount in two units is one. */
+function isAsked(first: Pick<Taken, 'text' | 'unit'>, other: Pick<Taken, 'text' | 'unit'>): boolean {
+  if (yearIn(first.text) !== yearIn(other.text)) return false;
+  return !first.unit || !other.unit || first.unit === other.unit;
+}
+
+/** Fields that what stands in a column may tell, and what the words must have told before. */
+const BY_CONTENT: Readonly<
+  Record<ListKind, readonly { field: Field; after: readonly (readonly Field[])[] }[]>
+> = {
+  paddocks: [
+    { field: 'name', after: [['area'], ['width', 'length']] },
+    { field: 'area', after: [['name']] },
+  ],
+  groups: [
+    {
+      field: 'name',
+      after: [
+        ['head', 'weight'],
+        ['weight', 'weighedOn'],
+        ['head', 'weighedOn'],
+      ],
+    },
+    { field: 'weight', after: [['name', 'head']] },
+    { field: 'head', after: [['name', 'weight']] },
+    { field: 'weighedOn', after: [['name', 'weight']] },
+  ],
+};
+
+interface SoFar {
+  readonly taken: Map<Field, Taken>;
+  readonly used: Set<number>;
+  readonly isPointed: boolean;
+  readonly today: number | undefined;
+}
+
+/** Adds the first column of unknown heading that looks like a field which the words did not tell. */
+function takeByContent(
+  kind: ListKind,
+  tab: TabContent,
+  row: number,
+  headings: readonly ClaimedHeading[],
+  { taken, used, isPointed, today }: SoFar,
+): void {
+  for (const { field, after } of BY_CONTENT[kind]) {
+    const isKnown = isPointed || after.some((fields) => fields.every((one) => taken.has(one)));
+    const hasSides = field === 'area' && taken.has('width') && taken.has('length');
+    if (!isKnown || taken.has(field) || hasSides) continue;
+    // Names without a heading that says so stand before what is known of them.
+    const first = Math.min(...used);
+    const found = headings.find(
+      ({ column, matches, text }) =>
+        !used.has(column) &&
+        !matches.some((one) => one.kind === kind) &&
+        (isPointed || matches.length === 0) &&
+        (isPointed || field !== 'name' || column < first) &&
+        !meansOther(field, plainWords(text)) &&
+        looksLike(field, tab, row, column, today),
+    );
+    if (!found) continue;
+    taken.set(field, { column: found.column, text: found.text, strength: GUESSED, score: GUESSED });
+    used.add(found.column);
+  }
+}
+
+/** The units that the headings name. */
+export function unitsOf(taken: ReadonlyMap<Field, Taken>): Record<string, ListUnit> {
+  return Object.fromEntries(
+    [...taken].flatMap(([field, { unit }]) => (unit && unit in LIST_UNITS ? [[field, unit]] : [])),
+  );
+}

@@ -1,0 +1,6 @@
+/** Headings of columns that we put into a grower's list at their wish. */
+export const MADE_HEADINGS = {
+  from: 'In rotation from',
+  openFrom: 'Open from',
+  openUntil: 'Open until',
+} as const;

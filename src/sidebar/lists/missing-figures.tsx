@@ -1,0 +1,69 @@
+import { useState } from 'preact/hooks';
+import { columnLetters } from '../../../shared/block/a1';
+import { filledFigures, type MissingFigures, type RowWithout } from '../../../shared/lists/missing-figures';
+import { decimalComma } from '../../../shared/locale/decimal-comma';
+import { usePage } from '../page';
+import { Button } from '../parts/button';
+import { InputField } from '../parts/field';
+import { Notice } from '../parts/notice';
+import { type Book, useReread } from '../parts/use-book';
+import { useWork } from '../parts/use-work';
+import { ask } from '../server';
+
+/** Asks for the areas or weights that a list lacks, and puts them into its own column. */
+export function MissingFiguresAsked({ book, lacks }: { book: Book; lacks: MissingFigures }) {
+  const [typed, setTyped] = useState<Readonly<Record<number, string>>>({});
+  const work = useWork();
+  const { say } = usePage();
+  const reread = useReread();
+  const { field, unit, tab, heading } = lacks;
+  const column = columnLetters(lacks.column);
+  const write = (): void =>
+    work.start(async () => {
+      const filled = filledFigures(lacks, typed, decimalComma(book.overview.locale));
+      if ('problem' in filled) throw new Error(`${filled.problem} Nothing was written.`);
+      await ask('changeCells', { cells: [...filled.cells] });
+      say(`Done: written into column ${column} of “${tab}”.`);
+      reread();
+    });
+  const fields = (rows: readonly RowWithout[]) =>
+    rows.map(({ row, name, cell }) => (
+      <InputField
+        key={row}
+        label={`${field === 'area' ? 'Area' : 'Weight of one pig'}: ${name} (${unit})`}
+        hint={cell}
+        value={typed[row] ?? ''}
+        onChange={(value) => setTyped((now) => ({ ...now, [row]: value }))}
+      />
+    ));
+  const lone = lacks.rows.filter(({ isLone }) => isLone);
+  const needed = lacks.rows.filter(({ isLone }) => !isLone);
+  const form = (
+    <>
+      {fields(needed)}
+      {needed.length === 0 ? fields(lone) : null}
+      <Button disabled={work.busy} onPress={write}>
+        {work.busy ? 'Writing…' : `Write into column ${column} of “${tab}”`}
+      </Button>
+      <p class="hint">
+        {heading
+          ? `The list has no column for it: “${heading.text}” is written into ${column}${heading.row}, at its right edge. `
+          : ''}
+        Only blank cells are filled. What you leave blank stays blank.
+      </p>
+      {work.problem && <Notice kind="problem">{work.problem}</Notice>}
+    </>
+  );
+  if (needed.length > 0)
+    return (
+      <Notice kind="warning">
+        the {field} is missing for {needed.map(({ name }) => `“${name}”`).join(', ')}.{form}
+      </Notice>
+    );
+  return (
+    <details>
+      <summary>Names with nothing beside them on “{tab}”</summary>
+      {form}
+    </details>
+  );
+}

@@ -1,0 +1,174 @@
+/**
+ * Farm books as their growers keep them, opened in a real browser on the built files: from the spreadsheet to the written
+ * table by clicks alone, which are counted, and no cell of the books is another one afterwards.
+ */
+import { readFile } from 'node:fs/promises';
+import type { Browser, Locator } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { openWorkbook } from '../../src/headless';
+import { startTabs, TEN_BOOKS } from '../lists/books/ten-books';
+import { launchBrowser } from './launch';
+import { PreviewPage } from './page';
+import { planned } from './planned';
+
+let browser: Browser | undefined;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser?.close());
+
+const MOST_CLICKS = 8;
+const TYPE = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+
+/** A grower who has only a mouse, and is counted. */
+class Clicks {
+  count = 0;
+  async on(target: Locator): Promise<void> {
+    this.count += 1;
+    await target.click();
+  }
+}
+
+async function openBook(bytes: Buffer, locale: string, today: string): Promise<PreviewPage> {
+  const preview = await PreviewPage.open(browser as Browser, { query: { locale, today }, width: 1400 });
+  await preview.page.setInputFiles('#file', { name: 'Farm book.xlsx', mimeType: TYPE, buffer: bytes });
+  await preview.page.waitForFunction(() => document.getElementById('title')?.textContent === 'Farm book');
+  return preview;
+}
+
+async function openTask({ page, sidebar }: PreviewPage, clicks: Clicks): Promise<void> {
+  await clicks.on(page.locator('#menus').getByRole('button', { name: 'Sounder Sheet' }));
+  await clicks.on(page.getByRole('menuitem', { name: 'Open the sidebar' }));
+  await clicks.on(sidebar.getByRole('button', { name: 'Plan the moves' }));
+}
+
+async function writeTable({ sidebar }: PreviewPage, clicks: Clicks): Promise<void> {
+  await planned(sidebar);
+  await clicks.on(sidebar.getByRole('button', { name: 'Write the table', exact: true }));
+  await sidebar
+    .getByText(/Written on/)
+    .first()
+    .waitFor({ timeout: 60_000 });
+}
+
+/** Everything that stands on a tab: value or formula of each cell. */
+function contents(preview: PreviewPage, tabs: readonly string[]): Promise<string> {
+  return preview.page.evaluate((names) => {
+    const { book } = window.sounderPreview.state;
+    const cells = names.map((name) => {
+      const sheetId = book.idOf(name) as string;
+      const { rows, columns } = book.usedSize(sheetId);
+      return Array.from({ length: rows * columns }, (_, i) => {
+        const [row, column] = [Math.floor(i / columns), i % columns];
+        return book.formula(sheetId, row, column) || book.cell(sheetId, row, column).value;
+      });
+    });
+    return JSON.stringify(cells);
+  }, tabs);
+}
+
+const GROUP_COLUMN = 0;
+const PADDOCK_COLUMN = 1;
+
+/** Group and paddock of the moves in the table, in their order. */
+async function firstMoves(preview: PreviewPage): Promise<string[]> {
+  const shown = await preview.page.evaluate(() => {
+    const { book } = window.sounderPreview.state;
+    const sheetId = book.idOf('Rotation') as string;
+    const { rows, columns } = book.usedSize(sheetId);
+    return Array.from({ length: rows }, (_, row) =>
+      Array.from({ length: columns }, (_, column) => book.cell(sheetId, row, column).formattedValue),
+    );
+  });
+  const head = shown.findIndex((row) => row.includes('Group') && row.includes('Paddock'));
+  return shown.slice(head + 1).map((row) => `${row[GROUP_COLUMN]}: ${row[PADDOCK_COLUMN]}`);
+}
+
+describe.each([
+  {
+    file: 'hogbook',
+    locale: 'en_US',
+    today: '2026-04-14',
+    read: ['12 paddocks read, 10.39 ac in all.', '2 groups read, 28 pigs in all.'],
+    moves: ['Spring bunch: Barn strip', 'Big ones: Oak lot'],
+  },
+  {
+    file: 'hof',
+    locale: 'de_DE',
+    today: '2026-04-14',
+    read: ['6 paddocks read, 3.15 ha in all.', '2 groups read, 18 pigs in all.'],
+    moves: ['Ferkel: ', 'Mast: '],
+  },
+])('$file', ({ file, locale, today, read, moves }) => {
+  test('planned and written without a cell retyped', async ({ skip }) => {
+    if (!browser) skip();
+    const preview = await openBook(await readFile(`tests/lists/books/${file}.xlsx`), locale, today);
+    try {
+      const tabs = await preview.tabs();
+      const before = await contents(preview, tabs);
+      const clicks = new Clicks();
+      await openTask(preview, clicks);
+      await writeTable(preview, clicks);
+      for (const words of read) await preview.sidebar.getByText(words).first().waitFor();
+      expect(clicks.count).toBeLessThanOrEqual(MOST_CLICKS);
+      expect(clicks.count).toBe(4);
+      expect(await contents(preview, tabs)).toBe(before);
+      const written = await firstMoves(preview);
+      for (const move of moves)
+        expect(
+          written.some((one) => one.startsWith(move)),
+          move,
+        ).toBe(true);
+      await preview.screenshot(`book-${file}`);
+      expect(preview.problems).toEqual([]);
+    } finally {
+      await preview.close();
+    }
+  }, 240_000);
+});
+
+test('a close choice of columns is asked, and answered by one press', async ({ skip }) => {
+  if (!browser) skip();
+  const written = TEN_BOOKS.find(({ name }) => name === 'es-dehesa')!;
+  const { locale, today } = written;
+  const file = await openWorkbook({ tabs: startTabs(written), locale, today });
+  const preview = await openBook(Buffer.from(await file.toXlsx()), locale, today);
+  try {
+    const clicks = new Clicks();
+    await openTask(preview, clicks);
+    const { sidebar } = preview;
+    await sidebar.getByText('Which is the weight on “Lotes”?').waitFor();
+    await preview.screenshot('book-close-choice');
+    await clicks.on(sidebar.getByRole('button', { name: /Peso actual/ }));
+    await writeTable(preview, clicks);
+    expect(clicks.count).toBe(5);
+    expect(preview.problems).toEqual([]);
+  } finally {
+    await preview.close();
+  }
+}, 240_000);
+
+test('an area that is missing is asked and written into the list by the button', async ({ skip }) => {
+  if (!browser) skip();
+  const written = TEN_BOOKS.find(({ name }) => name === 'pt-parques')!;
+  const tabs = startTabs(written);
+  // Sobreiro: its area is not written.
+  tabs.Parques![2]![1] = null;
+  const file = await openWorkbook({ tabs, locale: written.locale, today: written.today });
+  const preview = await openBook(Buffer.from(await file.toXlsx()), written.locale, written.today);
+  try {
+    const clicks = new Clicks();
+    await openTask(preview, clicks);
+    const { sidebar } = preview;
+    await sidebar.getByLabel('Area: Sobreiro (ha)').fill('0,90');
+    await preview.screenshot('book-missing-area');
+    await clicks.on(sidebar.getByRole('button', { name: 'Write into column B of “Parques”' }));
+    await sidebar.getByText('6 paddocks read, 6.1 ha in all.').waitFor();
+    expect(await preview.value('Parques', 'B3')).toBe(0.9);
+    await writeTable(preview, clicks);
+    expect(clicks.count).toBe(5);
+    expect(preview.problems).toEqual([]);
+  } finally {
+    await preview.close();
+  }
+}, 240_000);
