@@ -9,10 +9,10 @@ import type { BlockCell, CallName, Reply, Request, WriteDone } from '../contract
 import { bindLists } from '../lists/bind-lists';
 import { blockMeaning } from '../table/block-meaning';
 import { areaFingerprint } from './area-fingerprint';
-import { astrayCells } from './astray-cells';
-import { type Kept, type MergedBlock, mergeBlock } from './merge-block';
+import { astrayCells } from './merge/astray-cells';
+import { type Kept, type MergedBlock, mergeBlock } from './merge/merge-block';
+import { rebuildBlock } from './merge/rebuild-block';
 import { placeLegend, placeOf, TAB_LABEL } from './place';
-import { rebuildBlock } from './rebuild-block';
 import { rotationNow } from './rotation-now';
 import { filledBeside, type Standing } from './standing';
 import type { Answers, Form, Sources, Task } from './task';

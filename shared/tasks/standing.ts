@@ -5,11 +5,11 @@ import { isInArea } from '../block/is-in-area';
 import { type BlockContent, cut, cutBlock, wholeOf } from '../block/read-block';
 import type { BlockInfo, TabContent } from '../contract';
 import { areasBeside } from '../lists/found-lists';
-import { grownBlock } from './grown-block';
-import { asWritten } from './merge-block';
-import { OUR_WORDS } from './our-words';
+import { asWritten } from './merge/as-written';
+import { grownBlock } from './merge/grown-block';
+import { OUR_WORDS } from './merge/our-words';
+import { widenedBlock } from './merge/widened-block';
 import type { TableRoom } from './room-to-type';
-import { widenedBlock } from './widened-block';
 
 /** A block that stands in the file. */
 export interface Standing {

@@ -17,8 +17,9 @@ import type {
   WriteBlock,
 } from '../../shared/contract';
 import { blockFingerprint } from '../../shared/table/block-fingerprint';
-import { asWritten, mergeBlock } from '../../shared/tasks/merge-block';
-import { rebuildBlock } from '../../shared/tasks/rebuild-block';
+import { asWritten } from '../../shared/tasks/merge/as-written';
+import { mergeBlock } from '../../shared/tasks/merge/merge-block';
+import { rebuildBlock } from '../../shared/tasks/merge/rebuild-block';
 import { openWorkbook, type Workbook } from '../../src/headless';
 
 const codeJs = readFileSync('dist/Code.js', 'utf8');

@@ -8,7 +8,7 @@ import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import type { RotationBlockInput, RotationSettings } from '../../shared/table/model';
 import { rotationBlock } from '../../shared/table/rotation-block';
-import { mergeBlock } from '../../shared/tasks/merge-block';
+import { mergeBlock } from '../../shared/tasks/merge/merge-block';
 import type { UnitSystem } from '../../shared/units/units';
 import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { scriptText } from '../tasks/script-text';

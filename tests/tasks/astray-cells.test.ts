@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { RECORD_ID } from '../../shared/block/compose-block';
 import type { PointingCell } from '../../shared/block/pointing-cells';
 import type { BlockContent } from '../../shared/block/read-block';
-import { astrayCells } from '../../shared/tasks/astray-cells';
+import { astrayCells } from '../../shared/tasks/merge/astray-cells';
 
 /** A block from row 1, whose rows have these ids; undefined for a row that was put in. */
 function block(...ids: (string | undefined)[]): BlockContent {

@@ -1,7 +1,7 @@
 /** Rows that the grower filled right below a block, and how many rows a table then has. */
 import { describe, expect, it } from 'vitest';
 import type { TabContent } from '../../shared/contract';
-import { grownBlock } from '../../shared/tasks/grown-block';
+import { grownBlock } from '../../shared/tasks/merge/grown-block';
 import { NEW_TABLE, roomToType } from '../../shared/tasks/room-to-type';
 
 const INFO = { name: 'SOUNDER_FENCE_WALK', tab: 'Walk', row: 1, column: 2, rows: 2, columns: 3 };

@@ -4,9 +4,10 @@ import type { ComposedBlock } from '../../shared/block/composed-block';
 import { type BlockContent, cut, cutBlock, wholeOf } from '../../shared/block/read-block';
 import type { BlockInfo, TabContent, WriteBlock } from '../../shared/contract';
 import { blockFingerprint } from '../../shared/table/block-fingerprint';
-import { asWritten, type MergedBlock, mergeBlock } from '../../shared/tasks/merge-block';
-import { OUR_WORDS } from '../../shared/tasks/our-words';
-import { rebuildBlock } from '../../shared/tasks/rebuild-block';
+import { asWritten } from '../../shared/tasks/merge/as-written';
+import { type MergedBlock, mergeBlock } from '../../shared/tasks/merge/merge-block';
+import { OUR_WORDS } from '../../shared/tasks/merge/our-words';
+import { rebuildBlock } from '../../shared/tasks/merge/rebuild-block';
 import type { Workbook } from '../../src/headless';
 
 /** Of a rebuild before which nothing of ours was typed over, and everything typed has its place. */

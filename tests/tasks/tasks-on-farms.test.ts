@@ -39,7 +39,7 @@ import {
 } from '../../shared/tasks/materials/materials-block';
 import { MATERIALS_SETTINGS } from '../../shared/tasks/materials/materials-settings';
 import { NOTHING_TYPED } from '../../shared/tasks/materials/read-materials';
-import { rebuildBlock } from '../../shared/tasks/rebuild-block';
+import { rebuildBlock } from '../../shared/tasks/merge/rebuild-block';
 import { insideSettings, startSettings } from '../../shared/tasks/settings';
 import { fromInside, toInside, type UnitSystem } from '../../shared/units/units';
 import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';

@@ -1,7 +1,7 @@
 /** Columns that the grower began right beside a block. */
 import { describe, expect, it } from 'vitest';
 import type { TabContent } from '../../shared/contract';
-import { widenedBlock } from '../../shared/tasks/widened-block';
+import { widenedBlock } from '../../shared/tasks/merge/widened-block';
 
 const INFO = { name: 'SOUNDER_ROTATION', tab: 'Plan', row: 2, column: 1, rows: 3, columns: 2 };
 

@@ -1,5 +1,5 @@
 import { firstFew } from '../../../shared/block/first-few';
-import type { Kept } from '../../../shared/tasks/merge-block';
+import type { Kept } from '../../../shared/tasks/merge/merge-block';
 import { Button } from './button';
 import { Notice } from './notice';
 

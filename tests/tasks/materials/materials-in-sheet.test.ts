@@ -15,7 +15,7 @@ import {
 } from '../../../shared/tasks/materials/materials-block';
 import { MATERIALS_SETTINGS } from '../../../shared/tasks/materials/materials-settings';
 import { NOTHING_TYPED, readMaterials } from '../../../shared/tasks/materials/read-materials';
-import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
+import { rebuildBlock } from '../../../shared/tasks/merge/rebuild-block';
 import { insideSettings, startSettings } from '../../../shared/tasks/settings';
 import { fromInside, type UnitSystem } from '../../../shared/units/units';
 import { openWorkbook, type Workbook } from '../../../src/headless';

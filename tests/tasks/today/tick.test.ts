@@ -1,6 +1,6 @@
 /** The boxes of today's page: what the trigger writes, what it leaves alone, and how much it asks of the service. */
 import { describe, expect, test } from 'vitest';
-import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
+import { rebuildBlock } from '../../../shared/tasks/merge/rebuild-block';
 import { boundTable } from '../../../shared/tasks/today/bound-table';
 import { TODAY_BLOCK } from '../../../shared/tasks/today/tick-words';
 import { todayBlock } from '../../../shared/tasks/today/today-block';

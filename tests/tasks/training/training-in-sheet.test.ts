@@ -1,8 +1,8 @@
 /** The training blocks, written through the real script into the preview's engine and recalculated there. */
 import { describe, expect, it } from 'vitest';
 import type { BlockInfo, WireCell } from '../../../shared/contract';
-import { grownBlock } from '../../../shared/tasks/grown-block';
-import { rebuildBlock } from '../../../shared/tasks/rebuild-block';
+import { grownBlock } from '../../../shared/tasks/merge/grown-block';
+import { rebuildBlock } from '../../../shared/tasks/merge/rebuild-block';
 import { startSettings } from '../../../shared/tasks/settings';
 import { composeLogBlock, LOG_BLOCK } from '../../../shared/tasks/training/log-block';
 import { LOG_HEADINGS } from '../../../shared/tasks/training/log-headings';

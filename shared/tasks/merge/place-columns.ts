@@ -1,10 +1,10 @@
 /** Where the columns of a block come to stand: those of the grower's stay between ours, and none moves. */
 
-import type { Columns } from '../block/align-columns';
-import { BLANK } from '../block/cells';
-import type { ComposedBlock } from '../block/composed-block';
-import type { BlockCell, BlockRule, BlockStyle } from '../contract';
-import { moveColumns } from '../table/shift-formula';
+import type { Columns } from '../../block/align-columns';
+import { BLANK } from '../../block/cells';
+import type { ComposedBlock } from '../../block/composed-block';
+import type { BlockCell, BlockRule, BlockStyle } from '../../contract';
+import { moveColumns } from '../../table/shift-formula';
 
 /** A column of ours, by its place in the composed block, or one of the grower's, by where it stands. */
 export type Slot = { readonly ours: number } | { readonly own: number };

@@ -1,6 +1,6 @@
-import type { Columns } from '../block/align-columns';
-import { ANSWER_MARK } from '../block/memory';
-import type { BlockContent } from '../block/read-block';
+import type { Columns } from '../../block/align-columns';
+import { ANSWER_MARK } from '../../block/memory';
+import type { BlockContent } from '../../block/read-block';
 
 /** A call of a cell function of ours, which spills. */
 export const CALL = /^=[A-Z]+_[A-Z_]+\(/i;

@@ -1,12 +1,12 @@
 /** Columns of the grower's in a block of ours. */
-import type { Columns } from '../block/align-columns';
-import { RECORD_ID } from '../block/compose-block';
-import type { ComposedBlock } from '../block/composed-block';
-import type { BlockContent } from '../block/read-block';
-import type { BlockCell } from '../contract';
-import { shiftFormula } from '../table/shift-formula';
+import type { Columns } from '../../block/align-columns';
+import { RECORD_ID } from '../../block/compose-block';
+import type { ComposedBlock } from '../../block/composed-block';
+import type { BlockContent } from '../../block/read-block';
+import type { BlockCell } from '../../contract';
+import { shiftFormula } from '../../table/shift-formula';
+import { keptCell } from '../kept-cell';
 import { CALL } from './answers-in';
-import { keptCell } from './kept-cell';
 import type { Slot } from './place-columns';
 import type { StandingCell } from './standing-cell';
 

@@ -1,6 +1,6 @@
-import { RECORD_ID } from '../block/compose-block';
-import type { PointingCell } from '../block/pointing-cells';
-import type { BlockContent } from '../block/read-block';
+import { RECORD_ID } from '../../block/compose-block';
+import type { PointingCell } from '../../block/pointing-cells';
+import type { BlockContent } from '../../block/read-block';
 
 /**
  * Cells of the grower's that mean something else once the block is written anew with rows of these ids: the first or

@@ -1,10 +1,11 @@
-import { cellA1 } from '../block/a1';
-import type { ComposedBlock } from '../block/composed-block';
-import { bareMark, markOfStanding } from '../block/memory';
-import type { BlockContent } from '../block/read-block';
-import { asWritten, type MergedBlock, mergeBlock } from './merge-block';
+import { cellA1 } from '../../block/a1';
+import type { ComposedBlock } from '../../block/composed-block';
+import { bareMark, markOfStanding } from '../../block/memory';
+import type { BlockContent } from '../../block/read-block';
+import { UNITS_LABEL } from '../settings';
+import { asWritten } from './as-written';
+import { type MergedBlock, mergeBlock } from './merge-block';
 import { OUR_WORDS } from './our-words';
-import { UNITS_LABEL } from './settings';
 
 interface How {
   /** What was typed over something of ours gives way. */

@@ -1,6 +1,6 @@
-import { isMemory } from '../block/memory';
-import type { WireCell } from '../contract';
-import { NOT_WRITTEN } from './today/tick-words';
+import { isMemory } from '../../block/memory';
+import type { WireCell } from '../../contract';
+import { NOT_WRITTEN } from '../today/tick-words';
 
 /** A cell of a block as it stands, by row and column from 0. */
 export interface StandingCell {

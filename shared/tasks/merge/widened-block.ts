@@ -1,6 +1,6 @@
-import { isFilled } from '../block/is-filled';
-import { isInArea } from '../block/is-in-area';
-import type { BlockInfo, TabContent } from '../contract';
+import { isFilled } from '../../block/is-filled';
+import { isInArea } from '../../block/is-in-area';
+import type { BlockInfo, TabContent } from '../../contract';
 
 /**
  * A block with the columns that the grower began right beside it, so that they move with its rows. Columns that

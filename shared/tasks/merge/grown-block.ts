@@ -1,5 +1,5 @@
-import { isFilled } from '../block/is-filled';
-import type { BlockInfo, TabContent } from '../contract';
+import { isFilled } from '../../block/is-filled';
+import type { BlockInfo, TabContent } from '../../contract';
 
 export interface Grown {
   /** The block with the rows that were filled right below it. */
