@@ -58,7 +58,9 @@ function inWords(text: string, today: Day | undefined): TextDay | undefined {
   if (month === undefined || others.length > 0 || unknown.length > 1) return undefined;
   if (unknown.length === 1 && (tokens[0] !== unknown[0] || tokens.length < 3)) return undefined;
   const numbers = tokens.filter((token) => /\d/.test(token));
-  if (numbers.length > 2) return undefined;
+  // "1 July, 200": a sum of money, no year.
+  if (numbers.length > 2 || numbers.some((token) => !/^'?\d{1,2}$|^(19|20)\d\d$/.test(token)))
+    return undefined;
   const isYear = (token: string): boolean => /^'|\d{4}/.test(token) || Number(token) > LONGEST_MONTH;
   const year = numbers.find(isYear) ?? numbers[1];
   const day = numbers.find((token) => token !== year);

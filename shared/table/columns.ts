@@ -13,7 +13,7 @@ interface Column {
   readonly width: number;
 }
 
-const DATE_WIDTH = 92;
+const DATE_WIDTH = 116;
 const NUMBER_WIDTH = 80;
 const NAME_WIDTH = 125;
 /** Wide enough for the labels of the settings below. */

@@ -1,5 +1,6 @@
 import { answer, BLANK, blank, date, formula, number, text } from '../block/cells';
 import { dateCall } from '../block/date-call';
+import { DAY_FORMAT } from '../block/day-format';
 import type { BlockCell } from '../contract';
 import type { Day } from '../core/calendar/day';
 import type { GroupField, PaddockField } from '../lists/model';
@@ -31,7 +32,6 @@ import {
 import type { SettingKey } from './settings-rows';
 import { daysIn, type TableRow } from './table-rows';
 
-const DATE = 'yyyy-mm-dd';
 /** Nothing where the day is 0: never. */
 const DATE_OR_NONE = 'yyyy-mm-dd;;';
 const WHOLE = '0';
@@ -47,6 +47,14 @@ interface MoveContext {
   readonly setting: (key: SettingKey) => string | undefined;
 }
 
+/** As typed; of the stay that a group is in by the list, the day that the list says: it has happened. */
+function movedIn({ input }: MoveContext, { past, groupIndex, paddockIndex, inDay }: TableRow): BlockCell {
+  if (past?.movedIn !== undefined) return date(past.movedIn);
+  const standing = past || groupIndex === undefined ? undefined : input.problem.groups[groupIndex]?.standing;
+  const isIt = standing?.paddock === paddockIndex && standing?.since === inDay;
+  return isIt ? date(inDay) : blank(DAY_FORMAT);
+}
+
 /** The cells of one move, by column. Weight, feed and water stay blank: they spill from above; cover and note are typed. */
 export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
   const { frame, rows, i, setting } = context;
@@ -58,9 +66,9 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     group: text(row.group),
     paddock: text(row.paddock),
     plannedIn: plannedIn(context, at),
-    movedIn: past?.movedIn === undefined ? blank(DATE) : date(past.movedIn),
+    movedIn: movedIn(context, row),
     days: number(past?.days ?? daysIn(row), WHOLE),
-    out: formula(outFormula(frame, at, nextRow), DATE),
+    out: formula(outFormula(frame, at, nextRow), DAY_FORMAT),
     ...(past ? pastAmounts(context, past, at) : liveAmounts(context, row, at)),
     weightIn: answer(WHOLE),
     density: formula(densityFormula(frame, at), THOUSANDS),
@@ -72,8 +80,8 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     water: answer(TENTHS),
     cover: blank(PERCENT),
     note: BLANK,
-    inDay: formula(inDayFormula(frame, at), DATE),
-    dueOut: formula(dueOutFormula(frame, at), DATE),
+    inDay: formula(inDayFormula(frame, at), DAY_FORMAT),
+    dueOut: formula(dueOutFormula(frame, at), DAY_FORMAT),
     stayDays: formula(stayDaysFormula(frame, at), WHOLE),
     weightOut: answer(WHOLE),
     lastOut: formula(lastOutFormula(frame, at), DATE_OR_NONE),
@@ -100,7 +108,7 @@ function plannedIn({ frame, rows, i }: MoveContext, at: number): BlockCell {
   const planned = dateCall(row.inDay);
   const last = row.previous === undefined ? undefined : rows[row.previous];
   const due = last && last.inDay + (last.past?.days ?? last.outDay - last.inDay);
-  return formula(due === row.inDay ? plannedInFormula(frame, at, planned) : `=${planned}`, DATE);
+  return formula(due === row.inDay ? plannedInFormula(frame, at, planned) : `=${planned}`, DAY_FORMAT);
 }
 
 type Amounts = Record<

@@ -33,7 +33,7 @@ describe('cells are changed', () => {
     const before = state(book);
     expect(book.ask('changeCells', { cells: CELLS })).toEqual({ ok: true, data: { cells: 3 } });
     expect(book.shownValues('Moves')).toEqual([
-      ['2024-10-04', '=Hill', 'mine'],
+      ['Fri 4 Oct 2024', '=Hill', 'mine'],
       ['', '7', '9'],
     ]);
     expect(book.formulas('Moves')[0]![1]).toBe('');

@@ -1,7 +1,9 @@
 /** The fence walk log as a block of cells: a summary in plain formulas over rows to type into. */
+
 import { BLANK, date, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
+import { DAY_FORMAT } from '../../block/day-format';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addEndLine } from '../end-line';
@@ -59,7 +61,7 @@ export function walkBlock(
       draft.add([text(label), formula(`=${body}`, format), text(unit)], ['plain', 'plain', 'muted']),
       1,
     );
-  const lastDay = figure('Last walk', `IF(COUNT(${dates})=0;"";INT(MAX(${dates})))`, 'yyyy-mm-dd', '');
+  const lastDay = figure('Last walk', `IF(COUNT(${dates})=0;"";INT(MAX(${dates})))`, DAY_FORMAT, '');
   // A whole day, whatever time was typed with it. Readings that are no numbers are no 0 V: they are passed over.
   const lowestOn = (day: string): string => {
     const onDay = `${dates};">="&${day};${dates};"<"&${day}+1`;
@@ -69,7 +71,7 @@ export function walkBlock(
   const before = figure(
     'Walk before',
     `IF(${lastDay}="";"";IF(COUNTIF(${dates};"<"&${lastDay})=0;"";INT(MAXIFS(${dates};${dates};"<"&${lastDay}))))`,
-    'yyyy-mm-dd',
+    DAY_FORMAT,
     '',
   );
   const then = figure('Lowest of the walk before', lowestOn(before), '0', 'V');

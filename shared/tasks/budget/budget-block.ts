@@ -1,8 +1,10 @@
 /** The budget as a block of cells: season, months, paddocks, settings, and every stay they are added up from. */
+
 import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import { dateCall } from '../../block/date-call';
+import { DAY_FORMAT } from '../../block/day-format';
 import type { BlockCell } from '../../contract';
 import { memoryRow } from '../../lists/list-memory';
 import { type Quantity, symbolOf, type UnitSystem } from '../../units/units';
@@ -199,8 +201,8 @@ function addMonths(draft: Draft, columns: StayColumns, months: readonly Month[],
     const row = draft.next();
     const [start, end] = [draft.fixed(row, 0), draft.fixed(row, 1)];
     draft.add([
-      formula(at === 0 ? `=${dateCall(month.start)}` : `=${draft.at(row - 1, 1)}`, 'yyyy-mm-dd'),
-      formula(`=EDATE(${start};1)`, 'yyyy-mm-dd'),
+      formula(at === 0 ? `=${dateCall(month.start)}` : `=${draft.at(row - 1, 1)}`, DAY_FORMAT),
+      formula(`=EDATE(${start};1)`, DAY_FORMAT),
       formula(inMonth(columns['Feed a day'], columns, start, end), '#,##0'),
       formula(inMonth(columns['Water counted'], columns, start, end), '#,##0'),
     ]);

@@ -1,6 +1,8 @@
 /** The cells of one stay: linked to the rotation table, looked up in the grower's lists, or plain values. */
+
 import { quotedTab } from '../../block/a1';
 import { answer, BLANK, date, formula, number, text } from '../../block/cells';
+import { DAY_FORMAT } from '../../block/day-format';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { ifFilled, listLookup } from '../../table/list-lookup';
 import { fromInside, type Quantity } from '../../units/units';
@@ -37,7 +39,7 @@ export function addStay(stay: BudgetStay, on: StaysOn, down: (column: number) =>
       ...namesAndDates(stay, on),
       formula(
         `=IF(AND(ISNUMBER(${at('In')});ISNUMBER(${at('Days')}));${at('In')}+${at('Days')};"")`,
-        'yyyy-mm-dd',
+        DAY_FORMAT,
       ),
       ...amounts(stay, on, row),
       answer(FORMATS['Weight in']),
@@ -64,8 +66,8 @@ function counted(at: (heading: StayHeading) => string): BlockCell[] {
   const gain = `IF(AND(${numbers('Head', 'Weight in', 'Weight out')});${at('Head')}*(${at('Weight out')}-${at('Weight in')});0)`;
   const pigDays = `IF(AND(${numbers('Head', 'Days')});${at('Head')}*${at('Days')};0)`;
   return [
-    formula(`=${number(at('Out'), number(at('In')))}`, 'yyyy-mm-dd'),
-    formula(`=${number(at('In'), number(at('Out')))}`, 'yyyy-mm-dd'),
+    formula(`=${number(at('Out'), number(at('In')))}`, DAY_FORMAT),
+    formula(`=${number(at('In'), number(at('Out')))}`, DAY_FORMAT),
     formula(`=${fed}`, '0.0'),
     formula(`=${number(at('Water a day'))}`, '#,##0'),
     formula(`=${number(at('Area'))}`, '0.00'),
@@ -101,7 +103,7 @@ function namesAndDates(stay: BudgetStay, on: StaysOn): BlockCell[] {
   return [
     linked('group', text(stay.group)),
     linked('paddock', text(stay.paddock)),
-    linked('inDay', date(stay.inDay), 'yyyy-mm-dd'),
+    linked('inDay', date(stay.inDay), DAY_FORMAT),
     linked('stayDays', number(stay.days), '0'),
   ];
 }

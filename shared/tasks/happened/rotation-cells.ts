@@ -1,5 +1,6 @@
 /** Cells of the rotation table that are typed into when something has happened. */
 import { blank } from '../../block/cells';
+import { DAY_FORMAT } from '../../block/day-format';
 import type { BlockCell, CellChange } from '../../contract';
 import type { ColumnKey } from '../../table/columns';
 import { columnsOf } from '../../table/move-rows';
@@ -7,7 +8,7 @@ import { keptCell } from '../kept-cell';
 import type { StandingRotation } from '../rotation/rotation-standing';
 
 /** How a cell looks that is blank again. */
-const FORMATS: Partial<Record<ColumnKey, string>> = { movedIn: 'yyyy-mm-dd', days: '0', cover: '0%' };
+const FORMATS: Partial<Record<ColumnKey, string>> = { movedIn: DAY_FORMAT, days: '0', cover: '0%' };
 
 /** `row`: in the sheet. Undefined where the grower has taken the column out. */
 export function rotationCell(

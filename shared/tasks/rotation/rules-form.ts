@@ -45,20 +45,22 @@ export function startingRules(
   groups: readonly ReadGroup[],
   today: Day,
 ): RulesForm {
-  const form = usualRules(groups, today);
+  const form = usualRules(paddocks, groups, today);
   // No rule of these has a unit.
   const { rules } = readRules(form, 'metric', false);
   return rules ? { ...form, longest: String(startLongestStay(planProblem(paddocks, groups, rules))) } : form;
 }
 
-function usualRules(groups: readonly ReadGroup[], today: Day): RulesForm {
+function usualRules(paddocks: readonly ReadPaddock[], groups: readonly ReadGroup[], today: Day): RulesForm {
   // A group without a day is in the season from its start to its end: no other group's day moves them for it.
   const starts = groups.map(({ from, standsIn }) => from ?? standsIn?.since ?? today);
   const start = Math.min(...(starts.length > 0 ? starts : [today]));
-  const end = Math.max(
+  const longest = Math.max(
     start,
     ...groups.map(({ until }) => until ?? Math.max(start, today) + USUAL_SEASON_DAYS),
   );
+  const closed = groundClosed(paddocks, groups.length);
+  const end = closed > start ? Math.min(longest, closed) : longest;
   return {
     seasonStart: isoFromDay(start),
     seasonEnd: isoFromDay(end > start ? end : start + USUAL_SEASON_DAYS),
@@ -72,6 +74,12 @@ function usualRules(groups: readonly ReadGroup[], today: Day): RulesForm {
     groundLimit: '',
     evenness: 'some',
   };
+}
+
+/** The day from which on fewer paddocks are open than there are groups: the season cannot last longer. */
+function groundClosed(paddocks: readonly ReadPaddock[], groups: number): Day {
+  const closes = paddocks.map(({ openUntil }) => (openUntil === undefined ? Infinity : openUntil + 1));
+  return closes.sort((a, b) => b - a)[groups - 1] ?? Infinity;
 }
 
 /** The form that stands for some rules: the inverse of readRules. */

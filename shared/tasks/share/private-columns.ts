@@ -88,6 +88,7 @@ export const PRIVATE_COLUMNS: readonly PrivateColumns[] = [
     headings: LOAD_HEADINGS,
     columns: { 'Typed note': 'notes' },
     endRow: rowOf('Settings'),
+    labels: { 'Price of feed': 'prices', 'Fence, what it costs this season': 'prices' },
   },
   {
     block: WALK_BLOCK,

@@ -12,9 +12,11 @@
  * "not ready" is text on purpose: a group list that points at the cell then stops the rotation plan with a
  * message instead of starting the group on the first day.
  */
+
 import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
+import { DAY_FORMAT } from '../../block/day-format';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addEndLine } from '../end-line';
@@ -66,7 +68,7 @@ export function composeLogBlock(
   for (const note of NOTES) draft.add([text(note)], 'muted');
   draft.add([text(CAUTION)], 'warning');
   const { minimumDays } = addSettings(draft, LOG_SETTINGS, settings, 'US');
-  const todayRow = draft.add([text('Today'), formula('=TODAY()', 'yyyy-mm-dd')]);
+  const todayRow = draft.add([text('Today'), formula('=TODAY()', DAY_FORMAT)]);
   draft.add();
   const across = withFreeColumns(headings.length > 0 ? headings : LOG_HEADINGS);
   const ours: readonly string[] = LOG_HEADINGS;

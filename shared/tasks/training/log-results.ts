@@ -1,5 +1,7 @@
 /** The formulas of one row of the training log: what is still missing, and from when the pigs and their group are ready. */
+
 import { formula } from '../../block/cells';
+import { DAY_FORMAT } from '../../block/day-format';
 import type { BlockCell } from '../../contract';
 import type { Draft } from '../draft-block';
 import { isFilledBelow } from '../end-line';
@@ -51,13 +53,13 @@ export function resultCells(draft: Draft, row: number, table: LogTable): Readonl
     ['Still missing', formula(ifUsed(missingText(at, today)))],
     [
       'Ready from',
-      formula(ifUsed(`IF(${missing}="";MAX(${check};${inPen}+${minimumDays});"${NOT_READY}")`), 'yyyy-mm-dd'),
+      formula(ifUsed(`IF(${missing}="";MAX(${check};${inPen}+${minimumDays});"${NOT_READY}")`), DAY_FORMAT),
     ],
     [
       'Group ready from',
       formula(
         ifUsed(`IF(${group}="";"";IF(${rowsNotReady(draft, table, group)}>0;"${NOT_READY}";${latest}))`),
-        'yyyy-mm-dd',
+        DAY_FORMAT,
       ),
     ],
   ]);

@@ -1,9 +1,9 @@
 /** Turns cells into what the sheet takes: values and number formats. */
+import { DAY_FORMAT } from '../../../shared/block/day-format';
 import type { BlockCell } from '../../../shared/contract';
 import { serialFromIso } from '../../../shared/core/calendar/serial-from-iso';
 import { type Area, type AreaWrite, Told } from '../port';
 
-const DATE_FORMAT = 'yyyy-mm-dd';
 /** Keeps text as text, whatever it begins with. */
 const TEXT_FORMAT = '@';
 const GENERAL_FORMAT = 'General';
@@ -55,7 +55,7 @@ function numberFormat(cell: BlockCell, formats: readonly (readonly string[])[]):
     case 't':
       return TEXT_FORMAT;
     case 'd':
-      return DATE_FORMAT;
+      return DAY_FORMAT;
     case 'n':
     case 'f':
     case 'blank':
@@ -70,7 +70,7 @@ const AUTOMATIC = [GENERAL_FORMAT, '', '0.###############'];
 
 /** A format that says nothing gives way to the cell's own, and so does one of days over a number, or the reverse. */
 function fits(format: string, cell: BlockCell): boolean {
-  const own = cell.k === 'd' ? DATE_FORMAT : 'format' in cell ? cell.format : undefined;
+  const own = cell.k === 'd' ? DAY_FORMAT : 'format' in cell ? cell.format : undefined;
   if (own === undefined) return true;
   return !AUTOMATIC.includes(format) && isOfDays(format) === isOfDays(own);
 }

@@ -106,13 +106,13 @@ describe('a move that was left out, or is late', () => {
     const [skipped, next] = [book.shownValues('Rotation')[6]!, book.shownValues('Rotation')[8]!];
     // Planned in, moved in, out, head, rest before and check of the one left out; planned in of the next.
     expect([skipped[2], skipped[3], skipped[5], skipped[10], skipped[12]]).toEqual([
-      '2026-05-08',
+      'Fri 8 May 2026',
       'skipped',
       '',
       '',
       '',
     ]);
-    expect(next[2]).toBe('2026-05-08');
+    expect(next[2]).toBe('Fri 8 May 2026');
     expect(nowOf(book).cards[0]!.next?.paddock).toBe('East');
   });
   test('not yet lengthens the stay before it, which gets its day where it has none', async () => {
@@ -254,6 +254,6 @@ describe('writing', () => {
     await expect(takeBack(portOf(book), cells)).rejects.toThrow(
       /^D7 on "Rotation" no longer holds .* Nothing was written/,
     );
-    expect(book.shownValues('Rotation')[6]![3]).toBe('2026-05-10');
+    expect(book.shownValues('Rotation')[6]![3]).toBe('Sun 10 May 2026');
   });
 });

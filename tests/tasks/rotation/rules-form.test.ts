@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { isoFromDay } from '../../../shared/core/calendar/day';
 import type { ReadGroup, ReadPaddock } from '../../../shared/lists/model';
 import { evenShare } from '../../../shared/plan/even-share';
 import { planProblem } from '../../../shared/tasks/rotation/plan-problem';
@@ -26,6 +27,19 @@ describe('the rules to begin with', () => {
     [3, 1, '14'], // 20: more than is begun with
   ])('%i paddocks and %i group: stays of up to %s days', (count, _, longest) => {
     expect(startingRules(paddocks(count), [group()], TODAY).longest).toBe(longest);
+  });
+
+  it('the season ends when fewer paddocks are open than there are groups', () => {
+    const closing = paddocks(6).map((paddock, p) => ({ ...paddock, openUntil: TODAY + 40 + p }));
+    const seasonEnd = (groups: number): string =>
+      startingRules(
+        closing,
+        Array.from({ length: groups }, () => group()),
+        TODAY,
+      ).seasonEnd;
+    // The last paddock is open through day 45, the last but one through day 44.
+    expect(seasonEnd(1)).toBe(isoFromDay(TODAY + 46));
+    expect(seasonEnd(2)).toBe(isoFromDay(TODAY + 45));
   });
 
   it('move some for the ground’s sake', () => {

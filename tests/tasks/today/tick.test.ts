@@ -53,7 +53,7 @@ describe('a tick', () => {
       'Sat 16 May',
       'FALSE',
     ]);
-    expect(book.range('Rotation', 'D7').getDisplayValue()).toBe('2026-05-09');
+    expect(book.range('Rotation', 'D7').getDisplayValue()).toBe('Sat 9 May 2026');
   });
 
   test.each(['America/Santiago', 'Pacific/Auckland', 'Pacific/Honolulu'])(
@@ -61,7 +61,7 @@ describe('a tick', () => {
     async (timeZone) => {
       const { book } = await openToday('2026-05-09', { moved: ['2026-05-01'], timeZone });
       tick(book, 'Reds');
-      expect(book.range('Rotation', 'D7').getDisplayValue()).toBe('2026-05-09');
+      expect(book.range('Rotation', 'D7').getDisplayValue()).toBe('Sat 9 May 2026');
     },
   );
 
@@ -75,7 +75,7 @@ describe('a tick', () => {
     const top = rows.findIndex(([first]) => first === 'Reds');
     const box = rows.findIndex(([first], r) => r > top && first === 'Moved') + 1;
     book.type('Now', `B${box}`, 'TRUE');
-    expect(book.range('My 2026 moves', 'D9').getDisplayValue()).toBe('2026-05-09');
+    expect(book.range('My 2026 moves', 'D9').getDisplayValue()).toBe('Sat 9 May 2026');
     expect(book.value('Now', `B${box}`)).toBe(false);
   });
 });
@@ -166,7 +166,7 @@ describe('where it cannot be said which move is meant', () => {
     type(book, 1, '2026-05-08');
     tick(book, 'Reds');
     expect(card(book, 'Reds').Moved!.beside).toBe('');
-    expect(book.range('Rotation', 'D9').getDisplayValue()).toBe('2026-05-09');
+    expect(book.range('Rotation', 'D9').getDisplayValue()).toBe('Sat 9 May 2026');
   });
 
   test('a protected table: the sentence says so', async () => {
@@ -204,14 +204,14 @@ describe('cut short', () => {
       one.clearFailures();
       const written = one.range('Rotation', 'D7').getDisplayValue();
       const { shown: box, a1 } = card(one, 'Reds').Moved!;
-      expect(['', '2026-05-09'], `call ${call}`).toContain(written);
+      expect(['', 'Sat 9 May 2026'], `call ${call}`).toContain(written);
       if (box === 'TRUE') {
         expect(written, `call ${call}`).toBe('');
         expect(shown(one, 'Reds', 'To do')[0]).toMatch(/^Ticked: if it stays, nothing was written/);
         one.type('Today', a1, 'FALSE');
         tick(one, 'Reds');
       } else if (written === '') tick(one, 'Reds');
-      expect(one.range('Rotation', 'D7').getDisplayValue(), `call ${call}`).toBe('2026-05-09');
+      expect(one.range('Rotation', 'D7').getDisplayValue(), `call ${call}`).toBe('Sat 9 May 2026');
       expect(one.value('Rotation', 'D9'), `call ${call}`).toBe('');
     }
   });

@@ -1,0 +1,24 @@
+/** Days in remarks, and sums of money that are none. */
+import { expect, test } from 'vitest';
+import { dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
+import { remarkDay } from '../../shared/lists/remark-day';
+import { textDay } from '../../shared/lists/text-day';
+
+const TODAY = dayFromIso('2026-05-04')!;
+
+test.each([
+  ['wet until 1 July', '2026-07-01'],
+  ['wet until 1 July 2027', '2027-07-01'],
+  ['nass bis Juni', '2026-06-01'],
+  ['let until 1 July, €200', '2026-07-01'],
+  ['let for €200, no day', undefined],
+])('%s: %s', (text, iso) => {
+  const day = remarkDay(text, 'dmy', TODAY);
+  expect(day === undefined ? undefined : isoFromDay(day)).toBe(iso);
+});
+
+test('a year has two or four digits', () => {
+  expect(textDay('1 July 200', 'dmy', TODAY)).toBeUndefined();
+  expect(textDay("1 July '27", 'dmy', TODAY)).toMatchObject({ first: dayFromIso('2027-07-01') });
+  expect(textDay('1 July 27', 'dmy', TODAY)).toMatchObject({ first: dayFromIso('2027-07-01') });
+});
