@@ -1,7 +1,7 @@
 /** Days in remarks, and sums of money that are none. */
 import { expect, test } from 'vitest';
 import { dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
-import { remarkDay } from '../../shared/lists/remark-day';
+import { openingRemarkDay } from '../../shared/lists/remark-day';
 import { textDay } from '../../shared/lists/text-day';
 
 const TODAY = dayFromIso('2026-05-04')!;
@@ -13,7 +13,7 @@ test.each([
   ['let until 1 July, €200', '2026-07-01'],
   ['let for €200, no day', undefined],
 ])('%s: %s', (text, iso) => {
-  const day = remarkDay(text, 'dmy', TODAY);
+  const day = openingRemarkDay(text, 'dmy', TODAY);
   expect(day === undefined ? undefined : isoFromDay(day)).toBe(iso);
 });
 
