@@ -22,7 +22,7 @@ import {
 } from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
 import { closingRemarkDay, openingRemarkDay } from './remark-day';
-import { textDay } from './text-day';
+import { fold, textDay } from './text-day';
 import { typedTotalNotes } from './typed-total';
 
 export interface PaddocksRead {
@@ -69,6 +69,7 @@ export function readPaddocks(
       ...told.notes,
       ...remarks.map(({ sentence }) => sentence),
       ...closings,
+      ...readers.flatMap(letNotes),
       ...typedTotalNotes(items, areas, readers),
     ],
   };
@@ -159,14 +160,37 @@ interface Remark {
 }
 
 /** Remarks with a day in columns that are read for nothing. */
-function remarksIn({ tab, list, row, dates }: RowReader, dayOf: typeof openingRemarkDay): Remark[] {
+function remarksIn(reader: RowReader, dayOf: typeof openingRemarkDay): Remark[] {
+  const { order, today } = reader.dates;
+  return unreadTexts(reader).flatMap((one) => {
+    const day = dayOf(one.text, order, today);
+    return day === undefined ? [] : [{ ...one, day }];
+  });
+}
+
+/** Texts in the row behind the first column that is read, in columns that are read for nothing. */
+function unreadTexts({ tab, list, row }: RowReader): { column: number; text: string }[] {
   const taken = Object.values(list.columns);
   const first = Math.min(...taken.filter((column) => column !== undefined));
-  return (tab.values[row - 1] ?? []).flatMap((cell, c) => {
-    const isRemark = typeof cell === 'string' && c + 1 > first && !taken.includes(c + 1);
-    const day = isRemark ? dayOf(cell, dates.order, dates.today) : undefined;
-    return day === undefined ? [] : [{ column: c + 1, text: String(cell).trim(), day }];
-  });
+  return (tab.values[row - 1] ?? []).flatMap((cell, c) =>
+    typeof cell === 'string' && c + 1 > first && !taken.includes(c + 1)
+      ? [{ column: c + 1, text: cell.trim() }]
+      : [],
+  );
+}
+
+/** Words of somebody else's use of a paddock, in the languages of the headings. Collected by judgement. */
+const LET =
+  /\b((leased|let|rented) (out|to)|verpachtet|vermietet|louee? a|en location|arrendad[oa]|alquilad[oa]|affittat[oa]|in affitto|alugad[oa]|verpacht|verhuurd|utarrenderad|uthyrd|udlejet|bortforpagtet|utleid|bortleid)\b/;
+
+function letNotes(reader: RowReader): string[] {
+  const name = String(cellOf(reader, 'name')).trim();
+  return unreadTexts(reader)
+    .filter(({ text }) => LET.test(fold(text)))
+    .map(
+      ({ column, text }) =>
+        `${cellOnTab(reader.tab.name, reader.row, column)}: “${text}”: “${name}” is read like the others. If it is not yours to use, take it out of the list.`,
+    );
 }
 
 function openingOffer(reader: RowReader, remark: Remark): PaddocksRead['remarks'][number] {
