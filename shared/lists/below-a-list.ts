@@ -7,8 +7,8 @@ export interface HeadingRow {
   readonly tab: TabContent;
   readonly row: number;
   readonly columns: Readonly<Record<string, number>>;
-  /** How many of its headings are known words and nothing else. */
-  readonly exact: number;
+  /** Columns of the headings that are known words and nothing else. */
+  readonly exact: readonly number[];
 }
 
 export function spanOf({ columns }: Pick<HeadingRow, 'columns'>): [number, number] {
@@ -24,19 +24,20 @@ export function overlap(a: HeadingRow, b: HeadingRow): boolean {
 
 /**
  * "North field" with the remark "wet area" is a paddock, not a row of headings: under other headings only known words
- * themselves count, or, after a gap, three headings that hold them.
+ * themselves count, and not those of a table beside them, or, after a gap, three headings that hold them.
  */
 export function isRowOfList(candidate: HeadingRow, above: HeadingRow): boolean {
   if (candidate.row <= above.row || !overlap(candidate, above)) return false;
   if (rowKind(above, candidate.row) === 'blank') return true;
-  if (candidate.exact > 0) return false;
+  const [left, right] = spanOf(above);
+  if (candidate.exact.some((column) => column >= left && column <= right)) return false;
   return Object.keys(candidate.columns).length < FEWEST_UNSURE || !isAfterGap(candidate.row, above);
 }
 
 const FEWEST_UNSURE = 3;
 
 export function isAfterGap(row: number, list: UnderHeadings): boolean {
-  return rowKind(list, row - 1) !== 'item';
+  return row > list.row + 1 && rowKind(list, row - 1) !== 'item';
 }
 
 /**

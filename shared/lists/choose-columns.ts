@@ -111,7 +111,14 @@ export function chooseColumns(
     .flatMap(({ column, text, claims }) =>
       claims.filter((claim) => claim.kind === kind).map((claim) => ({ ...claim, column, text })),
     )
-    .sort((a, b) => b.score - a.score || yearIn(b.text) - yearIn(a.text) || a.column - b.column);
+    .sort(
+      (a, b) =>
+        b.score - a.score ||
+        yearIn(b.text) - yearIn(a.text) ||
+        a.column - b.column ||
+        // "Nombre" over numbers is how many there are: any number may be a name, but no name is a number.
+        Number(a.field === 'name') - Number(b.field === 'name'),
+    );
   for (const claim of claims) {
     if (taken.has(claim.field) || used.has(claim.column)) continue;
     taken.set(claim.field, claim);

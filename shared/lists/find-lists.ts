@@ -1,4 +1,5 @@
-import type { BlockInfo, TabContent } from '../contract';
+import type { BlockInfo, TabContent, WireCell } from '../contract';
+import { civilFromDay } from '../core/calendar/day';
 import type { ListUnit } from '../units/unit-words';
 import { endsList, type HeadingRow, isRowOfList, overlap, spanOf } from './below-a-list';
 import { type ClaimedHeading, chooseColumns, claimedHeadings, unitsOf } from './choose-columns';
@@ -11,6 +12,8 @@ import type { Doubt, FoundList, GrowerList, ListKind } from './model';
 import { otherTableBelow } from './other-table-below';
 import { isOwnHeadings, withoutBlocks } from './own-headings';
 import { passedOver } from './passed-over';
+import { dayIn } from './read-list-cell';
+import { textDay } from './text-day';
 import { isWeighingLog } from './weighings';
 import { yearIn } from './year-in';
 
@@ -25,8 +28,8 @@ interface Candidate extends HeadingRow {
 
 /**
  * Every plausible paddock and group list on the tabs, best first: complete ones before those that lack a
- * required column, then those with more known columns, then those of the latest year in their titles, then in the
- * order of tabs and rows.
+ * required column, then those of the latest year in their titles or else their days, then those with more known columns,
+ * then in the order of tabs and rows.
  *
  * Several lists may stand side by side or one under another, with titles above, blank rows and columns
  * within and totals below. Our own blocks are passed over, save the map's paddock list,
@@ -45,14 +48,32 @@ export function findLists(
     const candidates = withoutItems(values.flatMap((_, r) => headingsInRow(tab, outside, r + 1, today)));
     return candidates.map((candidate) => ({
       list: foundList(candidate, candidates, own),
-      year: yearOf(candidate),
+      title: yearOfTitle(candidate),
+      tab,
     }));
   });
   const isWeighed = found.some(({ list }) => isWeighingLog(list));
-  return found
+  const dated = found
     .filter(({ list }) => list.items > 0)
-    .map(({ list, year }, order) => ({ list: isWeighed ? withLog(list) : list, year, order }))
-    .sort((a, b) => rank(b.list) - rank(a.list) || b.year - a.year || a.order - b.order)
+    .map(({ list, title, tab }, order) => ({
+      list: isWeighed ? withLog(list) : list,
+      title,
+      year: title || yearOfDays(tab, list),
+      order,
+    }));
+  // A list of no year may be of any: it is judged as those of the latest.
+  const latest = { paddocks: 0, groups: 0 };
+  for (const { list, year } of dated) latest[list.kind] = Math.max(latest[list.kind], year);
+  const yearOf = ({ list, year }: (typeof dated)[number]): number => year || latest[list.kind];
+  return dated
+    .sort(
+      (a, b) =>
+        a.list.missing.length - b.list.missing.length ||
+        yearOf(b) - yearOf(a) ||
+        known(b.list) - known(a.list) ||
+        b.title - a.title ||
+        a.order - b.order,
+    )
     .map(({ list }) => list);
 }
 
@@ -66,7 +87,7 @@ function withoutItems(candidates: readonly Candidate[]): Candidate[] {
 const ROWS_OF_TITLES = 3;
 
 /** The latest year in the titles above a list and in the name of its tab; 0 where none stands there. */
-function yearOf(candidate: Candidate): number {
+function yearOfTitle(candidate: Candidate): number {
   const { tab, row } = candidate;
   const [left, right] = spanOf(candidate);
   const above = tab.values.slice(Math.max(0, row - 1 - ROWS_OF_TITLES), row - 1);
@@ -76,14 +97,27 @@ function yearOf(candidate: Candidate): number {
   return Math.max(...[tab.name, ...titles].map(yearIn));
 }
 
+/** The latest year of the days in a list, those without a year left out; 0 where none stands there. */
+function yearOfDays(tab: TabContent, { firstRow, lastRow, columns }: FoundList): number {
+  const rows = tab.values.slice(firstRow - 1, lastRow);
+  const cells = rows.flatMap((row) => Object.values(columns).map((column) => row[column - 1] ?? ''));
+  return Math.max(0, ...cells.flatMap((cell) => yearOfDay(cell) ?? []));
+}
+
+function yearOfDay(cell: WireCell): number | undefined {
+  const text = typeof cell === 'string' ? textDay(cell, 'dmy', undefined) : undefined;
+  const day = dayIn(cell) ?? (text && 'first' in text ? text.first : undefined);
+  return day === undefined ? undefined : civilFromDay(day).year;
+}
+
 /** A list of groups whose weights stand in a log lacks none. */
 function withLog(list: FoundList): FoundList {
   if (list.kind !== 'groups' || isWeighingLog(list)) return list;
   return { ...list, missing: list.missing.filter((field) => field !== 'weight') };
 }
 
-function rank(list: FoundList): number {
-  return Object.keys(list.columns).length - 100 * list.missing.length;
+function known({ columns }: FoundList): number {
+  return Object.keys(columns).length;
 }
 
 function headingsInRow(
@@ -195,7 +229,7 @@ function candidateOf(
     units: unitsOf(new Map(own)),
     missing,
     doubts,
-    exact: own.filter(([, { strength }]) => strength === EXACT).length,
+    exact: own.filter(([, { strength }]) => strength === EXACT).map(([, { column }]) => column),
     value,
   };
 }

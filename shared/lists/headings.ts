@@ -19,22 +19,22 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
     cercado, campo, cuartel, appezzamento, parcella, pascolo, recinto, piquete, pasto, perceel,
     veld, wei, weiland, hage, beteshage, falla, skifte, fold, mark, indhegning, beite, jorde,
     innhegning,
-    pdk, naam, nom, nombre, nome, namn, navn, bezeichnung, cerca, cercas, parque, manga, manguera, potreros, koppeln, weiden, percelen, hagar, folde, beiter, parcelles, recinti, block, lot no
+    pdk, naam, nom, nombre, nome, namn, navn, bezeichnung, cerca, cercas, parque, manga, manguera, potreros, koppeln, weiden, percelen, hagar, folde, beiter, parcelles, recinti, block, lot no, pen, pens, piquetes
   `),
   area: words(`
     area, size, acres, acre, acreage, hectares, hectare, hektar, hectareas, ettari, hectaren, ha, ac, paddock area, paddock size,
     surface, square metres, square meters, square feet, sq ft, m2, m², flache, grosse,
     superficie, taille, contenance, tamano, tamanho, oppervlakte,
     oppervlak, grootte, areal, yta, storlek, storrelse,
-    opp, opperv, flachengrosse, dekar, daa, areal m2
+    opp, opperv, flachengrosse, dekar, daa, areal m2, sup, superf, surf, fl
   `),
   width: words(`
     width, wide, breadth, short side, side a, breite, largeur, ancho, anchura, larghezza, largura,
-    breedte, bredd, bredde
+    breedte, bredd, bredde, largh, larg, breed
   `),
   length: words(`
     length, long, long side, side b, lange, longueur, largo, longitud, lunghezza, comprimento,
-    lengte, langd, laengde, lengde
+    lengte, langd, laengde, lengde, lungh, longit, compr
   `),
   openFrom: words(`
     open from, opens, opens on, open, available from, usable from, free from, use from, not before,
@@ -45,13 +45,23 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
     disponible desde, cerrado hasta, libero da, libero dal, disponibile dal, chiuso fino al,
     livre desde, aberto desde, disponivel desde, fechado ate, vrij vanaf, open vanaf, gesloten tot,
     ledig fran, oppen fran, stangd till, ledig fra, aben fra, lukket til, apen fra, stengt til,
-    beschikbaar vanaf, verfugbar ab, tillganglig fran, abierta desde, aberta desde, libre a partir de
+    beschikbaar vanaf, verfugbar ab, tillganglig fran, abierta desde, aberta desde, libre a partir de,
+    aperto dal, aperta dal, aperto da, apre, apre il, disponibile da, utilizzabile dal, pronto dal, pret le, prete le,
+    pret a partir du, pret des, ouvre le, ouverture, disponible le, disponible des, utilisable des, habilitado desde,
+    habilitado a partir de, se abre, apertura, listo desde, listo el, liberado, liberada, liberado em, liberado desde,
+    liberado a partir de, livre a partir de, abre em, abre, pronto em, oppnas, oppnar, oppnas den, klar fran, abner,
+    abnes, abnes den, klar fra, apnes, apner, gaat open, gaat open op, vrij op, offnet, offnet am, bereit ab, ready, ready on,
+    ready from
   `),
   openUntil: words(`
     open until, open till, open to, closes, closes on, available until, available till,
     available to, usable until, use until, not after, until, till, to, end, last day, offen bis,
     frei bis, nutzbar bis, ouvert jusqu au, abierto hasta, aperto fino al, aberto ate, open tot,
     oppen till, aben til, apen til,
+    aperto fino a, chiude, chiude il, utilizzabile fino al, ferme le, fermeture, disponible jusqu au, utilisable jusqu au,
+    habilitado hasta, disponible hasta, se cierra, cierre, liberado ate, disponivel ate, livre ate, fecha em, stangs,
+    stanger, stangs den, tillganglig till, lukkes, lukker, lukkes den, stenges, stenger, gaat dicht, gaat dicht op,
+    beschikbaar tot, vrij tot, schliesst, schliesst am, verfugbar bis,
     closed from, shut from, fenced off from, gesperrt ab, gesperrt von, gesperrt seit, ferme du, ferme a partir du,
     cerrado desde, chiuso dal, chiuso da, fechado desde, gesloten van, gesloten vanaf, stangd fran, lukket fra, stengt fra
   `),
@@ -59,14 +69,16 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
     last used, last use, last used on, last grazed, last occupied, last pigs, last pigs left,
     pigs left, last left, left, left on, vacated, empty since, used until, resting since, rested since, last out,
     hogs off, hogs off on, pigs off, pigs off on, off on, pigs out, zuletzt belegt, zuletzt genutzt,
-    zuletzt beweidet, letzte nutzung, letzte belegung, leer seit, dernier passage,
+    zuletzt beweidet, zuletzt bestossen, zuletzt besetzt, letzte nutzung, letzte belegung, leer seit, dernier passage,
     derniere utilisation, derniere occupation, dernier paturage, vide depuis, libere le, ultimo uso,
     ultima ocupacion, ultimo pastoreo, vacio desde, ultima occupazione, ultimo pascolo, vuoto dal,
     libera dal, ultima utilizacao, ultima ocupacao, vazio desde, laatst gebruikt, laatst beweid,
     leeg sinds, senast anvand, senast betad, tom sedan, sidst brugt, sidst afgraesset, tom siden,
     sist brukt, sist beitet,
     libero dal, libre desde, livre desde, frei seit, saida, salida, uscita, ausgang, ausgetrieben, sortie,
-    raus, ut, ud, uit, ultima entrada hasta, ultima entrada ate, hogs out, pigs last out, stock out
+    raus, ut, ud, uit, ultima entrada hasta, ultima entrada ate, hogs out, pigs last out, stock out,
+    sairam, saiu, sairam em, saiu em, liberado, liberada, salieron, salieron el, salio, salio el, sortis, sortis le, sorti le,
+    partis le, usciti, usciti il, raus am, ausgetrieben am, uit op, vertrokken, ut den, ud den, flyttade ut
   `),
   restDays: words(`
     rest, rest days, rest needed, rest due, rest override, own rest, rest period, minimum rest,
@@ -78,7 +90,7 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
     adjoining, adjoins, adjoining paddocks, adjacent, adjacent to, adjacent paddocks, neighbours,
     neighbors, next to, borders, touches, beside, shares a side with, grenzt an, nachbarn, voisins,
     a cote de, linda con, colinda con, vecinos, confina con, vicini, confinanti, confronta com,
-    vizinhos, grenst aan, buren, gransar till, grannar, graenser til, naboer, grenser til
+    vizinhos, grenst aan, buren, gransar till, grannar, graenser til, naboer, grenser til, nabofolde, nachbarkoppeln, parcs voisins
   `),
   fenceLength: words(`
     fence length, fence, fencing, fence line, perimeter, wire length, length of fence, fence needed,
@@ -100,7 +112,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     schweine, anzahl tiere, nombre, nb, effectif, tetes, porcs, nb de porcs, numero, cabezas,
     cerdos, cantidad, animales, n cerdos, capi, suini, maiali, n capi, cabecas, porcos, animais,
     n porcos, aantal, stuks, varkens, dieren, antal, grisar, djur, svin, grise, dyr, antall, griser,
-    n animais, numero animais, n animales, no animales, antal grise, antal grisar, antall dyr, aantal varkens, nb porcs, nombre de porcs, tierzahl, stuckzahl, n o animais
+    n animais, numero animais, n animales, no animales, antal grise, antal grisar, antall dyr, aantal varkens, nb porcs, nombre de porcs, tierzahl, stuckzahl, n o animais, qtde, qtd, quantidade, quantita, cant, cab, cabs, tete, capo, cabeza, anz, aant
   `),
   weight: words(`
     weight, wt, avg weight, average weight, mean weight, live weight, liveweight, start weight,
@@ -108,7 +120,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     lbs each, lb each, pounds each, kg each, kilos each, gewicht, lebendgewicht, kg je tier, poids,
     poids vif, poids moyen, peso, peso vivo, peso medio, peso promedio, vikt, levande vikt,
     medelvikt, vaegt, levende vaegt, vekt, levendevekt, snittvekt,
-    lw, avg lw, live wt, avg live wt, avg wt, avg kg, avg lb, avg lbs, mean wt, mean kg, gem gewicht, gemiddeld gewicht, durchschnittsgewicht, o gewicht, gewicht o, poids moy, snittvikt, gennemsnitsvaegt, gns vaegt
+    lw, avg lw, live wt, avg live wt, avg wt, avg kg, avg lb, avg lbs, mean wt, mean kg, gem gewicht, gemiddeld gewicht, durchschnittsgewicht, o gewicht, gewicht o, poids moy, snittvikt, gennemsnitsvaegt, gns vaegt, peso prom, peso med, snitt, snitt kg
   `),
   weighedOn: words(`
     weighed on, date, datum, fecha, data, dato, weighed, weigh date, date weighed, weight date, date of weight, weighing date,
@@ -123,7 +135,8 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     growth, growth per day, daily growth, dlwg, zunahme, tageszunahme, tagliche zunahme, gmq,
     croissance, gain quotidien, ganancia, ganancia diaria, gmd, accrescimento, incremento, ganho,
     ganho diario, groei, dagelijkse groei, tillvaxt, daglig tillvaxt, tilvaekst, daglig tilvaekst,
-    tilvekst
+    tilvekst, daglig tilvekst, adpv, adp, gdp, gpd, gpmd, aumento, aumento diario, aumento diario de peso, ganho medio diario,
+    incremento giornaliero, accrescimento giornaliero, gain moyen quotidien, gain journalier, aanwas, groei per dag, zuwachs
   `),
   from: words(`
     from, in from, in the rotation from, rotation from, on pasture from, pasture from, start,
@@ -159,7 +172,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     since, in since, there since, here since, in field since, moved in, moved in on, moved on,
     put in, seit, dort seit, steht seit, seit wann, depuis, depuis le, esta desde, desde cuando,
     in recinto dal, sinds, daar sinds, sedan, siden, sedan nar,
-    dal, desde, ab, fran, fra, vanaf, flyttet inn, flyttet ind, flyttad, inflyttad, moved, in on, put there, ingreso, entrato, umgetrieben, eingetrieben
+    dal, desde, ab, fran, fra, vanaf, flyttet inn, flyttet ind, flyttad, inflyttad, moved, in on, put there, ingreso, entrato, umgetrieben, eingetrieben, entrou, entraram, entrou em, entro, entro el, entraron, entrati, entrati il, entre le, entres le, mis le, drauf seit, aufgetrieben
   `),
 };
 
@@ -170,7 +183,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
 export const PADDOCK_STEMS: Readonly<Partial<Record<PaddockField, readonly string[]>>> = {
   lastUsed: words(`
     last pig, last hog, last graz, last occup, last use, last left, last stock, rest since, spell since, resting since,
-    letzt beleg, letzt nutz, letzt weid, letzt bewei, letzt schwein, ruht seit, dern passage, dern occup, dern patur,
+    letzt beleg, letzt nutz, letzt bestoss, letzt besetz, zuletzt bestoss, zuletzt schwein, letzt weid, letzt bewei, letzt schwein, ruht seit, dern passage, dern occup, dern patur,
     dern util, repos depuis, ultim us, ultim ocup, ultim pasto, ultim entrad, ultim occup, ultim pascol, ultim utiliz,
     descans desde, reposo desde, ripos dal, laatst gebr, laatst bewei, laatst varken, rust sinds, senast anvan,
     senast bet, vil sedan, sidst brug, sidst afgr, sidst gris, hvil siden, sist bruk, sist beit
@@ -183,10 +196,12 @@ export const GROUP_STEMS: Readonly<Partial<Record<GroupField, readonly string[]>
   from: words('arriv, indsat, insatt, innsatt, eingestall, aufgestall, came in, brought in'),
 };
 
-/** Words for now and in, which change nothing of what a heading means. */
+/** Words for now, in, and that they stand or go there, which change nothing of what a heading means. */
 export const OF_NOW: ReadonlySet<string> = new Set(
   words(
-    'now, current, in, i, en, dans, op, nu, na, jetzt, aktuell, aktuelle, actual, actuel, actuelle, attuale, atual, huidig, huidige',
+    `now, current, in, i, en, dans, op, nu, na, jetzt, aktuell, aktuelle, actual, actuel, actuelle, attuale, atual, huidig,
+    huidige, gar, star, pa, auf, steht, stehen, laufen, laeuft, lauft, staat, staan, loopt, lopen, esta, estan, estao, sta,
+    stanno`,
   ),
 );
 

@@ -5,6 +5,8 @@ import { isUnitRow } from './headings-at';
 import { fold } from './text-day';
 
 const TOTAL = new RegExp(`^(${TOTAL_WORDS.join('|')})([\\s-]+(${TOTAL_OF_WORDS.join('|')}))?[\\s:=.]*$`, 'i');
+/** "Total growing": of some of the groups, where nothing but a head stands beside it; a paddock may well have such a name. */
+const TOTAL_OF_SOME = /^(sub[\s-]?)?(total\w{0,2}|totaal|totaux|summe|summa|gesamt)\s/;
 const ADDS_UP = /\b(SUM|SUBTOTAL|AVERAGE|COUNTA?)\s*\(/i;
 
 /** What a row below the headings is. */
@@ -39,6 +41,8 @@ export function rowKind(list: UnderHeadings, row: number): RowKind {
   if (used.length === 0 || isHeadingAgain(list, row)) return 'blank';
   if (isLone(list, row)) return 'lone';
   const summed = SUMMED.flatMap((field) => list.columns[field] ?? []);
+  const isOnlyHead = used.every((column) => column === nameColumnOf(list) || column === list.columns.head);
+  if (isOnlyHead && typeof name === 'string' && TOTAL_OF_SOME.test(fold(name.trim()))) return 'total';
   if (summed.some((column) => addsUpColumn({ tab, row, column, headingRow: list.row }))) return 'total';
   if (!isBlankCell(name)) return 'item';
   const left = Math.max(1, Math.min(...columns) - 1);
@@ -96,8 +100,8 @@ export function listRows(
   return { firstRow: headingRow + 1, lastRow, items };
 }
 
-/** A figure as text, or an error: no words, but an item of which the rest is missing. */
-const FIGURE = /^\s*[-\d#]/;
+/** A figure as text, or an error: no words, but an item of which the rest is missing. More words behind it are a remark. */
+const FIGURE = /^\s*[-\d#]\S*(\s+\S+){0,2}\s*$/;
 
 /** Whether words stand alone in the row, the columns between those that are read included. */
 function isLone(list: UnderHeadings, row: number): boolean {

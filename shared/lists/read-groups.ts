@@ -107,7 +107,7 @@ function nameOf(reader: RowReader): string {
 
 /** Sows and boars, in the languages of the headings. Collected by judgement. */
 const BREEDING =
-  /\b(sows?|boars?|sauen?|eber|truies?|verrats?|cerdas?|verracos?|scrofe?|scrofa|verri?|porcas?|varrascos?|zeugen?|beren|suggor|sugga|galtar|galt|soer|orner|orne|purker|purke|raner|rane)\b/;
+  /\b(sows?|boars?|breeders?|breeding|(zucht|mutter)?(sau|sauen|eber)|(zucht|mutter)(schweine?|tiere)|truies?|verrats?|reproduct\w+|cerdas?|marranas?|madres|verracos?|berracos?|padrillos?|scrof[ae]|verr[io]|riprodutt\w+|porcas?|matriz(es)?|varrascos?|varroes|varrao|cachacos?|reprodut\w+|(fok)?(zeug|zeugen|beer|beren)|fokdieren|(avels|avls)?(suggor|suggorna|sugga|suggan|galtar|galtarna|galten|galt|soer|soerne|orner|ornen|orne|purker|purkene|purke|raner|ranen|rane)|avelsdjur|avlsdyr)\b/;
 
 /** Whether a name is one of breeding stock. */
 export function isBreedingName(name: string): boolean {

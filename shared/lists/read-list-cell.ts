@@ -12,6 +12,7 @@ import type { UnitSystem } from '../units/units';
 import { fitting } from './heading-unit';
 import { FIELD_QUANTITIES, GROUP_WORDS } from './headings';
 import { isBlankCell } from './list-rows';
+import { plainWords } from './match-heading';
 import {
   type CellPlace,
   FIELD_LABELS,
@@ -20,7 +21,7 @@ import {
   type ListProblem,
   type PaddockField,
 } from './model';
-import { fold, textDay } from './text-day';
+import { textDay } from './text-day';
 import type { Weighing } from './weighings';
 
 export type ListField = PaddockField | GroupField;
@@ -182,7 +183,7 @@ function sureReading(reader: RowReader, field: ListField, unit: ListUnit | undef
 
 /** The unit behind a number; null where something else stands there. "12 pigs" is a head of 12. */
 function unitBehind({ tab, list }: RowReader, text: string, field: ListField): ListUnit | undefined | null {
-  if (text === '' || (field === 'head' && GROUP_WORDS.head.includes(fold(text)))) return undefined;
+  if (text === '' || (field === 'head' && GROUP_WORDS.head.includes(plainWords(text)))) return undefined;
   const wanted = FIELD_QUANTITIES[field];
   const heading = String(tab.values[list.headingRow - 1]?.[(list.columns[field] ?? 0) - 1] ?? '');
   return (wanted && fitting(unitOfText(text, true), wanted, heading)) ?? null;

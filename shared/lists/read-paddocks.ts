@@ -5,13 +5,14 @@ import { type Day, isoFromDay } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
 import { headingsAt } from './headings-at';
 import { matchHeading, plainWords } from './match-heading';
-import { type ListProblem, PADDOCK_FIELDS, type PaddockList, type ReadPaddock } from './model';
+import { FIELD_LABELS, type ListProblem, PADDOCK_FIELDS, type PaddockList, type ReadPaddock } from './model';
 import { readAdjoining } from './read-adjoining';
 import {
   cellOf,
   type DateHabits,
   hasCell,
   isDay,
+  isErrorWire,
   placeOf,
   type RowReader,
   readAmount,
@@ -20,7 +21,8 @@ import {
   refuse,
 } from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
-import { remarkDay } from './remark-day';
+import { closingRemarkDay, openingRemarkDay } from './remark-day';
+import { fold, textDay } from './text-day';
 import { typedTotalNotes } from './typed-total';
 
 export interface PaddocksRead {
@@ -47,7 +49,18 @@ export function readPaddocks(
   const adjoins = readAdjoining(items, readers);
   const paddocks = items.map((paddock, i) => (adjoins[i] ? { ...paddock, adjoins: adjoins[i] } : paddock));
   const areas = items.map(({ areaSquareMeters }) => areaSquareMeters);
-  const remarks = list.columns.openFrom === undefined ? readers.flatMap(remarksIn) : [];
+  const remarks =
+    list.columns.openFrom === undefined
+      ? readers.flatMap((reader) =>
+          remarksIn(reader, openingRemarkDay).map((one) => openingOffer(reader, one)),
+        )
+      : [];
+  const closings =
+    list.columns.openUntil === undefined
+      ? readers.flatMap((reader) =>
+          remarksIn(reader, closingRemarkDay).map((one) => closingNote(reader, one)),
+        )
+      : [];
   return {
     paddocks,
     ...told,
@@ -55,6 +68,8 @@ export function readPaddocks(
     notes: [
       ...told.notes,
       ...remarks.map(({ sentence }) => sentence),
+      ...closings,
+      ...readers.flatMap(letNotes),
       ...typedTotalNotes(items, areas, readers),
     ],
   };
@@ -68,7 +83,7 @@ function readPaddock(reader: RowReader): ReadPaddock | undefined {
   if (openFrom !== undefined && openUntil !== undefined && openUntil < openFrom) {
     refuse(reader, 'openUntil', 'not be before the day it opens');
   }
-  const lastUsed = optional(reader, 'lastUsed', readDay);
+  const lastUsed = optional(reader, 'lastUsed', readDayOrWords);
   const restDays = optional(reader, 'restDays', (r, field) => readAmount(r, field, { min: 0 }));
   const fenceLengthMeters = optional(reader, 'fenceLength', (r, field) => readAmount(r, field, { above: 0 }));
   if (name === undefined || areaSquareMeters === undefined) return undefined;
@@ -92,7 +107,7 @@ function readOpening(reader: RowReader, field: 'openFrom'): Day | undefined {
   const { tab, list, row, dates } = reader;
   const cell = cellOf(reader, field);
   const column = list.columns[field] ?? 0;
-  const day = typeof cell === 'string' ? remarkDay(cell, dates.order, dates.today) : undefined;
+  const day = typeof cell === 'string' ? openingRemarkDay(cell, dates.order, dates.today) : undefined;
   if (day !== undefined) {
     reader.readings.push(
       `${cellOnTab(tab.name, row, column)} “${String(cell).trim()}” as ${isoFromDay(day)}`,
@@ -101,7 +116,24 @@ function readOpening(reader: RowReader, field: 'openFrom'): Day | undefined {
   }
   const heading = String(tab.values[list.headingRow - 1]?.[column - 1] ?? '');
   const isOfDays = matchHeading(heading).some((match) => match.field === field);
-  return isOfDays || isDay(reader, field) ? readDay(reader, field) : undefined;
+  return isOfDays || isDay(reader, field) ? readDayOrWords(reader, field) : undefined;
+}
+
+/** Words such as "pigs in there" are no day and stop nothing: they are told. What means a day, an error or "closed" is refused. */
+function readDayOrWords(reader: RowReader, field: 'openFrom' | 'lastUsed'): Day | undefined {
+  const cell = cellOf(reader, field);
+  const isSlip = typeof cell !== 'string' || isErrorWire(cell) || /\d/.test(cell) || namesMonth(cell);
+  if (isSlip || CLOSED.test(plainWords(cell))) return readDay(reader, field);
+  const name = String(cellOf(reader, 'name')).trim();
+  const { row, column } = placeOf(reader, field)!;
+  reader.notes.push(
+    `${cellOnTab(reader.tab.name, row, column)}: “${cell.trim()}” is no day: for “${name}” no day is read as “${FIELD_LABELS[field]}”.`,
+  );
+  return undefined;
+}
+
+function namesMonth(text: string): boolean {
+  return text.split(/\s+/).some((word) => textDay(word, undefined, 0) !== undefined);
 }
 
 /** The last day on which pigs may stand there; under "Closed from" the day before the one that is written. */
@@ -121,19 +153,62 @@ function readClosing(reader: RowReader, field: 'openUntil'): Day | undefined {
 const CLOSED =
   /^(closed|shut|fenced off|gesperrt|ferme|cerrado|chiuso|fechado|gesloten|stangd|lukket|stengt)\b/;
 
+interface Remark {
+  readonly column: number;
+  readonly text: string;
+  readonly day: Day;
+}
+
 /** Remarks with a day in columns that are read for nothing. */
-function remarksIn({ tab, list, row, dates }: RowReader): PaddocksRead['remarks'] {
+function remarksIn(reader: RowReader, dayOf: typeof openingRemarkDay): Remark[] {
+  const { order, today } = reader.dates;
+  return unreadTexts(reader).flatMap((one) => {
+    const day = dayOf(one.text, order, today);
+    return day === undefined ? [] : [{ ...one, day }];
+  });
+}
+
+/** Texts in the row behind the first column that is read, in columns that are read for nothing. */
+function unreadTexts({ tab, list, row }: RowReader): { column: number; text: string }[] {
   const taken = Object.values(list.columns);
   const first = Math.min(...taken.filter((column) => column !== undefined));
-  return (tab.values[row - 1] ?? []).flatMap((cell, c) => {
-    const isRemark = typeof cell === 'string' && c + 1 > first && !taken.includes(c + 1);
-    const day = isRemark ? remarkDay(cell, dates.order, dates.today) : undefined;
-    if (day === undefined) return [];
-    const name = String(tab.values[row - 1]?.[(list.columns.name ?? 1) - 1]).trim();
-    const at = cellOnTab(tab.name, row, c + 1);
-    const sentence = `${at}: “${String(cell).trim()}”: is “${name}” open from ${isoFromDay(day)}? Then choose column ${columnLetters(c + 1)} for “Open from”.`;
-    return [{ column: c + 1, sentence }];
-  });
+  return (tab.values[row - 1] ?? []).flatMap((cell, c) =>
+    typeof cell === 'string' && c + 1 > first && !taken.includes(c + 1)
+      ? [{ column: c + 1, text: cell.trim() }]
+      : [],
+  );
+}
+
+/** Words of somebody else's use of a paddock, in the languages of the headings. Collected by judgement. */
+const LET =
+  /\b((leased|let|rented) (out|to)|verpachtet|vermietet|louee? a|en location|arrendad[oa]|alquilad[oa]|affittat[oa]|in affitto|alugad[oa]|verpacht|verhuurd|utarrenderad|uthyrd|udlejet|bortforpagtet|utleid|bortleid)\b/;
+
+function letNotes(reader: RowReader): string[] {
+  const name = String(cellOf(reader, 'name')).trim();
+  return unreadTexts(reader)
+    .filter(({ text }) => LET.test(fold(text)))
+    .map(
+      ({ column, text }) =>
+        `${cellOnTab(reader.tab.name, reader.row, column)}: “${text}”: “${name}” is read like the others. If it is not yours to use, take it out of the list.`,
+    );
+}
+
+function openingOffer(reader: RowReader, remark: Remark): PaddocksRead['remarks'][number] {
+  const choose = `Then choose column ${columnLetters(remark.column)} for “Open from”.`;
+  return { column: remark.column, sentence: `${asked(reader, remark, 'from')} ${choose}` };
+}
+
+function closingNote(reader: RowReader, remark: Remark): string {
+  return `${asked(reader, remark, 'until')} Then write that day in a column “Open until”: remarks are not read for it.`;
+}
+
+function asked(
+  { tab, list, row }: RowReader,
+  { column, text, day }: Remark,
+  which: 'from' | 'until',
+): string {
+  const name = String(tab.values[row - 1]?.[(list.columns.name ?? 1) - 1]).trim();
+  return `${cellOnTab(tab.name, row, column)}: “${text}”: is “${name}” open ${which} ${isoFromDay(day)}?`;
 }
 
 function optional<Field extends (typeof PADDOCK_FIELDS)[number]>(

@@ -44,15 +44,16 @@ const KILO = {
 } as const;
 const GRAM = {
   factor: mass.metric.factor / GRAMS_PER_KG,
-  words: ['gram', 'grams', 'gm', 'gms'],
-  markedWords: ['g'],
+  words: ['gram', 'grams', 'gramm', 'grammes', 'grammi', 'gramos', 'gramas', 'gm', 'gms'],
+  markedWords: ['g', 'gr'],
   system: 'metric',
 } as const;
 const DAY = {
   factor: 1,
-  words: ['d', 'day', 'days', 'tage', 'jours', 'dias', 'giorni', 'dagen', 'dagar', 'dage', 'dager'],
+  words: ['d', 'day', 'days', 'tage', 'jours', 'dias', 'días', 'giorni', 'dagen', 'dagar', 'dage', 'dager'],
+  markedWords: ['tag', 'jour', 'j', 'día', 'dia', 'giorno', 'dag', 'dygn', 'døgn'],
 } as const;
-const WEEK = { factor: DAYS_PER_WEEK, words: ['wk', 'wks', 'week', 'weeks'] } as const;
+const WEEK = { factor: DAYS_PER_WEEK, words: ['wk', 'wks', 'week', 'weeks'], markedWords: [] } as const;
 
 /** A mass in a time: "lb/day"; unitOfText brings "lb per pig a day" into this form. */
 function rate(one: Omit<UnitWords, 'quantity'>, time: typeof DAY | typeof WEEK): UnitWords {
@@ -61,7 +62,7 @@ function rate(one: Omit<UnitWords, 'quantity'>, time: typeof DAY | typeof WEEK):
     ...(one.system && { system: one.system }),
     quantity: 'massPerDay',
     factor: one.factor / time.factor,
-    words: masses.flatMap((word) => time.words.map((per) => `${word}/${per}`)),
+    words: masses.flatMap((word) => [...time.words, ...time.markedWords].map((per) => `${word}/${per}`)),
   };
 }
 
@@ -202,8 +203,8 @@ export function unitOfText(text: string, marked: boolean): ListUnit | undefined 
   if (unit) return unit;
   // Weights and gains are those of one pig: "lb each", "kg per pig a day".
   const short = plain
-    .replace(/ (?:per|a) | ?\/ ?/g, '/')
-    .replace(/\/(?:pig|hog|head|hd|animal)(?=\/|$)| each$/g, '');
+    .replace(/ (?:per|a|pro|je|par|por|al|om) | ?\/ ?/g, '/')
+    .replace(/\/(?:pig|hog|head|hd|animal|tier|porc|cerdo|capo|porco|varken|gris)(?=\/|$)| each$/g, '');
   const ofOne = short === plain ? undefined : words.get(short);
   return ofOne && LIST_UNITS[ofOne].quantity.startsWith('mass') ? ofOne : undefined;
 }

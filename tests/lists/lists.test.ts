@@ -171,6 +171,25 @@ describe('reading with problems', () => {
     ]);
   });
 
+  it('tells words where a day belongs, and refuses what means a day or says that it is closed', () => {
+    const tab = tabOf('P', [
+      ['Paddock', 'Area (ac)', 'Open from', 'Last used'],
+      ['North', 1, '', 'pigs in there'],
+      ['South', 1, 'ready', ''],
+      ['East', 1, 'early July', ''],
+      ['West', 1, 'closed', '31/31/2026'],
+    ]);
+    const { paddocks, problems, notes } = readPaddocks(tab, one(findLists([tab]), 'paddocks'), 'US', false);
+    expect(paddocks.map(({ lastUsed, openFrom }) => [lastUsed, openFrom])).toEqual(
+      paddocks.map(() => [undefined, undefined]),
+    );
+    expect(notes).toEqual([
+      'P!D2: “pigs in there” is no day: for “North” no day is read as “last used”.',
+      'P!C3: “ready” is no day: for “South” no day is read as “open from”.',
+    ]);
+    expect(problems.map(({ cell }) => cell)).toEqual(['P!C4', 'P!C5', 'P!D5']);
+  });
+
   it('refuses two of one name and unknown neighbours, naming both cells', () => {
     const tab = tabOf('P', [
       ['Paddock', 'Area', 'Adjoins'],

@@ -1,7 +1,7 @@
 /** Days in remarks, and sums of money that are none. */
 import { expect, test } from 'vitest';
 import { dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
-import { remarkDay } from '../../shared/lists/remark-day';
+import { closingRemarkDay, openingRemarkDay } from '../../shared/lists/remark-day';
 import { textDay } from '../../shared/lists/text-day';
 
 const TODAY = dayFromIso('2026-05-04')!;
@@ -13,8 +13,20 @@ test.each([
   ['let until 1 July, €200', '2026-07-01'],
   ['let for €200, no day', undefined],
 ])('%s: %s', (text, iso) => {
-  const day = remarkDay(text, 'dmy', TODAY);
+  const day = openingRemarkDay(text, 'dmy', TODAY);
   expect(day === undefined ? undefined : isoFromDay(day)).toBe(iso);
+});
+
+test.each([
+  ['shoats here. OUT by 20 August for harvest', '2026-08-20'],
+  ['raus bis 20.8.', '2026-08-20'],
+  ['sortir avant le 20 août', '2026-08-20'],
+  ['eruit voor 20 augustus', '2026-08-20'],
+  ['wet until 1 July', undefined],
+])('out by: %s: %s', (text, iso) => {
+  const day = closingRemarkDay(text, 'dmy', TODAY);
+  expect(day === undefined ? undefined : isoFromDay(day)).toBe(iso);
+  if (iso) expect(openingRemarkDay(text, 'dmy', TODAY)).toBeUndefined();
 });
 
 test('a year has two or four digits', () => {

@@ -1,4 +1,9 @@
-/** Ten farm books of strangers: planned as they stand, and nothing in them read otherwise than it is meant without a word. */
+/**
+ * Farm books of strangers: planned as they stand, and nothing in them read otherwise than it is meant without a word.
+ *
+ * Two times ten. The second ten were made by somebody who had never seen the code: at first none of them was planned as it
+ * stood, now all ten are. They have been looked at since, so that they say nothing any more of books yet to come.
+ */
 import { describe, expect, test } from 'vitest';
 import { isoFromDay } from '../../shared/core/calendar/day';
 import { unusedHeadings, withColumn } from '../../shared/lists/list-columns';
@@ -9,6 +14,7 @@ import type { Answers } from '../../shared/tasks/task';
 import { openWorkbook } from '../../src/headless';
 import { readBook } from '../hard-use/rotation-task';
 import { scriptText } from '../tasks/script-text';
+import { FRESH_BOOKS } from './books/fresh-books';
 import { type BookTruth, startTabs, TEN_BOOKS, type WrittenBook } from './books/ten-books';
 
 const iso = (day: number | undefined): string | undefined =>
@@ -32,10 +38,19 @@ const TOLD: Readonly<Record<string, Readonly<Record<string, RegExp>>>> = {
   'da-folde': { 'Fold 3 open until 2026-06-30': /“Fold 3” is closed from 2026-07-01/ },
   // Of two seasons the later is read.
   'pt-parques': { 'Ribeira last used undefined': /^Columns not used: .*Saída \(Época 2025\)/ },
+  // A script does not see that the row is hidden.
+  'se-hagar': {
+    'paddock Gamla dammen 3500': /“utarrenderad t.o.m. 2027”: “Gamla dammen” is read like the others/,
+  },
+  'us-pens': {
+    'Hazelnuts open until undefined': /OUT by 8\/20 for harvest”: is “Hazelnuts” open until 2026-08-20/,
+  },
   'no-beiter': { 'paddock (utleid) Myra 9000': /“\(utleid\) Myra” stands below the total/ },
 };
 
-describe.each(TEN_BOOKS.map((book) => [book.name, book] as const))('%s', (name, written) => {
+const BOOKS = [...TEN_BOOKS, ...FRESH_BOOKS];
+
+describe.each(BOOKS.map((book) => [book.name, book] as const))('%s', (name, written) => {
   test('is planned without a cell retyped', async () => {
     const book = await open(written);
     const asked = ASKED[name];
@@ -81,7 +96,7 @@ function answered(list: FoundList, [, field, column]: Press): Answers {
   return { 'Group list': withColumn(list, field, column) };
 }
 
-const escaped = (text: string): string => text.replace(/[()]/g, '\\$&');
+const escaped = (text: string): string => text.replace(/[()+]/g, '\\$&');
 
 function facts(
   { paddocks, groups }: ReturnType<typeof ROTATION_TASK.read>['lists'],
@@ -94,9 +109,10 @@ function facts(
       `${name} open from ${iso(openFrom)}`,
       `${name} open until ${iso(openUntil)}`,
     ]),
-    ...groups.flatMap(({ name, head, weightKg, weighedOn, from, until, standsIn }) => [
+    ...groups.flatMap(({ name, head, weightKg, weighedOn, dailyGainKg, from, until, standsIn }) => [
       `group ${name} ${head} ${weightKg.toFixed(1)}`,
       `${name} weighed ${iso(weighedOn)}`,
+      `${name} gains ${dailyGainKg?.toFixed(2)}`,
       `${name} from ${iso(from)}`,
       `${name} until ${iso(until)}`,
       `${name} in ${standsIn?.paddock} since ${standsIn ? iso(standsIn.since) : today}`,
@@ -111,7 +127,7 @@ function factsOf(truth: BookTruth, today: string): string[] {
       `paddock ${name} ${Math.round(hectares * 10_000)}`,
       `${name} last used ${truth.lastUsed[name]}`,
       `${name} open from ${truth.openFrom?.[name]}`,
-      `${name} open until undefined`,
+      `${name} open until ${truth.openUntil?.[name]}`,
     ]),
     ...(truth.shownAtLeast ?? []).flatMap((name) =>
       ['last used', 'open from', 'open until'].map((what) => `${name} ${what} undefined`),
@@ -119,6 +135,7 @@ function factsOf(truth: BookTruth, today: string): string[] {
     ...truth.groups.flatMap(([name, head, kg]) => [
       `group ${name} ${head} ${kg.toFixed(1)}`,
       `${name} weighed ${truth.weighed?.[name] ?? today}`,
+      `${name} gains ${truth.gains?.[name]?.toFixed(2)}`,
       `${name} from ${truth.from?.[name]}`,
       `${name} until ${truth.until[name]}`,
       `${name} in ${truth.at[name]?.[0]} since ${truth.at[name]?.[1] ?? today}`,
@@ -128,13 +145,13 @@ function factsOf(truth: BookTruth, today: string): string[] {
 
 test('nothing that is meant is missing', async () => {
   const whole = await Promise.all(
-    TEN_BOOKS.map(async (written) => {
+    BOOKS.map(async (written) => {
       const { lists } = ROTATION_TASK.read(await open(written), {});
       return [lists.paddocks.length, lists.groups.length];
     }),
   );
   expect(whole).toEqual(
-    TEN_BOOKS.map(({ truth }) => [
+    BOOKS.map(({ truth }) => [
       truth.paddocks.length + (truth.shownAtLeast?.length ?? 0),
       truth.groups.length,
     ]),

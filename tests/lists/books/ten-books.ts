@@ -10,12 +10,15 @@ export interface BookTruth {
   readonly paddocks: readonly (readonly [name: string, hectares: number])[];
   readonly lastUsed: Readonly<Record<string, string>>;
   readonly openFrom?: Readonly<Record<string, string>>;
+  readonly openUntil?: Readonly<Record<string, string>>;
   /** From remarks: offered, not read. */
   readonly openFromOffered?: Readonly<Record<string, string>>;
   readonly closed?: Readonly<Record<string, readonly [from: string, to: string]>>;
   readonly groups: readonly (readonly [name: string, head: number, kg: number])[];
   readonly breeding?: readonly string[];
   readonly weighed?: Readonly<Record<string, string>>;
+  /** Kilograms a day. */
+  readonly gains?: Readonly<Record<string, number>>;
   readonly from?: Readonly<Record<string, string>>;
   readonly until: Readonly<Record<string, string>>;
   /** Where each stands and since when; null: not written. */
