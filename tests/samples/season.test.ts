@@ -2,6 +2,7 @@
  * A sample farm has something to show on any day of the year, the first look included: made by the tasks themselves in
  * the season of that day. What is expected is counted here from the cells that a person sees.
  */
+
 import { describe, expect, it } from 'vitest';
 import { explainPlan } from '../../shared/plan/explain-plan';
 import type { PlanProblem } from '../../shared/plan/model';
@@ -9,6 +10,7 @@ import { planRotation } from '../../shared/plan/plan-rotation';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
 import { playSample } from '../../shared/tasks/sample-season';
 import { openWorkbook, portOf, type Workbook } from '../../src/headless';
+import { isoShown } from '../iso-shown';
 import { scriptText } from '../tasks/script-text';
 
 /** A leap day, the turn of the year, the day after a change of the clocks, spring and summer. */
@@ -37,17 +39,12 @@ function movesOf(book: Workbook): Move[] {
   return rows.slice(head + 2, settings).map((row) => ({
     group: row[at('Group')]!,
     paddock: row[at('Paddock')]!,
-    plannedIn: iso(row[at('Planned in')]!),
-    movedIn: iso(row[at('Moved in')]!),
-    out: iso(row[at('Out')]!),
+    plannedIn: isoShown(row[at('Planned in')]!),
+    movedIn: isoShown(row[at('Moved in')]!),
+    out: isoShown(row[at('Out')]!),
     restBefore: row[at('Rest before (days)')]!,
     restDue: row[at('Rest due (days)')]!,
   }));
-}
-
-/** "Wed 14 Oct 2026" as 2026-10-14. */
-function iso(shown: string): string {
-  return shown === '' ? '' : new Date(`${shown} UTC`).toISOString().slice(0, 10);
 }
 
 describe.each(SAMPLE_FARMS)('$title', (farm) => {

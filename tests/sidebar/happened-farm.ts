@@ -6,6 +6,7 @@ import { HERD_TASK } from '../../shared/tasks/herd/herd-task';
 import { openWorkbook, portOf, runTask, type StartCell, type Workbook } from '../../src/headless';
 import { planned } from '../browser/planned';
 import { buildRotation } from '../hard-use/rotation-task';
+import { isoShown } from '../iso-shown';
 import { scriptText } from '../tasks/script-text';
 import type { AnsweringSheet } from './open-sidebar';
 
@@ -85,10 +86,10 @@ export function rowsOf(book: Workbook): Row[] {
         row: top + 3 + i,
         group,
         paddock,
-        planned: plannedIn,
-        moved,
+        planned: isoShown(plannedIn),
+        moved: isoShown(moved),
         days: Number(days),
-        out,
+        out: isoShown(out),
         head: Number(head),
         rest,
       },

@@ -1,6 +1,6 @@
 /** The fence walk log as a block of cells: a summary in plain formulas over rows to type into. */
 
-import { BLANK, date, formula, number, text } from '../../block/cells';
+import { BLANK, blank, date, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import { DAY_FORMAT } from '../../block/day-format';
@@ -80,7 +80,7 @@ export function walkBlock(
   figure('Readings below the level', `COUNTIF(${volts};"<"&${level})`, '0', 'readings');
   draft.add(WALK_HEADINGS.map(text), 'heading');
   for (let row = first; row < end; row++) {
-    const typed = rows[row - first] ?? [BLANK, BLANK, BLANK, BLANK];
+    const typed = rows[row - first] ?? [blank(DAY_FORMAT), BLANK, BLANK, BLANK];
     draft.add([...typed, formula(says(draft, row, level))], STYLES);
   }
   addEndLine(draft, TYPED_COLUMNS - 1);

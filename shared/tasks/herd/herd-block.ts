@@ -2,9 +2,10 @@
  * The herd log as a block of cells: who, from which day on, how many, what they weigh. It is the record that head and
  * weight of every day come from; the group list is where it begins.
  */
-import { BLANK, date, formula, number, text } from '../../block/cells';
+import { BLANK, blank, date, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
+import { DAY_FORMAT } from '../../block/day-format';
 import type { BlockCell, BlockStyle } from '../../contract';
 import type { Day } from '../../core/calendar/day';
 import { keyFormula } from '../../table/move-formulas';
@@ -68,7 +69,7 @@ export function herdBlock(
   const first = draft.next();
   const end = first + roomToType(rows.length, FREE_ROWS, room);
   for (let row = first; row < end; row++) {
-    const typed = rows[row - first] ?? [BLANK, BLANK, BLANK, BLANK, BLANK];
+    const typed = rows[row - first] ?? [BLANK, blank(DAY_FORMAT), BLANK, BLANK, BLANK];
     draft.add([...typed, formula(says(draft, row, first, end)), formula(keyOf(draft, row))], STYLES);
   }
   addEndLine(draft, 4);

@@ -13,7 +13,7 @@
  * message instead of starting the group on the first day.
  */
 
-import { BLANK, formula, text } from '../../block/cells';
+import { BLANK, blank, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import { DAY_FORMAT } from '../../block/day-format';
@@ -118,10 +118,15 @@ function addLogRow(draft: Draft, table: LogTable, typed: LogRow): void {
   // A heading that stands twice counts where it stands first.
   const isFirst = (heading: string, c: number): boolean => heading !== '' && headings.indexOf(heading) === c;
   const cells = headings.map((heading, c) =>
-    isFirst(heading, c) ? (results.get(heading) ?? typed.get(heading) ?? BLANK) : BLANK,
+    isFirst(heading, c) ? (results.get(heading) ?? typed.get(heading) ?? blankOf(heading)) : BLANK,
   );
   const styles = headings.map(
     (heading, c): BlockStyle => (isFirst(heading, c) && results.has(heading) ? 'plain' : 'input'),
   );
   draft.add(cells, styles);
+}
+
+/** Where a day is to be typed it shows as days do. */
+function blankOf(heading: string): BlockCell {
+  return heading.endsWith(' on') ? blank(DAY_FORMAT) : BLANK;
 }
