@@ -54,7 +54,7 @@ export function copiedMovesNotes(
       ];
     }
     return [
-      `“${name}” holds a table of moves without its name, as a copied tab does (headings in row ${row + 1}). It is not read as a list and cannot be built anew: bring the tab that it was copied from back, or write a new table.`,
+      `“${name}” holds a table of moves without its name, as a copied tab does (headings in row ${row + 1}). It is not read as a list and cannot be written anew: bring the tab that it was copied from back, or write a new table.`,
     ];
   });
 }

@@ -67,7 +67,7 @@ function absentNote(name: string, filled: readonly Filled[]): string {
   const moves = filled.flatMap(({ move, absent }) =>
     move !== undefined && absent?.includes(name) ? [move] : [],
   );
-  return `“${name}” is not in your lists, and head, weight or area is missing in ${moves[0]}${andMore(moves.length - 1)}. Where it has another name now, write that name into the table before you build it anew, or these figures stay blank.`;
+  return `“${name}” is not in your lists, and head, weight or area is missing in ${moves[0]}${andMore(moves.length - 1)}. Where it has another name now, write that name into the table before you write it anew, or these figures stay blank.`;
 }
 
 function andMore(count: number): string {

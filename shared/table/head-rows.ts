@@ -10,7 +10,7 @@ const MOST_WARNINGS = 4;
 /** What the title looks like where nobody typed another one. */
 export const TITLE = /^Rotation from \d{4}-\d\d-\d\d to \d{4}-\d\d-\d\d$/;
 const HINT =
-  'When a group has moved, type the day under Moved in, or the word skipped where a stop was left out: all later moves of the group shift. Days, cover left and note are yours to type too. Build again to plan the rest anew: it plans days and paddock of moves still to come. When head or weights in your list change, build the table anew first, so that the past keeps its figures: past rows follow the list until then.';
+  'Type the day under Moved in when a group has moved, or the word skipped: later moves of the group shift. Days, cover left and note are yours too. Write the table anew to plan the rest, and before head or weights in your list change, so that the past keeps its figures.';
 /** Begins each line of warnings, so that what a grower types there is not taken for one. */
 export const WARNING = 'About this plan: ';
 /** Title and hint. */

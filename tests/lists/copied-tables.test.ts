@@ -34,7 +34,7 @@ describe('a copied tab', () => {
 
   it('is named where it holds moves', () => {
     expect(copiedMovesNotes([moves, stays, land], [])).toEqual([
-      '“Copy of Rotation” holds a table of moves without its name, as a copied tab does (headings in row 3). It is not read as a list and cannot be built anew: bring the tab that it was copied from back, or write a new table.',
+      '“Copy of Rotation” holds a table of moves without its name, as a copied tab does (headings in row 3). It is not read as a list and cannot be written anew: bring the tab that it was copied from back, or write a new table.',
     ]);
   });
 

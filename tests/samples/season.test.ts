@@ -37,12 +37,17 @@ function movesOf(book: Workbook): Move[] {
   return rows.slice(head + 2, settings).map((row) => ({
     group: row[at('Group')]!,
     paddock: row[at('Paddock')]!,
-    plannedIn: row[at('Planned in')]!,
-    movedIn: row[at('Moved in')]!,
-    out: row[at('Out')]!,
+    plannedIn: iso(row[at('Planned in')]!),
+    movedIn: iso(row[at('Moved in')]!),
+    out: iso(row[at('Out')]!),
     restBefore: row[at('Rest before (days)')]!,
     restDue: row[at('Rest due (days)')]!,
   }));
+}
+
+/** "Wed 14 Oct 2026" as 2026-10-14. */
+function iso(shown: string): string {
+  return shown === '' ? '' : new Date(`${shown} UTC`).toISOString().slice(0, 10);
 }
 
 describe.each(SAMPLE_FARMS)('$title', (farm) => {

@@ -89,7 +89,7 @@ describe('rebuildInput', () => {
     const { notes } = rebuildInput(OLD, { ...problem, groups, today: start + 12 });
     const first = `${group.name}, ${problem.paddocks[4]!.name} ${isoFromDay(start)}`;
     expect(notes).toContainEqual(
-      `“${group.name}” is not in your lists, and head, weight or area is missing in ${first} and 1 more move. Where it has another name now, write that name into the table before you build it anew, or these figures stay blank.`,
+      `“${group.name}” is not in your lists, and head, weight or area is missing in ${first} and 1 more move. Where it has another name now, write that name into the table before you write it anew, or these figures stay blank.`,
     );
   });
 

@@ -46,6 +46,10 @@ export const WALK_TASK = {
   compose: ({ rows, settings, room }, corner) => walkBlock(rows, settings, corner, room),
 } satisfies Task<WalkPlan>;
 
+/** No tester shows less on a fence, and no energizer gives as many kilovolts. Judgement. */
+const LEAST_VOLTS = 20;
+const VOLTS_IN_KILOVOLT = 1000;
+
 function readReading(
   { day, place, volts: typed, found }: Readonly<Record<keyof typeof READING_LABELS, string>>,
   comma: boolean,
@@ -55,6 +59,12 @@ function readReading(
   if ('problem' in volts) return { problem: volts.problem };
   if (typeof volts.value !== 'number' || volts.value < 0) {
     return { problem: `volts must be 0 or more, got ${typed}` };
+  }
+  if (volts.value > 0 && volts.value < LEAST_VOLTS) {
+    const meant = Math.round(volts.value * VOLTS_IN_KILOVOLT);
+    return {
+      problem: `${typed} volts is next to nothing. A tester that shows kilovolts (kV) says so for ${meant} volts: type ${meant}, or 0 for a dead fence`,
+    };
   }
   const on = dayFromIso(day);
   if (on === undefined) return { problem: 'the reading needs a date' };

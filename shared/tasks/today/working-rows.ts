@@ -144,6 +144,11 @@ function refusal(table: BoundTable, at: WorkingAt, own: string): string {
   const twice = `COUNTIFS(${own};${table.range('inDay')};${at('Next day')})>1`;
   const rules: readonly (readonly [when: string, says: string])[] = [
     [`${at(TICK.next)}=0`, '"no move of this group is planned"'],
+    // It may have come here late, or gone on already: which move the tick means, nobody can say.
+    [
+      `AND(${at('Recorded')}=0;${at('At')}>0)`,
+      `"no day is typed for this group yet. Type under Moved in of the rotation table when it came into "&${lookedUp(table, 'paddock', at('At'))}&"; from then on the box counts"`,
+    ],
     [
       `${at('Without a day')}>1`,
       `${at('Without a day')}&" moves up to today have no day. Type them under Moved in of the rotation table"`,

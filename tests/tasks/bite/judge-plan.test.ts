@@ -1,8 +1,10 @@
 /** Whether a fence bites, and what helps most. */
 import { describe, expect, test } from 'vitest';
+import { bookOf } from '../../../shared/block/book';
 import type { BitePlan } from '../../../shared/tasks/bite/bite-block';
 import { growthSetting, innerOhms } from '../../../shared/tasks/bite/bite-settings';
 import { judgePlan } from '../../../shared/tasks/bite/judge-plan';
+import { READING_LABELS, WALK_TASK } from '../../../shared/tasks/bite/walk-task';
 import { WIRES } from '../../../shared/tasks/bite/wires';
 
 const SETTINGS = { volts: 8000, ohms: 300, weeds: 10_000, pig: 500, onFence: 3000, delivered: 2000 };
@@ -41,4 +43,15 @@ test.each([
   [8000, 9000, undefined],
 ])('%d V without load, %d V with 500 Ω: %s Ω inside', (volts, loaded, ohms) => {
   expect(innerOhms(volts, loaded)).toBe(ohms);
+});
+
+test('a reading in kilovolts is asked, not written', async () => {
+  const book = bookOf({
+    overview: { blocks: [], tabs: [], locale: 'en_US', today: '2026-05-04' } as never,
+    tabs: [],
+  });
+  const read = (volts: string) => WALK_TASK.read(book, { [READING_LABELS.volts]: volts }).readingProblem;
+  expect(read('5.6')).toContain('type 5600');
+  expect(read('0')).toBeUndefined();
+  expect(read('5600')).toBeUndefined();
 });

@@ -35,7 +35,7 @@ export function OldTableSection({ old, season, today, counted, onCount }: Props)
       </label>
       {problems.length > 0 && (
         <Notice kind="problem">
-          The table cannot be built anew before this is put right in the sheet:
+          The table cannot be written anew before this is put right in the sheet:
           <ul>
             {problems.map(({ sentence }) => (
               <li key={sentence}>{sentence}</li>
