@@ -105,8 +105,6 @@ export function chooseColumns(
   headings: readonly ClaimedHeading[],
   { isPointed = false, today }: { readonly isPointed?: boolean; readonly today?: number | undefined } = {},
 ): ChosenColumns {
-  const taken = new Map<Field, Taken>();
-  const used = new Set<number>();
   const claims = headings
     .flatMap(({ column, text, claims }) =>
       claims.filter((claim) => claim.kind === kind).map((claim) => ({ ...claim, column, text })),
@@ -119,11 +117,11 @@ export function chooseColumns(
         // "Nombre" over numbers is how many there are: any number may be a name, but no name is a number.
         Number(a.field === 'name') - Number(b.field === 'name'),
     );
-  for (const claim of claims) {
-    if (taken.has(claim.field) || used.has(claim.column)) continue;
-    taken.set(claim.field, claim);
-    used.add(claim.column);
-  }
+  const strongest = take(claims);
+  // Since when, without where, says nothing: the column may say something else.
+  const isIdle = strongest.has('since') && !strongest.has('paddock');
+  const taken = isIdle ? take(claims.filter(({ field }) => field !== 'since')) : strongest;
+  const used = new Set([...taken.values()].map(({ column }) => column));
   const doubts = claims.flatMap((claim): Doubt[] => {
     const first = taken.get(claim.field);
     const isRival = first && !used.has(claim.column) && claim.score > first.score - CLOSE;
@@ -134,6 +132,18 @@ export function chooseColumns(
   });
   takeByContent(kind, tab, row, headings, { taken, used, isPointed, today });
   return { taken, doubts };
+}
+
+/** The strongest claim of each field on a column of its own. */
+function take(claims: readonly (Taken & { readonly field: Field })[]): Map<Field, Taken> {
+  const taken = new Map<Field, Taken>();
+  const used = new Set<number>();
+  for (const claim of claims) {
+    if (taken.has(claim.field) || used.has(claim.column)) continue;
+    taken.set(claim.field, claim);
+    used.add(claim.column);
+  }
+  return taken;
 }
 
 /** The later of two seasons is meant, and the same amount in two units is one. */

@@ -28,8 +28,8 @@ interface Candidate extends HeadingRow {
 
 /**
  * Every plausible paddock and group list on the tabs, best first: complete ones before those that lack a
- * required column, then those of the latest year in their titles or else their days, then those with more known columns,
- * then in the order of tabs and rows.
+ * required column, then those of the latest year in their titles, then those with more known columns, then in the
+ * order of tabs and rows.
  *
  * Several lists may stand side by side or one under another, with titles above, blank rows and columns
  * within and totals below. Our own blocks are passed over, save the map's paddock list,
@@ -53,23 +53,18 @@ export function findLists(
     }));
   });
   const isWeighed = found.some(({ list }) => isWeighingLog(list));
-  const dated = found
-    .filter(({ list }) => list.items > 0)
-    .map(({ list, title, tab }, order) => ({
-      list: isWeighed ? withLog(list) : list,
-      title,
-      year: title || yearOfDays(tab, list),
-      order,
-    }));
-  // A list of no year may be of any: it is judged as those of the latest.
-  const latest = { paddocks: 0, groups: 0 };
-  for (const { list, year } of dated) latest[list.kind] = Math.max(latest[list.kind], year);
-  const yearOf = ({ list, year }: (typeof dated)[number]): number => year || latest[list.kind];
-  return dated
+  const items = found.filter(({ list }) => list.items > 0);
+  const latest = Math.max(0, ...items.map(({ title }) => title));
+  return items
+    .map(({ list, title, tab }, order) => {
+      // A list of no year may be of any: it stands with the latest, and above it where its days are later.
+      const beside = latest && Math.max(latest, yearOfDays(tab, list, today));
+      return { list: isWeighed ? withLog(list) : list, year: title || beside, title, order };
+    })
     .sort(
       (a, b) =>
         a.list.missing.length - b.list.missing.length ||
-        yearOf(b) - yearOf(a) ||
+        b.year - a.year ||
         known(b.list) - known(a.list) ||
         b.title - a.title ||
         a.order - b.order,
@@ -97,17 +92,18 @@ function yearOfTitle(candidate: Candidate): number {
   return Math.max(...[tab.name, ...titles].map(yearIn));
 }
 
-/** The latest year of the days in a list, those without a year left out; 0 where none stands there. */
-function yearOfDays(tab: TabContent, { firstRow, lastRow, columns }: FoundList): number {
+/** The latest year of the days in a list, those without a year and those to come left out; 0 where none stands there. */
+function yearOfDays(tab: TabContent, { firstRow, lastRow, columns }: FoundList, today = Infinity): number {
   const rows = tab.values.slice(firstRow - 1, lastRow);
   const cells = rows.flatMap((row) => Object.values(columns).map((column) => row[column - 1] ?? ''));
-  return Math.max(0, ...cells.flatMap((cell) => yearOfDay(cell) ?? []));
+  const days = cells.flatMap((cell) => dayOfYear(cell) ?? []).filter((day) => day <= today);
+  return Math.max(0, ...days.map((day) => civilFromDay(day).year));
 }
 
-function yearOfDay(cell: WireCell): number | undefined {
+/** The day in a cell that names its year. */
+function dayOfYear(cell: WireCell): number | undefined {
   const text = typeof cell === 'string' ? textDay(cell, 'dmy', undefined) : undefined;
-  const day = dayIn(cell) ?? (text && 'first' in text ? text.first : undefined);
-  return day === undefined ? undefined : civilFromDay(day).year;
+  return dayIn(cell) ?? (text && 'first' in text ? text.first : undefined);
 }
 
 /** A list of groups whose weights stand in a log lacks none. */

@@ -104,7 +104,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     group, groups, group name, herd, herd name, mob, batch, batch name, sounder, litter, bunch, lot,
     cohort, pig group, name, id, pen group, drove, gruppe, tiergruppe, partie, rotte, groupe, bande,
     grupo, lote, gruppo, lotto, groep, toom, grupp, flock, hold, flok, flokk,
-    naam, nom, nombre, nome, namn, navn, bezeichnung, koppel, koppels, mobs, piara, vara, kull, bucht, gruppen, grupper, groepen
+    naam, nom, nombre, nome, namn, navn, bezeichnung, koppel, koppels, mobs, piara, vara, kull, bucht, gruppen, grupper, groepen, pen
   `),
   head: words(`
     head, heads, head count, headcount, count, number, no, number of pigs, no of pigs, pigs, hogs,
@@ -166,7 +166,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     weide, steht auf, steht in, stehen auf, standort, wo, parcelle, parc, emplacement, ou, potrero,
     parcela, donde, ubicacion, recinto, dove, dove sono, piquete, onde, perceel, weiland, waar,
     hage, var, star i, fold, hvor, star pa, skifte,
-    pdk, cerca, parque, beite, pasto, pature, enclos, champ, schlag, parzelle, feld, wei, beteshage, strip, plot, staat in, staat op, standplaats, in pdk, dove, potrero actual, i fold, i hage, indhegning, innhegning, koppel, wiese
+    pdk, cerca, parque, beite, pasto, pature, enclos, champ, schlag, parzelle, feld, wei, beteshage, strip, plot, staat in, staat op, standplaats, in pdk, dove, potrero actual, i fold, i hage, indhegning, innhegning, koppel, wiese, pen, in pen
   `),
   since: words(`
     since, in since, there since, here since, in field since, moved in, moved in on, moved on,

@@ -38,6 +38,21 @@ function group(heading: string, cell: WireCell, system: UnitSystem = 'metric') {
 
 describe('units that are read', () => {
   it.each([
+    ['Groei (g/dag)', 500, 0.5],
+    ['Zunahme (g/Tier/Tag)', 500, 0.5],
+    ['Croissance (g par jour)', 500, 0.5],
+    ['Incremento (g al giorno)', 500, 0.5],
+    ['ADPV (kg/día)', 0.5, 0.5],
+    ['GMD', '500 g/dia', 0.5],
+    ['Gain', '2 lb/j', 0.907_184_74],
+    ['Tillväxt (g/dygn)', 500, 0.5],
+  ])('a gain a day: %s, %s', (heading, cell, kg) => {
+    const { groups, problems } = group(heading, cell);
+    expect(problems).toEqual([]);
+    expect(groups[0]!.dailyGainKg).toBeCloseTo(kg, 9);
+  });
+
+  it.each([
     ['Area (a)', 10, 1000],
     ['Area (ares)', 10, 1000],
     ['Area, a', 10, 1000],

@@ -145,6 +145,55 @@ describe('findLists', () => {
   });
 });
 
+describe('which list is meant', () => {
+  const group = (day: string, ...more: string[]) => [
+    ['Group', 'Head', 'Weight (kg)', 'Weighed on', ...more],
+    ['Reds', 9, 40, day],
+  ];
+  const first = (tabs: Record<string, (string | number)[][]>): string | undefined =>
+    findLists(Object.entries(tabs).map(([name, rows]) => tabOf(name, rows)))[0]?.tab;
+
+  it('that of the later year in its name, though last year had more columns', () => {
+    expect(first({ 'Pigs 2025': group('2025-05-01', 'ADG'), 'Pigs 2026': group('2026-05-01') })).toBe(
+      'Pigs 2026',
+    );
+  });
+
+  it('that of no year, where its days are later than the year of the other', () => {
+    expect(first({ 'Pigs 2025': group('2025-05-01', 'ADG'), Pigs: group('2026-05-01') })).toBe('Pigs');
+  });
+
+  it('the fuller one where neither names a year', () => {
+    expect(first({ Small: group('2026-05-01'), Full: group('2025-05-01', 'ADG') })).toBe('Full');
+  });
+
+  it('pens may be paddocks, groups, or where they stand', () => {
+    const of = (...headings: string[]) =>
+      findLists([tabOf('T', [headings, ['North', 9, 40], ['South', 8, 50]])])[0];
+    expect(of('Pen', 'Acres')).toMatchObject({ kind: 'paddocks', columns: { name: 1 } });
+    expect(of('Pen', 'Head', 'Weight')).toMatchObject({ kind: 'groups', columns: { name: 1 } });
+    expect(of('Bunch', 'Head', 'Weight', 'Pen')?.columns).toMatchObject({ name: 1, paddock: 4 });
+  });
+
+  it('a table of feed beside the pens begins no list of its own, and a total of some groups is none', () => {
+    const tab = tabOf('T', [
+      ['Pen', 'Width (ft)', 'Length (ft)', 'Next to', '', 'FEED'],
+      ['Barn', 85, 210, 'Creek', '', 'Date', 'Who', 'Lbs'],
+      ['Creek', 90, 200, 'Barn', '', '2026-04-01', 'Mill', 2000],
+    ]);
+    expect(findLists([tab]).map(({ kind, items }) => [kind, items])).toEqual([['paddocks', 2]]);
+    const pigs = tabOf('P', [
+      ['Group', 'Head', 'Weight (kg)'],
+      ['Reds', 9, 40],
+      ['Blues', 8, 60],
+      ['total growing', 17],
+    ]);
+    const read = readGroups(pigs, one(findLists([pigs]), 'groups'), 'metric', false, { today: 0 });
+    expect(read.leftOut.map(({ text }) => text)).toEqual(['total growing']);
+    expect(read.problems).toEqual([]);
+  });
+});
+
 describe('reading with problems', () => {
   it('tells all of them at once, each with its cell', () => {
     const tab = tabOf("It's a tab", [
