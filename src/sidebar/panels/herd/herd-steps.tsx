@@ -64,12 +64,14 @@ export function HerdSteps({ book, onReread }: { book: Book; onReread: () => void
       <p class="hint">
         Leave head and weight empty to write the log without a new row, and type into the sheet. A group that
         is not in it yet gets a first row from your list: from then on the log counts, and what you change in
-        the list changes nothing that is past.
+        the list changes nothing that is past. Split: put the new group into your list, in from that day, and
+        say here what is left of the old one. Joined: let one leave in the list on that day, and say here how
+        many the other is.
       </p>
       <WriteBlock task={HERD_TASK} state={state} book={book} onDone={onDone} />
       {standing && (
         <p class="hint">
-          Build the rotation table anew (“Plan the moves”), so that its moves to come read the log, and
+          Write the rotation table anew (“Plan the moves”), so that its moves to come read the log, and
           today’s page after it.
         </p>
       )}
