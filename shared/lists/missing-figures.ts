@@ -1,13 +1,16 @@
 /** Areas and weights that the grower's lists lack, and the cells that they go into. */
 import { cellOnTab } from '../block/cell-on-tab';
-import { BLANK, number, text } from '../block/cells';
+import { BLANK, date, number, text } from '../block/cells';
 import type { BlockCell, CellChange } from '../contract';
+import type { Day } from '../core/calendar/day';
 import { readAmount } from '../locale/read-amount';
 import { farmUnit, type ListUnit } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
 import { freeColumn } from './free-column';
 import { isBlankCell, rowKind } from './list-rows';
+import { MADE_HEADINGS } from './made-headings';
 import type { GrowerList, ListSource } from './model';
+import { describeWire } from './read-list-cell';
 
 export interface MissingFigures {
   readonly tab: string;
@@ -15,8 +18,11 @@ export interface MissingFigures {
   readonly field: 'area' | 'weight';
   readonly unit: ListUnit;
   readonly column: number;
+  readonly headingRow: number;
   /** The column has no heading yet: this one is written with the first figure. */
   readonly heading?: { readonly row: number; readonly text: string };
+  /** For weights: where the day of weighing stands, or a column for it that is yet to be begun. */
+  readonly weighedOn?: { readonly column: number; readonly isNew: boolean };
   /** Rows of the list without the figure, by their names. */
   readonly rows: readonly RowWithout[];
 }
@@ -25,6 +31,8 @@ export interface RowWithout {
   readonly row: number;
   readonly name: string;
   readonly cell: string;
+  /** What stands as its day of weighing already, as text: a weight that is typed is of that day. */
+  readonly weighed?: string;
   /** A name with nothing beside it may also head the rows below it. */
   readonly isLone: boolean;
 }
@@ -55,34 +63,66 @@ export function missingFigures(
     const kind = rowKind(under, row);
     const isItem = (kind === 'item' || kind === 'lone') && name !== '';
     const lacks = isBlank(columns[field]) && (!hasSides || isBlank(columns.width) || isBlank(columns.length));
+    const weighed = columns.weighedOn === undefined ? '' : describeWire(cells[columns.weighedOn - 1] ?? '');
+    const isWeighed = field === 'weight' && !isBlank(columns.weighedOn);
     return isItem && lacks && !isKnown(name)
-      ? [{ row, name, cell: cellOnTab(tab.name, row, column), isLone: kind === 'lone' }]
+      ? [
+          {
+            row,
+            name,
+            cell: cellOnTab(tab.name, row, column),
+            ...(isWeighed && { weighed }),
+            isLone: kind === 'lone',
+          },
+        ]
       : [];
   });
   if (rows.length === 0) return undefined;
   const heading = { row: list.headingRow, text: `${HEADINGS[field]} (${unit})` };
-  return { tab: tab.name, field, unit, column, rows, ...(columns[field] === undefined && { heading }) };
+  const isMade = columns[field] === undefined;
+  const weighedOn = {
+    column: columns.weighedOn ?? (isMade ? column + 1 : freeColumn(tab, list)),
+    isNew: columns.weighedOn === undefined,
+  };
+  return {
+    ...{ tab: tab.name, field, unit, column, rows, headingRow: list.headingRow },
+    ...(isMade && { heading }),
+    ...(field === 'weight' && { weighedOn }),
+  };
 }
 
 export interface FilledFigures {
   readonly cells: readonly CellChange[];
 }
 
-/** The cells to fill with what was typed, by row; a sentence where something typed is no figure. */
+/**
+ * The cells to fill with what was typed, by row; a sentence where something typed is no figure. A weight without a day
+ * of weighing is of today: else it would be taken as of the day on which it is read, whenever that is.
+ */
 export function filledFigures(
-  { tab, field, column, heading, rows }: MissingFigures,
+  { tab, field, column, heading, headingRow, weighedOn, rows }: MissingFigures,
   typed: Readonly<Record<number, string>>,
-  comma: boolean,
+  { comma, today }: { readonly comma: boolean; readonly today: Day },
 ): FilledFigures | { readonly problem: string } {
-  const fill = (row: number, after: BlockCell): CellChange => ({ tab, row, column, before: BLANK, after });
+  const fill = (row: number, after: BlockCell, at = column): CellChange => ({
+    ...{ tab, row, column: at },
+    before: BLANK,
+    after,
+  });
   const cells: CellChange[] = [];
-  for (const { row, name } of rows) {
+  for (const { row, name, weighed } of rows) {
     const read = readAmount(typed[row] ?? '', comma);
     if ('problem' in read) return { problem: `${name}: ${field} must ${read.problem}` };
     if (read.value === undefined) continue;
     if (read.value <= 0) return { problem: `${name}: ${field} must be more than 0, got ${read.value}` };
     cells.push(fill(row, number(read.value)));
+    if (weighedOn && weighed === undefined) cells.push(fill(row, date(today), weighedOn.column));
   }
   if (cells.length === 0) return { problem: `Type at least one ${field}.` };
-  return { cells: heading ? [fill(heading.row, text(heading.text)), ...cells] : cells };
+  const isDated = weighedOn?.isNew && cells.some((cell) => cell.column === weighedOn.column);
+  const headings = [
+    ...(heading ? [fill(heading.row, text(heading.text))] : []),
+    ...(isDated ? [fill(headingRow, text(MADE_HEADINGS.weighedOn), weighedOn.column)] : []),
+  ];
+  return { cells: [...headings, ...cells] };
 }

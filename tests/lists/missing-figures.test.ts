@@ -1,5 +1,6 @@
 /** Only what a list lacks is asked, and it goes into the list's own column: made where there is none. */
 import { expect, test } from 'vitest';
+import { dayFromIso } from '../../shared/core/calendar/day';
 import { filledFigures } from '../../shared/lists/missing-figures';
 import { growerLists } from '../../shared/tasks/grower-lists';
 import { ROTATION_TASK } from '../../shared/tasks/rotation/rotation-task';
@@ -20,6 +21,8 @@ const PIGS: StartCell[][] = [
   ['Sauen', 2, '', 'Kreuzung'],
 ];
 
+const ON = { comma: true, today: dayFromIso('2026-04-20')! };
+
 const open = async (tabs: Record<string, StartCell[][]>) =>
   openWorkbook({ tabs, locale: 'de_DE', today: '2026-04-20', codeJs: await scriptText() });
 
@@ -32,6 +35,7 @@ test('an area and a weight are asked, written beside what stands there, and the 
       field: 'area',
       unit: 'ha',
       column: 2,
+      headingRow: 1,
       rows: [{ row: 3, name: 'Süd', cell: 'Land!B3', isLone: false }],
     },
     {
@@ -40,6 +44,8 @@ test('an area and a weight are asked, written beside what stands there, and the 
       unit: 'kg',
       // The breed stands in column D: the list's right edge is E.
       column: 5,
+      headingRow: 1,
+      weighedOn: { column: 6, isNew: true },
       heading: { row: 1, text: 'Weight (kg)' },
       // Sows are no growing pigs: none is asked for them.
       rows: [{ row: 2, name: 'Läufer', cell: 'Schweine!E2', isLone: false }],
@@ -49,7 +55,7 @@ test('an area and a weight are asked, written beside what stands there, and the 
     [lacking[0]!, { 3: '0,7' }],
     [lacking[1]!, { 2: '31,5' }],
   ] as const) {
-    const filled = filledFigures(lacks, typed, true);
+    const filled = filledFigures(lacks, typed, ON);
     if ('problem' in filled) throw new Error(filled.problem);
     await portOf(farm)('changeCells', { cells: [...filled.cells] });
   }
@@ -58,18 +64,28 @@ test('an area and a weight are asked, written beside what stands there, and the 
   expect(lists.lacking).toEqual([]);
   expect(lists.paddocks.map(({ areaSquareMeters }) => areaSquareMeters)).toEqual([6000, 7000, 5000, 8000]);
   expect(lists.groups.map(({ weightKg }) => weightKg)).toEqual([31.5]);
+  // Of the day on which it was typed, also when it is read later.
+  expect(lists.groups.map(({ weighedOn }) => weighedOn)).toEqual([ON.today]);
+  expect(farm.shownValues('Schweine')[0]!.slice(4, 6)).toEqual(['Weight (kg)', 'Weighed on']);
   expect(season).toHaveProperty('problem');
-  expect(farm.values('Schweine')[0]).toEqual(['Gruppe', 'Anzahl', 'Steht in', 'Rasse', 'Weight (kg)']);
+  expect(farm.values('Schweine')[0]).toEqual([
+    'Gruppe',
+    'Anzahl',
+    'Steht in',
+    'Rasse',
+    'Weight (kg)',
+    'Weighed on',
+  ]);
 }, 60_000);
 
 test('what is no figure is refused by the name of its row, and nothing is filled', async () => {
   const farm = await open({ Land: LAND, Schweine: PIGS });
   const [area] = growerLists(readBook(farm), 'metric').lacking;
-  expect(filledFigures(area!, { 3: 'ask Bob' }, true)).toEqual({
+  expect(filledFigures(area!, { 3: 'ask Bob' }, ON)).toEqual({
     problem: 'Süd: area must be a number, got “ask Bob”',
   });
-  expect(filledFigures(area!, { 3: '0' }, true)).toEqual({ problem: 'Süd: area must be more than 0, got 0' });
-  expect(filledFigures(area!, {}, true)).toEqual({ problem: 'Type at least one area.' });
+  expect(filledFigures(area!, { 3: '0' }, ON)).toEqual({ problem: 'Süd: area must be more than 0, got 0' });
+  expect(filledFigures(area!, {}, ON)).toEqual({ problem: 'Type at least one area.' });
 });
 
 test('a name alone may be a paddock: its area is offered, and nothing waits for it', async () => {

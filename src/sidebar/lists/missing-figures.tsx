@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { columnLetters } from '../../../shared/block/a1';
+import { dayFromIso } from '../../../shared/core/calendar/day';
 import { filledFigures, type MissingFigures, type RowWithout } from '../../../shared/lists/missing-figures';
 import { decimalComma } from '../../../shared/locale/decimal-comma';
 import { usePage } from '../page';
@@ -20,17 +21,19 @@ export function MissingFiguresAsked({ book, lacks }: { book: Book; lacks: Missin
   const column = columnLetters(lacks.column);
   const write = (): void =>
     work.start(async () => {
-      const filled = filledFigures(lacks, typed, decimalComma(book.overview.locale));
+      const { locale, today } = book.overview;
+      const on = { comma: decimalComma(locale), today: dayFromIso(today) ?? 0 };
+      const filled = filledFigures(lacks, typed, on);
       if ('problem' in filled) throw new Error(`${filled.problem} Nothing was written.`);
       await ask('changeCells', { cells: [...filled.cells] });
       say(`Done: written into column ${column} of “${tab}”.`);
       reread();
     });
   const fields = (rows: readonly RowWithout[]) =>
-    rows.map(({ row, name, cell }) => (
+    rows.map(({ row, name, cell, weighed = 'today' }) => (
       <InputField
         key={row}
-        label={`${field === 'area' ? 'Area' : 'Weight of one pig'}: ${name} (${unit})`}
+        label={`${field === 'area' ? 'Area' : `Weight of one pig, as of ${weighed}`}: ${name} (${unit})`}
         hint={cell}
         value={typed[row] ?? ''}
         onChange={(value) => setTyped((now) => ({ ...now, [row]: value }))}
@@ -49,6 +52,7 @@ export function MissingFiguresAsked({ book, lacks }: { book: Book; lacks: Missin
         {heading
           ? `The list has no column for it: “${heading.text}” is written into ${column}${heading.row}, at its right edge. `
           : ''}
+        {lacks.weighedOn ? 'A weight without a day of weighing gets today’s. ' : ''}
         Only blank cells are filled. What you leave blank stays blank.
       </p>
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
