@@ -1,6 +1,8 @@
 /** The herd log in a real browser on the built files: written from the list, a sale added, the moves follow. */
+
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { isoShown } from '../iso-shown';
 import { launchBrowser } from './launch';
 import { PreviewPage } from './page';
 import { writeMoves } from './planned';
@@ -53,13 +55,14 @@ test('a sale goes into the log and into the moves from its day on', async ({ ski
 }, 240_000);
 
 async function movesOf(preview: PreviewPage): Promise<{ planned: string; head: string }[]> {
-  return preview.page.evaluate(() => {
+  const rows = await preview.page.evaluate(() => {
     const { book } = window.sounderPreview.state;
     const sheetId = book.idOf('Rotation') as string;
     const { rows } = book.usedSize(sheetId);
     const shown = (row: number, column: number): string => book.cell(sheetId, row, column).formattedValue;
-    return Array.from({ length: rows }, (_, row) => ({ planned: shown(row, 2), head: shown(row, 6) })).filter(
-      ({ planned }) => /^\d{4}-\d\d-\d\d$/.test(planned),
-    );
+    return Array.from({ length: rows }, (_, row) => ({ planned: shown(row, 2), head: shown(row, 6) }));
   });
+  return rows
+    .map(({ planned, head }) => ({ planned: isoShown(planned), head }))
+    .filter(({ planned }) => /^\d{4}-\d\d-\d\d$/.test(planned));
 }

@@ -2,8 +2,10 @@
  * Today's page as a grower uses it, in a real browser on the built files: written from the sidebar, read at the width
  * of a phone, a box ticked by a tap.
  */
+
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { isoShown } from '../iso-shown';
 import { launchBrowser } from './launch';
 import { PreviewPage } from './page';
 import { writeMoves } from './planned';
@@ -43,6 +45,20 @@ test('written from the sidebar, read on a phone, ticked by a tap', async ({ skip
     expect(before['Goes to']).not.toBe('');
     await preview.screenshot('today-phone');
 
+    // Nobody has said yet when they came: which move a tick means cannot be told.
+    await tapBox(preview);
+    await page.waitForTimeout(500);
+    expect((await cardOf(preview)).says).toMatch(/^Not written: no day is typed for this group yet/);
+    for (let row = 6; row < 60; row++) {
+      const [paddock, planned] = [
+        await preview.shown('Rotation', `B${row}`),
+        await preview.shown('Rotation', `C${row}`),
+      ];
+      if (paddock === before['Stands in'] && planned.startsWith(before.Since!))
+        await preview.typeInto('Rotation', `D${row}`, isoShown(planned));
+    }
+    await preview.openTab('Today');
+    await page.waitForTimeout(500);
     await tapBox(preview);
     await page.waitForTimeout(500);
     const after = await cardOf(preview);

@@ -29,19 +29,23 @@ export function taskInMemory<Plan, View extends object>(
 
   async function rebuild(changed: BlockContent): Promise<Rebuilt> {
     const file = withBlock(book, changed);
-    const first = await pressed(file, task, answers);
-    if ('cells' in first) return { ...first, told: [...(shown?.(solved(file)) ?? []), ...first.told] };
+    // What the page shows is the form that was written from.
+    let last: ReturnType<typeof task.read> | undefined;
+    const watched: Task<Plan, View> = {
+      ...task,
+      read: (now, given) => {
+        last = task.read(now, given);
+        return last;
+      },
+    };
+    const first = await pressed(file, watched, answers);
+    if ('cells' in first) return { ...first, told: [...((last && shown?.(last)) ?? []), ...first.told] };
     const more = 'questions' in first ? (asked?.(task.read(file, answers)) ?? {}) : {};
     if (Object.keys(more).length === 0) return { refused: sentencesOf(first) };
     const second = await pressed(file, task, { ...answers, ...more });
     // What the page has asked stands there to be read.
     if ('cells' in second) return { ...second, told: [...sentencesOf(first), ...second.told] };
     return { refused: sentencesOf(second) };
-  }
-
-  function solved(file: Book): ReturnType<typeof task.read> {
-    const form = task.read(file, answers);
-    return task.solve ? task.read(file, { ...task.solve(form), ...answers }) : form;
   }
 
   return { name, content, rebuild };

@@ -47,7 +47,8 @@ describe('an unplanned move under the others', () => {
       const shown = (column: string) => book.range(info.tab, `${column}${move.row}`).getDisplayValue();
       expect([shown('A'), shown('C'), shown('D'), shown('G')]).toEqual([
         'Reds',
-        '2026-04-03',
+        'Fri 3 Apr 2026',
+        // As it was typed.
         '2026-04-03',
         '10',
       ]);
