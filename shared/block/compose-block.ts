@@ -36,7 +36,7 @@ function styleAt({ style }: BlockRow, column: number): BlockStyle {
 export const SETTING_ROW = 'setting ';
 
 function idMark(id: string): string {
-  return id.startsWith(RECORD_ID) ? id : idOf(id);
+  return isRecordId(id) ? id : idOf(id);
 }
 
 /** The id of a row that goes by that name. */
@@ -47,5 +47,9 @@ export function idOf(name: string): string {
 export const SETTING_ID = '$';
 /** Begins the id of a record, such as a move: it keeps the id that it was given at first, wherever it goes. */
 export const RECORD_ID = '#';
+
+export function isRecordId(id: string | undefined): boolean {
+  return id?.startsWith(RECORD_ID) ?? false;
+}
 /** Cells at the beginning of a record that say which it is. */
 export const NAMING_CELLS = 3;

@@ -1,27 +1,13 @@
 import type { WireCell } from '../contract';
 import { isMemory } from './memory';
-import { MOVE_KEYS, STAY_KEYS } from './own-words';
+import { MOVE_KEYS, STAY_KEYS, TITLES } from './own-words';
 
-/** How the titles of our tables begin. By them, or by headings that only ours have, one without a memory is known. */
-const TITLES = [
-  'Rotation from ',
-  'Paddocks by week, ',
-  'Paddocks on the map',
-  'Fence materials',
-  'Fence walk',
-  'Will it bite',
-  'Feed, water, shelter and ground',
-  'Training pen',
-  'Training log',
-  'Herd log',
-  'Today',
-  'This file and its copies',
-];
+/** Headings that only tables of ours have. */
 const KEYS: readonly unknown[] = [...Object.values(MOVE_KEYS), ...Object.values(STAY_KEYS)];
 
 /**
  * Whether what stands in a named area is a table of ours. It is not where the name came to lie over something of the
- * grower's, nor where all that is left is the memory.
+ * grower's, nor where all that is left is the memory. One without a memory is known by its title or headings.
  */
 export function isOurs(rows: readonly (readonly WireCell[])[]): boolean {
   const cells = rows.flat();
@@ -30,5 +16,5 @@ export function isOurs(rows: readonly (readonly WireCell[])[]): boolean {
 }
 
 function isTitle(cell: WireCell): boolean {
-  return typeof cell === 'string' && TITLES.some((title) => cell.startsWith(title));
+  return typeof cell === 'string' && Object.values(TITLES).some((title) => cell.startsWith(title));
 }

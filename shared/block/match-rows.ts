@@ -1,5 +1,5 @@
 import type { WireCell } from '../contract';
-import { NAMING_CELLS, RECORD_ID } from './compose-block';
+import { isRecordId, NAMING_CELLS } from './compose-block';
 import {
   BLANK_MARK,
   bareMark,
@@ -83,5 +83,5 @@ function nameOf(marks: readonly string[]): string {
 }
 
 function isRecord({ id }: RowMemory): boolean {
-  return id.startsWith(RECORD_ID);
+  return isRecordId(id);
 }

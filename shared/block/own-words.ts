@@ -1,4 +1,4 @@
-/** Names and words of our own tables that whoever looks for the grower's lists must know. */
+/** Names and words of our own tables that whoever looks for the grower's lists, or for our tables, must know. */
 export const ROTATION_NAME = 'SOUNDER_ROTATION';
 export const MAP_BLOCK = 'SOUNDER_MAP';
 
@@ -11,3 +11,19 @@ export const MOVE_KEYS = { group: 'Group key', paddock: 'Paddock key' } as const
 
 /** Headings that only our own table of stays has. */
 export const STAY_KEYS = { inDay: 'Stay in', weighed: 'Since weighed' } as const;
+
+/** How the titles of our tables begin: by them one whose memory was deleted is still known. */
+export const TITLES = {
+  rotation: 'Rotation from ',
+  picture: 'Paddocks by week, ',
+  map: 'Paddocks on the map',
+  materials: 'Fence materials',
+  walk: 'Fence walk',
+  bite: 'Will it bite',
+  budget: 'Feed, water, shelter and ground',
+  pen: 'Training pen',
+  log: 'Training log',
+  herd: 'Herd log',
+  today: 'Today',
+  mark: 'This file and its copies',
+} as const;

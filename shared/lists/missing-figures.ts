@@ -85,7 +85,12 @@ export function missingFigures(
     isNew: columns.weighedOn === undefined,
   };
   return {
-    ...{ tab: tab.name, field, unit, column, rows, headingRow: list.headingRow },
+    tab: tab.name,
+    field,
+    unit,
+    column,
+    headingRow: list.headingRow,
+    rows,
     ...(isMade && { heading }),
     ...(field === 'weight' && { weighedOn }),
   };
@@ -105,7 +110,9 @@ export function filledFigures(
   { comma, today }: { readonly comma: boolean; readonly today: Day },
 ): FilledFigures | { readonly problem: string } {
   const fill = (row: number, after: BlockCell, at = column): CellChange => ({
-    ...{ tab, row, column: at },
+    tab,
+    row,
+    column: at,
     before: BLANK,
     after,
   });

@@ -1,6 +1,8 @@
 /** The rows above the headings: title, hint, and what the plan has to say. */
+
 import { BLANK, text } from '../block/cells';
 import type { BlockRow } from '../block/compose-block';
+import { TITLES } from '../block/own-words';
 import type { BlockStyle } from '../contract';
 import { isoFromDay } from '../core/calendar/day';
 import type { RotationBlockInput } from './model';
@@ -18,7 +20,7 @@ const FIRST_LINES = 2;
 
 export function rowsAbove(input: RotationBlockInput): BlockRow[] {
   const { seasonStart, seasonEnd } = input.settings.rules;
-  const title = `Rotation from ${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
+  const title = `${TITLES.rotation}${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
   return [title, HINT, ...warningLines(input)].map(
     (line, r): BlockRow => ({
       cells: [line === '' ? BLANK : text(line)],

@@ -35,10 +35,6 @@ export function rowsOfMoves(block: BlockContent): readonly number[] {
   return block.values.flatMap((_, r) => (r > first && (end < 0 || r < end) ? [r] : []));
 }
 
-export function isMoveId(id: string | undefined): boolean {
-  return id?.startsWith(RECORD_ID) ?? false;
-}
-
 /** A new id for a move, unlike those that are taken. */
 export function moveId(
   { group, paddock, inDay }: { readonly group: string; readonly paddock: string; readonly inDay: Day },

@@ -1,6 +1,7 @@
 import { cellA1 } from '../block/a1';
 import { number, text } from '../block/cells';
 import { type BlockRow, composeBlock } from '../block/compose-block';
+import { TITLES } from '../block/own-words';
 import type { BlockCell, BlockRule, WireCell } from '../contract';
 import { type Day, dayFromIso, isoFromDay, weekday } from '../core/calendar/day';
 import { serialFromDay } from '../core/calendar/serial';
@@ -14,7 +15,7 @@ export type PictureInput = Pick<RotationBlockInput, 'problem' | 'plan' | 'settin
 
 const NO_PIGS = '·';
 const CLOSED = '×';
-export const TITLE_BEGINS = 'Paddocks by week, ';
+export const TITLE_BEGINS = TITLES.picture;
 export const LEGEND_ENDS = `; ${NO_PIGS} no pigs, ${CLOSED} closed all week`;
 /** Paper-light backgrounds that black letters are read on; they repeat after the eighth group. */
 const COLOURS = ['#cfe2f3', '#fce5cd', '#d9ead3', '#ead1dc', '#fff2cc', '#d0e0e3', '#e6b8af', '#d9d2e9'];

@@ -1,4 +1,5 @@
 import { cellOnTab } from '../block/cell-on-tab';
+import { isRecordId } from '../block/compose-block';
 import type { BlockContent } from '../block/read-block';
 import type { WireCell } from '../contract';
 import { type Day, isoFromDay } from '../core/calendar/day';
@@ -6,7 +7,7 @@ import { describeWire, nameKey } from '../lists/read-list-cell';
 import { type Quantity, toInside, type UnitSystem } from '../units/units';
 import { COLUMNS, type ColumnKey } from './columns';
 import type { LookedUp, OldRotation, OldRow, TableProblem } from './model';
-import { columnsOf, HEADINGS, isMoveId, isTypedAt, rowNamed, rowsOfMoves } from './move-rows';
+import { columnsOf, HEADINGS, isTypedAt, rowNamed, rowsOfMoves } from './move-rows';
 import { type MovedInSeason, movedInFault } from './moved-in-fault';
 import { cellWords, ownDay, ownNumber, wholeDays } from './own-cell';
 import { readSettings } from './read-settings';
@@ -36,7 +37,7 @@ export function readRotation(standing: BlockContent): OldRotation {
   const skipped: OldRow[] = [];
   const rows = rowsOfMoves(block).flatMap((r): OldRow[] => {
     const cell = (key: ColumnKey): WireCell => valueAt(reading, r, key);
-    if (isMoveId(block.memory?.rows[r]?.id) && isMove(cell)) {
+    if (isRecordId(block.memory?.rows[r]?.id) && isMove(cell)) {
       const row = readRow(reading, r);
       if (!isSkipped(cellWords(cell('movedIn')))) return [row];
       skipped.push(row);

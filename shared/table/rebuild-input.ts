@@ -7,7 +7,7 @@ import type { OldRotation, OldRow, PastRow } from './model';
 import { unlistedPaddocks } from './unlisted-paddocks';
 
 /** The farm as the lists say now, and the rules to plan by. */
-export interface FarmNow {
+export interface ListedFarm {
   readonly paddocks: readonly PlanPaddock[];
   readonly groups: readonly PlanGroup[];
   readonly rules: PlanRules;
@@ -40,7 +40,7 @@ export interface RebuildInput {
  * day in between too. The group stands in the paddock of that last move. The rest of the plan begins today, or on
  * the latest typed day if that is later; with no real move at all the whole season is planned anew.
  */
-export function rebuildInput(old: OldRotation, now: FarmNow): RebuildInput {
+export function rebuildInput(old: OldRotation, now: ListedFarm): RebuildInput {
   const groups = bySameGroup(old.rows);
   const split = [...groups.values()].map((rows) => splitGroup(rows, now));
   const past = split.flatMap((part) => part.past).sort((a, b) => a.inDay - b.inDay);
@@ -115,7 +115,7 @@ function withoutSkipped(
  */
 function plannedBefore(
   future: readonly OldRow[],
-  { groups, paddocks }: FarmNow,
+  { groups, paddocks }: ListedFarm,
   planStart: Day,
   standing: readonly (Standing | undefined)[] = [],
 ): Pick<PlanProblem, 'before' | 'wishes'> {
@@ -169,7 +169,7 @@ interface Split {
 }
 
 /** Rows in the order of the day in, whatever order they stand in; rows without a day come last. */
-function splitGroup(rows: readonly OldRow[], now: FarmNow): Split {
+function splitGroup(rows: readonly OldRow[], now: ListedFarm): Split {
   const { today, countPlannedAsDone } = now;
   const inOrder = [...rows].sort(
     (a, b) => (a.inDay ?? Infinity) - (b.inDay ?? Infinity) || a.sheetRow - b.sheetRow,
@@ -199,7 +199,7 @@ function splitGroup(rows: readonly OldRow[], now: FarmNow): Split {
 }
 
 /** Moves that are counted as done as planned get their planned day as the day moved in, so that it is known again. */
-function asDone({ today, countPlannedAsDone }: FarmNow): (row: OldRow) => OldRow {
+function asDone({ today, countPlannedAsDone }: ListedFarm): (row: OldRow) => OldRow {
   return (row) => {
     const isCounted =
       countPlannedAsDone && row.movedIn === undefined && row.inDay !== undefined && row.inDay <= today;
@@ -259,7 +259,7 @@ function overdueNote({ past, future }: Split, today: Day): string[] {
 
 /** A day typed ahead moves the beginning of the plan there for every group. */
 function noteWaiting(
-  { groups, rules, today }: FarmNow,
+  { groups, rules, today }: ListedFarm,
   standing: readonly (Standing | undefined)[],
   planStart: Day,
   notes: string[],
@@ -273,7 +273,7 @@ function noteWaiting(
   }
 }
 
-function noteShared(now: FarmNow, standing: readonly (Standing | undefined)[], notes: string[]): void {
+function noteShared(now: ListedFarm, standing: readonly (Standing | undefined)[], notes: string[]): void {
   for (const [g, one] of standing.entries()) {
     const other = standing.findIndex((two, h) => h < g && two && one && two.paddock === one.paddock);
     if (!one || other < 0) continue;

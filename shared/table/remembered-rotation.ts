@@ -1,4 +1,4 @@
-import { idOf, SETTING_ROW } from '../block/compose-block';
+import { idOf, isRecordId, SETTING_ROW } from '../block/compose-block';
 import { ANSWER_MARK, BLANK_MARK, markOfStanding, type RowMemory } from '../block/memory';
 import type { BlockContent } from '../block/read-block';
 import type { WireCell } from '../contract';
@@ -6,7 +6,7 @@ import type { Day } from '../core/calendar/day';
 import { COLUMNS, type ColumnKey, columnOfHeading } from './columns';
 import { SPILLED } from './function-cells';
 import { headRowName, TITLE, WARNING } from './head-rows';
-import { ANCHOR, columnsOf, HEADINGS, isMoveId, moveId, rowNamed, rowsOfMoves } from './move-rows';
+import { ANCHOR, columnsOf, HEADINGS, moveId, rowNamed, rowsOfMoves } from './move-rows';
 import { cellWords, ownDay } from './own-cell';
 import { SETTINGS_TITLE, settingOfLabel } from './settings-rows';
 
@@ -35,7 +35,7 @@ function withNewMoves(block: BlockContent): BlockContent {
   const rows = [...memory.rows];
   for (const r of rowsOfMoves(block)) {
     const cell = (key: ColumnKey): WireCell => block.values[r]?.[columns.get(key) ?? -1] ?? '';
-    if (isMoveId(rows[r]?.id) || !isMove(cell)) continue;
+    if (isRecordId(rows[r]?.id) || !isMove(cell)) continue;
     const inDay = ownDay(cell('movedIn')) ?? ownDay(cell('plannedIn')) ?? 0;
     const id = moveId({ group: cellWords(cell('group')), paddock: cellWords(cell('paddock')), inDay }, taken);
     // A formula of ours came in with a row that was copied.

@@ -2,10 +2,9 @@ import type { Book } from '../block/book';
 import { ROTATION_NAME } from '../block/own-words';
 import { rememberedList } from '../lists/list-memory';
 import type { RotationSettings } from '../table/model';
-import { readRotation } from '../table/read-rotation';
 import { BUDGET_BLOCK } from './budget/budget-block';
 import { MATERIALS_BLOCK } from './materials/materials-block';
-import { rotationNow } from './rotation-now';
+import { standingRotation } from './rotation/rotation-standing';
 import { standingOf } from './standing';
 
 /** Tables that remember their lists, in the order in which they are asked. */
@@ -32,10 +31,7 @@ function lookFor(book: Book): Remembered {
 }
 
 function listIn(book: Book, name: string, kind: 'paddocks' | 'groups') {
-  if (name === ROTATION_NAME) {
-    const block = rotationNow(book);
-    return block && readRotation(block).settings?.lists[kind];
-  }
+  if (name === ROTATION_NAME) return standingRotation(book)?.rotation.settings?.lists[kind];
   const block = standingOf(book, name)?.reading;
   return block && rememberedList(block, kind);
 }

@@ -13,7 +13,7 @@ import { astrayCells } from './merge/astray-cells';
 import { type Kept, type MergedBlock, mergeBlock } from './merge/merge-block';
 import { rebuildBlock } from './merge/rebuild-block';
 import { placeLegend, placeOf, TAB_LABEL } from './place';
-import { rotationNow } from './rotation-now';
+import { standingRotation } from './rotation/rotation-standing';
 import { filledBeside, type Standing } from './standing';
 import type { Answers, Form, Sources, Task } from './task';
 
@@ -115,7 +115,7 @@ function meanwhile(what: string): string {
 
 function refuseOtherMeaning({ rotation, ...lists }: Sources, now: Book): void {
   bindLists(lists, now);
-  const table = rotation && rotationNow(now);
+  const table = rotation && standingRotation(now)?.block;
   if (!rotation || (table && blockMeaning(table) === blockMeaning(rotation))) return;
   throw new Error(meanwhile(`The rotation table on “${rotation.info.tab}”`));
 }

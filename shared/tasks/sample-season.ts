@@ -2,7 +2,6 @@
  * A sample farm as it stands six weeks into its season: the lists, and over them what the tasks make of them, as
  * somebody would have had them written day by day. Moves up to a few days ago are counted as done, the next one is late.
  */
-import { bookOf } from '../block/book';
 import type { Reply } from '../contract';
 import { type Day, dayFromIso, isoFromDay } from '../core/calendar/day';
 import type { PlanProblem } from '../plan/model';
@@ -16,7 +15,7 @@ import {
   type Planned,
   ROTATION_TASK,
 } from './rotation/rotation-task';
-import { type Port, runTask } from './run-task';
+import { type Port, readBook, runTask } from './run-task';
 import type { Answers, Task } from './task';
 import { TODAY_TASK } from './today/today-task';
 
@@ -27,7 +26,7 @@ export type Planner = (problem: PlanProblem) => Promise<Planned> | Planned;
 export async function playSample(port: Port, { id, weighings }: SampleFarm, plan: Planner): Promise<void> {
   const { tabs } = await port('startSample', { sample: id });
   try {
-    const { today } = (await port('readFile', {})).overview;
+    const { today } = (await readBook(port)).overview;
     const now = dayFromIso(today) ?? 0;
     for (const weighing of weighings) await write(port, HERD_TASK, weighed(weighing, now));
     await rotate(port, plan, {});
@@ -52,7 +51,7 @@ function weighed({ group, daysAgo, weight }: SampleWeighing, today: Day): Answer
 }
 
 async function rotate(port: Port, plan: Planner, answers: Answers): Promise<void> {
-  const { season } = ROTATION_TASK.read(bookOf(await port('readFile', {})), answers);
+  const { season } = ROTATION_TASK.read(await readBook(port), answers);
   if ('missing' in season) throw new Error(season.missing);
   await write(port, ROTATION_TASK, { ...answers, [PLAN_LABEL]: await plan(season.problem) });
 }
@@ -65,7 +64,7 @@ async function write<Plan>(port: Port, task: Task<Plan>, answers: Answers): Prom
 
 /** The last move before today: nobody has written down that it was made. */
 async function lateMove(port: Port, today: Day): Promise<Day> {
-  const table = standingRotation(bookOf(await port('readFile', {})));
+  const table = standingRotation(await readBook(port));
   const days = table?.rotation.rows.flatMap(({ inDay = today }) => (inDay < today ? [inDay] : [])) ?? [];
   return Math.max(...days);
 }

@@ -75,15 +75,9 @@ function widened(tab: TabContent, written: BlockContent, others: readonly BlockI
   const memoryColumn = memoryColumnOf(written);
   const table = memoryColumn === undefined ? tab : withoutColumn(tab, memoryColumn);
   const info = widenedBlock(table, written.info, others);
-  const adoptColumns = info.columns - written.info.columns;
-  const beyond = memoryColumn === undefined ? 0 : 1;
   const { memory } = written;
   const block = { ...cut(table, info), ...(memory && { memory }) };
-  return standing(block, {
-    area: { ...info, columns: info.columns + beyond },
-    memoryColumn,
-    adoptColumns,
-  });
+  return standing(block, { memoryColumn, adoptColumns: info.columns - written.info.columns });
 }
 
 function withoutColumn(tab: TabContent, column: number): TabContent {

@@ -1,11 +1,9 @@
 /** Writes dist/samples/*.xlsx for the preview: the sample farms of today, six weeks into their season. */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dayFromCivil, isoFromDay } from '../../shared/core/calendar/day';
-import { explainPlan } from '../../shared/plan/explain-plan';
-import type { PlanProblem } from '../../shared/plan/model';
-import { planRotation } from '../../shared/plan/plan-rotation';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
 import type { SampleFarm } from '../../shared/samples/sample-farm';
+import { plannedAtOnce } from '../../shared/tasks/rotation/rotation-task';
 import { playSample } from '../../shared/tasks/sample-season';
 import { openWorkbook, portOf } from '../headless';
 
@@ -19,12 +17,7 @@ for (const farm of SAMPLE_FARMS) writeFileSync(`${FOLDER}/${farm.id}.xlsx`, awai
 
 async function sampleFile(farm: SampleFarm): Promise<Uint8Array> {
   const book = await openWorkbook({ tabs: { Start: [] }, codeJs, today });
-  await playSample(portOf(book), farm, planned);
+  await playSample(portOf(book), farm, plannedAtOnce);
   book.spreadsheet.deleteSheet(book.spreadsheet.getSheetByName('Start')!);
   return book.toXlsx();
-}
-
-function planned(problem: PlanProblem) {
-  const outcome = planRotation(problem);
-  return { problem, outcome, words: explainPlan(problem, outcome) };
 }

@@ -1,7 +1,9 @@
 /** "Will it bite" as a block of cells: the lines with their volts, the wires, the settings, the levels. */
+
 import { answer, BLANK, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
+import { TITLES } from '../../block/own-words';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
@@ -73,7 +75,7 @@ export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
 }
 
 function addHead(draft: Draft): void {
-  draft.add([text('Will it bite')], 'title');
+  draft.add([text(TITLES.bite)], 'title');
   for (const caution of BITE_CAUTIONS) draft.add([text(caution)], 'warning');
 }
 

@@ -4,6 +4,7 @@ import { BLANK, blank, date, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import { DAY_FORMAT } from '../../block/day-format';
+import { TITLES } from '../../block/own-words';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addEndLine } from '../end-line';
@@ -48,7 +49,7 @@ export function walkBlock(
   room: TableRoom = NEW_TABLE,
 ): ComposedBlock {
   const draft = draftBlock(origin);
-  draft.add([text('Fence walk')], 'title');
+  draft.add([text(TITLES.walk)], 'title');
   draft.add([text(WALK_CAUTION)], 'warning');
   const { level } = addSettings(draft, WALK_SETTINGS, settings, 'US');
   const first = draft.next() + SUMMARY_ROWS + 1;

@@ -5,6 +5,7 @@ import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import { dateCall } from '../../block/date-call';
 import { DAY_FORMAT } from '../../block/day-format';
+import { TITLES } from '../../block/own-words';
 import type { BlockCell } from '../../contract';
 import { memoryRow } from '../../lists/list-memory';
 import { type Quantity, symbolOf, type UnitSystem } from '../../units/units';
@@ -63,7 +64,7 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
   const months = byPeriod(stays, () => 0, 'month');
   const paddocks = [...new Map(stays.map((stay) => [stay.paddock, stay])).values()];
   const top = draftBlock(origin);
-  top.add([text('Feed, water, shelter and ground')], 'title');
+  top.add([text(TITLES.budget)], 'title');
   top.add([text(plan.origin)], 'muted');
   for (const sentence of plan.leftOut) top.add([text(`${LOOK_OUT}${sentence}`)], 'warning');
   for (const caution of BUDGET_CAUTIONS) top.add([text(caution)], 'warning');

@@ -2,11 +2,10 @@ import type { Book } from '../../block/book';
 import { civilFromDay, type Day, dayFromCivil, dayFromIso, isoFromDay } from '../../core/calendar/day';
 import type { ListSources } from '../../lists/model';
 import { readAmount } from '../../locale/read-amount';
-import { readRotation } from '../../table/read-rotation';
 import type { UnitSystem } from '../../units/units';
 import { type Asking, asking, type ChoiceForm } from '../ask';
 import { type GrowerLists, growerLists } from '../grower-lists';
-import { rotationNow } from '../rotation-now';
+import { type StandingRotation, standingRotation } from '../rotation/rotation-standing';
 import { insideSettings } from '../settings';
 import type { Sources, Task } from '../task';
 import { BUDGET_BLOCK, type BudgetPlan, budgetBlock, type LoadNotes } from './budget-block';
@@ -50,9 +49,9 @@ export const BUDGET_TASK = {
   read: (book, answers) => {
     const ask = asking(book, answers, BUDGET_BLOCK);
     const read = ask.block && readBudget(ask.block);
-    const rotation = rotationIn(book);
-    const units = ask.units(rotation?.old.settings?.unitSystem);
-    const { form: stays, source, origin, sources } = askStays(ask, book, rotation, units, read);
+    const table = standingRotation(book);
+    const units = ask.units(table?.rotation.settings?.unitSystem);
+    const { form: stays, source, origin, sources } = askStays(ask, book, table, units, read);
     ask.wrong(stays.problems);
     const settings = ask.settings(BUDGET_SETTINGS, read?.settings, units);
     const limits = insideSettings(BUDGET_SETTINGS, settings.values, units);
@@ -76,12 +75,6 @@ export const BUDGET_TASK = {
   compose: ({ notes, ...plan }, corner) => budgetBlock(plan, notes, corner),
 } satisfies Task<BudgetPlan & { readonly notes: LoadNotes }>;
 
-/** The rotation table as it stands. */
-function rotationIn(book: Book) {
-  const block = rotationNow(book);
-  return block && { block, old: readRotation(block) };
-}
-
 interface Asked {
   readonly form: StaysForm;
   readonly source: StaySource;
@@ -94,29 +87,29 @@ interface Asked {
 function askStays(
   ask: Asking,
   book: Book,
-  rotation: ReturnType<typeof rotationIn>,
+  table: StandingRotation | undefined,
   units: UnitSystem,
   read: BudgetRead | undefined,
 ): Asked {
   // A budget that was made from the lists stays one.
   const wasOfLists = read?.isOfLists ?? false;
   const from =
-    rotation &&
+    table &&
     ask.choice(
       'Which stays?',
       {
-        rotation: `The moves planned on “${rotation.block.info.tab}”`,
+        rotation: `The moves planned on “${table.block.info.tab}”`,
         lists: 'My lists, paddock after paddock',
       },
       wasOfLists ? 'lists' : 'rotation',
     );
-  if (rotation && from?.value === 'rotation') {
-    const { rows, problems, settings } = rotation.old;
-    const { tab } = rotation.block.info;
+  if (table && from?.value === 'rotation') {
+    const { rows, problems, settings } = table.rotation;
+    const { tab } = table.block.info;
     const stays = rotationStays(rows, tab);
     // A weight in the list that is none leaves moves without one.
     const listed = stays.problems.length > 0 ? growerLists(book, units).problems : [];
-    const links = settings?.unitSystem === units ? rotationLinks(rotation.block) : undefined;
+    const links = settings?.unitSystem === units ? rotationLinks(table.block) : undefined;
     return {
       form: {
         from,
@@ -125,7 +118,7 @@ function askStays(
       },
       source: links ? { rotation: links } : {},
       origin: originOfRotation(tab),
-      sources: { rotation: rotation.block },
+      sources: { rotation: table.block },
     };
   }
   const lists = ask.lists(['paddocks', 'groups'], units);

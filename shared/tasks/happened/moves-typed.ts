@@ -5,6 +5,7 @@ import { date, number, text } from '../../block/cells';
 import { isFilled } from '../../block/is-filled';
 import type { BlockCell } from '../../contract';
 import { type Day, dayFromIso, isoFromDay } from '../../core/calendar/day';
+import type { ReadPaddock } from '../../lists/model';
 import { nameKey } from '../../lists/read-list-cell';
 import { decimalComma } from '../../locale/decimal-comma';
 import { readTyped } from '../../locale/read-typed';
@@ -26,7 +27,7 @@ export function movedTyped(farm: FarmNow, happened: Happened): Typing[] {
     throw new NotRecorded(`${must}: a move is recorded once it has happened.`, 'day');
   }
   const planned = happened.move === '' ? undefined : moveOf(card, happened);
-  const paddock = paddockTyped(farm, happened.paddock || planned?.paddock);
+  const paddock = listedPaddock(farm, happened.paddock || planned?.paddock).name;
   refuseDay(farm, card, planned, day);
   refuseTaken(farm, card, paddock, day);
   return planned ? moved(farm, planned, paddock, day) : unplanned(farm, card, paddock, day);
@@ -102,9 +103,9 @@ function moveOf({ group, moves, open }: Card, { move }: Happened): OldRow {
   throw new NotRecorded(`${moveName(found)} has a day already.`, 'move');
 }
 
-function paddockTyped({ lists }: FarmNow, name = ''): string {
+export function listedPaddock({ lists }: FarmNow, name = ''): ReadPaddock {
   const listed = lists.paddocks.find((one) => nameKey(one.name) === nameKey(name));
-  if (listed) return listed.name;
+  if (listed) return listed;
   throw new NotRecorded(`“${name}” is not in your paddock list.`, 'paddock');
 }
 

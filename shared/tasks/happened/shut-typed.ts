@@ -7,18 +7,16 @@ import { nameKey } from '../../lists/read-list-cell';
 import { keptCell } from '../kept-cell';
 import type { FarmNow } from './farm-now';
 import { type Happened, NotRecorded, type Typing } from './happened';
-import { dayTyped } from './moves-typed';
+import { dayTyped, listedPaddock } from './moves-typed';
 
 /**
  * The list has one stretch of days in which a paddock is open. So one end of it moves: the first day where the paddock is
  * shut already, the last where it stays shut to the end of the season.
  */
 export function shutTyped(farm: FarmNow, happened: Happened): Typing[] {
-  const paddock = farm.lists.paddocks.find(({ name }) => nameKey(name) === nameKey(happened.paddock ?? ''));
-  const source = farm.lists.sources.paddocks;
-  const row = paddock?.cells.name?.row;
-  if (!paddock || !source || row === undefined)
-    throw new NotRecorded(`“${happened.paddock ?? ''}” is not in your paddock list.`, 'paddock');
+  const paddock = listedPaddock(farm, happened.paddock);
+  const source = farm.lists.sources.paddocks!;
+  const { row } = paddock.cells.name!;
   const { field, day } = boundOf(farm, happened, paddock.name);
   const { tab, list } = source;
   const isThere = list.columns[field] !== undefined;

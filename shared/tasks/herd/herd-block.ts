@@ -2,10 +2,12 @@
  * The herd log as a block of cells: who, from which day on, how many, what they weigh. It is the record that head and
  * weight of every day come from; the group list is where it begins.
  */
+
 import { BLANK, blank, date, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import { DAY_FORMAT } from '../../block/day-format';
+import { TITLES } from '../../block/own-words';
 import type { BlockCell, BlockStyle } from '../../contract';
 import type { Day } from '../../core/calendar/day';
 import { keyFormula } from '../../table/move-formulas';
@@ -60,7 +62,7 @@ export function herdBlock(
   room: TableRoom = NEW_TABLE,
 ): ComposedBlock {
   const draft = draftBlock(origin);
-  draft.add([text('Herd log')], 'title');
+  draft.add([text(TITLES.herd)], 'title');
   draft.add([text(HINT)], 'muted');
   draft.add([text(HINT_OF_LIST)], 'muted');
   addUnits(draft, units);

@@ -5,7 +5,7 @@
 import { BLANK, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
-import { CORNERS_TITLE } from '../../block/own-words';
+import { CORNERS_TITLE, TITLES } from '../../block/own-words';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { NO_ADDED_COLUMNS } from '../added-columns';
@@ -34,7 +34,7 @@ export function composeMapBlock(input: MapBlockInput): ComposedBlock {
   const { map, units, origin } = input;
   const { added = NO_ADDED_COLUMNS } = input.kept ?? {};
   const draft = draftBlock(origin);
-  draft.add([text('Paddocks on the map')], 'title');
+  draft.add([text(TITLES.map)], 'title');
   draft.add([text(ON_THE_MAP)], 'muted');
   draft.add([text(WATER_RULES)], 'muted');
   addUnits(draft, units);

@@ -1,7 +1,9 @@
 /** The materials list as a block of cells: list on top, then the comparison, the settings and the layout. */
+
 import { text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
+import { TITLES } from '../../block/own-words';
 import type { ListSource, PaddockList } from '../../lists/model';
 import type { UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
@@ -69,7 +71,7 @@ export function materialsBlock(plan: MaterialsPlan, typed: MaterialsTyped, origi
 }
 
 function addHead(draft: Draft): void {
-  draft.add([text('Fence materials')], 'title');
+  draft.add([text(TITLES.materials)], 'title');
   draft.add(
     [
       text(

@@ -1,4 +1,4 @@
-import { RECORD_ID } from '../../block/compose-block';
+import { isRecordId } from '../../block/compose-block';
 import type { PointingCell } from '../../block/pointing-cells';
 import type { BlockContent } from '../../block/read-block';
 
@@ -14,10 +14,9 @@ export function astrayCells(
   ids: readonly string[],
 ): readonly string[] {
   const before = memory?.rows.map((row) => row?.id) ?? [];
-  const isRecord = (id: string | undefined): boolean => id?.startsWith(RECORD_ID) ?? false;
-  const first = before.findIndex(isRecord);
-  const last = before.map(isRecord).lastIndexOf(true);
-  const isSameLength = ids.map(isRecord).lastIndexOf(true) === last;
+  const first = before.findIndex(isRecordId);
+  const last = before.map(isRecordId).lastIndexOf(true);
+  const isSameLength = ids.map(isRecordId).lastIndexOf(true) === last;
   const stays = (sheetRow: number): boolean => {
     const at = sheetRow - info.row;
     return at === 0 || (before[at] !== undefined && before[at] === ids[at]);

@@ -16,7 +16,7 @@
  */
 import { alignColumns, type Columns } from '../../block/align-columns';
 import { BLANK, text } from '../../block/cells';
-import { RECORD_ID } from '../../block/compose-block';
+import { isRecordId } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import { isLeftOver, memoryColumn } from '../../block/memory';
 import type { BlockContent } from '../../block/read-block';
@@ -140,7 +140,7 @@ function keepLooks(
   ids: readonly string[],
 ): void {
   for (const [r, at] of rows.entries()) {
-    if (at === undefined || !ids[at]?.startsWith(RECORD_ID)) continue;
+    if (at === undefined || !isRecordId(ids[at])) continue;
     for (const [place, slot] of slots.entries()) {
       const column = 'ours' in slot ? columns.indexOf(slot.ours) : slot.own;
       const cell = cells[at]?.[place];

@@ -1,6 +1,6 @@
 /** Columns of the grower's in a block of ours. */
 import type { Columns } from '../../block/align-columns';
-import { RECORD_ID } from '../../block/compose-block';
+import { isRecordId } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import type { BlockContent } from '../../block/read-block';
 import type { BlockCell } from '../../contract';
@@ -47,7 +47,7 @@ export function fillOwn(
   ids: readonly string[],
   left: readonly StandingCell[],
 ): void {
-  const isRecord = (at: number): boolean => ids[at]?.startsWith(RECORD_ID) ?? false;
+  const isRecord = (at: number): boolean => isRecordId(ids[at]);
   for (const [place, slot] of slots.entries()) {
     if ('ours' in slot) continue;
     const { own } = slot;

@@ -1,7 +1,7 @@
 import { cellA1 } from '../../block/a1';
 import type { Columns } from '../../block/align-columns';
 import { BLANK, text } from '../../block/cells';
-import { NAMING_CELLS, RECORD_ID } from '../../block/compose-block';
+import { isRecordId, NAMING_CELLS } from '../../block/compose-block';
 import type { BlockContent } from '../../block/read-block';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { shiftFormula } from '../../table/shift-formula';
@@ -48,7 +48,7 @@ export function addBelow(
   for (const row of new Set(all.map((cell) => cell.row))) {
     const at = cells.length;
     const line = Array.from({ length: width }, (): BlockCell => BLANK);
-    const naming = isRecord && idOfRow(row).startsWith(RECORD_ID) ? NAMING_CELLS : 0;
+    const naming = isRecord && isRecordId(idOfRow(row)) ? NAMING_CELLS : 0;
     for (let w = 0; w < naming; w++) {
       line[slots.findIndex((slot) => 'ours' in slot && slot.ours === w)] = keptCell(
         old.values[row]?.[columns.indexOf(w)] ?? '',

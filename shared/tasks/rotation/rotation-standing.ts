@@ -10,7 +10,15 @@ export interface StandingRotation extends Standing {
   readonly rotation: OldRotation;
 }
 
+/** Looked for once for each reading of the file, however many tasks and keystrokes ask. */
 export function standingRotation(book: Book): StandingRotation | undefined {
+  if (!known.has(book)) known.set(book, lookFor(book));
+  return known.get(book);
+}
+
+const known = new WeakMap<Book, StandingRotation | undefined>();
+
+function lookFor(book: Book): StandingRotation | undefined {
   const standing = standingOf(book, ROTATION_NAME, 'across');
   if (!standing) return undefined;
   const block = rememberedRotation(standing.block);

@@ -40,6 +40,12 @@ export interface Planned {
   readonly words?: PlanWords | undefined;
 }
 
+/** Takes seconds on a large farm: a page has it worked out beside it. */
+export function plannedAtOnce(problem: PlanProblem): Planned {
+  const outcome = planRotation(problem);
+  return { problem, outcome, words: explainPlan(problem, outcome) };
+}
+
 export type RotationInput = Omit<RotationBlockInput, 'corner'>;
 
 interface RotationView {
@@ -104,12 +110,7 @@ export const ROTATION_TASK: Task<RotationInput, RotationView> = {
       warnings: [...unitsChanged(settings?.unitSystem, units), ...daysAhead(old, today)],
     };
   },
-  solve: ({ season }) => {
-    if ('missing' in season) return {};
-    const { problem } = season;
-    const outcome = planRotation(problem);
-    return { [PLAN_LABEL]: { problem, outcome, words: explainPlan(problem, outcome) } };
-  },
+  solve: ({ season }) => ('missing' in season ? {} : { [PLAN_LABEL]: plannedAtOnce(season.problem) }),
   compose: (plan, corner) => rotationBlock({ ...plan, corner }),
 };
 

@@ -14,7 +14,7 @@ import { herdSource } from '../herd/herd-log';
 import type { StandingRotation } from './rotation-standing';
 
 /** A plan and the problem that it answers. Without words nothing is said above the table of how good it is. */
-export interface Planned {
+export interface Made {
   readonly problem: PlanProblem;
   readonly plan: Plan;
   readonly words: PlanWords | undefined;
@@ -23,7 +23,7 @@ export interface Planned {
 interface Given {
   readonly book: Book;
   readonly lists: GrowerLists;
-  readonly made: Planned;
+  readonly made: Made;
   /** Of the whole season, also where only the rest of it was planned. */
   readonly rules: PlanRules;
   readonly unitSystem: UnitSystem;
@@ -57,7 +57,7 @@ export function tableInput(given: Given): Omit<RotationBlockInput, 'corner'> {
 }
 
 /** What stands above the table in the sheet: where the plan falls short, and what was taken for granted. */
-function warningsOf({ problem, plan, words }: Planned, rebuild: RebuildInput | undefined): string[] {
+function warningsOf({ problem, plan, words }: Made, rebuild: RebuildInput | undefined): string[] {
   const short = words && fallsShort(plan) ? [...words.score, ...(words.mend ? [words.mend] : [])] : [];
   return [...short, ...growthNotes(problem, plan), ...(rebuild?.notes ?? [])];
 }

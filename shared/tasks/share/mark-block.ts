@@ -1,13 +1,15 @@
 /** The mark of the original as a small block of its own, with how to copy. Nothing in it names the original. */
+
 import { text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
+import { TITLES } from '../../block/own-words';
 import { markRow } from './original-mark';
 import { COPY_STEPS } from './share-advice';
 
 export function composeMarkBlock(mark: string): ComposedBlock {
   const { cells, styles, ids } = composeBlock([
-    { cells: [text('This file and its copies')], style: 'title' },
+    { cells: [text(TITLES.mark)], style: 'title' },
     { cells: markRow(mark).map(text), style: 'muted' },
     ...COPY_STEPS.map((step) => ({ cells: [text(step)] })),
   ]);

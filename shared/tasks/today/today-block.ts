@@ -1,7 +1,9 @@
 /** Today's page: a card for each group, narrow enough for a phone, in plain formulas over the rotation table. */
+
 import { BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
+import { TITLES } from '../../block/own-words';
 import type { BlockCell } from '../../contract';
 import { REMINDERS } from '../../table/barn-door-list';
 import { DEFAULT_TEMPERATURE_C } from '../../table/model';
@@ -38,7 +40,7 @@ const LATE = 'Late';
 export function todayBlock(table: TodayTable, origin: Origin): ComposedBlock {
   const draft = draftBlock(origin);
   const workingTop = origin.row + 3 + ROWS_A_CARD * table.groups.length + REMINDERS.length + 3;
-  draft.add([text('Today'), formula('=TODAY()', DAY)], 'title');
+  draft.add([text(TITLES.today), formula('=TODAY()', DAY)], 'title');
   draft.add([text(HINT)], 'muted');
   const warning = draft.add([formula(outOfDate(table, draft, workingTop))], 'plain', 'out of date');
   colour(draft, warning, `${draft.fixed(warning, 0)}<>""`, COLOURS.late);

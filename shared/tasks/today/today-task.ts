@@ -3,7 +3,7 @@ import { startUnits } from '../../lists/start-units';
 import { asking } from '../ask';
 import { growerLists } from '../grower-lists';
 import { herdSource } from '../herd/herd-log';
-import { rotationNow } from '../rotation-now';
+import { standingRotation } from '../rotation/rotation-standing';
 import type { Task } from '../task';
 import { type BoundTable, boundTable } from './bound-table';
 import { TODAY_BLOCK } from './tick-words';
@@ -17,7 +17,7 @@ export const TODAY_TASK: Task<TodayTable> = {
   tabName: 'Today',
   read: (book, answers) => {
     const ask = asking(book, answers, TODAY_BLOCK);
-    const block = rotationNow(book);
+    const block = standingRotation(book)?.block;
     const table = block
       ? boundTable(block)
       : { problem: 'There is no rotation table yet. Choose “Plan the moves” first: today’s page reads it.' };

@@ -17,6 +17,7 @@ import { BLANK, blank, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import { DAY_FORMAT } from '../../block/day-format';
+import { TITLES } from '../../block/own-words';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addEndLine } from '../end-line';
@@ -64,7 +65,7 @@ export function composeLogBlock(
   room: TableRoom = NEW_TABLE,
 ): ComposedBlock {
   const draft = draftBlock(origin);
-  draft.add([text('Training log')], 'title');
+  draft.add([text(TITLES.log)], 'title');
   for (const note of NOTES) draft.add([text(note)], 'muted');
   draft.add([text(CAUTION)], 'warning');
   const { minimumDays } = addSettings(draft, LOG_SETTINGS, settings, 'US');

@@ -1,7 +1,9 @@
 /** The training pen as a live list: one TRAINING_PEN call, one STRAND_HEIGHTS call, plain formulas for the rest. */
+
 import { answer, BLANK, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
+import { TITLES } from '../../block/own-words';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
@@ -107,7 +109,7 @@ export function composePenBlock(
   origin: Origin,
 ): ComposedBlock {
   const draft = draftBlock(origin);
-  draft.add([text('Training pen')], 'title');
+  draft.add([text(TITLES.pen)], 'title');
   draft.add([text('Change a setting here and the list follows.')], 'muted');
   for (const caution of PEN_CAUTIONS) {
     for (const line of inLines(caution)) draft.add([text(line)], 'warning');

@@ -174,7 +174,7 @@ function Fields({ farm, happened, set, problemOf }: FieldsProps) {
 
 function HerdFields(props: FieldsProps & { children: ComponentChildren }) {
   const { farm, happened, set, problemOf, children } = props;
-  const { units } = HERD_TASK.read(farm.book, {});
+  const { units } = useMemo(() => HERD_TASK.read(farm.book, {}), [farm.book]);
   return (
     <>
       {children}

@@ -3,16 +3,15 @@ import { type PlanWords, plainWords } from '../../../../shared/plan/explain-plan
 import type { NoPlan, Plan, PlanProblem } from '../../../../shared/plan/model';
 import type { PlanNews } from '../../../../shared/plan/plan-news';
 import type { Planned } from '../../../../shared/tasks/rotation/rotation-task';
+import type { Made as PlanMade } from '../../../../shared/tasks/rotation/table-input';
 import { usePage } from '../../page';
 import { runPlan } from '../../planner/run-plan';
 
 /** What is typed is worked out when the typing has paused for so long; judgement. */
 const PAUSE_MS = 400;
 
-/** A plan and the problem it answers. */
-export interface Made {
-  readonly problem: PlanProblem;
-  readonly plan: Plan;
+/** A plan with its words. */
+export interface Made extends PlanMade {
   readonly words: PlanWords;
 }
 
