@@ -1,12 +1,13 @@
 /** What a column is by what stands in it, where the words of its heading do not tell. */
 import type { TabContent, WireCell } from '../contract';
-import { dayFromIso } from '../core/calendar/day';
+import type { Day } from '../core/calendar/day';
 import { textNumber } from '../units/text-number';
 import { LIST_UNITS, unitOfText } from '../units/unit-words';
 import { fitting } from './heading-unit';
 import { FIELD_QUANTITIES } from './headings';
 import { isBlankCell } from './list-rows';
 import type { GroupField, PaddockField } from './model';
+import { dayIn } from './read-list-cell';
 import { textDay } from './text-day';
 
 /** Rows that are looked at, and the part of the cells that must agree. Judgement. */
@@ -114,10 +115,14 @@ function isAmountOf(cell: WireCell, field: PaddockField | GroupField): boolean {
   );
 }
 
-function isAfter(cell: WireCell, today: number): boolean {
-  const day = typeof cell === 'object' ? dayFromIso(cell.d.slice(0, 10)) : undefined;
+/** The day in a date cell or in a text; without `today` only one that names its year. */
+export function dayMeant(cell: WireCell, today: Day | undefined): Day | undefined {
   const text = typeof cell === 'string' ? textDay(cell, 'dmy', today) : undefined;
-  return (day ?? (text && 'first' in text ? text.first : -Infinity)) > today;
+  return dayIn(cell) ?? (text && 'first' in text ? text.first : undefined);
+}
+
+function isAfter(cell: WireCell, today: Day): boolean {
+  return (dayMeant(cell, today) ?? -Infinity) > today;
 }
 
 function most(cells: readonly WireCell[], fits: (cell: WireCell) => boolean): boolean {

@@ -1,9 +1,9 @@
-import type { BlockInfo, TabContent, WireCell } from '../contract';
+import type { BlockInfo, TabContent } from '../contract';
 import { civilFromDay } from '../core/calendar/day';
 import type { ListUnit } from '../units/unit-words';
 import { endsList, type HeadingRow, isRowOfList, overlap, spanOf } from './below-a-list';
 import { type ClaimedHeading, chooseColumns, claimedHeadings, unitsOf } from './choose-columns';
-import { namesRepeat } from './column-content';
+import { dayMeant, namesRepeat } from './column-content';
 import { headingsAt } from './headings-at';
 import { isBlankCell, listRows } from './list-rows';
 import { type HeadingMatch, matchHeading } from './match-heading';
@@ -12,8 +12,6 @@ import type { Doubt, FoundList, GrowerList, ListKind } from './model';
 import { otherTableBelow } from './other-table-below';
 import { isOwnHeadings, withoutBlocks } from './own-headings';
 import { passedOver } from './passed-over';
-import { dayIn } from './read-list-cell';
-import { textDay } from './text-day';
 import { isWeighingLog } from './weighings';
 import { yearIn } from './year-in';
 
@@ -96,14 +94,8 @@ function yearOfTitle(candidate: Candidate): number {
 function yearOfDays(tab: TabContent, { firstRow, lastRow, columns }: FoundList, today = Infinity): number {
   const rows = tab.values.slice(firstRow - 1, lastRow);
   const cells = rows.flatMap((row) => Object.values(columns).map((column) => row[column - 1] ?? ''));
-  const days = cells.flatMap((cell) => dayOfYear(cell) ?? []).filter((day) => day <= today);
+  const days = cells.flatMap((cell) => dayMeant(cell, undefined) ?? []).filter((day) => day <= today);
   return Math.max(0, ...days.map((day) => civilFromDay(day).year));
-}
-
-/** The day in a cell that names its year. */
-function dayOfYear(cell: WireCell): number | undefined {
-  const text = typeof cell === 'string' ? textDay(cell, 'dmy', undefined) : undefined;
-  return dayIn(cell) ?? (text && 'first' in text ? text.first : undefined);
 }
 
 /** A list of groups whose weights stand in a log lacks none. */

@@ -39,9 +39,9 @@ export function matchHeading(text: string): readonly HeadingMatch[] {
   const parts = fold(text).match(PLAIN_PARTS);
   const isKnown = (part: string): boolean =>
     VOCABULARY.has(part) || STEMS.some((stem) => part.startsWith(stem));
-  if (!parts?.some(isKnown) && !unitOfText(withoutBrackets(text), false)) return [];
-  const { words, whole } = takeApart(text);
   const unit = unitOfText(withoutBrackets(text), false);
+  if (!unit && !parts?.some(isKnown)) return [];
+  const { words, whole } = takeApart(text);
   return (['paddocks', 'groups'] as const).flatMap((kind) => {
     // "First day" is no "first" in days: the whole heading is tried first.
     const exact = fieldsNamed(kind, whole);

@@ -10,6 +10,7 @@ import {
   isAmount,
   isDay,
   nameKey,
+  nameOf,
   placeOf,
   type RowReader,
   readAmount,
@@ -99,10 +100,6 @@ function breedingLeftOut(reader: RowReader): string | undefined {
   if (hasCell(reader, 'paddock') && isPaddock?.(String(cellOf(reader, 'paddock'))) !== false)
     return undefined;
   return 'it stands in none of the paddocks and is left out; write where it stands to have it planned';
-}
-
-function nameOf(reader: RowReader): string {
-  return String(cellOf(reader, 'name')).trim();
 }
 
 /** Sows and boars, in the languages of the headings. Collected by judgement. */

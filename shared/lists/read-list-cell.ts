@@ -109,6 +109,11 @@ export function readName(reader: RowReader): string | undefined {
   return cell;
 }
 
+/** The name of the row's item, for a sentence. */
+export function nameOf(reader: RowReader): string {
+  return String(cellOf(reader, 'name')).trim();
+}
+
 /** What makes two names one: letter case and white space do not count. */
 export function nameKey(name: string): string {
   return name.trim().replace(/\s+/g, ' ').toLowerCase();
@@ -222,7 +227,8 @@ export function readDay(reader: RowReader, field: ListField): Day | undefined {
 
 const ENDS: readonly ListField[] = ['lastUsed', 'openUntil', 'until'];
 
-function shownAt(reader: RowReader, field: ListField): string {
+/** The cell of a field and what stands in it: Pigs!D6 “4/10/26”. */
+export function shownAt(reader: RowReader, field: ListField): string {
   const { row, column } = placeOf(reader, field)!;
   return `${cellOnTab(reader.tab.name, row, column)} “${String(cellOf(reader, field)).trim()}”`;
 }

@@ -13,12 +13,14 @@ import {
   hasCell,
   isDay,
   isErrorWire,
+  nameOf,
   placeOf,
   type RowReader,
   readAmount,
   readDay,
   readName,
   refuse,
+  shownAt,
 } from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
 import { closingRemarkDay, openingRemarkDay } from './remark-day';
@@ -104,17 +106,14 @@ function readPaddock(reader: RowReader): ReadPaddock | undefined {
 
 /** A day, or one in a remark where the column is one of remarks. */
 function readOpening(reader: RowReader, field: 'openFrom'): Day | undefined {
-  const { tab, list, row, dates } = reader;
+  const { tab, list, dates } = reader;
   const cell = cellOf(reader, field);
-  const column = list.columns[field] ?? 0;
   const day = typeof cell === 'string' ? openingRemarkDay(cell, dates.order, dates.today) : undefined;
   if (day !== undefined) {
-    reader.readings.push(
-      `${cellOnTab(tab.name, row, column)} “${String(cell).trim()}” as ${isoFromDay(day)}`,
-    );
+    reader.readings.push(`${shownAt(reader, field)} as ${isoFromDay(day)}`);
     return day;
   }
-  const heading = String(tab.values[list.headingRow - 1]?.[column - 1] ?? '');
+  const heading = String(tab.values[list.headingRow - 1]?.[(list.columns[field] ?? 0) - 1] ?? '');
   const isOfDays = matchHeading(heading).some((match) => match.field === field);
   return isOfDays || isDay(reader, field) ? readDayOrWords(reader, field) : undefined;
 }
@@ -124,10 +123,9 @@ function readDayOrWords(reader: RowReader, field: 'openFrom' | 'lastUsed'): Day 
   const cell = cellOf(reader, field);
   const isSlip = typeof cell !== 'string' || isErrorWire(cell) || /\d/.test(cell) || namesMonth(cell);
   if (isSlip || CLOSED.test(plainWords(cell))) return readDay(reader, field);
-  const name = String(cellOf(reader, 'name')).trim();
   const { row, column } = placeOf(reader, field)!;
   reader.notes.push(
-    `${cellOnTab(reader.tab.name, row, column)}: “${cell.trim()}” is no day: for “${name}” no day is read as “${FIELD_LABELS[field]}”.`,
+    `${cellOnTab(reader.tab.name, row, column)}: “${cell.trim()}” is no day: for “${nameOf(reader)}” no day is read as “${FIELD_LABELS[field]}”.`,
   );
   return undefined;
 }
@@ -142,9 +140,8 @@ function readClosing(reader: RowReader, field: 'openUntil'): Day | undefined {
   const { row, column } = placeOf(reader, field)!;
   const heading = headingsAt(reader.tab, reader.list.headingRow).find((one) => one.column === column);
   if (day === undefined || !CLOSED.test(plainWords(heading?.text ?? ''))) return day;
-  const name = String(cellOf(reader, 'name')).trim();
   reader.notes.push(
-    `${cellOnTab(reader.tab.name, row, column)}: “${name}” is closed from ${isoFromDay(day)}: no pigs are planned there from then on, not even after it opens again.`,
+    `${cellOnTab(reader.tab.name, row, column)}: “${nameOf(reader)}” is closed from ${isoFromDay(day)}: no pigs are planned there from then on, not even after it opens again.`,
   );
   return day - 1;
 }
@@ -184,12 +181,11 @@ const LET =
   /\b((leased|let|rented) (out|to)|verpachtet|vermietet|louee? a|en location|arrendad[oa]|alquilad[oa]|affittat[oa]|in affitto|alugad[oa]|verpacht|verhuurd|utarrenderad|uthyrd|udlejet|bortforpagtet|utleid|bortleid)\b/;
 
 function letNotes(reader: RowReader): string[] {
-  const name = String(cellOf(reader, 'name')).trim();
   return unreadTexts(reader)
     .filter(({ text }) => LET.test(fold(text)))
     .map(
       ({ column, text }) =>
-        `${cellOnTab(reader.tab.name, reader.row, column)}: “${text}”: “${name}” is read like the others. If it is not yours to use, take it out of the list.`,
+        `${cellOnTab(reader.tab.name, reader.row, column)}: “${text}”: “${nameOf(reader)}” is read like the others. If it is not yours to use, take it out of the list.`,
     );
 }
 
@@ -202,13 +198,8 @@ function closingNote(reader: RowReader, remark: Remark): string {
   return `${asked(reader, remark, 'until')} Then write that day in a column “Open until”: remarks are not read for it.`;
 }
 
-function asked(
-  { tab, list, row }: RowReader,
-  { column, text, day }: Remark,
-  which: 'from' | 'until',
-): string {
-  const name = String(tab.values[row - 1]?.[(list.columns.name ?? 1) - 1]).trim();
-  return `${cellOnTab(tab.name, row, column)}: “${text}”: is “${name}” open ${which} ${isoFromDay(day)}?`;
+function asked(reader: RowReader, { column, text, day }: Remark, which: 'from' | 'until'): string {
+  return `${cellOnTab(reader.tab.name, reader.row, column)}: “${text}”: is “${nameOf(reader)}” open ${which} ${isoFromDay(day)}?`;
 }
 
 function optional<Field extends (typeof PADDOCK_FIELDS)[number]>(

@@ -6,7 +6,7 @@ import { missingFields } from './missing-fields';
 import { FIELD_LABELS, type GroupField, type GrowerList, type ListProblem, type PaddockField } from './model';
 import { isWeightOfAll } from './other-meanings';
 import { otherTableNotes } from './other-table-below';
-import { nameKey, type RowReader } from './read-list-cell';
+import { nameKey, nameOf, type RowReader } from './read-list-cell';
 import { unitDoubts } from './unit-doubts';
 import { writingOfList } from './writing-of-list';
 
@@ -68,10 +68,9 @@ export function readRows<Item extends { name: string }>(
 }
 
 /** What stands below the total may be meant to be left out. */
-function belowTotalNote({ tab, list, row }: RowReader): string {
-  const column = list.columns.name ?? 1;
-  const name = String(tab.values[row - 1]?.[column - 1]).trim();
-  return `${cellOnTab(tab.name, row, column)}: “${name}” stands below the total and is read like those above it.`;
+function belowTotalNote(reader: RowReader): string {
+  const cell = cellOnTab(reader.tab.name, reader.row, reader.list.columns.name ?? 1);
+  return `${cell}: “${nameOf(reader)}” stands below the total and is read like those above it.`;
 }
 
 /** A name alone may head some rows, or be an item of which nothing is known yet: nothing can be planned for it. */
