@@ -60,13 +60,12 @@ function* movesAfter(problem: PlanProblem, fresh: PlanProblem): Steps<readonly M
   return yield* searchFrom(yield* planTables(problem), moves);
 }
 
-/** Whether a plan is found that falls short nowhere; quick, for the many tries of an explanation. */
+/**
+ * Whether a plan is found that falls short nowhere, on a farm that has room for one; quick, for the many tries of an
+ * explanation.
+ */
 export function* isFlawless(problem: PlanProblem): Steps<boolean> {
-  return (
-    hasStays(problem) &&
-    hasRoom(problem) &&
-    (yield* searchFlawless(yield* planTables(problem, true))) !== undefined
-  );
+  return hasStays(problem) && (yield* searchFlawless(yield* planTables(problem, true))) !== undefined;
 }
 
 /** Whether any lawful plan is found; quick, for the same. */
