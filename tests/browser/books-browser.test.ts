@@ -36,6 +36,21 @@ async function openBook(bytes: Buffer, locale: string, today: string): Promise<P
   return preview;
 }
 
+/** One of the written books, with its tabs changed beforehand. */
+async function openWritten(
+  name: string,
+  change: (tabs: Tabs) => void = () => undefined,
+): Promise<PreviewPage> {
+  const written = TEN_BOOKS.find((one) => one.name === name)!;
+  const { locale, today } = written;
+  const tabs = startTabs(written);
+  change(tabs);
+  const file = await openWorkbook({ tabs, locale, today });
+  return openBook(Buffer.from(await file.toXlsx()), locale, today);
+}
+
+type Tabs = ReturnType<typeof startTabs>;
+
 async function openTask({ page, sidebar }: PreviewPage, clicks: Clicks): Promise<void> {
   await clicks.on(page.locator('#menus').getByRole('button', { name: 'Sounder Sheet' }));
   await clicks.on(page.getByRole('menuitem', { name: 'Open the sidebar' }));
@@ -129,10 +144,7 @@ describe.each([
 
 test('a close choice of columns is asked, and answered by one press', async ({ skip }) => {
   if (!browser) skip();
-  const written = TEN_BOOKS.find(({ name }) => name === 'es-dehesa')!;
-  const { locale, today } = written;
-  const file = await openWorkbook({ tabs: startTabs(written), locale, today });
-  const preview = await openBook(Buffer.from(await file.toXlsx()), locale, today);
+  const preview = await openWritten('es-dehesa');
   try {
     const clicks = new Clicks();
     await openTask(preview, clicks);
@@ -150,12 +162,10 @@ test('a close choice of columns is asked, and answered by one press', async ({ s
 
 test('an area that is missing is asked and written into the list by the button', async ({ skip }) => {
   if (!browser) skip();
-  const written = TEN_BOOKS.find(({ name }) => name === 'pt-parques')!;
-  const tabs = startTabs(written);
-  // Sobreiro: its area is not written.
-  tabs.Parques![2]![1] = null;
-  const file = await openWorkbook({ tabs, locale: written.locale, today: written.today });
-  const preview = await openBook(Buffer.from(await file.toXlsx()), written.locale, written.today);
+  const preview = await openWritten('pt-parques', (tabs) => {
+    // Sobreiro: its area is not written.
+    tabs.Parques![2]![1] = null;
+  });
   try {
     const clicks = new Clicks();
     await openTask(preview, clicks);

@@ -4,10 +4,8 @@
  */
 
 import { describe, expect, it } from 'vitest';
-import { explainPlan } from '../../shared/plan/explain-plan';
-import type { PlanProblem } from '../../shared/plan/model';
-import { planRotation } from '../../shared/plan/plan-rotation';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
+import { plannedAtOnce } from '../../shared/tasks/rotation/rotation-task';
 import { playSample } from '../../shared/tasks/sample-season';
 import { openWorkbook, portOf, type Workbook } from '../../src/headless';
 import { isoShown } from '../iso-shown';
@@ -15,11 +13,6 @@ import { scriptText } from '../tasks/script-text';
 
 /** A leap day, the turn of the year, the day after a change of the clocks, spring and summer. */
 const DAYS = ['2028-02-29', '2026-12-31', '2026-10-26', '2026-05-10', '2027-07-15'];
-
-function planned(problem: PlanProblem) {
-  const outcome = planRotation(problem);
-  return { problem, outcome, words: explainPlan(problem, outcome) };
-}
 
 interface Move {
   readonly group: string;
@@ -52,7 +45,7 @@ describe.each(SAMPLE_FARMS)('$title', (farm) => {
     'on %s',
     async (today) => {
       const book = await openWorkbook({ tabs: { Start: [] }, codeJs: await scriptText(), today });
-      await playSample(portOf(book), farm, planned);
+      await playSample(portOf(book), farm, plannedAtOnce);
       const texts = book.spreadsheet.getSheets().flatMap((sheet) => book.shownValues(sheet.getName()).flat());
       expect(texts.filter((text) => /^#/.test(text))).toEqual([]);
 

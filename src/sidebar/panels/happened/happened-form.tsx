@@ -35,19 +35,10 @@ export function HappenedForm({ farm, start, onDone, onReread }: Props) {
   const work = useWork();
   // What nobody has come to yet is not called wrong.
   const wrong = 'problem' in read && (typed || !ASKED_FIRST.includes(happened.what)) ? read : undefined;
-  const words = 'typed' in read ? read.typed.map(typingWords) : [];
-  const write = (): void =>
-    work.start(async () => {
-      if (!('typed' in read)) return;
-      onDone(
-        await record(
-          ask,
-          happened,
-          read.typed.map(({ cell }) => cell),
-        ),
-        words,
-      );
-    });
+  const typings = 'typed' in read ? read.typed : [];
+  const words = typings.map(typingWords);
+  const cells = typings.map(({ cell }) => cell);
+  const write = (): void => work.start(async () => onDone(await record(ask, happened, cells), words));
   if ('problem' in read && read.problem === NO_LOG) return <BeginLog farm={farm} onDone={onReread} />;
   const problemOf = (field: keyof Happened) => (wrong?.field === field ? wrong.problem : undefined);
   return (
@@ -62,7 +53,7 @@ export function HappenedForm({ farm, start, onDone, onReread }: Props) {
               <li key={line}>{line}</li>
             ))}
           </ul>
-          <PlanAfter farm={farm} cells={read.typed.map(({ cell }) => cell)} />
+          <PlanAfter farm={farm} cells={cells} />
         </>
       )}
       <Button kind="main" disabled={work.busy || !('typed' in read)} onPress={write}>
@@ -207,19 +198,18 @@ function HerdFields(props: FieldsProps & { children: ComponentChildren }) {
 }
 
 function openMoves(card: Card | undefined): Option[] {
-  return (card?.open ?? []).map(({ id, paddock, inDay }) => ({
-    value: id,
-    text: `${paddock}, ${dayWords(inDay!)}`,
-  }));
+  return (card?.open ?? []).map(moveOption);
 }
 
 /** Stays up to today, the latest first. */
 function begun(card: Card | undefined): Option[] {
   const { moves = [], at } = card ?? {};
   const stays = at ? moves.slice(0, moves.indexOf(at) + 1) : [];
-  return stays
-    .map(({ id, paddock, inDay }) => ({ value: id, text: `${paddock}, ${dayWords(inDay!)}` }))
-    .reverse();
+  return stays.map(moveOption).reverse();
+}
+
+function moveOption({ id, paddock, inDay }: Card['moves'][number]): Option {
+  return { value: id, text: `${paddock}, ${dayWords(inDay!)}` };
 }
 
 /** The record of heads and weights is a table of its own, written once. */

@@ -43,16 +43,15 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
       say('Taken back.');
       onReread();
     });
-  const form = (happened: Happened) =>
-    open?.what === happened.what && open.group === happened.group ? (
-      <HappenedForm
-        key={JSON.stringify(happened)}
-        farm={farm}
-        start={happened}
-        onDone={onDone}
-        onReread={onReread}
-      />
-    ) : null;
+  const form = (happened: Happened) => (
+    <HappenedForm
+      key={JSON.stringify(happened)}
+      farm={farm}
+      start={happened}
+      onDone={onDone}
+      onReread={onReread}
+    />
+  );
   const toggle = (happened: Happened): void =>
     setOpen((now) =>
       now === undefined || now.what !== happened.what || now.group !== happened.group ? happened : undefined,
@@ -65,7 +64,7 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
         <Button expanded={open?.what === what} onPress={() => toggle(start)}>
           {text}
         </Button>
-        {form(start)}
+        {open?.what === what && form(start)}
       </>
     );
   };
