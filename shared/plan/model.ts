@@ -94,6 +94,8 @@ export interface PlanProblem {
   readonly wishes?: readonly Wish[];
   /** Even share of the whole season, kg·day/m², where only the rest of it is planned; absent: see evenShare. */
   readonly evenShare?: number;
+  /** Share of the usual search that is made at most; absent: 1. Less is sooner, and maybe a worse plan. */
+  readonly effort?: number;
 }
 
 /** One stay: a group in a paddock from the day it comes in to the day it leaves (that night is elsewhere). */

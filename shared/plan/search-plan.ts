@@ -249,8 +249,8 @@ export function* searchAny(tables: PlanTables): Steps<readonly Move[] | undefine
 }
 
 /** States that make up an effort. */
-function statesFor({ groupCount, paddockCount }: PlanTables, effort: number): number {
-  return effort / (groupCount + paddockCount);
+function statesFor({ groupCount, paddockCount, problem }: PlanTables, effort: number): number {
+  return ((problem.effort ?? 1) * effort) / (groupCount + paddockCount);
 }
 
 function isSpent({ tables, work }: Search, best: readonly Move[]): boolean {

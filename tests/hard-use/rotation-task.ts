@@ -5,7 +5,6 @@ import type { BlockInfo } from '../../shared/contract';
 import { decimalComma } from '../../shared/locale/decimal-comma';
 import { explainPlan } from '../../shared/plan/explain-plan';
 import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
-import { planRotation } from '../../shared/plan/plan-rotation';
 import type { OldRotation } from '../../shared/table/model';
 import type { RebuildInput } from '../../shared/table/rebuild-input';
 import { UNITS_LEGEND, UNITS_OPTIONS } from '../../shared/tasks/ask';
@@ -23,6 +22,7 @@ import type { Answers } from '../../shared/tasks/task';
 import type { UnitSystem } from '../../shared/units/units';
 import { portOf, type Workbook } from '../../src/headless';
 import type { Book } from '../../src/sidebar/parts/use-book';
+import { soonPlanned } from '../soon-planned';
 
 export interface Wish {
   /** Absent: what the form starts with, or the rules of the table that stands there. */
@@ -116,7 +116,7 @@ export async function writeRotation(workbook: Workbook, book: Book, wish: Wish =
 
 /** Without looking for what would mend the plan, which takes long. */
 export function quickPlan(problem: PlanProblem, explain = false): Planned {
-  const outcome = planRotation(problem);
+  const outcome = soonPlanned(problem);
   return { problem, outcome, words: explain ? explainPlan(problem, outcome) : undefined };
 }
 

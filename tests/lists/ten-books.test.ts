@@ -8,11 +8,11 @@ import { describe, expect, test } from 'vitest';
 import { isoFromDay } from '../../shared/core/calendar/day';
 import { unusedHeadings, withColumn } from '../../shared/lists/list-columns';
 import type { FoundList } from '../../shared/lists/model';
-import { planRotation } from '../../shared/plan/plan-rotation';
 import { ROTATION_TASK } from '../../shared/tasks/rotation/rotation-task';
 import type { Answers } from '../../shared/tasks/task';
 import { openWorkbook } from '../../src/headless';
 import { readBook } from '../hard-use/rotation-task';
+import { soonPlanned } from '../soon-planned';
 import { scriptText } from '../tasks/script-text';
 import { FRESH_BOOKS } from './books/fresh-books';
 import { type BookTruth, startTabs, TEN_BOOKS, type WrittenBook } from './books/ten-books';
@@ -62,7 +62,7 @@ describe.each(BOOKS.map((book) => [book.name, book] as const))('%s', (name, writ
       : form;
     expect(lists.problems).toEqual([]);
     if ('missing' in season) throw new Error(season.missing);
-    expect(planRotation(season.problem)).toHaveProperty('stays');
+    expect(soonPlanned(season.problem)).toHaveProperty('stays');
   }, 60_000);
 
   test('every paddock and group is read as it is meant, or told', async () => {

@@ -5,12 +5,12 @@ import type { GroupList, PaddockList } from '../../shared/lists/model';
 import { readGroups } from '../../shared/lists/read-groups';
 import { readPaddocks } from '../../shared/lists/read-paddocks';
 import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
-import { planRotation } from '../../shared/plan/plan-rotation';
 import type { RotationBlockInput, RotationSettings } from '../../shared/table/model';
 import { rotationBlock } from '../../shared/table/rotation-block';
 import { mergeBlock } from '../../shared/tasks/merge/merge-block';
 import type { UnitSystem } from '../../shared/units/units';
 import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
+import { soonPlanned } from '../soon-planned';
 import { scriptText } from '../tasks/script-text';
 
 export const BLOCK_NAME = 'SOUNDER_ROTATION';
@@ -83,7 +83,7 @@ export function readFarm(
 }
 
 export function planned(problem: PlanProblem): Plan {
-  const plan = planRotation(problem);
+  const plan = soonPlanned(problem);
   if ('reason' in plan) throw new Error(plan.reason);
   return plan;
 }

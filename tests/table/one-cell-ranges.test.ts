@@ -6,7 +6,6 @@ import { expect, test } from 'vitest';
 import type { BlockCell, Overview, TabContent, WireCell } from '../../shared/contract';
 import { isoFromDay } from '../../shared/core/calendar/day';
 import type { GroupList, PaddockList } from '../../shared/lists/model';
-import { planRotation } from '../../shared/plan/plan-rotation';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
 import { DAY_OF_FILES, type SampleCell } from '../../shared/samples/sample-farm';
 import { rotationBlock } from '../../shared/table/rotation-block';
@@ -33,6 +32,7 @@ import { composeLogBlock, LOG_SETTINGS } from '../../shared/tasks/training/log-b
 import { composePenBlock, PEN_SETTINGS } from '../../shared/tasks/training/pen-block';
 import { readLists } from '../hard-use/rotation-task';
 import { seededNumbers } from '../plan/random-farm';
+import { soonPlanned } from '../soon-planned';
 import { SAMPLE_MAP } from '../tasks/map/sample-map';
 
 const ORIGIN = { row: 1, column: 1 };
@@ -73,7 +73,7 @@ function blocksOf(tabs: TabContent[], units: 'US' | 'metric'): Cells[] {
     seasonEnd: START + 30,
   } as const;
   const problem = planProblem(lists.paddocks, lists.groups, rules);
-  const plan = planRotation(problem);
+  const plan = soonPlanned(problem);
   if ('reason' in plan) throw new Error(plan.reason);
   const made = { problem, plan, words: undefined };
   const input = tableInput({

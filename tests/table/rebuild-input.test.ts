@@ -1,12 +1,12 @@
 /** What a rebuild hands to the planner, from rows written by hand: no sheet, no engine. */
 import { describe, expect, it } from 'vitest';
 import { isoFromDay } from '../../shared/core/calendar/day';
-import { planRotation } from '../../shared/plan/plan-rotation';
 import type { OldRotation, OldRow } from '../../shared/table/model';
 import { rebuildInput } from '../../shared/table/rebuild-input';
 import { tableRows } from '../../shared/table/table-rows';
 import { AWKWARD_FARMS } from '../plan/awkward-farms';
 import { checkPlan } from '../plan/check-plan';
+import { soonPlanned } from '../soon-planned';
 
 const { problem } = AWKWARD_FARMS.hayField!;
 const start = problem.rules.seasonStart;
@@ -67,7 +67,7 @@ describe('rebuildInput', () => {
 
   it('plans the rest of the season lawfully, from there on', () => {
     const { problem: rest } = rebuildInput(OLD, { ...problem, today: start + 12 });
-    const plan = planRotation(rest);
+    const plan = soonPlanned(rest);
     if (!('stays' in plan)) throw new Error(plan.reason);
     expect(checkPlan(rest, plan.stays).faults).toEqual([]);
     expect(plan.stays[0]).toMatchObject({ paddock: 1, inDay: start + 9 });
@@ -81,7 +81,7 @@ describe('rebuildInput', () => {
     expect(rest.groups[0]!.standing).toBeUndefined();
     expect(rest.paddocks[1]!.lastUsed).toBe(start + 11);
     expect(past.map(({ outDay }) => outDay)).toEqual([start + 9, start + 11]);
-    expect(planRotation(rest)).toMatchObject({ stays: [] });
+    expect(soonPlanned(rest)).toMatchObject({ stays: [] });
   });
 
   it('says that a group under another name leaves its past without figures', () => {
@@ -125,7 +125,7 @@ describe('rebuildInput', () => {
   it('keeps a cover seen in a move that was due off every stay to come', () => {
     const rows = [...OLD.rows.slice(0, 2), { ...row(2, start + 16, false), cover: 0.7 }];
     const again = rebuildInput({ ...OLD, rows }, { ...problem, today: start + 20 });
-    const plan = planRotation(again.problem);
+    const plan = soonPlanned(again.problem);
     if (!('stays' in plan)) throw new Error(plan.reason);
     expect(tableRows({ ...again, plan }).filter(({ id }) => id === rows[2]!.id)).toEqual([]);
   });

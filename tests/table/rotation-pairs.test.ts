@@ -7,12 +7,12 @@ import { feedNeeded } from '../../shared/core/herd/feed-needed';
 import { waterNeeded } from '../../shared/core/herd/water-needed';
 import { groupLoadOn, groupWeightOn } from '../../shared/plan/group-weights';
 import type { PlanProblem, PlanRules, RestRule, Stay } from '../../shared/plan/model';
-import { planRotation } from '../../shared/plan/plan-rotation';
 import { scoreStays } from '../../shared/plan/score-plan';
 import { stayLoad } from '../../shared/plan/stay-loads';
 import { rotationBlock } from '../../shared/table/rotation-block';
 import { fromInside, type Quantity, type UnitSystem } from '../../shared/units/units';
 import type { StartCell } from '../../src/headless';
+import { soonPlanned } from '../soon-planned';
 import { openFarm, readFarm, readTab, writeBlock } from './farm-in-sheet';
 
 // The engine's first evaluation takes seconds on a busy machine.
@@ -110,7 +110,7 @@ test('weight, liveweight, feed, water, rest and check of every move are those of
     };
     const farm = await openFarm(tabsOf(any), rules, system, any.locale);
     const read = readFarm(farm);
-    const plan = planRotation(read.problem);
+    const plan = soonPlanned(read.problem);
     if ('reason' in plan) continue;
     farms += 1;
     const settings = { ...read.settings, temperatureC, outdoorFactor };
