@@ -26,11 +26,3 @@ export function signature(entry: Pick<AnyEntry, 'name' | 'params'>): string {
 export function certaintyOf({ certainty, unguarded }: SourceUse): string {
   return unguarded ? `${certainty}, no published check` : certainty;
 }
-
-/** The certainty words of an entry, each once, in the order of its sources; of what no check guards with what it is. */
-export function certaintyWords(entry: Pick<AnyEntry, 'sources'>): string {
-  const words = entry.sources.map((use) =>
-    use.unguarded ? `${certaintyOf(use)}: ${use.covers}` : use.certainty,
-  );
-  return [...new Set(words)].join('; ');
-}

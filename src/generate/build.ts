@@ -2,7 +2,7 @@
 import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { build, transform } from 'esbuild';
 import { CATALOGUE } from '../../shared/catalogue/index';
-import { withFunctionTable } from './readme-table';
+import { withFunctionList } from './readme-functions';
 import { SCRIPT_BUNDLE } from './script-bundle';
 import { sourcesList } from './sources-list';
 
@@ -15,7 +15,7 @@ const PAGE_TARGET = 'es2020';
 mkdirSync(DIST, { recursive: true });
 await Promise.all([buildScript(), buildSidebar()]);
 copyFileSync('appsscript.json', `${DIST}/appsscript.json`);
-writeFileSync('README.md', withFunctionTable(readFileSync('README.md', 'utf8'), CATALOGUE));
+writeFileSync('README.md', withFunctionList(readFileSync('README.md', 'utf8'), CATALOGUE));
 writeFileSync('shared/SOURCES.md', sourcesList(CATALOGUE));
 
 async function buildScript(): Promise<void> {

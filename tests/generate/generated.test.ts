@@ -6,13 +6,13 @@ import { CATALOGUE } from '../../shared/catalogue/index';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
 import { DAY_OF_FILES, type SampleCell } from '../../shared/samples/sample-farm';
-import { withFunctionTable } from '../../src/generate/readme-table';
+import { withFunctionList } from '../../src/generate/readme-functions';
 import { sourcesList } from '../../src/generate/sources-list';
 
 describe('generated text', () => {
-  it('README function table is fresh', () => {
+  it('README list of functions is fresh', () => {
     const readme = readFileSync('README.md', 'utf8');
-    expect(withFunctionTable(readme, CATALOGUE)).toBe(readme);
+    expect(withFunctionList(readme, CATALOGUE)).toBe(readme);
   });
 
   it('the list of sources is fresh', () => {
