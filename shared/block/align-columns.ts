@@ -25,15 +25,15 @@ function alignedTo({ values, formulas }: BlockContent, memory: Memory): Columns 
   const standing = values[0]?.length ?? 0;
   const all = Array.from({ length: standing }, (_, c) => c);
   const written = Math.max(0, ...memory.rows.map((row) => row?.marks.length ?? 0));
-  const marks = memory.rows.map((row) => row?.marks.map(says) ?? []);
-  const stands = values.map((row, r) => row.map((value, c) => markOfStanding(value, formulas[r]?.[c] ?? '')));
-  const alike = (c: number, w: number): number =>
-    marks.filter((row, r) => row[w] !== undefined && row[w] === stands[r]?.[c]).length;
-  const filled = Array.from(
-    { length: written },
-    (_, w) => marks.filter((row) => row[w] !== undefined).length,
-  );
-  const pairs = all.flatMap((c) => filled.map((_, w) => ({ c, w, count: alike(c, w) })));
+  const counts = all.map(() => new Array<number>(written).fill(0));
+  const filled = new Array<number>(written).fill(0);
+  for (const [r, row] of memory.rows.entries()) {
+    const columns = columnsByMark(row?.marks ?? []);
+    for (const w of [...columns.values()].flat()) filled[w]! += 1;
+    for (const [c, value] of (values[r] ?? []).entries())
+      for (const w of columns.get(markOfStanding(value, formulas[r]?.[c] ?? '')) ?? []) counts[c]![w]! += 1;
+  }
+  const pairs = counts.flatMap((row, c) => row.map((count, w) => ({ c, w, count })));
   const own = all.map((c) => pairs[c * written + c]?.count ?? 0);
   const isAsWritten =
     standing === written && pairs.every(({ c, w, count }) => count <= Math.max(own[c]!, own[w]!));
@@ -59,7 +59,13 @@ function alignedTo({ values, formulas }: BlockContent, memory: Memory): Columns 
 /** A heading alone, which may have been typed over, is too little to know a column by. */
 const MOST_UNKNOWN = 1;
 
-function says(mark: string): string | undefined {
-  const bare = bareMark(mark);
-  return bare === BLANK_MARK || bare === ANSWER_MARK ? undefined : bare;
+/** The columns of a row that were filled, by what was written there. */
+function columnsByMark(marks: readonly string[]): ReadonlyMap<string, readonly number[]> {
+  const columns = new Map<string, number[]>();
+  for (const [w, mark] of marks.entries()) {
+    const bare = bareMark(mark);
+    if (bare === BLANK_MARK || bare === ANSWER_MARK) continue;
+    columns.set(bare, [...(columns.get(bare) ?? []), w]);
+  }
+  return columns;
 }
