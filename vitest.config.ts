@@ -4,7 +4,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.{ts,tsx}'],
     setupFiles: ['tests/setup.ts'],
-    testTimeout: 120_000,
+    testTimeout: 300_000,
     hookTimeout: 300_000,
     maxWorkers: 2,
   },
