@@ -187,12 +187,20 @@ export const CellChange = v.object({
 });
 export type CellChange = v.InferOutput<typeof CellChange>;
 
-/** Cells of our own blocks to empty in a copy, with what the page last read of those blocks. */
-export const ClearPrivate = v.object({
+/** An area to empty, with what the page last read there. */
+const Emptied = v.object({ ...Rectangle, expects: v.string() });
+
+/** What to empty in a copy. */
+export const ClearInCopy = v.object({
+  /** Cells of our own blocks, with what the page last read of those blocks. */
   areas: v.array(v.object(Rectangle)),
   blocks: v.array(v.object({ name: v.string(), expects: v.string() })),
+  /** Rows of the grower's lists. */
+  rows: v.array(Emptied),
+  /** Whole tables of ours, looks and all, in this order. */
+  tables: v.array(Emptied),
 });
-export type ClearPrivate = v.InferOutput<typeof ClearPrivate>;
+export type ClearInCopy = v.InferOutput<typeof ClearInCopy>;
 
 /** The whole file in one call: what it is, and what stands on each tab that holds anything. */
 export const WholeFile = v.object({ overview: Overview, tabs: v.array(TabContent) });
@@ -212,8 +220,10 @@ export const CALLS = {
   },
   /** A short text made of this file's id: it differs in every copy. */
   fileMark: { request: v.object({}), reply: v.object({ mark: v.string() }) },
-  /** Refused in the original and outside our own blocks. */
-  clearPrivate: { request: ClearPrivate, reply: v.object({ cells: v.number() }) },
+  /** Refused in the original, and where it is not known to be a copy. */
+  clearInCopy: { request: ClearInCopy, reply: v.object({ cells: v.number() }) },
+  /** A drawing of the page in a window of its own, with a button to print it. */
+  showDrawing: { request: v.object({ title: v.string(), svg: v.string() }), reply: v.object({}) },
   startSample: { request: v.object({ sample: v.string() }), reply: v.object({ tabs: v.array(v.string()) }) },
 } as const;
 export type CallName = keyof typeof CALLS;

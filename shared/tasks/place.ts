@@ -1,5 +1,6 @@
 /** Where a first block goes: onto a new tab, by default under a name that no tab has yet, or into an empty area. */
 import { freeTabName } from '../block/free-tab-name';
+import type { TabInfo } from '../contract';
 import type { Answers, Task } from './task';
 
 export const PLACES = {
@@ -21,17 +22,18 @@ export function placeLegend({ what }: Pick<Task, 'what'>): string {
   return `Where to put ${what}`;
 }
 
-/** `tabs`: those that there are. */
+/** `tabs`: those that there are. A blank one is as good as none. */
 export function placeOf(
   of: Pick<Task, 'what' | 'tabName' | 'ownTab'>,
-  tabs: readonly string[],
+  tabs: readonly TabInfo[],
   answers: Answers,
 ): Place {
+  const taken = tabs.filter(({ rows }) => rows > 0).map(({ name }) => name);
   const at = !of.ownTab && answers[placeLegend(of)] === PLACES.area ? 'area' : 'new-tab';
   const answer = answers[TAB_LABEL];
-  const typed = typeof answer === 'string' ? answer : freeTabName(of.tabName, tabs);
+  const typed = typeof answer === 'string' ? answer : freeTabName(of.tabName, taken);
   const tab = typed.trim();
-  return { at, tab, typed, problem: at === 'new-tab' ? tabProblem(tab, tabs) : undefined };
+  return { at, tab, typed, problem: at === 'new-tab' ? tabProblem(tab, taken) : undefined };
 }
 
 function tabProblem(tab: string, tabs: readonly string[]): string | undefined {

@@ -135,8 +135,7 @@ async function write<Plan>(
   if (!standing) {
     const record = first?.read(now, {});
     if (first && record?.plan !== undefined) await write(port, first, now, record, {}, {});
-    const tabs = now.overview.tabs.map(({ name }) => name);
-    const place = placeOf(task, tabs, answers);
+    const place = placeOf(task, now.overview.tabs, answers);
     if (place.problem) throw new Error(`${place.problem} Nothing was written.`);
     if (place.at === 'new-tab') {
       const block = mergeBlock(task.name, task.compose(plan, { row: 1, column: 1 }));

@@ -8,11 +8,12 @@ import * as v from 'valibot';
 import { CALLS, type CallName, type Envelope, type Reply, type Request } from '../../shared/contract';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
 import { changeCells } from './actions/change-cells';
-import { clearPrivate } from './actions/clear-private';
+import { clearInCopy } from './actions/clear-in-copy';
 import { fileMark } from './actions/file-mark';
 import { overview, readFile } from './actions/overview';
 import { readSelection } from './actions/read-selection';
 import { readTabs } from './actions/read-tabs';
+import { showDrawing } from './actions/show-drawing';
 import { startSample } from './actions/start-sample';
 import { writeBlock } from './actions/write-block';
 import { untoldFailure } from './failure-sentence';
@@ -28,7 +29,8 @@ const ACTIONS: Actions = {
   writeBlock: (port, request) => writeBlock(port, request),
   changeCells: (port, request) => changeCells(port, request),
   fileMark: (port) => fileMark(port),
-  clearPrivate: (port, request) => clearPrivate(port, request),
+  clearInCopy: (port, request) => clearInCopy(port, request),
+  showDrawing: (port, request) => showDrawing(port, request),
   startSample: (port, { sample }) => startSample(port, sampleFarm(sample)),
 };
 

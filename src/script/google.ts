@@ -88,7 +88,11 @@ export function showTextToCopy(title: string, text: string): void {
   const escaped = text.replace(/&/g, '&amp;').replace(/</g, '&lt;');
   const style = 'box-sizing:border-box;width:100%;height:95vh;font:13px/1.5 sans-serif';
   const page = `<textarea readonly aria-label="${title}" style="${style}">${escaped}</textarea>`;
-  const output = HtmlService.createHtmlOutput(page).setWidth(COPY_PIXELS.width).setHeight(COPY_PIXELS.height);
+  showPage(title, page, COPY_PIXELS.width, COPY_PIXELS.height);
+}
+
+function showPage(title: string, page: string, width: number, height: number): void {
+  const output = HtmlService.createHtmlOutput(page).setWidth(width).setHeight(height);
   SpreadsheetApp.getUi().showModalDialog(output, title);
 }
 
@@ -175,6 +179,7 @@ export function boundSpreadsheet(): SheetPort {
       rangeOf(area).clearContent().clearFormat();
     },
     hideColumn: (tab, column) => sheetOf(tab).hideColumns(column),
+    showColumn: (tab, column) => sheetOf(tab).showColumns(column),
     moveHiddenColumn: (tab, from, to) => {
       const sheet = sheetOf(tab);
       if (!sheet.isColumnHiddenByUser(from)) return;
@@ -199,6 +204,7 @@ export function boundSpreadsheet(): SheetPort {
     showTab: (tab) => {
       file.setActiveSheet(sheetOf(tab));
     },
+    showPage,
     onScratchTab: (work) => onScratchTab(file, (range) => readRange(range, zone()).values, work),
     flush: () => SpreadsheetApp.flush(),
     locked: (work) => withLock(work),

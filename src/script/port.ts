@@ -96,6 +96,7 @@ export interface SheetPort {
   /** Empties cells and takes their formats; notes stay. */
   clearAll(area: Area): void;
   hideColumn(tab: string, column: number): void;
+  showColumn(tab: string, column: number): void;
   /** Hides `to` in place of `from`, where that is hidden. */
   moveHiddenColumn(tab: string, from: number, to: number): void;
   nameArea(name: string, area: Area): void;
@@ -111,6 +112,8 @@ export interface SheetPort {
   /** Into one cell, under the format that it has. */
   putValue(area: Area, value: string | number | boolean): void;
   showTab(tab: string): void;
+  /** A page in a window of its own over the sheet, in pixels. */
+  showPage(title: string, page: string, width: number, height: number): void;
   onScratchTab<T>(work: (tab: ScratchTab) => T): T;
   /** Sends off what is queued: a refusal comes here, or at any reading before. */
   flush(): void;

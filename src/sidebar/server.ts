@@ -20,7 +20,7 @@ export class ServerFailure extends Error {}
 /** How long the page waits before it says so. Judgement: reads take a second or two, a big table perhaps ten. */
 const PATIENCE_MILLISECONDS = { read: 60_000, write: 150_000 };
 
-const WRITES: readonly CallName[] = ['writeBlock', 'startSample', 'clearPrivate', 'changeCells'];
+const WRITES: readonly CallName[] = ['writeBlock', 'startSample', 'clearInCopy', 'changeCells'];
 
 let writes = 0;
 

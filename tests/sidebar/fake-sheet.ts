@@ -4,7 +4,7 @@ import {
   type BlockInfo,
   CALLS,
   type CallName,
-  type ClearPrivate,
+  type ClearInCopy,
   type Overview,
   type Request,
   type Selection,
@@ -25,7 +25,8 @@ export class FakeSheet {
   readonly asked: { readonly name: CallName; readonly request: unknown }[] = [];
   readonly written: WriteBlock[] = [];
   readonly formulas: string[] = [];
-  readonly cleared: ClearPrivate[] = [];
+  readonly cleared: ClearInCopy[] = [];
+  readonly drawings: Request<'showDrawing'>[] = [];
   /** What fileMark answers: the mark that this file would carry as an original. */
   mark = '0123456789abcdef';
   /** Trouble for the next call of a name. */
@@ -72,9 +73,12 @@ export class FakeSheet {
         return this.write(request as WriteBlock);
       case 'fileMark':
         return { mark: this.mark };
-      case 'clearPrivate':
-        this.cleared.push(request as ClearPrivate);
-        return { cells: (request as ClearPrivate).areas.length };
+      case 'clearInCopy':
+        this.cleared.push(request as ClearInCopy);
+        return { cells: (request as ClearInCopy).areas.length };
+      case 'showDrawing':
+        this.drawings.push(request as Request<'showDrawing'>);
+        return {};
       case 'startSample':
         return { tabs: this.tabs.map((tab) => tab.name) };
     }

@@ -72,7 +72,7 @@ describe('the share panel', { timeout: 120_000 }, () => {
     expect(sheet.cleared).toHaveLength(0);
     await page.getByLabel(/^Type CLEAR/).fill('CLEAR');
     await checkAndShoot(opened, 'share-copy');
-    sheet.trouble.set('clearPrivate', {
+    sheet.trouble.set('clearInCopy', {
       kind: 'refused',
       sentence: 'This is the original, not a copy. Nothing was cleared.',
     });

@@ -1,4 +1,5 @@
 import { MAP_BLOCK } from '../../block/own-words';
+import type { BlockContent } from '../../block/read-block';
 import type { UnitSystem } from '../../units/units';
 import { asking } from '../ask';
 import { insideSettings, readSettings, type SettingSpec, type SettingValues } from '../settings';
@@ -9,10 +10,11 @@ import { guessRole } from './guess-role';
 import { MAP_SETTINGS } from './map-block';
 import { drawnIn, type KeptInMap, keptInMap, mapFromBlock } from './map-from-block';
 import type { FarmMap, Role } from './map-model';
+import { MapTrouble } from './map-trouble';
 import { type MeasuredMap, measureMap } from './measure-map';
 
 export const CORNERS_LABEL = 'Corners from';
-/** Answers that with the table itself; else it is answered with the map that was read. */
+/** Where no other map was read, the table itself. */
 export const CORNERS_OF_TABLE = 'The map table that stands in this file';
 export const ROLES_LABEL = 'Change what is what';
 
@@ -52,15 +54,16 @@ export const MAP_TASK = {
       { values: block ? readSettings(block, MAP_SETTINGS).values : {} },
       units,
     );
-    const answer = ask.other<FarmMap | string>(CORNERS_LABEL, block && drawnIn(block));
-    const ofTable = answer === CORNERS_OF_TABLE && block ? mapFromBlock(block) : undefined;
-    const map = typeof answer === 'string' ? ofTable : answer;
+    const answer = ask.other<FarmMap | string>(CORNERS_LABEL, block && drawnIn(block)) ?? CORNERS_OF_TABLE;
+    const ofTable = answer === CORNERS_OF_TABLE && block ? mapThatStands(block) : undefined;
+    if (ofTable && 'trouble' in ofTable) ask.wrongInSheet([ofTable.trouble]);
+    const map = typeof answer !== 'string' ? answer : ofTable && 'shapes' in ofTable ? ofTable : undefined;
     const chosen = ask.other<Readonly<Record<string, Role>>>(ROLES_LABEL) ?? {};
     const roles = map?.shapes.map((shape) => chosen[shape.name] ?? guessRole(shape)) ?? [];
     const { postSpacing = 8, tolerance = 0 } = insideSettings(SPECS, settings.values, units);
     const shapes = map?.shapes.map((shape, i) => ({ ...shape, role: roles[i] ?? 'other' }));
     const measured = shapes && settings.ok ? measureMap(shapes, postSpacing, tolerance) : undefined;
-    if (!map) ask.wrong(['A map is needed.']);
+    if (!map) ask.wrong(['Take the corners from a file, a text or the sheet first.']);
     if (measured?.paddocks.length === 0) ask.wrong([NO_PADDOCK]);
     const kept = block && keptInMap(block, units);
     return ask.form(
@@ -78,6 +81,15 @@ export const MAP_TASK = {
   },
   compose: (plan, origin) => composeMapBlock({ ...plan, origin }),
 } satisfies Task<MapPlan>;
+
+function mapThatStands(block: BlockContent): FarmMap | { readonly trouble: string } {
+  try {
+    return mapFromBlock(block);
+  } catch (error) {
+    if (error instanceof MapTrouble) return { trouble: error.message };
+    throw error;
+  }
+}
 
 export const NO_PADDOCK = 'None of the shapes is a paddock. Say above which areas are.';
 

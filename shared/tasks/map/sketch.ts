@@ -17,6 +17,9 @@ export interface SketchLabel extends Spot {
 
 export interface SketchPaddock {
   readonly name: string;
+  /** Its name, or its number where the name has no room. */
+  readonly label: string;
+  /** '' where it has no room. */
   readonly area: string;
   readonly outline: readonly Spot[];
   readonly middle: Spot;
@@ -42,84 +45,125 @@ export interface Sketch {
   readonly bar: { readonly length: number; readonly text: string };
 }
 
-/** Picture units, one a pixel on the page. Judgement. */
-const LEAST_WIDTH = 560;
-const MOST_WIDTH = 1600;
-/** A middling paddock is drawn this wide, so that its name and sides have room. */
-const PADDOCK_SIZE = 130;
-const MARGIN = 34;
-const FOOT = 46;
-const LEAST_HEIGHT = 160;
-const MOST_HEIGHT = 1600;
-/** A side drawn shorter than this has no room for its length. */
-const SHORTEST_LABELLED = 34;
+/** Picture units, one a pixel where it is shown. */
+export interface Frame {
+  readonly width: number;
+  readonly mostHeight: number;
+  /** A name stands also where it runs over the edge of its paddock. */
+  readonly isEveryName: boolean;
+}
+/** Beside the sheet, and in a window of its own or on paper. Judgement. */
+export const SMALL_FRAME: Frame = { width: 252, mostHeight: 360, isEveryName: false };
+export const LARGE_FRAME: Frame = { width: 1000, mostHeight: 640, isEveryName: true };
+
+const MARGIN = 10;
+const FOOT = 34;
+const LEAST_HEIGHT = 120;
 /** Words stand this far inside their side. */
 const LABEL_INSET = 9;
+/** Width of a letter as a share of the size of its words, and room at both ends. Judgement. */
+const LETTER = 0.58;
+const ROOM = 4;
+/** Sizes of the words: names, areas and marks, lengths. */
+export const TEXT_SIZES = { name: 12, area: 11, length: 10 } as const;
 
-export function sketchMap(map: MeasuredMap, units: UnitSystem): Sketch {
+export function sketchMap(map: MeasuredMap, units: UnitSystem, frame: Frame): Sketch {
   const all = [
     ...map.paddocks.flatMap(({ outline }) => outline),
     ...map.marks.flatMap(({ points }) => points),
   ];
   const box = boxOf(all);
-  const width = widthFor(map, box.wide);
-  const scale = Math.min((width - 2 * MARGIN) / box.wide, (MOST_HEIGHT - 2 * MARGIN - FOOT) / box.high);
+  const { width } = frame;
+  const scale = Math.min((width - 2 * MARGIN) / box.wide, (frame.mostHeight - 2 * MARGIN - FOOT) / box.high);
   const height = Math.max(LEAST_HEIGHT, box.high * scale + 2 * MARGIN + FOOT);
   const left = (width - box.wide * scale) / 2;
   const spot = ({ east, north }: PlanePoint): Spot => ({
     x: left + (east - box.west) * scale,
     y: MARGIN + (box.north - north) * scale,
   });
-  const feet = (meters: number): string => lengthText(meters, units);
   return {
     width,
     height,
-    paddocks: map.paddocks.map((paddock) => sketchPaddock(paddock, spot, units)),
+    paddocks: map.paddocks.map((paddock, i) => sketchPaddock(paddock, i, spot, units, frame)),
     marks: map.marks.map(({ name, role, form, points, gap }) => ({
       name,
       role,
       form,
       points: points.map(spot),
-      label: labelSpot(points.map(spot), form),
+      label: labelSpot(points.map(spot), form, name, width),
       gap: gap && {
         from: spot(gap.from),
         to: spot(gap.to),
-        label: alongSide(spot(gap.from), spot(gap.to), feet(gap.meters), 7),
+        label: alongSide(spot(gap.from), spot(gap.to), lengthText(gap.meters, units), 7),
       },
     })),
     bar: scaleBar(scale, width, units),
   };
 }
 
-function widthFor(map: MeasuredMap, wideMeters: number): number {
-  const sizes = map.paddocks.map(({ areaSquareMeters }) => Math.sqrt(areaSquareMeters)).sort((a, b) => a - b);
-  const middling = sizes[Math.floor(sizes.length / 2)] ?? wideMeters;
-  const wanted = (PADDOCK_SIZE * wideMeters) / middling + 2 * MARGIN;
-  return Math.round(Math.min(MOST_WIDTH, Math.max(LEAST_WIDTH, wanted)));
-}
-
 function sketchPaddock(
   { name, areaSquareMeters, outline, sidesMeters }: MeasuredPaddock,
+  index: number,
   spot: (point: PlanePoint) => Spot,
   units: UnitSystem,
+  { isEveryName }: Frame,
 ): SketchPaddock {
   const spots = outline.map(spot);
+  const middle = middleOf(spots);
+  const fits = (text: string, size: number, y: number): boolean =>
+    textWidth(text, size) <= widthAt(spots, { x: middle.x, y });
+  const area = areaText(areaSquareMeters, units);
+  const below = middle.y + TEXT_SIZES.name + 2;
+  const hasName = isEveryName || fits(name, TEXT_SIZES.name, middle.y);
   // The page's y runs down, so an outline that turns left on the ground has its inside on the other hand.
   const inset = signedArea(spots) > 0 ? LABEL_INSET : -LABEL_INSET;
   const sides = spots.flatMap((from, i) => {
     const to = spots[(i + 1) % spots.length]!;
-    if (Math.hypot(to.x - from.x, to.y - from.y) < SHORTEST_LABELLED) return [];
-    return [alongSide(from, to, lengthText(sidesMeters[i] ?? 0, units), inset)];
+    const text = lengthText(sidesMeters[i] ?? 0, units);
+    const label = alongSide(from, to, text, inset);
+    const isShort = Math.hypot(to.x - from.x, to.y - from.y) < textWidth(text, TEXT_SIZES.length);
+    // Not over the name: it has the lines round the middle for itself.
+    const isNear = Math.abs(label.y - middle.y) < 2 * TEXT_SIZES.name && nearName(label, middle, name);
+    return isShort || isNear ? [] : [label];
   });
-  return { name, area: areaText(areaSquareMeters, units), outline: spots, middle: middleOf(spots), sides };
+  return {
+    name,
+    label: hasName ? name : String(index + 1),
+    area: fits(area, TEXT_SIZES.area, middle.y) && fits(area, TEXT_SIZES.area, below) ? area : '',
+    outline: spots,
+    middle,
+    sides,
+  };
+}
+
+function nearName({ x }: Spot, middle: Spot, name: string): boolean {
+  return (
+    Math.abs(x - middle.x) < (textWidth(name, TEXT_SIZES.name) + textWidth('000', TEXT_SIZES.length)) / 2
+  );
+}
+
+function textWidth(text: string, size: number): number {
+  return text.length * size * LETTER + ROOM;
+}
+
+/** How wide an outline is at a height, to both sides of a spot; 0 outside. */
+function widthAt(spots: readonly Spot[], { x, y }: Spot): number {
+  const crossings = spots.flatMap((a, i) => {
+    const b = spots[(i + 1) % spots.length]!;
+    return a.y > y === b.y > y ? [] : [a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)];
+  });
+  const left = Math.max(...crossings.filter((at) => at <= x));
+  const right = Math.min(...crossings.filter((at) => at >= x));
+  return Number.isFinite(right - left) ? 2 * Math.min(x - left, right - x) : 0;
 }
 
 /** Under the middle stretch of a line, beside a point, in the middle of an area. */
-function labelSpot(spots: readonly Spot[], form: ShapeForm): Spot {
+function labelSpot(spots: readonly Spot[], form: ShapeForm, name: string, width: number): Spot {
   if (form === 'area') return middleOf(spots);
   const half = Math.floor((spots.length - 1) / 2);
   const middle = mean(spots.slice(half, half + 2));
-  return { x: middle.x + 7, y: middle.y + 14 };
+  const rightmost = width - textWidth(name, TEXT_SIZES.area);
+  return { x: Math.max(ROOM, Math.min(middle.x + 7, rightmost)), y: middle.y + 14 };
 }
 
 /** Words in the middle of a line, `inset` to its right hand as it runs, never upside down. */

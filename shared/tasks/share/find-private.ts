@@ -1,11 +1,12 @@
 import { isFilled } from '../../block/is-filled';
 import type { BlockContent } from '../../block/read-block';
-import type { ClearPrivate } from '../../contract';
+import type { ClearInCopy } from '../../contract';
 import { PRIVATE_COLUMNS, type PrivateColumns, type PrivateKind } from './private-columns';
 import { privateExtras } from './private-extras';
+import { stretches } from './stretches';
 import { withoutUnit } from './without-unit';
 
-type Area = ClearPrivate['areas'][number];
+type Area = ClearInCopy['areas'][number];
 
 /** One column or cell with something typed that a stranger need not know. */
 export interface PrivateFound {
@@ -29,17 +30,13 @@ export function findPrivate(blocks: readonly BlockContent[]): readonly PrivateFo
   ]);
 }
 
-/** Each stretch of rows without a gap is an area of its own, so that nothing between them is cleared. */
 function extras(block: BlockContent): readonly PrivateFound[] {
-  return privateExtras(block).flatMap(({ what, column, rows }) => {
-    const starts = rows.filter((row) => !rows.includes(row - 1));
-    return starts.map((first): PrivateFound => {
-      let filled = 1;
-      while (rows.includes(first + filled)) filled++;
-      const area = areaIn(block, first, column, filled);
-      return { kind: 'notes', block: block.info.name, what, filled, area };
-    });
-  });
+  return privateExtras(block).flatMap(({ what, column, rows }) =>
+    stretches(rows).map(({ first, count }): PrivateFound => {
+      const area = areaIn(block, first, column, count);
+      return { kind: 'notes', block: block.info.name, what, filled: count, area };
+    }),
+  );
 }
 
 function inColumns(block: BlockContent, spec: PrivateColumns): readonly PrivateFound[] {

@@ -2,7 +2,7 @@
 export const COPY_STEPS: readonly string[] = [
   'In the original: mark it (once). The mark is how the script tells a copy from the original.',
   'File > Make a copy. Leave “Share it with the same people” and “Copy comments” unticked.',
-  'In the copy: open this task again, look at the list and clear what is private.',
+  'In the copy: open this task again. Clear what is private, or everything, for somebody who begins anew.',
   'A copy keeps its own version history, with what you cleared in it, for everyone who may edit. So make a second copy of the cleared copy and give that one away, or share the copy for viewing only.',
   'For a link that makes a copy for whoever opens it: share it for viewing and put /copy in place of /edit… at the end of the link.',
 ];
@@ -16,4 +16,4 @@ export const COPIER_STEPS: readonly string[] = [
 ];
 
 export const NOT_LOOKED_AT =
-  'Only the tables of this tool are looked at. Your own tabs, copies of our tabs, comments, notes on cells, hidden tabs and what stands beside a table are not: look through them yourself. Names stay, too: of groups, paddocks, fence lines and items that you added.';
+  'Your own tabs, copies of our tabs, comments, notes on cells, hidden tabs and what stands beside a table are not looked at: look through them yourself. Names stay, too: of groups, paddocks, fence lines and items that you added.';

@@ -47,7 +47,7 @@ const NOTES = [
   'One row a pig or batch. Type days as dates. A seller’s word is written down and changes nothing.',
   'For the rotation: press “Let the log decide when they may go out” in the sidebar, under “Train the pigs”. It puts a formula into your group list that finds the group by its name, also after sorting. While it says “not ready”, planning stops with a message.',
 ];
-const CAUTION =
+export const LOG_CAUTION =
   'Turn out only what a person has seen back off from a live wire. No electric fence holds every pig: keep a second fence between pigs and roads.';
 
 /** Rows ready to type into. Judgement. */
@@ -67,7 +67,7 @@ export function composeLogBlock(
   const draft = draftBlock(origin);
   draft.add([text(TITLES.log)], 'title');
   for (const note of NOTES) draft.add([text(note)], 'muted');
-  draft.add([text(CAUTION)], 'warning');
+  draft.add([text(LOG_CAUTION)], 'warning');
   const { minimumDays } = addSettings(draft, LOG_SETTINGS, settings, 'US');
   const todayRow = draft.add([text('Today'), formula('=TODAY()', DAY_FORMAT)]);
   draft.add();

@@ -1,14 +1,23 @@
 import { Notice } from './notice';
 
-/** Warnings that stand where their numbers are used. "Look out:" is said by the box. */
+/** Warnings that stand where their numbers are used: the first in sight, the others a tap away. "Look out:" is said by the box. */
 export function Cautions({ sentences }: { sentences: readonly string[] }) {
+  const [first, ...others] = sentences.map((sentence) => {
+    const words = sentence.replace(/^Look out: /, '');
+    return words.charAt(0).toUpperCase() + words.slice(1);
+  });
+  if (first === undefined) return null;
   return (
     <Notice kind="warning">
-      {sentences.map((sentence, at) => {
-        const words = sentence.replace(/^Look out: /, '');
-        const shown = words.charAt(0).toUpperCase() + words.slice(1);
-        return at === 0 ? shown : <p key={sentence}>{shown}</p>;
-      })}
+      {first}
+      {others.length > 0 && (
+        <details class="rests">
+          <summary>More to look out for</summary>
+          {others.map((words) => (
+            <p key={words}>{words}</p>
+          ))}
+        </details>
+      )}
     </Notice>
   );
 }

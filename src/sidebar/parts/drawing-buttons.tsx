@@ -1,21 +1,41 @@
-import type { RefObject } from 'preact';
+import { type ComponentChild, render } from 'preact';
+import { ask } from '../server';
 import { Button } from './button';
 import { downloadText } from './download-text';
+import { Notice } from './notice';
+import { useWork } from './use-work';
 
-/** Print a drawing alone on the page, or save it as a file. */
-export function DrawingButtons(props: { svg: RefObject<SVGSVGElement | null>; fileName: string }) {
-  const save = (): void => {
-    if (props.svg.current) saveSvg(props.svg.current, props.fileName);
-  };
+interface Props {
+  readonly title: string;
+  /** As it is shown large, printed and saved. */
+  readonly drawing: ComponentChild;
+  readonly fileName: string;
+}
+
+/** A drawing in a window of its own, to look at and to print, or as a file. */
+export function DrawingButtons({ title, drawing, fileName }: Props) {
+  const work = useWork();
+  const show = (): void =>
+    work.start(async () => {
+      await ask('showDrawing', { title, svg: textOf(drawing) });
+    });
   return (
-    <div class="pair">
-      <Button onPress={() => window.print()}>Print the drawing</Button>
-      <Button onPress={save}>Save the drawing (SVG)</Button>
-    </div>
+    <>
+      <div class="pair">
+        <Button disabled={work.busy} onPress={show}>
+          Open it large, to print
+        </Button>
+        <Button onPress={() => downloadText(fileName, 'image/svg+xml', textOf(drawing))}>
+          Save as a file (SVG)
+        </Button>
+      </div>
+      {work.problem && <Notice kind="problem">{work.problem}</Notice>}
+    </>
   );
 }
 
-function saveSvg(svg: SVGSVGElement, fileName: string): void {
-  const text = new XMLSerializer().serializeToString(svg);
-  downloadText(fileName, 'image/svg+xml', text);
+function textOf(drawing: ComponentChild): string {
+  const box = document.createElement('div');
+  render(drawing, box);
+  return box.firstElementChild ? new XMLSerializer().serializeToString(box.firstElementChild) : '';
 }

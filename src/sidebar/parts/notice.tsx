@@ -1,13 +1,30 @@
 import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 
 const SIGNS = { problem: 'Problem', warning: 'Look out', done: 'Done', note: 'Note' } as const;
 
+interface Props {
+  readonly kind: keyof typeof SIGNS;
+  /** What was pressed for has come: whoever reads by keyboard or ear goes on from here. */
+  readonly takeFocus?: boolean;
+  readonly children: ComponentChildren;
+}
+
 /** A boxed sentence whose kind is said in words, not only in colour. */
-export function Notice(props: { kind: keyof typeof SIGNS; id?: string; children: ComponentChildren }) {
+export function Notice({ kind, takeFocus = false, children }: Props) {
+  const box = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (takeFocus) box.current?.focus();
+  }, []);
   return (
-    <div id={props.id} class={`notice ${props.kind}`} role={props.kind === 'problem' ? 'alert' : undefined}>
-      <strong>{SIGNS[props.kind]}: </strong>
-      {props.children}
+    <div
+      ref={box}
+      class={`notice ${kind}`}
+      role={kind === 'problem' ? 'alert' : undefined}
+      tabIndex={takeFocus ? -1 : undefined}
+    >
+      <strong>{SIGNS[kind]}: </strong>
+      {children}
     </div>
   );
 }

@@ -21,27 +21,27 @@ export interface Rest {
   readonly fields: ComponentChildren;
 }
 
-interface Props {
-  readonly task: Task;
-  readonly state: TaskState;
-  readonly book: Book;
-  readonly onDone: () => void;
+interface FrameProps {
+  /** What has to be known before the answer. */
+  readonly before?: ComponentChildren;
   /** The card with the key figure; undefined while something is missing. */
   readonly answer: ComponentChildren;
+  /** The main button and what belongs to it. */
+  readonly button: ComponentChildren;
+  readonly cautions?: readonly string[];
   /** What else the answer says. */
   readonly more?: ComponentChildren;
-  readonly cautions: readonly string[];
-  readonly rests: readonly Rest[];
+  readonly rests?: readonly Rest[];
 }
 
-export function TaskScreen({ task, state, book, onDone, answer, more, cautions, rests }: Props) {
+export function Frame({ before, answer, button, cautions = [], more, rests = [] }: FrameProps) {
   // What was asked first stays where it is once it is answered: nobody loses the field that is being typed into.
   const [asked] = useState(() => rests.filter(({ isAsked }) => isAsked).map(({ title }) => title));
   const first = rests.filter(({ title }) => asked.includes(title));
   const others = rests.filter(({ title }) => !asked.includes(title));
   return (
     <>
-      <SheetProblems state={state} />
+      {before}
       {first.map(({ title, fields }) => (
         <section key={title}>
           <h2>{title}</h2>
@@ -50,11 +50,11 @@ export function TaskScreen({ task, state, book, onDone, answer, more, cautions, 
       ))}
       <section key="answer">
         {answer}
-        <WriteBlock task={task} state={state} book={book} onDone={onDone} />
+        {button}
         <Cautions sentences={cautions} />
         {more}
       </section>
-      <h2>What this rests on</h2>
+      {others.length > 0 && <h2>What this rests on</h2>}
       {others.map(({ title, words, fields }) => (
         <details key={title} class="rests">
           <summary>
@@ -65,6 +65,39 @@ export function TaskScreen({ task, state, book, onDone, answer, more, cautions, 
         </details>
       ))}
     </>
+  );
+}
+
+interface Props extends Omit<FrameProps, 'button'> {
+  readonly task: Task;
+  readonly state: TaskState;
+  readonly book: Book;
+  readonly onDone: () => void;
+  /** Why nothing can be written yet. */
+  readonly missing?: string;
+}
+
+/** The frame of a task that writes a block. */
+export function TaskScreen({ task, state, book, onDone, missing, before, ...rest }: Props) {
+  return (
+    <Frame
+      {...rest}
+      before={
+        <>
+          <SheetProblems state={state} />
+          {before}
+        </>
+      }
+      button={
+        <WriteBlock
+          task={task}
+          state={state}
+          book={book}
+          onDone={onDone}
+          {...(missing !== undefined && { missing })}
+        />
+      }
+    />
   );
 }
 

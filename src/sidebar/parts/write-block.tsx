@@ -31,8 +31,7 @@ export function WriteBlock({ task, state, book, onDone, missing = MISSING }: Pro
   const { form, answers, answer } = state;
   const { standing, record, changes = [], warnings = [] } = form;
   const { what } = task;
-  const tabs = book.overview.tabs.map(({ name }) => name);
-  const place = placeOf(task, tabs, answers);
+  const place = placeOf(task, book.overview.tabs, answers);
   const [done, setDone] = useState<Written>();
   const work = useWork();
   const { say } = usePage();

@@ -13,7 +13,7 @@ export function WrittenNotices({
 }: Written & { next?: string | undefined }) {
   return (
     <>
-      <Notice kind="done">
+      <Notice kind="done" takeFocus>
         Written on “{block.tab}”, {a1}. {note}
       </Notice>
       <AstrayNotice astray={astray} isDone />

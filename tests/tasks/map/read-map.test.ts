@@ -260,5 +260,15 @@ describe('guessRole', () => {
     ['area', 'Creek field', 'paddock'],
     ['area', 'Duck pond 2', 'water'],
     ['area', 'Wellington', 'paddock'],
+    ['line', 'Water line to Far', 'other'],
+    ['line', 'waterline', 'other'],
+    ['line', 'Water pipe 1"', 'other'],
+    ['line', 'Pipe from the well', 'other'],
+    ['point', 'Creek trough', 'other'],
+    ['point', 'Water tank', 'other'],
+    ['line', 'Water', 'water'],
+    ['line', 'Spring Creek', 'water'],
+    ['line', 'Tank Creek', 'water'],
+    ['area', 'Duck water', 'water'],
   ] as const)('%s "%s" is %s', (form, name, role) => expect(guessRole({ form, name })).toBe(role));
 });

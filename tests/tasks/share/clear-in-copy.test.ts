@@ -56,7 +56,9 @@ function clear(book: Workbook, pick: (found: PrivateFound) => boolean = () => tr
   const { contents, found } = privateIn(book);
   const picked = found.filter(pick);
   const names = new Set(picked.map(({ block }) => block));
-  return book.ask('clearPrivate', {
+  return book.ask('clearInCopy', {
+    rows: [],
+    tables: [],
     areas: picked.map(({ area }) => area),
     blocks: contents
       .filter(({ info }) => names.has(info.name))
@@ -150,7 +152,9 @@ describe('before a copy is given away', () => {
 
   it('refuses cells outside our own tables and tables that changed meanwhile', async () => {
     const copy = await (await farm({ marked: true })).copy();
-    const own = copy.ask('clearPrivate', {
+    const own = copy.ask('clearInCopy', {
+      rows: [],
+      tables: [],
       areas: [{ tab: 'Own', row: 1, column: 2, rows: 1, columns: 1 }],
       blocks: [],
     });
@@ -160,7 +164,9 @@ describe('before a copy is given away', () => {
     });
     expect(copy.values('Own')).toEqual([['Price I paid', 1200]]);
     const { found } = privateIn(copy);
-    const stale = copy.ask('clearPrivate', {
+    const stale = copy.ask('clearInCopy', {
+      rows: [],
+      tables: [],
       areas: found.map(({ area }) => area),
       blocks: [{ name: LOG_BLOCK, expects: 'what stood there before' }],
     });

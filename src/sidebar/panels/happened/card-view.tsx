@@ -1,9 +1,9 @@
 import type { ComponentChildren } from 'preact';
-import type { Day } from '../../../../shared/core/calendar/day';
 import type { Card, FarmNow } from '../../../../shared/tasks/happened/farm-now';
 import type { Happened, What } from '../../../../shared/tasks/happened/happened';
 import { Button } from '../../parts/button';
-import { count, dayWords } from '../../parts/day-words';
+import { count } from '../../parts/day-words';
+import { nextWords, standsWords } from './card-words';
 import { startsWith } from './starts-with';
 
 interface Props {
@@ -55,18 +55,4 @@ export function CardView({ farm, card, open, onToggle, children }: Props) {
       {opened && children(startsWith(farm, opened.what, card))}
     </section>
   );
-}
-
-function standsWords({ at, isRecorded, hasLeft }: Card): string {
-  if (!at) return 'Not in yet.';
-  if (hasLeft) return `Left ${at.paddock} on ${dayWords(at.out!)}; the moves are over.`;
-  return `In ${at.paddock} since ${dayWords(at.inDay!)}${isRecorded ? '' : ', as planned: no day typed'}.`;
-}
-
-function nextWords({ next, at, isRecorded }: Card, today: Day): string {
-  const { paddock, inDay = today } = next!;
-  if (next === at && !isRecorded) return `The move to ${paddock} has no day yet.`;
-  const late = today - inDay;
-  const when = late === 0 ? 'today' : late > 0 ? `${count(late, 'day')} late` : `in ${count(-late, 'day')}`;
-  return `Next: ${paddock} on ${dayWords(inDay)}, ${when}.`;
 }

@@ -1,7 +1,135 @@
 /** "Keep the herd log": head and weights that change, a row each. */
+import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
+import type { ReadGroup } from '../../../../shared/lists/model';
+import { groupWeightOn } from '../../../../shared/plan/group-weights';
+import { herdOn } from '../../../../shared/plan/herd-on';
+import { CHANGE_LABELS, HERD_TASK } from '../../../../shared/tasks/herd/herd-task';
+import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
+import { count, dayWords } from '../../parts/day-words';
+import { SelectField } from '../../parts/field';
+import { Notice } from '../../parts/notice';
+import { TextField, unitsRest } from '../../parts/task-fields';
+import { TaskScreen } from '../../parts/task-screen';
+import type { Book } from '../../parts/use-book';
+import { type TaskState, useTask } from '../../parts/use-task';
 import { WithBook } from '../../parts/with-book';
-import { HerdSteps } from './herd-steps';
+
+type HerdForm = ReturnType<(typeof HERD_TASK)['read']>;
 
 export function HerdPanel() {
   return <WithBook>{(book, reread) => <HerdSteps book={book} onReread={reread} />}</WithBook>;
+}
+
+function HerdSteps({ book, onReread }: { book: Book; onReread: () => void }) {
+  const state = useTask(HERD_TASK, book);
+  const { typed, problem, units, groups, notes, standing, questions } = state.form;
+  const onDone = (): void => {
+    for (const label of [CHANGE_LABELS.head, CHANGE_LABELS.weight, CHANGE_LABELS.note]) {
+      state.answer(label, undefined);
+    }
+    onReread();
+  };
+  const changed = [typed.head, typed.weight].some((text) => text.trim() !== '');
+  return (
+    <TaskScreen
+      task={HERD_TASK}
+      state={state}
+      book={book}
+      onDone={onDone}
+      missing={questions.join(' ')}
+      before={
+        notes.length > 0 && (
+          <Notice kind="warning">
+            <ul>
+              {notes.map((sentence) => (
+                <li key={sentence}>{sentence}</li>
+              ))}
+            </ul>
+          </Notice>
+        )
+      }
+      answer={groups.length > 0 && <HerdNow groups={groups} book={book} units={units} />}
+      more={
+        standing && (
+          <p class="hint">
+            Write the rotation table anew (“Plan the moves”), so that its moves to come read the log, and
+            today’s page after it.
+          </p>
+        )
+      }
+      rests={[
+        {
+          title: 'A change to add',
+          words: changed ? `${typed.group}, from ${typed.day} on` : 'none; “What happened” records one too',
+          isAsked: problem !== undefined,
+          fields: <ChangeFields state={state} />,
+        },
+        ...unitsRest(state),
+      ]}
+    />
+  );
+}
+
+function HerdNow({ groups, book, units }: Pick<HerdForm, 'groups' | 'units'> & { book: Book }) {
+  const today = dayFromIso(book.overview.today) ?? 0;
+  const all = groups.reduce((sum, group) => sum + herdOn(group, today).head, 0);
+  return (
+    <div class="answer">
+      <p>
+        <span class="big">{count(all, 'pig')}</span> in {count(groups.length, 'group')} today.
+      </p>
+      <ul>
+        {groups.map((group) => (
+          <li key={group.name}>{nowWords(group, today, units)}</li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+function ChangeFields({ state }: { state: TaskState<HerdForm> }) {
+  const { typed, problem, units, groups } = state.form;
+  return (
+    <>
+      <SelectField
+        label={CHANGE_LABELS.group}
+        value={typed.group}
+        options={groups.map(({ name }) => ({ value: name, text: name }))}
+        onChange={(name) => state.answer(CHANGE_LABELS.group, name)}
+      />
+      <TextField type="date" label={CHANGE_LABELS.day} value={typed.day} state={state} />
+      <TextField
+        label={CHANGE_LABELS.head}
+        hint="Sold, died, joined: how many there are now. 0 when the last has gone."
+        problem={problem}
+        value={typed.head}
+        state={state}
+      />
+      <TextField
+        label={CHANGE_LABELS.weight}
+        hint={`In ${symbolOf('mass', units)}.`}
+        value={typed.weight}
+        state={state}
+      />
+      <TextField label={CHANGE_LABELS.note} value={typed.note} state={state} />
+      <p class="hint">Written with the log by the button above. In the sheet you can type rows yourself.</p>
+      <details class="rests">
+        <summary>Split, joined, and the first row of a group</summary>
+        <p>
+          A group that is not in the log yet gets a first row from your list: from then on the log counts, and
+          what you change in the list changes nothing that is past.
+        </p>
+        <p>
+          Split: put the new group into your list, in from that day, and say here what is left of the old one.
+          Joined: let one leave in the list on that day, and say here how many the other is.
+        </p>
+      </details>
+    </>
+  );
+}
+
+function nowWords(group: ReadGroup, today: Day, units: UnitSystem): string {
+  const { head, weighedOn } = herdOn(group, today);
+  const weight = Math.round(fromInside(groupWeightOn(group, today), 'mass', units));
+  return `${group.name}: ${head} head, about ${weight} ${symbolOf('mass', units)} each; weighed last on ${dayWords(weighedOn)}.`;
 }

@@ -1,27 +1,23 @@
 import { useState } from 'preact/hooks';
-import { MAP_BLOCK } from '../../../../shared/block/own-words';
-import type { Overview } from '../../../../shared/contract';
 import { counted } from '../../../../shared/plan/words';
 import { MOST_FILE_BYTES } from '../../../../shared/tasks/map/limits';
-import { mapFromBlock } from '../../../../shared/tasks/map/map-from-block';
 import { mapFromTyped } from '../../../../shared/tasks/map/map-from-typed';
 import type { FarmMap } from '../../../../shared/tasks/map/map-model';
 import { CORNERS_LABEL, CORNERS_OF_TABLE } from '../../../../shared/tasks/map/map-task';
-import { standingOf } from '../../../../shared/tasks/standing';
 import { usePage } from '../../page';
 import { afterPaint } from '../../parts/after-paint';
 import { Button } from '../../parts/button';
 import { Choices } from '../../parts/choices';
 import { Field } from '../../parts/field';
 import { Notice } from '../../parts/notice';
-import { readBook } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
 import { readMapFile, readMapText } from './read-map-text';
 
 interface Props {
-  readonly file: Overview;
-  /** Undefined while another source is being read or has failed. */
+  /** A map table stands in the file. */
+  readonly stands: boolean;
+  /** Undefined for the table that stands. */
   readonly onMap: (map: FarmMap | undefined) => void;
 }
 
@@ -33,15 +29,13 @@ const SOURCES = [
 const STANDING = { value: 'block', text: CORNERS_OF_TABLE };
 
 /** Where the corners come from. The file is read in this page only; nothing is sent anywhere. */
-export function CornersSection({ file, onMap }: Props) {
-  const stands = file.blocks.some(({ name }) => name === MAP_BLOCK);
-  const [source, setSource] = useState('file');
+export function CornersSection({ stands, onMap }: Props) {
+  const [source, setSource] = useState(stands ? STANDING.value : 'file');
   const [pasted, setPasted] = useState('');
   const work = useWork();
   const { say } = usePage();
   const take = (read: () => FarmMap | Promise<FarmMap>): void =>
     work.start(async () => {
-      onMap(undefined);
       say('Reading the map…');
       await afterPaint();
       const map = await read();
@@ -57,12 +51,13 @@ export function CornersSection({ file, onMap }: Props) {
         onChange={(value) => {
           setSource(value);
           work.clear();
+          if (value === STANDING.value) onMap(undefined);
         }}
       />
       {source === 'file' && (
         <Field
           label="Map file"
-          hint={`Drawn in a map program and saved as GeoJSON or KML, ${MOST_FILE_BYTES / 1_000_000} MB at most. It is read in this page only.`}
+          hint={`Drawn in a map program, ${MOST_FILE_BYTES / 1_000_000} MB at most. It is read in this page only.`}
         >
           {(described) => (
             <input
@@ -114,27 +109,16 @@ export function CornersSection({ file, onMap }: Props) {
           </Button>
         </>
       )}
-      {stands && source !== 'block' && (
-        <Notice kind="note">
-          A map table stands in this file. Written anew from here, its corners are replaced, those that you
-          corrected in the sheet too. To keep them, choose the map table above.
-        </Notice>
-      )}
-      {source === 'block' && (
-        <>
+      {stands &&
+        (source === STANDING.value ? (
           <p class="hint">With every corner that you corrected in the sheet.</p>
-          <Button disabled={work.busy} onPress={() => take(mapThatStands)}>
-            Read the map table
-          </Button>
-        </>
-      )}
+        ) : (
+          <Notice kind="note">
+            A map table stands in this file. Written anew from here, its corners are replaced, those that you
+            corrected in the sheet too.
+          </Notice>
+        ))}
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
     </>
   );
-}
-
-async function mapThatStands(): Promise<FarmMap> {
-  const standing = standingOf(await readBook(), MAP_BLOCK)?.reading;
-  if (!standing) throw new Error('The map table is gone from the file.');
-  return mapFromBlock(standing);
 }

@@ -18,14 +18,17 @@ export function SetbackNote({ map, units }: { map: MeasuredMap; units: UnitSyste
   return (
     <Notice kind="warning">
       How near to water and wells pigs may stand is for your local rules to say: ask your conservation
-      district, water authority or well code before you fence. Published elsewhere, not your law:
-      <ul>
-        {SETBACKS.filter(({ to }) => kinds.includes(to)).map(({ meters, holds, certainty }) => (
-          <li key={holds}>
-            {lengthText(meters, units)}: {holds} ({certainty}).
-          </li>
-        ))}
-      </ul>
+      district, water authority or well code before you fence.
+      <details class="rests">
+        <summary>Published elsewhere, not your law</summary>
+        <ul>
+          {SETBACKS.filter(({ to }) => kinds.includes(to)).map(({ meters, holds, certainty }) => (
+            <li key={holds}>
+              {lengthText(meters, units)}: {holds} ({certainty}).
+            </li>
+          ))}
+        </ul>
+      </details>
     </Notice>
   );
 }

@@ -3,9 +3,8 @@ import { ROLES_LABEL } from '../../../../shared/tasks/map/map-task';
 import type { TextAnswers } from '../../../../shared/tasks/task';
 import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
-import type { MapState } from './map-result';
+import type { MapState } from './map-panel';
 
-const FORMS = { area: 'area', line: 'line', point: 'point' } as const;
 const ROLE_WORDS: Readonly<Record<Role, string>> = {
   paddock: 'paddock',
   water: 'water',
@@ -23,37 +22,33 @@ interface Props {
 export function ShapesSection({ map, roles, state }: Props) {
   const change = (name: string, role: Role): void =>
     state.answer(ROLES_LABEL, { ...(state.answers[ROLES_LABEL] as TextAnswers | undefined), [name]: role });
-  const paddocks = roles.filter((role) => role === 'paddock').length;
   return (
-    <>
-      <p>
-        {count(map.shapes.length, 'shape')} read, {count(paddocks, 'paddock')} among them.
-      </p>
-      <Problems problems={map.problems} />
-      <details open={map.shapes.length <= 8}>
-        <summary>{ROLES_LABEL}</summary>
-        <ul class="shapes">
-          {map.shapes.map((shape, i) => (
-            <li key={shape.name}>
-              <label>
-                {shape.name} <span class="unit">({FORMS[shape.form]})</span>
-                <select
-                  value={roles[i]}
-                  onChange={({ currentTarget }) => change(shape.name, currentTarget.value as Role)}
-                >
-                  {rolesOf(shape).map((role) => (
-                    <option key={role} value={role}>
-                      {ROLE_WORDS[role]}
-                    </option>
-                  ))}
-                </select>
-              </label>
-            </li>
-          ))}
-        </ul>
-      </details>
-    </>
+    <ul class="shapes">
+      {map.shapes.map((shape, i) => (
+        <li key={shape.name}>
+          <label>
+            {shape.name} <span class="unit">({shape.form})</span>
+            <select
+              value={roles[i]}
+              onChange={({ currentTarget }) => change(shape.name, currentTarget.value as Role)}
+            >
+              {rolesOf(shape).map((role) => (
+                <option key={role} value={role}>
+                  {ROLE_WORDS[role]}
+                </option>
+              ))}
+            </select>
+          </label>
+        </li>
+      ))}
+    </ul>
   );
+}
+
+/** "6 shapes read, 4 paddocks among them". */
+export function shapesWords({ shapes }: FarmMap, roles: readonly Role[]): string {
+  const paddocks = roles.filter((role) => role === 'paddock').length;
+  return `${count(shapes.length, 'shape')} read, ${count(paddocks, 'paddock')} among them`;
 }
 
 function rolesOf({ form }: MapShape): readonly Role[] {
@@ -62,7 +57,8 @@ function rolesOf({ form }: MapShape): readonly Role[] {
 
 const MOST_TOLD = 6;
 
-function Problems({ problems }: { problems: readonly string[] }) {
+/** What of the map was left out, and why. */
+export function MapProblems({ problems }: Pick<FarmMap, 'problems'>) {
   if (problems.length === 0) return null;
   return (
     <Notice kind="warning">

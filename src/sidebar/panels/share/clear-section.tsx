@@ -1,94 +1,128 @@
 import { useState } from 'preact/hooks';
 import { wholeOf } from '../../../../shared/block/read-block';
 import { areaFingerprint } from '../../../../shared/tasks/area-fingerprint';
-import { findPrivate, type PrivateFound } from '../../../../shared/tasks/share/find-private';
+import { type BlankCopy, blankCopy } from '../../../../shared/tasks/share/blank-copy';
+import type { PrivateFound } from '../../../../shared/tasks/share/find-private';
 import { KIND_WORDS, PRIVATE_KINDS, type PrivateKind } from '../../../../shared/tasks/share/private-columns';
 import { usePage } from '../../page';
 import { Button } from '../../parts/button';
+import { Choices } from '../../parts/choices';
 import { count } from '../../parts/day-words';
 import { InputField } from '../../parts/field';
 import { Notice } from '../../parts/notice';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
-import { PrivateList } from './private-list';
+import { tabNames } from './tab-names';
 import type { SharedFile } from './use-shared-file';
 
-/** Typed to confirm, so that a slip of the mouse clears nothing. */
-const WORD = 'CLEAR';
+const WHAT = [
+  { value: 'private', text: 'What is private' },
+  { value: 'all', text: 'Everything: a blank copy for somebody else' },
+];
 
-/** In a copy: choose kinds, type the word, clear. The script refuses where this is the original after all. */
-export function ClearSection({ shared, onReread }: { shared: SharedFile; onReread: () => void }) {
-  const found = findPrivate(shared.contents);
-  const kinds = PRIVATE_KINDS.filter((kind) => found.some((one) => one.kind === kind));
+const HISTORY =
+  'Editors can still find it in this copy’s version history (File > Version history brings it back): make a second copy of this one and give that away, or share this one for viewing only.';
+
+interface Props {
+  readonly shared: SharedFile;
+  readonly found: readonly PrivateFound[];
+  readonly onCleared: (words: string) => void;
+}
+
+/** In a copy: choose what, type the name of the file, clear. The script refuses where this is the original after all. */
+export function ClearSection({ shared, found, onCleared }: Props) {
+  const { title } = shared.file;
+  const blank = blankCopy(shared.book);
+  const [what, setWhat] = useState('private');
   // Without its corners a map has no areas, so that is left to the grower.
   const [left, setLeft] = useState<readonly PrivateKind[]>(['place']);
+  const [withLists, setWithLists] = useState(false);
   const [typed, setTyped] = useState('');
-  const [done, setDone] = useState<number>();
   const work = useWork();
   const { say } = usePage();
+  const isAll = what === 'all';
   const chosen = found.filter(({ kind }) => !left.includes(kind));
+  const isNothing = (isAll ? blank.tables : chosen).length === 0;
   const clear = (): void =>
     work.start(async () => {
-      setDone(undefined);
       say('Clearing…');
-      const { cells } = await ask('clearPrivate', requestFor(chosen, shared));
-      setDone(cells);
-      setTyped('');
+      const request = isAll ? wholeRequest(blank, withLists) : privateRequest(chosen, shared);
+      const { cells } = await ask('clearInCopy', request);
       say('Cleared in this copy.');
-      onReread();
+      onCleared(`${isAll ? blankWords(blank, withLists) : count(cells, 'cell')} cleared. ${HISTORY}`);
     });
   return (
     <>
-      <PrivateList found={found} />
-      {found.length > 0 && (
+      <Choices legend="Clear in this copy" value={what} options={WHAT} onChange={setWhat} />
+      {isAll ? (
         <>
-          <fieldset>
-            <legend>Clear in this copy</legend>
-            {kinds.map((kind) => (
-              <label key={kind} class="choice">
-                <input
-                  type="checkbox"
-                  checked={!left.includes(kind)}
-                  onChange={({ currentTarget }) =>
-                    setLeft(currentTarget.checked ? left.filter((one) => one !== kind) : [...left, kind])
-                  }
-                />
-                {KIND_WORDS[kind]}
-              </label>
-            ))}
-          </fieldset>
-          <InputField
-            label={`Type ${WORD} to clear them in “${shared.file.title}”`}
-            hint="Only in this copy; the original keeps everything. In this copy, File > Version history brings them back."
-            value={typed}
-            onChange={setTyped}
-          />
-          <Button
-            kind="main"
-            disabled={work.busy || typed.trim() !== WORD || chosen.length === 0}
-            onPress={clear}
-          >
-            {work.busy ? 'Clearing…' : 'Clear in this copy'}
-          </Button>
+          <Box text="The rows of my lists too" checked={withLists} onChange={setWithLists} />
+          <p class="hint">
+            Goes: {blankWords(blank, withLists)}. Headings of the lists, your other tabs and your formulas
+            stay.
+          </p>
         </>
+      ) : (
+        <details class="rests">
+          <summary>
+            {chosen.length === found.length
+              ? 'All of it'
+              : `All but ${left.map((kind) => KIND_WORDS[kind]).join('; ')}`}
+          </summary>
+          {PRIVATE_KINDS.filter((kind) => found.some((one) => one.kind === kind)).map((kind) => (
+            <Box
+              key={kind}
+              text={KIND_WORDS[kind]}
+              checked={!left.includes(kind)}
+              onChange={(on) => setLeft(on ? left.filter((one) => one !== kind) : [...left, kind])}
+            />
+          ))}
+        </details>
       )}
+      <InputField
+        label={`To be sure, type the name of this file: ${title}`}
+        value={typed}
+        onChange={setTyped}
+      />
+      <Button kind="main" disabled={work.busy || typed.trim() !== title.trim() || isNothing} onPress={clear}>
+        {work.busy ? 'Clearing…' : 'Clear in this copy'}
+      </Button>
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
-      {done !== undefined && (
-        <Notice kind="done">
-          {count(done, 'cell')} cleared. Editors can still find them in this copy’s version history: make a
-          second copy of this one and give that away, or share this one for viewing only.
-        </Notice>
-      )}
+      <p class="hint">The original keeps everything.</p>
     </>
   );
 }
 
-function requestFor(chosen: readonly PrivateFound[], { contents, book }: SharedFile) {
+function Box(props: { text: string; checked: boolean; onChange: (checked: boolean) => void }) {
+  return (
+    <label class="choice">
+      <input
+        type="checkbox"
+        checked={props.checked}
+        onChange={({ currentTarget }) => props.onChange(currentTarget.checked)}
+      />
+      {props.text}
+    </label>
+  );
+}
+
+function blankWords({ tables, tableTabs, listTabs }: BlankCopy, withLists: boolean): string {
+  const rows = withLists && listTabs.length > 0 ? `; the rows of the lists on ${tabNames(listTabs)}` : '';
+  return `${count(tables.length, 'table')} of ours, on ${tabNames(tableTabs)}${rows}`;
+}
+
+function wholeRequest({ tables, rows }: BlankCopy, withLists: boolean) {
+  return { areas: [], blocks: [], tables: [...tables], rows: withLists ? [...rows] : [] };
+}
+
+function privateRequest(chosen: readonly PrivateFound[], { contents, book }: SharedFile) {
   const names = new Set(chosen.map(({ block }) => block));
   return {
     areas: chosen.map(({ area }) => area),
     blocks: contents
       .filter(({ info }) => names.has(info.name))
       .map((block) => ({ name: block.info.name, expects: areaFingerprint(book, wholeOf(block)) })),
+    rows: [],
+    tables: [],
   };
 }

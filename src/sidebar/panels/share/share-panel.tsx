@@ -1,12 +1,19 @@
 /** "Give a copy away": mark the original, see what is private, clear it in the copy. */
-
-import { firstFew } from '../../../../shared/block/first-few';
+import type { ComponentChildren } from 'preact';
+import { useMemo, useState } from 'preact/hooks';
+import { findPrivate } from '../../../../shared/tasks/share/find-private';
+import { markTask } from '../../../../shared/tasks/share/mark-task';
 import { MARK_BLOCK, readMark } from '../../../../shared/tasks/share/original-mark';
 import { COPIER_STEPS, COPY_STEPS, NOT_LOOKED_AT } from '../../../../shared/tasks/share/share-advice';
+import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
 import { ReadAgain } from '../../parts/read-again';
+import { Frame } from '../../parts/task-screen';
+import { useTask } from '../../parts/use-task';
+import { WriteBlock } from '../../parts/write-block';
 import { ClearSection } from './clear-section';
-import { MarkSection } from './mark-section';
+import { PrivateList } from './private-list';
+import { tabNames } from './tab-names';
 import { type SharedFile, useSharedFile } from './use-shared-file';
 
 export function SharePanel() {
@@ -15,44 +22,110 @@ export function SharePanel() {
     <>
       <ReadAgain busy={busy} problem={problem} read={read} />
       {shared && <ShareSteps shared={shared} onReread={read} />}
-      <h2>How to give a copy away</h2>
-      <Steps steps={COPY_STEPS} />
-      <details>
-        <summary>What whoever copies it must allow, and why</summary>
-        <Steps steps={COPIER_STEPS} />
-      </details>
-      <p class="hint">What Google’s menus say is from its help and from memory; it may have changed.</p>
     </>
   );
 }
 
 function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => void }) {
-  const { title } = shared.file;
+  const [cleared, setCleared] = useState<string>();
   const marked = shared.contents.find(({ info }) => info.name === MARK_BLOCK);
   const mark = marked && readMark(marked.values);
   const isOriginal = mark === shared.mark;
+  const isCopy = mark !== undefined && !isOriginal;
+  const found = findPrivate(shared.contents);
+  const filled = found.reduce((sum, one) => sum + one.filled, 0);
+  return (
+    <Frame
+      before={
+        <>
+          {cleared && (
+            <Notice key={cleared} kind="done" takeFocus>
+              {cleared}
+            </Notice>
+          )}
+          {shared.unnamed.length > 0 && (
+            <Notice kind="warning">
+              {tabNames(shared.unnamed)}: tables of this tool from an earlier season, or copies. They are not
+              looked at and not cleared: clear them yourself, or delete these tabs in the copy.
+            </Notice>
+          )}
+        </>
+      }
+      answer={
+        <div class="answer">
+          <p>
+            <strong>{shared.file.title}</strong>:{' '}
+            {isCopy ? 'a copy' : isOriginal ? 'the original' : 'not marked yet'}.
+          </p>
+          <p>
+            <span class="big">{count(filled, 'cell')}</span> with something private in the tables of this
+            tool.
+          </p>
+          {!isCopy && <p>Nothing is cleared in this file, only in a copy of it.</p>}
+          {isOriginal && (
+            <p>
+              <strong>It is marked:</strong> now File &gt; Make a copy, and open this task in the copy.
+            </p>
+          )}
+        </div>
+      }
+      button={
+        isCopy ? (
+          <ClearSection
+            shared={shared}
+            found={found}
+            onCleared={(words) => {
+              setCleared(words);
+              onReread();
+            }}
+          />
+        ) : (
+          !isOriginal && <MarkButton shared={shared} onReread={onReread} />
+        )
+      }
+      more={
+        <>
+          <h2>What is private here</h2>
+          <PrivateList found={found} />
+          <Folded title="What is not looked at">
+            <p>
+              {NOT_LOOKED_AT} {otherTabs(shared)}
+            </p>
+          </Folded>
+          <Folded title="How to give a copy away">
+            <Steps steps={COPY_STEPS} />
+          </Folded>
+          <Folded title="What whoever copies it must allow, and why">
+            <Steps steps={COPIER_STEPS} />
+            <p class="hint">What Google’s menus say is from its help and from memory; it may have changed.</p>
+          </Folded>
+        </>
+      }
+    />
+  );
+}
+
+/** By the mark a copy is known. */
+function MarkButton({ shared, onReread }: { shared: SharedFile; onReread: () => void }) {
+  const task = useMemo(() => markTask(shared.mark), [shared.mark]);
+  const state = useTask(task, shared.book);
   return (
     <>
       <p>
-        This file: <strong>{title}</strong>,{' '}
-        {mark === undefined ? 'not marked yet' : isOriginal ? 'the original' : 'a copy'}.
+        Mark it as the original first, so that a copy is known as one. The mark is a short text made of the
+        file’s number; the number itself is not written.
       </p>
-      <h2>What is private here</h2>
-      <Notice kind="note">
-        {NOT_LOOKED_AT} {otherTabs(shared)}
-      </Notice>
-      {shared.unnamed.length > 0 && (
-        <Notice kind="warning">
-          {tabNames(shared.unnamed)}: tables of this tool from an earlier season, or copies. What is private
-          there is not listed and not cleared: clear it yourself, or delete these tabs in the copy.
-        </Notice>
-      )}
-      {mark !== undefined && !isOriginal ? (
-        <ClearSection shared={shared} onReread={onReread} />
-      ) : (
-        <MarkSection shared={shared} isOriginal={isOriginal} onReread={onReread} />
-      )}
+      <WriteBlock task={task} state={state} book={shared.book} onDone={onReread} />
     </>
+  );
+}
+
+function Folded({ title, children }: { title: string; children: ComponentChildren }) {
+  return (
+    <details class="rests">
+      <summary>{title}</summary>
+      {children}
+    </details>
   );
 }
 
@@ -61,15 +134,6 @@ function otherTabs({ file, contents }: SharedFile): string {
   const looked = new Set(contents.map(({ info }) => info.tab));
   const others = file.tabs.map(({ name }) => name).filter((name) => !looked.has(name));
   return others.length === 0 ? '' : `Tabs not looked at: ${tabNames(others)}.`;
-}
-
-const MOST_TABS = 30;
-
-function tabNames(names: readonly string[]): string {
-  return firstFew(
-    names.map((name) => `“${name}”`),
-    MOST_TABS,
-  );
 }
 
 function Steps({ steps }: { steps: readonly string[] }) {

@@ -1,10 +1,12 @@
 /** "See today at a glance": a page in the sheet for the phone, out of the rotation table. */
+import { farmNow } from '../../../../shared/tasks/happened/farm-now';
 import { TODAY_TASK } from '../../../../shared/tasks/today/today-task';
-import { Notice } from '../../parts/notice';
+import { dayWords } from '../../parts/day-words';
+import { TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { WithBook } from '../../parts/with-book';
-import { WriteBlock } from '../../parts/write-block';
+import { nextWords, standsWords } from '../happened/card-words';
 
 export function TodayPanel() {
   return <WithBook>{(book, reread) => <TodaySteps book={book} onReread={reread} />}</WithBook>;
@@ -12,24 +14,49 @@ export function TodayPanel() {
 
 function TodaySteps({ book, onReread }: { book: Book; onReread: () => void }) {
   const state = useTask(TODAY_TASK, book);
-  const { questions } = state.form;
   return (
-    <>
-      <p>
-        A tab of its own that is read on the phone: where each group stands, what is next and when, what is
-        late, water and feed of the day, what to carry. It follows the rotation table by itself, also without
-        this page.
-      </p>
-      <p>
-        Each group has a box <b>Moved</b>. Tick it on the day the group has moved: the day goes into Moved in
-        of its next move, and the tick goes. Where it cannot be said which move is meant, a sentence stands
-        beside the box and nothing is written.
-      </p>
-      {questions.length > 0 ? (
-        <Notice kind="note">{questions.join(' ')}</Notice>
-      ) : (
-        <WriteBlock task={TODAY_TASK} state={state} book={book} onDone={onReread} />
-      )}
-    </>
+    <TaskScreen
+      task={TODAY_TASK}
+      state={state}
+      book={book}
+      onDone={onReread}
+      missing={state.form.questions.join(' ')}
+      answer={<TodayCard book={book} />}
+      more={
+        <>
+          <p>A tab for the phone. It follows the rotation table by itself, also without this page.</p>
+          <details class="rests">
+            <summary>What stands on it, and its boxes</summary>
+            <p>
+              Where each group stands, what is next and when, what is late, water and feed of the day, what to
+              carry.
+            </p>
+            <p>
+              Each group has a box <b>Moved</b>. Tick it on the day the group has moved: the day goes into
+              Moved in of its next move, and the tick goes. Where it cannot be said which move is meant, a
+              sentence stands beside the box and nothing is written.
+            </p>
+          </details>
+        </>
+      }
+    />
+  );
+}
+
+/** As the page in the sheet will say it; nothing where there is no table to read. */
+function TodayCard({ book }: { book: Book }) {
+  const farm = farmNow(book);
+  if ('missing' in farm) return null;
+  return (
+    <div class="answer">
+      <p class="big">{dayWords(farm.today)}</p>
+      <ul>
+        {farm.cards.map((card) => (
+          <li key={card.group}>
+            <strong>{card.group}:</strong> {standsWords(card)} {card.next && nextWords(card, farm.today)}
+          </li>
+        ))}
+      </ul>
+    </div>
   );
 }

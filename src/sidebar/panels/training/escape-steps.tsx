@@ -11,12 +11,20 @@ export function EscapeSteps() {
 
 export function AdviceList({ steps }: { steps: readonly Advice[] }) {
   return (
-    <ol class="advice">
-      {steps.map(({ text, source }) => (
-        <li key={text}>
-          {text} <span class="hint">({source})</span>
-        </li>
-      ))}
-    </ol>
+    <>
+      <ol>
+        {steps.map(({ text }) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ol>
+      <details class="rests">
+        <summary>Why? Where each of these comes from</summary>
+        <ol>
+          {steps.map(({ text, source }) => (
+            <li key={text}>{source}</li>
+          ))}
+        </ol>
+      </details>
+    </>
   );
 }

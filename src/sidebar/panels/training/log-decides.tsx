@@ -42,6 +42,7 @@ export function LogDecides({ book, log, lookup, onDone }: Props) {
     });
   return (
     <>
+      <h2>Let the rotation wait for it</h2>
       <p>
         The rotation can wait for the log: the day from which a group is ready goes into your group list,
         under “In rotation from”. While the log says “not ready”, planning stops with a message.
@@ -61,11 +62,18 @@ export function LogDecides({ book, log, lookup, onDone }: Props) {
         </Button>
       )}
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
-      {done && <Notice kind="done">{done}</Notice>}
-      <p class="hint">
-        By hand: type this there, with the cell of the group’s name in place of A6. It finds the group by its
-        name, so the log may be sorted. <code class="wrap">{lookup}</code>
-      </p>
+      {done && (
+        <Notice kind="done" takeFocus>
+          {done}
+        </Notice>
+      )}
+      <details class="rests">
+        <summary>By hand</summary>
+        <p>
+          Type this there, with the cell of the group’s name in place of A6. It finds the group by its name,
+          so the log may be sorted. <code class="wrap">{lookup}</code>
+        </p>
+      </details>
     </>
   );
 }

@@ -1,15 +1,16 @@
 import type { BlockContent } from '../../../../shared/block/read-block';
+import { LOG_CAUTION } from '../../../../shared/tasks/training/log-block';
 import { NOT_READY } from '../../../../shared/tasks/training/log-headings';
 import { LOG_TASK } from '../../../../shared/tasks/training/log-task';
 import { logStates } from '../../../../shared/tasks/training/read-log';
 import { readyLookup } from '../../../../shared/tasks/training/ready-lookup';
 import { WATCH_STEPS } from '../../../../shared/tasks/training/training-advice';
-import { Notice } from '../../parts/notice';
+import { count } from '../../parts/day-words';
 import { ScrollRegion } from '../../parts/scroll-region';
-import { SettingsFields, SheetProblems } from '../../parts/task-fields';
+import { SettingsFields } from '../../parts/task-fields';
+import { settingsWords, TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
-import { WriteBlock } from '../../parts/write-block';
 import { AdviceList } from './escape-steps';
 import { LogDecides } from './log-decides';
 
@@ -18,25 +19,39 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
   const { standing, settings } = state.form;
   const lookup = standing && readyLookup(standing.reading, 'A6');
   return (
-    <>
-      <h2>Before turn-out</h2>
-      <AdviceList steps={WATCH_STEPS} />
-      {standing && <LogNow block={standing.reading} adoptRows={standing.adoptRows} />}
-      <SettingsFields form={settings} state={state} />
-      <SheetProblems state={state} />
-      <h2>Into the sheet</h2>
-      <p>One row a pig or batch. The sheet says what is still missing; a seller’s word changes nothing.</p>
-      {standing && lookup ? (
-        <LogDecides book={book} log={standing.reading} lookup={lookup} onDone={onReread} />
-      ) : (
-        <p>Once the log stands, a button here lets the rotation wait for it.</p>
-      )}
-      <Notice kind="warning">
-        Turn out only what a person has seen back off from a live wire. Keep a second fence between pigs and
-        roads.
-      </Notice>
-      <WriteBlock task={LOG_TASK} state={state} book={book} onDone={onReread} />
-    </>
+    <TaskScreen
+      task={LOG_TASK}
+      state={state}
+      book={book}
+      onDone={onReread}
+      answer={
+        <div class="answer">
+          {standing ? (
+            <LogNow block={standing.reading} adoptRows={standing.adoptRows} />
+          ) : (
+            <p>One row a pig or batch. The sheet says what is still missing before it may go out.</p>
+          )}
+        </div>
+      }
+      cautions={[LOG_CAUTION]}
+      more={
+        <>
+          {standing && lookup && (
+            <LogDecides book={book} log={standing.reading} lookup={lookup} onDone={onReread} />
+          )}
+          <h2>Before turn-out</h2>
+          <AdviceList steps={WATCH_STEPS} />
+        </>
+      }
+      rests={[
+        {
+          title: 'When a pig is ready',
+          words: settingsWords(settings),
+          isAsked: !settings.ok,
+          fields: <SettingsFields form={settings} state={state} />,
+        },
+      ]}
+    />
   );
 }
 
@@ -47,26 +62,35 @@ function LogNow({ block, adoptRows }: { block: BlockContent; adoptRows: number }
   const rows = logStates(block);
   if (rows.length === 0) return <p class="hint">The log in the sheet has no pigs yet.</p>;
   const firstBelow = block.info.row + block.info.rows - adoptRows;
+  const shown = rows.map((row) =>
+    row.sheetRow < firstBelow ? row : { ...row, status: NOT_READY, missing: NOT_COUNTED },
+  );
+  const waiting = shown.filter(({ status }) => status === NOT_READY).length;
   return (
-    <ScrollRegion label="The training log, scrolls sideways">
-      <table class="wide">
-        <thead>
-          <tr>
-            <th scope="col">Pig or batch</th>
-            <th scope="col">Status</th>
-            <th scope="col">Still missing</th>
-          </tr>
-        </thead>
-        <tbody>
-          {rows.map(({ sheetRow, name, status, missing }) => (
-            <tr key={sheetRow}>
-              <th scope="row">{name || `(row ${sheetRow})`}</th>
-              <td>{sheetRow < firstBelow ? status : NOT_READY}</td>
-              <td>{sheetRow < firstBelow ? missing : NOT_COUNTED}</td>
+    <>
+      <p>
+        <span class="big">{waiting}</span> of {count(rows.length, 'row')} not ready.
+      </p>
+      <ScrollRegion label="The training log, scrolls sideways">
+        <table class="wide">
+          <thead>
+            <tr>
+              <th scope="col">Pig or batch</th>
+              <th scope="col">Status</th>
+              <th scope="col">Still missing</th>
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </ScrollRegion>
+          </thead>
+          <tbody>
+            {shown.map(({ sheetRow, name, status, missing }) => (
+              <tr key={sheetRow}>
+                <th scope="row">{name || `(row ${sheetRow})`}</th>
+                <td>{status}</td>
+                <td>{missing}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </ScrollRegion>
+    </>
   );
 }

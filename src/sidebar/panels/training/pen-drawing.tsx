@@ -1,4 +1,3 @@
-import { useRef } from 'preact/hooks';
 import { POST_SIDES } from '../../../../shared/tasks/training/pen-block';
 import {
   PANEL_HEIGHT_METERS,
@@ -20,33 +19,32 @@ const POST = '#5b3a14';
 
 /** Plan and side view of the pen. What it shows is said in words below it. */
 export function PenDrawing({ plan, units }: { plan: PenPlan; units: UnitSystem }) {
-  const svg = useRef<SVGSVGElement>(null);
   const heights = plan.wireHeightsMeters.map((height) => amount(height, 'height', units));
   const words = `Pen of ${amount(plan.sideMeters, 'length', units)} a side, ${count(plan.panelsPerSide, 'panel')} on each, live wire inside at ${heights.join(' and ')}.`;
+  const drawing = (
+    <svg
+      width={WIDTH}
+      height={HEIGHT}
+      viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
+      role="img"
+      aria-label={`${words} ${POST_SIDES}`}
+      xmlns="http://www.w3.org/2000/svg"
+      font-family="system-ui, sans-serif"
+    >
+      <rect width={WIDTH} height={HEIGHT} fill="#ffffff" />
+      <PlanView plan={plan} units={units} />
+      <SideView plan={plan} units={units} />
+      <Legend />
+    </svg>
+  );
   return (
     <>
-      <div class="sketch">
-        <svg
-          ref={svg}
-          width={WIDTH}
-          height={HEIGHT}
-          viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-          role="img"
-          aria-label={`${words} ${POST_SIDES}`}
-          xmlns="http://www.w3.org/2000/svg"
-          font-family="system-ui, sans-serif"
-        >
-          <rect width={WIDTH} height={HEIGHT} fill="#ffffff" />
-          <PlanView plan={plan} units={units} />
-          <SideView plan={plan} units={units} />
-          <Legend />
-        </svg>
-      </div>
+      <div class="sketch">{drawing}</div>
       <p>
         {words} {POST_SIDES} The wire stands about {amount(WIRE_OFFSET_METERS, 'height', units)} off the
         panels (common practice, no source) and must not touch them.
       </p>
-      <DrawingButtons svg={svg} fileName="training-pen.svg" />
+      <DrawingButtons title="The training pen" drawing={drawing} fileName="training-pen.svg" />
     </>
   );
 }
