@@ -45,6 +45,13 @@ describe.each(SAMPLES)('$sample', ({ sample, panels }) => {
       expect(Math.min(Math.abs(area - 0.802), Math.abs(area - 1.982))).toBeLessThan(0.01);
       await sidebar.getByRole('img', { name: /Map of 4 paddocks/ }).scrollIntoViewIfNeeded();
       await preview.screenshot(`map-${sample}`);
+      await sidebar.getByRole('button', { name: 'Open it large, to print' }).click();
+      const large = preview.page.frameLocator('#script-dialog iframe');
+      await large.getByText('Pond field').waitFor();
+      await large.getByRole('button', { name: 'Print' }).waitFor();
+      await preview.screenshot(`map-large-${sample}`);
+      await preview.page.keyboard.press('Escape');
+      await preview.page.locator('#script-dialog').waitFor({ state: 'hidden' });
       await sidebar.getByRole('button', { name: 'Write the map table anew' }).click();
       await sidebar.getByText('Written on “Map”').waitFor();
 

@@ -62,7 +62,7 @@ describe('the budget in the sidebar', { timeout: 90_000 }, () => {
     const { page } = opened;
     await page.getByText('9 paddocks read').waitFor();
     await page.getByText('of feed, waste included').waitFor();
-    await page.getByText('Water, most a day').waitFor();
+    await page.getByText('Most water, all groups').waitFor();
     await checkAndShoot(opened, 'budget-season');
     await page.getByLabel('Last day (pigs leave)').fill('2026-05-01');
     await page.getByText('The season must end after it starts.').waitFor();

@@ -64,13 +64,16 @@ describe('the share panel', { timeout: 120_000 }, () => {
     sheet.answer('writeBlock', JSON.stringify(request));
     const opened = await openShare(sheet);
     const { page, errors } = opened;
-    await page.getByText(', a copy').waitFor();
+    await page.getByText(': a copy').waitFor();
     await page.getByLabel(/^logs/).uncheck();
     const button = page.getByRole('button', { name: 'Clear in this copy' });
     expect(await button.getAttribute('aria-disabled')).toBe('true');
     await button.click({ force: true });
     expect(sheet.cleared).toHaveLength(0);
-    await page.getByLabel(/^Type CLEAR/).fill('CLEAR');
+    await page.getByLabel(/^To be sure, type the name/).fill('Farm 2');
+    await button.click({ force: true });
+    expect(sheet.cleared).toHaveLength(0);
+    await page.getByLabel(/^To be sure, type the name/).fill('Farm');
     await checkAndShoot(opened, 'share-copy');
     sheet.trouble.set('clearInCopy', {
       kind: 'refused',
@@ -79,7 +82,7 @@ describe('the share panel', { timeout: 120_000 }, () => {
     await button.click();
     await page.getByRole('alert').filter({ hasText: 'This is the original' }).waitFor();
     await button.click();
-    await page.getByText('1 cell cleared').waitFor();
+    await page.locator('.notice.done:focus').filter({ hasText: '1 cell cleared' }).waitFor();
     expect(sheet.cleared).toHaveLength(1);
     expect(sheet.cleared[0]?.areas).toEqual([
       { tab: 'Training log', row: 9, column: 15, rows: 1, columns: 1 },

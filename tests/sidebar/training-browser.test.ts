@@ -51,7 +51,7 @@ describe('the training panel', { timeout: 120_000 }, () => {
     const opened = await openTraining();
     const { page, sheet, errors } = opened;
     await page.getByLabel('The training log').check();
-    await page.getByRole('heading', { name: 'Before turn-out' }).waitFor();
+    await page.getByText('Before turn-out').waitFor();
     await page.getByLabel(/^Fewest days in the pen/).fill('5');
     await page.getByRole('button', { name: 'Write the training log' }).click();
     await page.getByText('Written on “Training log”').waitFor();

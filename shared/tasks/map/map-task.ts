@@ -63,7 +63,7 @@ export const MAP_TASK = {
     const { postSpacing = 8, tolerance = 0 } = insideSettings(SPECS, settings.values, units);
     const shapes = map?.shapes.map((shape, i) => ({ ...shape, role: roles[i] ?? 'other' }));
     const measured = shapes && settings.ok ? measureMap(shapes, postSpacing, tolerance) : undefined;
-    if (!map) ask.wrong(['Take the corners from a file, a text or the sheet first.']);
+    if (!map) ask.wrong(['Read a map first: a file, a text, or corners in the sheet.']);
     if (measured?.paddocks.length === 0) ask.wrong([NO_PADDOCK]);
     const kept = block && keptInMap(block, units);
     return ask.form(

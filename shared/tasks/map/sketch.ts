@@ -33,8 +33,10 @@ export interface SketchMark {
   readonly points: readonly Spot[];
   /** Where the name stands. */
   readonly label: Spot;
-  /** A dashed line from the nearest paddock, with its length. */
-  readonly gap: { readonly from: Spot; readonly to: Spot; readonly label: SketchLabel } | undefined;
+  /** A dashed line from the nearest paddock, with its length where that has room. */
+  readonly gap:
+    | { readonly from: Spot; readonly to: Spot; readonly label: SketchLabel | undefined }
+    | undefined;
 }
 
 export interface Sketch {
@@ -94,7 +96,7 @@ export function sketchMap(map: MeasuredMap, units: UnitSystem, frame: Frame): Sk
       gap: gap && {
         from: spot(gap.from),
         to: spot(gap.to),
-        label: alongSide(spot(gap.from), spot(gap.to), lengthText(gap.meters, units), 7),
+        label: lengthLabel(spot(gap.from), spot(gap.to), lengthText(gap.meters, units), 7),
       },
     })),
     bar: scaleBar(scale, width, units),
@@ -120,11 +122,9 @@ function sketchPaddock(
   const sides = spots.flatMap((from, i) => {
     const to = spots[(i + 1) % spots.length]!;
     const text = lengthText(sidesMeters[i] ?? 0, units);
-    const label = alongSide(from, to, text, inset);
-    const isShort = Math.hypot(to.x - from.x, to.y - from.y) < textWidth(text, TEXT_SIZES.length);
+    const label = lengthLabel(from, to, text, inset);
     // Not over the name: it has the lines round the middle for itself.
-    const isNear = Math.abs(label.y - middle.y) < 2 * TEXT_SIZES.name && nearName(label, middle, name);
-    return isShort || isNear ? [] : [label];
+    return label && !isNearName(label, middle, name) ? [label] : [];
   });
   return {
     name,
@@ -136,10 +136,15 @@ function sketchPaddock(
   };
 }
 
-function nearName({ x }: Spot, middle: Spot, name: string): boolean {
-  return (
-    Math.abs(x - middle.x) < (textWidth(name, TEXT_SIZES.name) + textWidth('000', TEXT_SIZES.length)) / 2
-  );
+function isNearName({ x, y }: Spot, middle: Spot, name: string): boolean {
+  const room = (textWidth(name, TEXT_SIZES.name) + textWidth('000', TEXT_SIZES.length)) / 2;
+  return Math.abs(y - middle.y) < 2 * TEXT_SIZES.name && Math.abs(x - middle.x) < room;
+}
+
+/** The length of a line along it; undefined where the line is drawn too short for the words. */
+function lengthLabel(from: Spot, to: Spot, text: string, inset: number): SketchLabel | undefined {
+  const isShort = Math.hypot(to.x - from.x, to.y - from.y) < textWidth(text, TEXT_SIZES.length);
+  return isShort ? undefined : alongSide(from, to, text, inset);
 }
 
 function textWidth(text: string, size: number): number {

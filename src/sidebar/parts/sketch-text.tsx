@@ -34,6 +34,7 @@ export function SketchText({
       x={round(x)}
       y={round(y)}
       text-anchor={anchor}
+      dominant-baseline={turn === undefined ? undefined : 'central'}
       transform={turn === undefined ? undefined : `rotate(${round(turn)} ${round(x)} ${round(y)})`}
       style={{
         fill: color,

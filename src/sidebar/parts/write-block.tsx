@@ -56,9 +56,9 @@ export function WriteBlock({ task, state, book, onDone, missing = MISSING }: Pro
           what you typed is kept or named. {takenIn(standing)}
         </p>
       ) : (
-        <PlaceChoice of={task} place={place} answer={answer} />
+        form.plan !== undefined && <PlaceChoice of={task} place={place} answer={answer} />
       )}
-      {form.plan === undefined && <p class="hint">{missing}</p>}
+      {form.plan === undefined && <p>{missing}</p>}
       {changes.length > 0 && (
         <>
           <h3>What changes</h3>

@@ -38,11 +38,11 @@ export function BudgetResult({ plan, needs, limits }: Props) {
         <span class="big">{show(season.feedKg, 'mass')}</span> of feed, waste included.
       </p>
       <ul>
-        <li>Water, most a day: {show(season.waterLiters, 'volumePerDay')}, all groups together.</li>
-        <li>On a hot day: {show(season.hotWaterLiters, 'volumePerDay')}, all groups together.</li>
         <li>
-          Shelter for the largest group: {show(season.shelterSquareMeters, 'floorArea')} of bedded floor.
+          Most water, all groups: {show(season.waterLiters, 'volumePerDay')},{' '}
+          {show(season.hotWaterLiters, 'volumePerDay')} when hot.
         </li>
+        <li>Shelter, largest group: {show(season.shelterSquareMeters, 'floorArea')} of bedded floor.</li>
         {money?.feed !== undefined && (
           <li>
             The feed costs {cost(money.feed)}: {cost(money.feedPerPig)} a pig all season,{' '}
@@ -52,7 +52,7 @@ export function BudgetResult({ plan, needs, limits }: Props) {
         )}
         {money?.fencePerPig !== undefined && <li>Fence: {cost(money.fencePerPig)} a pig.</li>}
       </ul>
-      {!money && <p class="hint">Type your price of feed below, and see what the season costs.</p>}
+      {!money && <p class="hint">Type your feed price to see the cost.</p>}
     </div>
   );
 }

@@ -147,7 +147,7 @@ function Mark({ mark: { name, role, form, points, label, gap } }: { mark: Sketch
             stroke={color}
             stroke-dasharray="2 3"
           />
-          <SketchText {...gap.label} size={TEXT_SIZES.length} color={color} anchor="middle" />
+          {gap.label && <SketchText {...gap.label} size={TEXT_SIZES.length} color={color} anchor="middle" />}
         </>
       )}
     </g>

@@ -6,13 +6,13 @@ import { count } from '../../parts/day-words';
 export function PrivateList({ found }: { found: readonly PrivateFound[] }) {
   if (found.length === 0) return <p>Nothing private was found in the tables that are looked at.</p>;
   return (
-    <ul>
+    <>
       {PRIVATE_KINDS.map((kind) => {
         const ofKind = cellsByWhat(found.filter((one) => one.kind === kind));
         if (ofKind.size === 0) return null;
         return (
-          <li key={kind}>
-            <strong>{KIND_WORDS[kind]}</strong>
+          <details key={kind} class="rests">
+            <summary>{KIND_WORDS[kind]}</summary>
             <ul>
               {[...ofKind].map(([what, filled]) => (
                 <li key={what}>
@@ -20,10 +20,10 @@ export function PrivateList({ found }: { found: readonly PrivateFound[] }) {
                 </li>
               ))}
             </ul>
-          </li>
+          </details>
         );
       })}
-    </ul>
+    </>
   );
 }
 

@@ -61,10 +61,10 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
             <span class="big">{count(filled, 'cell')}</span> with something private in the tables of this
             tool.
           </p>
-          {!isCopy && <p>Nothing is cleared in this file, only in a copy of it.</p>}
           {isOriginal && (
             <p>
-              <strong>It is marked:</strong> now File &gt; Make a copy, and open this task in the copy.
+              <strong>It is marked:</strong> now File &gt; Make a copy, and open this task there. Nothing is
+              cleared here.
             </p>
           )}
         </div>
@@ -112,8 +112,8 @@ function MarkButton({ shared, onReread }: { shared: SharedFile; onReread: () => 
   return (
     <>
       <p>
-        Mark it as the original first, so that a copy is known as one. The mark is a short text made of the
-        file’s number; the number itself is not written.
+        Mark it as the original first: things are cleared only in a file that is known as a copy. The mark is
+        a short text made of the file’s number; the number itself is not written.
       </p>
       <WriteBlock task={task} state={state} book={shared.book} onDone={onReread} />
     </>

@@ -39,8 +39,10 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
           {standing && lookup && (
             <LogDecides book={book} log={standing.reading} lookup={lookup} onDone={onReread} />
           )}
-          <h2>Before turn-out</h2>
-          <AdviceList steps={WATCH_STEPS} />
+          <details class="rests">
+            <summary>Before turn-out: how to check a pig</summary>
+            <AdviceList steps={WATCH_STEPS} />
+          </details>
         </>
       }
       rests={[
