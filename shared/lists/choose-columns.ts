@@ -1,7 +1,7 @@
 /** Which column of a row of headings is which field: by the words of the headings and by what stands below them. */
 import type { TabContent } from '../contract';
 import { LIST_UNITS, type ListUnit } from '../units/unit-words';
-import { fitOf, looksLike } from './column-content';
+import { fitOf, looksLike, namesRepeat } from './column-content';
 import type { Heading } from './headings-at';
 import { type HeadingMatch, matchHeading, plainWords } from './match-heading';
 import type { Doubt, GroupField, ListKind, PaddockField } from './model';
@@ -55,7 +55,7 @@ export function claimedHeadings(
   headings: readonly Heading[],
   today?: number,
 ): readonly ClaimedHeading[] {
-  const matched = headings.map((heading) => ({ ...heading, matches: matchHeading(heading.text) }));
+  const matched = inPairs(headings.map((heading) => ({ ...heading, matches: matchHeading(heading.text) })));
   return matched.map((heading, i) => {
     const before = matched[i - 1];
     const isBeside =
@@ -63,7 +63,6 @@ export function claimedHeadings(
     const claims = heading.matches.flatMap((match): Claim[] => {
       const rivals = heading.matches.filter(({ kind }) => kind === match.kind);
       if (match.field === 'since' && rivals.length > 1 && !isBeside) return [];
-      if (match.field === 'openFrom' && before && isSecondOfPair(before, heading.text)) return [];
       // A day to come speaks against "last used" only where the heading may mean something else.
       const fit = fitOf(match.field, tab, row, heading.column, rivals.length > 1 ? today : undefined);
       const score =
@@ -80,13 +79,20 @@ export function claimedHeadings(
   });
 }
 
-/** "Closed from", "closed until": what closes a paddock in the middle of a season opens none before it. */
-function isSecondOfPair(
-  { matches, text }: Pick<ClaimedHeading, 'matches' | 'text'>,
-  second: string,
-): boolean {
-  const [first, own] = [text, second].map((one) => plainWords(one).split(' ')[0]);
-  return first === own && matches.some(({ field }) => field === 'openUntil');
+type MatchedHeading = Pick<ClaimedHeading, 'column' | 'text' | 'matches'>;
+
+/** Where one heading is "closed from", "until" beside it or "closed until" ends that time; else they say when it opens or closes. */
+function inPairs(headings: readonly MatchedHeading[]): readonly MatchedHeading[] {
+  const isOf = (field: Field, { matches }: MatchedHeading): boolean =>
+    matches.some((match) => match.field === field);
+  const ends = headings.filter((heading) => isOf('shutUntil', heading));
+  const first = headings.find((heading) => isOf('shutFrom', heading));
+  const beside = ends.find(({ column }) => column - 1 === first?.column);
+  const second = first && (beside ?? ends.find((heading) => isOf('openFrom', heading)));
+  return headings.map((heading) => {
+    const gone: readonly Field[] = heading === second ? ['openFrom', 'openUntil'] : ['shutUntil'];
+    return { ...heading, matches: heading.matches.filter(({ field }) => !gone.includes(field)) };
+  });
 }
 
 /** The heading is a word of the field and nothing else. */
@@ -193,6 +199,8 @@ function takeByContent(
   for (const { field, after } of BY_CONTENT[kind]) {
     const isKnown = isPointed || after.some((fields) => fields.every((one) => taken.has(one)));
     const hasSides = field === 'area' && taken.has('width') && taken.has('length');
+    const isNameOfLog = (column: number): boolean =>
+      field === 'name' && taken.has('weight') && taken.has('weighedOn') && namesRepeat(tab, row, column);
     if (!isKnown || taken.has(field) || hasSides) continue;
     // Names without a heading that says so stand before what is known of them.
     const first = Math.min(...used);
@@ -201,9 +209,9 @@ function takeByContent(
         !used.has(column) &&
         !matches.some((one) => one.kind === kind) &&
         (isPointed || matches.length === 0) &&
-        (isPointed || field !== 'name' || column < first) &&
         !meansOther(field, plainWords(text)) &&
-        looksLike(field, tab, row, column, today),
+        (isNameOfLog(column) ||
+          ((isPointed || field !== 'name' || column < first) && looksLike(field, tab, row, column, today))),
     );
     if (!found) continue;
     taken.set(field, { column: found.column, text: found.text, strength: GUESSED, score: GUESSED });

@@ -51,7 +51,10 @@ const HOLDS: Readonly<Partial<Record<PaddockField | GroupField, (cell: WireCell)
     ),
   ),
   ...Object.fromEntries(
-    ['openUntil', 'lastUsed', 'weighedOn', 'from', 'since'].map((field) => [field, isDate]),
+    ['openUntil', 'shutFrom', 'shutUntil', 'lastUsed', 'weighedOn', 'from', 'since'].map((field) => [
+      field,
+      isDate,
+    ]),
   ),
   until: (cell) => isDate(cell) || isAmountOf(cell, 'weight'),
   name: (cell) => !isDate(cell),

@@ -12,7 +12,7 @@ import type { Doubt, FoundList, GrowerList, ListKind } from './model';
 import { otherTableBelow } from './other-table-below';
 import { isOwnHeadings, withoutBlocks } from './own-headings';
 import { passedOver } from './passed-over';
-import { isWeighingLog } from './weighings';
+import { asWeighingLog, isLogOf, isWeighingLog } from './weighings';
 import { yearIn } from './year-in';
 
 /** A stretch of one row that reads like the headings of a list. */
@@ -50,8 +50,13 @@ export function findLists(
       tab,
     }));
   });
-  const isWeighed = found.some(({ list }) => isWeighingLog(list));
-  const items = found.filter(({ list }) => list.items > 0);
+  const bare = found.filter(({ list }) => list.kind === 'groups' && list.missing.join() === 'weight');
+  const parted = found.map((one) => ({
+    ...one,
+    list: bare.some((other) => isLogOf(other, one)) ? asWeighingLog(one.list) : one.list,
+  }));
+  const isWeighed = parted.some(({ list }) => isWeighingLog(list));
+  const items = parted.filter(({ list }) => list.items > 0);
   const latest = Math.max(0, ...items.map(({ title }) => title));
   return items
     .map(({ list, title, tab }, order) => {

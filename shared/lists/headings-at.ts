@@ -75,6 +75,8 @@ function withAbove(cells: readonly WireCell[], above: readonly WireCell[], c: nu
 const DAYS: ReadonlySet<string> = new Set([
   'openFrom',
   'openUntil',
+  'shutFrom',
+  'shutUntil',
   'lastUsed',
   'weighedOn',
   'from',

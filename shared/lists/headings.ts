@@ -61,9 +61,17 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
     aperto fino a, chiude, chiude il, utilizzabile fino al, ferme le, fermeture, disponible jusqu au, utilisable jusqu au,
     habilitado hasta, disponible hasta, se cierra, cierre, liberado ate, disponivel ate, livre ate, fecha em, stangs,
     stanger, stangs den, tillganglig till, lukkes, lukker, lukkes den, stenges, stenger, gaat dicht, gaat dicht op,
-    beschikbaar tot, vrij tot, schliesst, schliesst am, verfugbar bis,
+    beschikbaar tot, vrij tot, schliesst, schliesst am, verfugbar bis
+  `),
+  shutFrom: words(`
     closed from, shut from, fenced off from, gesperrt ab, gesperrt von, gesperrt seit, ferme du, ferme a partir du,
     cerrado desde, chiuso dal, chiuso da, fechado desde, gesloten van, gesloten vanaf, stangd fran, lukket fra, stengt fra
+  `),
+  // Only where a time begins in another column: "closed until" alone says when it opens (see choose-columns.ts).
+  shutUntil: words(`
+    closed until, closed till, closed to, shut until, shut till, shut to, fenced off until, fenced off till, fenced off to,
+    gesperrt bis, ferme jusqu au, ferme au, cerrado hasta, chiuso fino al, chiuso al, fechado ate, gesloten tot, stangd till,
+    lukket til, stengt til, until, till, to, bis, jusqu au, au, hasta, fino al, al, ate, tot
   `),
   lastUsed: words(`
     last used, last use, last used on, last grazed, last occupied, last pigs, last pigs left,

@@ -15,6 +15,7 @@ import {
   type RowReader,
   readAmount,
   readDay,
+  readDayOrWords,
   readName,
   refuse,
 } from './read-list-cell';
@@ -62,7 +63,7 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
   const { weightKg, weighedOn } = readWeight(reader);
   const gainKg = hasCell(reader, 'dailyGain') ? readAmount(reader, 'dailyGain', { min: 0 }) : undefined;
   const dailyGainKg = gainKg ?? (isOfBreeding ? 0 : undefined);
-  const from = hasCell(reader, 'from') ? readDay(reader, 'from') : undefined;
+  const from = hasCell(reader, 'from') ? readDayOrWords(reader, 'from') : undefined;
   const { until, untilWeightKg } = readEnd(reader);
   const standsIn = readStanding(reader);
   if (from !== undefined && until !== undefined && until <= from) {
@@ -151,7 +152,7 @@ function readWeighedOn(reader: RowReader): Day | undefined {
 function readStanding(reader: RowReader): ReadGroup['standsIn'] {
   if (!hasCell(reader, 'paddock')) return undefined;
   const paddock = String(cellOf(reader, 'paddock')).trim();
-  const since = hasCell(reader, 'since') ? readDay(reader, 'since') : reader.dates.today;
+  const since = hasCell(reader, 'since') ? readDayOrWords(reader, 'since') : reader.dates.today;
   return since === undefined ? { paddock } : { paddock, since };
 }
 
@@ -164,7 +165,8 @@ function readEnd(reader: RowReader): { until: Day | undefined; untilWeightKg: nu
     : undefined;
   if (!given || until !== undefined || isDay(reader, 'until')) return { until, untilWeightKg: ownWeight };
   if (!isAmount(reader, 'until')) {
-    refuse(reader, 'until', 'be a date or a weight');
+    if (/\d/.test(String(cellOf(reader, 'until')))) refuse(reader, 'until', 'be a date or a weight');
+    else readDayOrWords(reader, 'until');
     return { until, untilWeightKg: ownWeight };
   }
   return { until, untilWeightKg: ownWeight ?? readAmount(reader, 'until', { above: 0 }) };

@@ -225,7 +225,23 @@ export function readDay(reader: RowReader, field: ListField): Day | undefined {
   return day;
 }
 
-const ENDS: readonly ListField[] = ['lastUsed', 'openUntil', 'until'];
+/** Words such as "pigs in there" are no day and stop nothing: they are told. What means a day, or an error, is refused. */
+export function readDayOrWords(reader: RowReader, field: ListField): Day | undefined {
+  const cell = cellOf(reader, field);
+  if (typeof cell !== 'string' || isErrorWire(cell) || /\d/.test(cell) || namesMonth(cell))
+    return readDay(reader, field);
+  const { row, column } = placeOf(reader, field)!;
+  reader.notes.push(
+    `${cellOnTab(reader.tab.name, row, column)}: “${cell.trim()}” is no day: for “${nameOf(reader)}” no day is read as “${FIELD_LABELS[field]}”.`,
+  );
+  return undefined;
+}
+
+function namesMonth(text: string): boolean {
+  return text.split(/\s+/).some((word) => textDay(word, undefined, 0) !== undefined);
+}
+
+const ENDS: readonly ListField[] = ['lastUsed', 'openUntil', 'shutUntil', 'until'];
 
 /** The cell of a field and what stands in it: Pigs!D6 “4/10/26”. */
 export function shownAt(reader: RowReader, field: ListField): string {

@@ -2,29 +2,29 @@ import { columnLetters } from '../block/a1';
 import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
 import { type Day, isoFromDay } from '../core/calendar/day';
+import { OPEN_DAYS } from '../plan/open-days';
 import type { UnitSystem } from '../units/units';
-import { headingsAt } from './headings-at';
-import { matchHeading, plainWords } from './match-heading';
-import { FIELD_LABELS, type ListProblem, PADDOCK_FIELDS, type PaddockList, type ReadPaddock } from './model';
+import { matchHeading } from './match-heading';
+import { type ListProblem, PADDOCK_FIELDS, type PaddockList, type ReadPaddock } from './model';
+import { OUT_OF_USE } from './out-of-use';
 import { readAdjoining } from './read-adjoining';
 import {
   cellOf,
   type DateHabits,
   hasCell,
   isDay,
-  isErrorWire,
   nameOf,
   placeOf,
   type RowReader,
   readAmount,
-  readDay,
+  readDayOrWords,
   readName,
   refuse,
   shownAt,
 } from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
 import { closingRemarkDay, openingRemarkDay } from './remark-day';
-import { fold, textDay } from './text-day';
+import { fold } from './text-day';
 import { typedTotalNotes } from './typed-total';
 
 export interface PaddocksRead {
@@ -36,6 +36,8 @@ export interface PaddocksRead {
   readonly leftOut: readonly LeftOut[];
   /** Days in remarks that may be meant as "open from": the column that the grower may choose for it, and a sentence. */
   readonly remarks: readonly { readonly column: number; readonly sentence: string }[];
+  /** Paddocks of which a word may mean that no pigs are to stand there, and a sentence: the grower is asked. */
+  readonly unused: readonly { readonly paddock: ReadPaddock; readonly sentence: string }[];
 }
 
 /** Reads the grower's paddock list. All problems come at once, each with its cell; write nothing if there are any. */
@@ -63,15 +65,17 @@ export function readPaddocks(
           remarksIn(reader, closingRemarkDay).map((one) => closingNote(reader, one)),
         )
       : [];
+  const unused = readers.flatMap((reader, i) => outOfUse(reader, paddocks[i]!));
   return {
     paddocks,
     ...told,
     remarks,
+    unused,
     notes: [
       ...told.notes,
       ...remarks.map(({ sentence }) => sentence),
       ...closings,
-      ...readers.flatMap(letNotes),
+      ...unused.map(({ sentence }) => sentence),
       ...typedTotalNotes(items, areas, readers),
     ],
   };
@@ -81,10 +85,11 @@ function readPaddock(reader: RowReader): ReadPaddock | undefined {
   const name = readName(reader);
   const areaSquareMeters = readArea(reader);
   const openFrom = optional(reader, 'openFrom', readOpening);
-  const openUntil = optional(reader, 'openUntil', readClosing);
+  const openUntil = optional(reader, 'openUntil', readDayOrWords);
   if (openFrom !== undefined && openUntil !== undefined && openUntil < openFrom) {
     refuse(reader, 'openUntil', 'not be before the day it opens');
   }
+  const shut = readShut(reader);
   const lastUsed = optional(reader, 'lastUsed', readDayOrWords);
   const restDays = optional(reader, 'restDays', (r, field) => readAmount(r, field, { min: 0 }));
   const fenceLengthMeters = optional(reader, 'fenceLength', (r, field) => readAmount(r, field, { above: 0 }));
@@ -97,6 +102,7 @@ function readPaddock(reader: RowReader): ReadPaddock | undefined {
     areaSquareMeters,
     ...(openFrom !== undefined && { openFrom }),
     ...(openUntil !== undefined && { openUntil }),
+    ...shut,
     ...(lastUsed !== undefined && { lastUsed }),
     ...(restDays !== undefined && { restDays }),
     ...(fenceLengthMeters !== undefined && { fenceLengthMeters }),
@@ -118,37 +124,21 @@ function readOpening(reader: RowReader, field: 'openFrom'): Day | undefined {
   return isOfDays || isDay(reader, field) ? readDayOrWords(reader, field) : undefined;
 }
 
-/** Words such as "pigs in there" are no day and stop nothing: they are told. What means a day, an error or "closed" is refused. */
-function readDayOrWords(reader: RowReader, field: 'openFrom' | 'lastUsed'): Day | undefined {
-  const cell = cellOf(reader, field);
-  const isSlip = typeof cell !== 'string' || isErrorWire(cell) || /\d/.test(cell) || namesMonth(cell);
-  if (isSlip || CLOSED.test(plainWords(cell))) return readDay(reader, field);
-  const { row, column } = placeOf(reader, field)!;
+/** The time in which it is shut, told. */
+function readShut(reader: RowReader): Pick<ReadPaddock, 'shutFrom' | 'shutUntil'> {
+  const shutFrom = optional(reader, 'shutFrom', readDayOrWords);
+  const shutUntil = optional(reader, 'shutUntil', readDayOrWords);
+  if (shutFrom === undefined && shutUntil === undefined) return {};
+  if (shutFrom !== undefined && shutUntil !== undefined && shutUntil < shutFrom)
+    refuse(reader, 'shutUntil', 'not be before the day it is shut');
+  const from = shutFrom === undefined ? '' : ` from ${isoFromDay(shutFrom)}`;
+  const until = shutUntil === undefined ? ' on' : ` to ${isoFromDay(shutUntil)}, that day included`;
+  const { row, column } = placeOf(reader, shutFrom === undefined ? 'shutUntil' : 'shutFrom')!;
   reader.notes.push(
-    `${cellOnTab(reader.tab.name, row, column)}: “${cell.trim()}” is no day: for “${nameOf(reader)}” no day is read as “${FIELD_LABELS[field]}”.`,
+    `${cellOnTab(reader.tab.name, row, column)}: “${nameOf(reader)}” is shut${from}${until}: no pigs are planned there then.`,
   );
-  return undefined;
+  return { ...(shutFrom !== undefined && { shutFrom }), ...(shutUntil !== undefined && { shutUntil }) };
 }
-
-function namesMonth(text: string): boolean {
-  return text.split(/\s+/).some((word) => textDay(word, undefined, 0) !== undefined);
-}
-
-/** The last day on which pigs may stand there; under "Closed from" the day before the one that is written. */
-function readClosing(reader: RowReader, field: 'openUntil'): Day | undefined {
-  const day = readDay(reader, field);
-  const { row, column } = placeOf(reader, field)!;
-  const heading = headingsAt(reader.tab, reader.list.headingRow).find((one) => one.column === column);
-  if (day === undefined || !CLOSED.test(plainWords(heading?.text ?? ''))) return day;
-  reader.notes.push(
-    `${cellOnTab(reader.tab.name, row, column)}: “${nameOf(reader)}” is closed from ${isoFromDay(day)}: no pigs are planned there from then on, not even after it opens again.`,
-  );
-  return day - 1;
-}
-
-/** Beginnings of the words for "closed" among the headings. */
-const CLOSED =
-  /^(closed|shut|fenced off|gesperrt|ferme|cerrado|chiuso|fechado|gesloten|stangd|lukket|stengt)\b/;
 
 interface Remark {
   readonly column: number;
@@ -176,17 +166,24 @@ function unreadTexts({ tab, list, row }: RowReader): { column: number; text: str
   );
 }
 
-/** Words of somebody else's use of a paddock, in the languages of the headings. Collected by judgement. */
-const LET =
-  /\b((leased|let|rented) (out|to)|verpachtet|vermietet|louee? a|en location|arrendad[oa]|alquilad[oa]|affittat[oa]|in affitto|alugad[oa]|verpacht|verhuurd|utarrenderad|uthyrd|udlejet|bortforpagtet|utleid|bortleid)\b/;
+function outOfUse(reader: RowReader, paddock: ReadPaddock): PaddocksRead['unused'] {
+  if (paddock.shutFrom !== undefined || paddock.shutUntil !== undefined) return [];
+  const { order, today } = reader.dates;
+  const said = [...unreadTexts(reader), ...OPEN_DAYS.flatMap((field) => textsIn(reader, field))].find(
+    ({ text }) =>
+      OUT_OF_USE.test(fold(text)) &&
+      openingRemarkDay(text, order, today) === undefined &&
+      closingRemarkDay(text, order, today) === undefined,
+  );
+  if (!said) return [];
+  const cell = cellOnTab(reader.tab.name, reader.row, said.column);
+  const sentence = `${cell}: “${said.text}”: “${nameOf(reader)}” is read like the others. If no pigs are to stand there, shut it.`;
+  return [{ paddock, sentence }];
+}
 
-function letNotes(reader: RowReader): string[] {
-  return unreadTexts(reader)
-    .filter(({ text }) => LET.test(fold(text)))
-    .map(
-      ({ column, text }) =>
-        `${cellOnTab(reader.tab.name, reader.row, column)}: “${text}”: “${nameOf(reader)}” is read like the others. If it is not yours to use, take it out of the list.`,
-    );
+function textsIn(reader: RowReader, field: (typeof OPEN_DAYS)[number]): { column: number; text: string }[] {
+  const [cell, place] = [cellOf(reader, field), placeOf(reader, field)];
+  return typeof cell === 'string' && place ? [{ column: place.column, text: cell.trim() }] : [];
 }
 
 function openingOffer(reader: RowReader, remark: Remark): PaddocksRead['remarks'][number] {

@@ -21,6 +21,29 @@ export function isWeighingLog({ kind, missing, columns }: FoundList): boolean {
   return kind === 'groups' && missing.join() === 'head' && 'weight' in columns && 'weighedOn' in columns;
 }
 
+interface OnTab {
+  readonly tab: TabContent;
+  readonly list: FoundList;
+}
+
+/** Whether a whole list of groups with their days of weighing stands beside one of the same groups that lacks the weights alone. */
+export function isLogOf(bare: OnTab, { tab, list }: OnTab): boolean {
+  if (list.kind !== 'groups' || list.missing.length > 0 || list.columns.weighedOn === undefined) return false;
+  const known = namesIn(bare);
+  return namesIn({ tab, list }).every((name) => known.includes(name));
+}
+
+function namesIn({ tab, list }: OnTab): string[] {
+  const rows = tab.values.slice(list.firstRow - 1, list.lastRow);
+  return rows.map((row) => nameKey(String(row[(list.columns.name ?? 1) - 1] ?? ''))).filter(Boolean);
+}
+
+/** The same list read as a log: its heads are how many were weighed. */
+export function asWeighingLog(list: FoundList): FoundList {
+  const { head: _, ...columns } = list.columns as Readonly<Record<string, number>>;
+  return { ...list, columns, missing: ['head'] } as FoundList;
+}
+
 /** The last weighing of each group by `nameKey`; rows that cannot be read tell nothing. */
 export function lastWeighings(
   tabs: readonly TabContent[],

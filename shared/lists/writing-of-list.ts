@@ -1,9 +1,10 @@
 import type { TabContent } from '../contract';
+import { OPEN_DAYS } from '../plan/open-days';
 import type { GrowerList } from './model';
 import type { RowReader } from './read-list-cell';
 import { orderGivenAway } from './text-day';
 
-const DATES = ['openFrom', 'openUntil', 'lastUsed', 'weighedOn', 'from', 'until', 'since'];
+const DATES: readonly string[] = [...OPEN_DAYS, 'lastUsed', 'weighedOn', 'from', 'until', 'since'];
 /** "0,25" or "28,5 kg": a comma before one or two digits is a decimal sign. */
 const DECIMAL_COMMA = /^\D*\d+,\d{1,2}(?!\d)/;
 

@@ -4,6 +4,7 @@ import { groupLoadOn } from './group-weights';
 import { keepWishes, wishedOuts } from './keep-wishes';
 import type { PlanProblem } from './model';
 import { NEVER } from './never';
+import { closesAfter, isOpen } from './open-days';
 
 const ROUNDING = 1e-9;
 
@@ -126,13 +127,13 @@ function stayRanges(
   }
   const firstAtOrAfter = (day: number): number => position[Math.min(day, days + 1)]!;
   for (const [p, paddock] of paddocks.entries()) {
-    const opens = paddock.openFrom === undefined ? 0 : paddock.openFrom - rules.seasonStart;
-    const closes = paddock.openUntil === undefined ? NEVER : paddock.openUntil + 1 - rules.seasonStart;
-    for (let day = Math.max(0, entry, opens); day < end; day++) {
+    for (let day = Math.max(0, entry); day < end; day++) {
+      if (!isOpen(paddock, rules.seasonStart + day)) continue;
       const i = p * (days + 1) + day;
       withinLimit[i] = within(p, day);
       const shortest = withinLimit[i]! < rules.shortestStayDays ? 1 : rules.shortestStayDays;
       firstOut[i] = Math.min(firstAtOrAfter(day + shortest), outs.length - 1);
+      const closes = closesAfter(paddock, rules.seasonStart + day) - rules.seasonStart;
       // A stretch without move days that is longer than the longest stay lengthens the stay over it.
       const latest = Math.min(Math.max(day + rules.longestStayDays, outs[firstOut[i]!]!), closes);
       const borne = flawless ? day + Math.min(withinLimit[i]!, rules.longestStayDays) : NEVER;
@@ -172,9 +173,8 @@ function standingOuts(
   wishedDays: number | undefined,
 ): number[] {
   const { rules } = problem;
-  const closes = problem.paddocks[paddock]!.openUntil;
   const shortest = within < rules.shortestStayDays ? 1 : rules.shortestStayDays;
-  const shut = closes === undefined ? NEVER : closes + 1 - rules.seasonStart;
+  const shut = closesAfter(problem.paddocks[paddock]!, rules.seasonStart + entry) - rules.seasonStart;
   const wished = wishedDays === undefined ? NEVER : entry + wishedDays;
   if (wished >= 0 && wished <= Math.min(end, shut)) return [wished];
   const latest = Math.min(entry + rules.longestStayDays, shut);

@@ -7,7 +7,7 @@ import { restDue } from './rest-due';
  * every plan falls short somewhere, and none need be looked for. That there is room does not say that there is a plan.
  *
  * Between the day it is ready and the day it closes a paddock bears stays of the longest length with the least rest
- * between them, and no more.
+ * between them, and no more; days between on which it is shut are not looked at.
  */
 export function hasRoom(problem: PlanProblem): boolean {
   const { paddocks, groups, rules } = problem;

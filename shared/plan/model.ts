@@ -13,6 +13,9 @@ export interface PlanPaddock {
   readonly openFrom?: Day;
   /** Last day on which pigs may stand here. */
   readonly openUntil?: Day;
+  /** First and last day of a time in which it is shut; only one of them: ever before, or for good. */
+  readonly shutFrom?: Day;
+  readonly shutUntil?: Day;
   /** The day the last pigs left, before this plan begins. */
   readonly lastUsed?: Day;
   /** Rest this paddock needs, in place of the farm's rest rule. */

@@ -1,4 +1,5 @@
 import type { PlanGroup, PlanProblem, RestRule } from './model';
+import { OPEN_DAYS } from './open-days';
 import { countInWords } from './words';
 
 /** A change to the farm that comes in steps: `apply(problem, n)` makes it n steps large, `most` at most. */
@@ -124,8 +125,8 @@ export function withoutGroup(problem: PlanProblem): PlanChange[] {
 /** A paddock open all season: one change for each that has open dates. */
 export function wholeSeasonOpen(problem: PlanProblem): PlanChange[] {
   return problem.paddocks.flatMap((paddock, p) => {
-    if (paddock.openFrom === undefined && paddock.openUntil === undefined) return [];
-    const { openFrom: _from, openUntil: _until, ...open } = paddock;
+    if (OPEN_DAYS.every((field) => paddock[field] === undefined)) return [];
+    const { openFrom: _1, openUntil: _2, shutFrom: _3, shutUntil: _4, ...open } = paddock;
     return {
       most: 1,
       words: () => `opening ${paddock.name} all season`,

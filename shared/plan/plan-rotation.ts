@@ -17,7 +17,7 @@ import { whyNoPlan } from './why-no-plan';
  * - The stays of a group follow each other without a gap from its entry to its end, and each is in another
  *   paddock than the one before.
  * - One group at a time in a paddock; on the day one leaves, another may come in.
- * - Only inside the open dates, both included.
+ * - Only inside the open dates, both included, and not on the days from shutFrom to shutUntil, both included.
  * - A group moves on move days: an allowed weekday that is not a day without moves. The first day may be any, and
  *   so may its end.
  * - A stay lasts from the shortest to the longest stay. The last stay of a group may be shorter; and a stay may be

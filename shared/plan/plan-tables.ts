@@ -101,8 +101,8 @@ function paddockKinds({ paddocks, rules, before, wishes }: PlanProblem): Int32Ar
   const isOwnKind = Boolean(before || wishes) || paddocks.some((paddock) => paddock.adjoins !== undefined);
   return Int32Array.from(paddocks, (paddock, p) => {
     const area = rules.groundLimit === undefined && !rules.evenness ? 0 : paddock.areaSquareMeters;
-    const { openFrom, openUntil, restDays } = paddock;
-    const key = isOwnKind ? String(p) : [area, openFrom, openUntil, restDays].join();
+    const { openFrom, openUntil, shutFrom, shutUntil, restDays } = paddock;
+    const key = isOwnKind ? String(p) : [area, openFrom, openUntil, shutFrom, shutUntil, restDays].join();
     if (!kinds.has(key)) kinds.set(key, kinds.size);
     return kinds.get(key)!;
   });

@@ -2,6 +2,7 @@ import { daysOn } from '../core/rotation/days-on';
 import { groupSpan } from './group-span';
 import type { PlanProblem, PlanRules } from './model';
 import { moveDaysOf } from './move-days';
+import { isOpen } from './open-days';
 import { restDue } from './rest-due';
 
 /** Between these the form's start for the longest stay lies: the design of this tool (judgement). */
@@ -29,9 +30,7 @@ function stayForRest({ paddocks, groups, rules }: PlanProblem): number {
   let most = 0;
   for (let day = rules.seasonStart; day < rules.seasonEnd; day++) {
     const here = spans.filter(({ entry, end }) => entry <= day && day < end).length;
-    const open = paddocks.filter(
-      ({ openFrom = day, openUntil = day }) => openFrom <= day && day <= openUntil,
-    );
+    const open = paddocks.filter((paddock) => isOpen(paddock, day));
     if (here === 0) continue;
     if (open.length <= here) return Infinity;
     const rest = open.reduce((sum, paddock) => sum + restDue(paddock, rules.rest, day), 0) / open.length;

@@ -4,6 +4,7 @@ import { groupBound } from './group-bound';
 import { groupSpan } from './group-span';
 import type { NoPlan, PlanProblem } from './model';
 import { NEVER } from './never';
+import { isOpen } from './open-days';
 import {
   longerStay,
   moreMoveDays,
@@ -62,9 +63,7 @@ function tooFewPaddocks({ groups, paddocks, rules }: PlanProblem): string | unde
   const spans = groups.map((group) => groupSpan(group, rules));
   for (let day = rules.seasonStart; day < rules.seasonEnd; day++) {
     const here = spans.filter((span) => span.entry <= day && day < span.end).length;
-    const open = paddocks.filter(
-      (paddock) => (paddock.openFrom ?? day) <= day && (paddock.openUntil ?? day) >= day,
-    ).length;
+    const open = paddocks.filter((paddock) => isOpen(paddock, day)).length;
     if (here > open) {
       const has = here === 1 ? 'is' : 'are';
       return `On ${dayWords(day)} there ${has} ${counted(here, 'group')} in the rotation and ${counted(open, 'open paddock')}.`;

@@ -17,6 +17,9 @@ export function checkFormula(frame: TableFrame, row: number, settings: CheckSett
   const others = `COUNTIFS(${around('paddockKey')};${at('paddockKey')};${around('inDay')};"<="&${at('inDay')};${around('out')};">"&${at('inDay')})`;
   const early = `IF(${isNumber('openFrom')};${at('inDay')}<${at('openFrom')};FALSE)`;
   const late = `IF(${isNumber('openUntil')};IF(${at('openUntil')}>0;${at('out')}-1>${at('openUntil')};FALSE);FALSE)`;
+  const isShutDay = (key: ColumnKey): string => `IF(${isNumber(key)};${at(key)}>0;FALSE)`;
+  const shutEnds = `IF(${isShutDay('shutUntil')};${at('inDay')}<=${at('shutUntil')};${isShutDay('shutFrom')})`;
+  const shut = `IF(${isShutDay('shutFrom')};IF(${at('out')}>${at('shutFrom')};${shutEnds};FALSE);${shutEnds})`;
   const short = `${at('restDue')}-${at('restBefore')}`;
   const rested = `IF(AND(${isNumber('restBefore')};${isNumber('restDue')});${at('restBefore')}>=${at('restDue')};TRUE)`;
   const rules: [string, string][] = [
@@ -27,7 +30,7 @@ export function checkFormula(frame: TableFrame, row: number, settings: CheckSett
     ...movedInRules(at, row === frame.anchorRow + 1 ? undefined : above, settings),
     [`${at('out')}<=${at('inDay')}`, `"${CHECKS.outBeforeIn}"`],
     [`${others}>1`, `"${CHECKS.occupied}"`],
-    [`OR(${early};${late})`, `"${CHECKS.closed}"`],
+    [`OR(${early};${late};${shut})`, `"${CHECKS.closed}"`],
     [`NOT(${rested})`, `"${CHECKS.short}: "&(${short})&IF(${short}=1;" day";" days")`],
   ];
   const rest = settings.groundLimit === undefined ? '""' : overLimit(at, settings.groundLimit);

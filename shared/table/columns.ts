@@ -54,6 +54,8 @@ export const COLUMNS = [
   { key: 'area', label: 'Area', quantity: 'area', ...WORKING },
   { key: 'openFrom', label: 'Open from', ...WORKING },
   { key: 'openUntil', label: 'Open until', ...WORKING },
+  { key: 'shutFrom', label: 'Shut from', ...WORKING },
+  { key: 'shutUntil', label: 'Shut until', ...WORKING },
   { key: 'lastUsed', label: 'Used before', ...WORKING },
 ] as const satisfies readonly Column[];
 

@@ -1,12 +1,13 @@
 import { cellOnTab } from '../block/cell-on-tab';
 import { firstFew } from '../block/first-few';
 import type { GroupField, GrowerList, ListKind, ListSource, PaddockField } from '../lists/model';
+import { OPEN_DAYS } from '../plan/open-days';
 import type { UnitSystem } from '../units/units';
 import { listLookup } from './list-lookup';
 
 /** What tables look up in the lists. */
 const FOLLOWED: Readonly<Record<ListKind, readonly (PaddockField | GroupField)[]>> = {
-  paddocks: ['area', 'openFrom', 'openUntil', 'lastUsed'],
+  paddocks: ['area', ...OPEN_DAYS, 'lastUsed'],
   groups: ['head', 'weight', 'weighedOn', 'dailyGain'],
 };
 

@@ -2,6 +2,7 @@ import type { Day } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import { herdOn } from '../plan/herd-on';
 import type { PlanGroup, PlanPaddock } from '../plan/model';
+import { OPEN_DAYS } from '../plan/open-days';
 import type { LookedUp, PastRow } from './model';
 
 export interface Lists {
@@ -48,10 +49,10 @@ function figuresOf(group: PlanGroup, { inDay }: Named) {
   };
 }
 
-function groundOf({ areaSquareMeters, openFrom, openUntil }: PlanPaddock) {
+function groundOf(paddock: PlanPaddock): Partial<PastRow> {
+  const days = OPEN_DAYS.filter((field) => paddock[field] !== undefined);
   return {
-    areaSquareMeters,
-    ...(openFrom !== undefined && { openFrom }),
-    ...(openUntil !== undefined && { openUntil }),
+    areaSquareMeters: paddock.areaSquareMeters,
+    ...Object.fromEntries(days.map((field) => [field, paddock[field]])),
   };
 }

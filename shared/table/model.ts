@@ -49,6 +49,8 @@ export interface OldRow {
   readonly areaSquareMeters?: number;
   readonly openFrom?: Day;
   readonly openUntil?: Day;
+  readonly shutFrom?: Day;
+  readonly shutUntil?: Day;
   readonly lastUsed?: Day;
   readonly restDueDays?: number;
   /** Cover left, as a share of one. */

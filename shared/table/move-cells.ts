@@ -6,6 +6,7 @@ import type { Day } from '../core/calendar/day';
 import type { GroupField, PaddockField } from '../lists/model';
 import { herdOn } from '../plan/herd-on';
 import type { PlanGroup } from '../plan/model';
+import { OPEN_DAYS } from '../plan/open-days';
 import { restDue } from '../plan/rest-due';
 import { fromInside, type Quantity, type UnitSystem } from '../units/units';
 import { checkFormula } from './check-formula';
@@ -111,10 +112,13 @@ function plannedIn({ frame, rows, i }: MoveContext, at: number): BlockCell {
   return formula(due === row.inDay ? plannedInFormula(frame, at, planned) : `=${planned}`, DAY_FORMAT);
 }
 
-type Amounts = Record<
-  'head' | 'startWeight' | 'growthDays' | 'dailyGain' | 'area' | 'openFrom' | 'openUntil' | 'lastUsed',
-  BlockCell
->;
+type OpenDays = Record<(typeof OPEN_DAYS)[number], BlockCell>;
+type Amounts = OpenDays &
+  Record<'head' | 'startWeight' | 'growthDays' | 'dailyGain' | 'area' | 'lastUsed', BlockCell>;
+
+function openDays(cellOf: (field: (typeof OPEN_DAYS)[number]) => BlockCell): OpenDays {
+  return Object.fromEntries(OPEN_DAYS.map((field) => [field, cellOf(field)])) as OpenDays;
+}
 
 /** What a move was counted with, frozen; but the growth follows a day moved in that is corrected later. */
 function pastAmounts({ input, frame }: MoveContext, past: PastRow, at: number): Amounts {
@@ -132,8 +136,7 @@ function pastAmounts({ input, frame }: MoveContext, past: PastRow, at: number): 
         : formula(growthDaysFormula(frame, at, dateCall(past.inDay - Math.round(past.growthDays))), WHOLE),
     dailyGain: amount(past.dailyGainKg, 'massPerDay'),
     area: amount(past.areaSquareMeters, 'area'),
-    openFrom: day(past.openFrom),
-    openUntil: day(past.openUntil),
+    ...openDays((field) => day(past[field])),
     lastUsed: day(past.lastUsed),
   };
 }
@@ -178,8 +181,7 @@ function liveAmounts(context: MoveContext, row: TableRow, at: number): Amounts {
         }),
     dailyGain: cell(ofGroup('dailyGain'), group.dailyGainKg, 'massPerDay'),
     area: cell(ofPaddock('area', false), paddock.areaSquareMeters, 'area'),
-    openFrom: day('openFrom', paddock.openFrom),
-    openUntil: day('openUntil', paddock.openUntil),
+    ...openDays((field) => day(field, paddock[field])),
     lastUsed: day('lastUsed', usedBefore(context, row)),
   };
 }

@@ -7,6 +7,7 @@ import { type Day, dayFromIso, isoFromDay, weekday } from '../core/calendar/day'
 import { serialFromDay } from '../core/calendar/serial';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanPaddock } from '../plan/model';
+import { isOpen } from '../plan/open-days';
 import type { RotationBlockInput } from './model';
 import type { Block } from './rotation-block';
 import { tableRows } from './table-rows';
@@ -88,9 +89,8 @@ function mondayOf(day: Day): Day {
   return day - ((weekday(day) + 6) % DAYS_A_WEEK);
 }
 
-function isClosed({ openFrom, openUntil }: PlanPaddock, monday: Day): boolean {
-  const sunday = monday + DAYS_A_WEEK - 1;
-  return (openFrom !== undefined && sunday < openFrom) || (openUntil !== undefined && monday > openUntil);
+function isClosed(paddock: PlanPaddock, monday: Day): boolean {
+  return Array.from({ length: DAYS_A_WEEK }, (_, d) => monday + d).every((day) => !isOpen(paddock, day));
 }
 
 function nameOf(key: string, { problem }: PictureInput, rows: readonly { group: string }[]): string {

@@ -103,6 +103,8 @@ function readRow(reading: Reading, r: number): OldRow {
     areaSquareMeters: inside('area', 'area'),
     openFrom: day('openFrom'),
     openUntil: day('openUntil'),
+    shutFrom: day('shutFrom'),
+    shutUntil: day('shutUntil'),
     lastUsed: day('lastUsed'),
     restDueDays: plain('restDue'),
     cover: plain('cover'),

@@ -24,6 +24,7 @@ import { nameKey } from '../lists/read-list-cell';
 import { type PaddocksRead, readPaddocks } from '../lists/read-paddocks';
 import { headingTexts } from '../lists/recalled-list';
 import { standingProblems } from '../lists/standing-place';
+import { type UndatedWeights, undatedWeights } from '../lists/undated-weights';
 import { isWeighingLog, lastWeighings } from '../lists/weighings';
 import { dateOrder } from '../locale/date-order';
 import { decimalComma } from '../locale/decimal-comma';
@@ -51,6 +52,10 @@ export interface GrowerLists {
   readonly wrong: Readonly<Record<ListKind, readonly ListProblem[]>>;
   /** Areas and weights that the lists lack. */
   readonly lacking: readonly MissingFigures[];
+  /** Paddocks that may be out of use. */
+  readonly unused: PaddocksRead['unused'];
+  /** Weights of which the list gives no day. */
+  readonly undated: UndatedWeights | undefined;
   /** Remarks with a day that may be meant as “open from”. */
   readonly remarks: PaddocksRead['remarks'];
   /** What the grower should know about the reading of each list although nothing is wrong. */
@@ -82,7 +87,7 @@ export function growerLists(
   const groupList = chosen.groups as unknown as GroupList;
   const paddocks = paddockTab
     ? readPaddocks(paddockTab, paddockList, units, comma, dates)
-    : { paddocks: [], remarks: [], ...NOTHING };
+    : { paddocks: [], remarks: [], unused: [], ...NOTHING };
   const weighings = lastWeighings(book.tabs, all.filter(isWeighingLog), units, comma, dates);
   const isKnown = (name: string): boolean => weighings.has(nameKey(name)) || isBreedingName(name);
   const names = new Set(paddocks.paddocks.map(({ name }) => nameKey(name)));
@@ -115,7 +120,9 @@ export function growerLists(
       paddockTab && missingFigures({ tab: paddockTab, list: paddockList }, units),
       groupTab && missingFigures({ tab: groupTab, list: groupList }, units, isKnown),
     ].filter((one) => one !== undefined),
+    undated: groupTab && undatedWeights({ tab: groupTab, list: groupList }, herd.groups),
     remarks: paddocks.remarks,
+    unused: paddocks.unused,
     notes: {
       paddocks: [
         ...lost('paddocks'),

@@ -220,7 +220,27 @@ describe('reading with problems', () => {
     ]);
   });
 
-  it('tells words where a day belongs, and refuses what means a day or says that it is closed', () => {
+  it.each<readonly [headings: readonly string[], days: object]>([
+    [['Shut from', 'Shut until'], { shutFrom: '2026-08-03', shutUntil: '2026-08-20' }],
+    [['Gesperrt ab', 'bis'], { shutFrom: '2026-08-03', shutUntil: '2026-08-20' }],
+    [['Closed until', 'Shut from'], { shutUntil: '2026-08-03', shutFrom: '2026-08-20' }],
+    [['Closed from', 'Open until'], { shutFrom: '2026-08-03', openUntil: '2026-08-20' }],
+    [['Open from', 'Until'], { openFrom: '2026-08-03', openUntil: '2026-08-20' }],
+    [['Closed until', 'Remarks'], { openFrom: '2026-08-03' }],
+  ])('reads %o as %o', (headings, days) => {
+    const tab = tabOf('P', [
+      ['Paddock', 'Area (ac)', ...headings],
+      ['North', 1, d('2026-08-03'), d('2026-08-20')],
+      ['South', 1, '', ''],
+    ]);
+    const list = one(findLists([tab]), 'paddocks');
+    const { name: _n, area: _a, ...columns } = list.columns;
+    expect(columns).toEqual(
+      Object.fromEntries(Object.entries(days).map(([field, day]) => [field, day === '2026-08-03' ? 3 : 4])),
+    );
+  });
+
+  it('tells words where a day belongs, and refuses what means a day', () => {
     const tab = tabOf('P', [
       ['Paddock', 'Area (ac)', 'Open from', 'Last used'],
       ['North', 1, '', 'pigs in there'],
@@ -235,8 +255,10 @@ describe('reading with problems', () => {
     expect(notes).toEqual([
       'P!D2: “pigs in there” is no day: for “North” no day is read as “last used”.',
       'P!C3: “ready” is no day: for “South” no day is read as “open from”.',
+      'P!C5: “closed” is no day: for “West” no day is read as “open from”.',
+      'P!C5: “closed”: “West” is read like the others. If no pigs are to stand there, shut it.',
     ]);
-    expect(problems.map(({ cell }) => cell)).toEqual(['P!C4', 'P!C5', 'P!D5']);
+    expect(problems.map(({ cell }) => cell)).toEqual(['P!C4', 'P!D5']);
   });
 
   it('refuses two of one name and unknown neighbours, naming both cells', () => {
@@ -254,7 +276,7 @@ describe('reading with problems', () => {
     ]);
   });
 
-  it('reads groups: head, text dates, until as date or weight, and refuses less than no head', () => {
+  it('reads groups: head, text dates, until as date or weight or told, and refuses less than no head', () => {
     const tab = tabOf('Groups', [
       ['Group', 'Head', 'Weight (lb)', 'Weighed on', 'Until', 'ADG'],
       ['=1+1', 12, 60, '2026-04-01', '250 lb', 1.5],
@@ -270,7 +292,6 @@ describe('reading with problems', () => {
     expect(groups[1]).toMatchObject({ head: 8, until: dayFromIso('2026-09-01') });
     expect(problems.map((p) => p.sentence)).toEqual([
       'Groups!B4: head must be 0 or more, got -1',
-      'Groups!E4: until must be a date or a weight, got "autumn"',
       'Groups!B5: head must be a whole number, got 1.5',
       'Groups!C5: weight must be more than 0 lb, got 0',
       'Groups!D5: weighed on must be a date (a date cell, or text such as "2026-04-20"), got a blank',

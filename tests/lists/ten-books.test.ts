@@ -34,8 +34,6 @@ type Press = readonly [kind: 'groups', field: 'weight', column: number];
 
 /** What is not read as it is meant, with the words that say so. */
 const TOLD: Readonly<Record<string, Readonly<Record<string, RegExp>>>> = {
-  // One stretch of open days is all that a paddock has: the safe one is taken.
-  'da-folde': { 'Fold 3 open until 2026-06-30': /“Fold 3” is closed from 2026-07-01/ },
   // Of two seasons the later is read.
   'pt-parques': { 'Ribeira last used undefined': /^Columns not used: .*Saída \(Época 2025\)/ },
   // A script does not see that the row is hidden.
@@ -103,11 +101,12 @@ function facts(
   today: string,
 ): string[] {
   return [
-    ...paddocks.flatMap(({ name, areaSquareMeters, lastUsed, openFrom, openUntil }) => [
+    ...paddocks.flatMap(({ name, areaSquareMeters, lastUsed, openFrom, openUntil, shutFrom, shutUntil }) => [
       `paddock ${name} ${Math.round(areaSquareMeters)}`,
       `${name} last used ${iso(lastUsed)}`,
       `${name} open from ${iso(openFrom)}`,
       `${name} open until ${iso(openUntil)}`,
+      `${name} shut ${iso(shutFrom)} ${iso(shutUntil)}`,
     ]),
     ...groups.flatMap(({ name, head, weightKg, weighedOn, dailyGainKg, from, until, standsIn }) => [
       `group ${name} ${head} ${weightKg.toFixed(1)}`,
@@ -128,9 +127,12 @@ function factsOf(truth: BookTruth, today: string): string[] {
       `${name} last used ${truth.lastUsed[name]}`,
       `${name} open from ${truth.openFrom?.[name]}`,
       `${name} open until ${truth.openUntil?.[name]}`,
+      `${name} shut ${truth.closed?.[name]?.[0]} ${truth.closed?.[name]?.[1]}`,
     ]),
     ...(truth.shownAtLeast ?? []).flatMap((name) =>
-      ['last used', 'open from', 'open until'].map((what) => `${name} ${what} undefined`),
+      ['last used undefined', 'open from undefined', 'open until undefined', 'shut undefined undefined'].map(
+        (what) => `${name} ${what}`,
+      ),
     ),
     ...truth.groups.flatMap(([name, head, kg]) => [
       `group ${name} ${head} ${kg.toFixed(1)}`,

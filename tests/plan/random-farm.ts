@@ -56,23 +56,26 @@ export function randomFarm(seed: number): PlanProblem {
   const weekdays = chance(0.5)
     ? Array.from({ length: 7 }, () => true)
     : Array.from({ length: 7 }, (_, day) => day === 2 || day === 6 || chance(0.3));
-  return {
-    paddocks,
-    groups,
-    rules: {
-      rest:
-        kind === 0
-          ? { kind: 'fixed', days: rest }
-          : kind === 1
-            ? { kind: 'monthly', days: Array.from({ length: 12 }, month) }
-            : { kind: 'forage', growth: Array.from({ length: 12 }, () => whole(20, 90)), needed: rest * 50 },
-      shortestStayDays: shortest,
-      longestStayDays: longest,
-      ...(limited ? { groundLimit: whole(15, 60) / 10 } : {}),
-      moveWeekdays: weekdays,
-      noMoveDays: chance(0.3) ? [start + whole(0, days), start + whole(0, days)] : [],
-      seasonStart: start,
-      seasonEnd: end,
-    },
+  const rules: PlanProblem['rules'] = {
+    rest:
+      kind === 0
+        ? { kind: 'fixed', days: rest }
+        : kind === 1
+          ? { kind: 'monthly', days: Array.from({ length: 12 }, month) }
+          : { kind: 'forage', growth: Array.from({ length: 12 }, () => whole(20, 90)), needed: rest * 50 },
+    shortestStayDays: shortest,
+    longestStayDays: longest,
+    ...(limited ? { groundLimit: whole(15, 60) / 10 } : {}),
+    moveWeekdays: weekdays,
+    noMoveDays: chance(0.3) ? [start + whole(0, days), start + whole(0, days)] : [],
+    seasonStart: start,
+    seasonEnd: end,
   };
+  // Drawn last, so that everything else of a seed is as it was before paddocks could be shut for a time.
+  const shut = paddocks.map((paddock) => {
+    if (!chance(0.2)) return paddock;
+    const shutFrom = start + whole(0, days);
+    return { ...paddock, shutFrom, ...(chance(0.8) && { shutUntil: shutFrom + whole(0, 12) }) };
+  });
+  return { paddocks: shut, groups, rules };
 }

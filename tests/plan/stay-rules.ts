@@ -175,7 +175,12 @@ export function stayFaults(problem: PlanProblem, stay: Stay): string[] {
     faults.push(`stays only ${days} days`);
   for (let day = standing ? Math.max(stay.inDay, rules.seasonStart) : stay.inDay; day < stay.outDay; day++) {
     const early = !standing && paddock.openFrom !== undefined && day < paddock.openFrom;
-    if (early || (paddock.openUntil !== undefined && day > paddock.openUntil)) {
+    const { shutFrom, shutUntil } = paddock;
+    const shut =
+      (shutFrom !== undefined || shutUntil !== undefined) &&
+      !(shutFrom !== undefined && day < shutFrom) &&
+      !(shutUntil !== undefined && day > shutUntil);
+    if (early || shut || (paddock.openUntil !== undefined && day > paddock.openUntil)) {
       faults.push(`stands in ${paddock.name} on ${day}, when it is closed`);
       break;
     }

@@ -26,7 +26,7 @@ const RULES: PlanRules = {
 
 const tabs = (last: string): Record<string, StartCell[][]> => ({
   Paddocks: [
-    ['Paddock', 'Acres', 'Open from', 'Open until'],
+    ['Paddock', 'Acres', 'Shut from', 'Shut until'],
     ...['North', 'South', 'Oak', 'Hill', 'Creek', 'Barn', 'Rise', 'Long', 'Far'].map(
       (name, i): StartCell[] => [name, 0.5 + (i % 3) / 10],
     ),
@@ -159,8 +159,8 @@ export function typist(book: Workbook): Recorder {
     },
     shut: async (paddock, from, until) => {
       const row = book.shownValues('Paddocks').findIndex(([name]) => name === paddock) + 1;
-      if (until === '') book.type('Paddocks', `D${row}`, isoFromDay(dayFromIso(from)! - 1));
-      else book.type('Paddocks', `C${row}`, isoFromDay(dayFromIso(until)! + 1));
+      book.type('Paddocks', `C${row}`, from);
+      if (until !== '') book.type('Paddocks', `D${row}`, until);
     },
     asPlanned: async () => {
       const today = isoFromDay(Math.floor(book.state.now().getTime() / 86_400_000));

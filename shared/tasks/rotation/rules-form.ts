@@ -78,7 +78,9 @@ function usualRules(paddocks: readonly ReadPaddock[], groups: readonly ReadGroup
 
 /** The day from which on fewer paddocks are open than there are groups: the season cannot last longer. */
 function groundClosed(paddocks: readonly ReadPaddock[], groups: number): Day {
-  const closes = paddocks.map(({ openUntil }) => (openUntil === undefined ? Infinity : openUntil + 1));
+  const closes = paddocks.map(({ openUntil = Infinity, shutFrom = Infinity, shutUntil }) =>
+    Math.min(openUntil + 1, shutUntil === undefined ? shutFrom : Infinity),
+  );
   return closes.sort((a, b) => b - a)[groups - 1] ?? Infinity;
 }
 

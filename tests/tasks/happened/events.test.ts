@@ -7,6 +7,7 @@ import { typedFor, typingWords } from '../../../shared/tasks/happened/typed-for'
 import { HERD_TASK } from '../../../shared/tasks/herd/herd-task';
 import { portOf, runTask, type Workbook } from '../../../src/headless';
 import { readBook } from '../../hard-use/rotation-task';
+import { setToday } from '../../sidebar/happened-farm';
 import { withoutMemory } from '../../without-memory';
 import { day, openToday, shown } from '../today/today-farm';
 
@@ -191,22 +192,36 @@ describe('heads and weights', () => {
 });
 
 describe('a paddock that is shut', () => {
-  test('moves an open date of the list, in a column that is made', async () => {
+  const east = (book: Workbook) => nowOf(book).lists.paddocks.find(({ name }) => name === 'East')!;
+  const shut = { what: 'shut', paddock: 'East', day: '2026-05-12', until: '2026-05-16' } as const;
+  test('gets its days in the list, in columns that are made', async () => {
     const { book, now } = await farm('2026-05-10', ['2026-05-01']);
-    const shut = { what: 'shut', paddock: 'East', day: '2026-05-10', until: '2026-05-16' } as const;
-    expect(typed(now, shut)).toEqual(['C1 Open from', 'C4 2026-05-17']);
-    expect(typed(now, { ...shut, until: '' })).toEqual(['C1 Open until', 'C4 2026-05-09']);
+    const [heading, from] = ['C1 Shut from', 'C4 2026-05-12'];
+    expect(typed(now, { ...shut, until: '' })).toEqual([heading, from]);
+    expect(typed(now, shut)).toEqual([heading, from, 'D1 Shut until', 'D4 2026-05-16']);
     const cells = await record(portOf(book), shut);
-    const after = nowOf(book);
-    expect(after.lists.paddocks.find(({ name }) => name === 'East')?.openFrom).toBe(day('2026-05-17'));
+    expect(east(book)).toMatchObject({ shutFrom: day('2026-05-12'), shutUntil: day('2026-05-16') });
     await takeBack(portOf(book), cells);
-    expect(nowOf(book).lists.paddocks.find(({ name }) => name === 'East')?.openFrom).toBeUndefined();
+    expect(east(book)).not.toHaveProperty('shutFrom');
+  });
+  test('gets other days where they are corrected, and another time once the first is over', async () => {
+    const { book } = await farm('2026-05-10', ['2026-05-01']);
+    await record(portOf(book), shut);
+    const other = { ...shut, day: '2026-05-20', until: '2026-05-25' };
+    expect(typed(nowOf(book), other)).toContain(
+      'East is shut from 2026-05-12 to 2026-05-16, and it has room',
+    );
+    await record(portOf(book), { ...shut, day: '2026-05-11', until: '' });
+    expect(east(book)).toMatchObject({ shutFrom: day('2026-05-11') });
+    expect(east(book)).not.toHaveProperty('shutUntil');
+    await record(portOf(book), shut);
+    setToday(book, '2026-05-17');
+    expect(typed(nowOf(book), other)).toEqual(['C4 2026-05-20', 'D4 2026-05-25']);
   });
   test.each([
     [{ paddock: 'Moon' }, '“Moon” is not in your paddock list'],
     [{ paddock: 'North' }, 'Reds stands in North since 2026-05-01: record first where it went'],
     [{ until: '2026-05-09' }, 'The last day must be 2026-05-10 or later'],
-    [{ day: '2026-05-12', until: '2026-05-16' }, 'Your paddock list has one stretch of open days'],
     [{ day: '' }, 'Give the day.'],
   ])('%o is refused', async (other, says) => {
     const { now } = await farm('2026-05-10', ['2026-05-01']);

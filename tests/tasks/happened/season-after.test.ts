@@ -1,7 +1,7 @@
 /** What is shown before something is recorded is what the plan is made from afterwards. */
 import { expect, test, vi } from 'vitest';
 import { isoFromDay } from '../../../shared/core/calendar/day';
-import type { Plan } from '../../../shared/plan/model';
+import type { Plan, Stay } from '../../../shared/plan/model';
 import { describeMoves } from '../../../shared/table/describe-changes';
 import { type FarmNow, farmNow } from '../../../shared/tasks/happened/farm-now';
 import type { Happened } from '../../../shared/tasks/happened/happened';
@@ -54,6 +54,7 @@ test.each<readonly [string, (next: { id: string; inDay?: number }, day: (n: numb
   ['sold', (_, day) => ({ what: 'herd', ...REDS, day: day(2), head: '4' })],
   ['all gone', (_, day) => ({ what: 'herd', ...REDS, day: day(10), head: '0', allGone: true })],
   ['shut', (_, day) => ({ what: 'shut', paddock: 'Hill', day: day(0), until: day(30) })],
+  ['shut between', (_, day) => ({ what: 'shut', paddock: 'Hill', day: day(12), until: day(20) })],
 ])('%s', async (what, thing) => {
   const { book, next } = await begun();
   const day = (n: number): string => isoFromDay(next.inDay! + n);
@@ -94,6 +95,13 @@ test.each<readonly [string, (next: { id: string; inDay?: number }, day: (n: numb
     );
   }
   if (what === 'all gone') expect(Math.max(...reds.map(({ outDay }) => outDay))).toBe(next.inDay! + 10);
+  const inHill = after.plan.stays.filter(({ paddock }) => nameOf(paddock) === 'Hill');
+  if (what === 'shut between') {
+    const isOver = ({ outDay }: Stay): boolean => outDay <= next.inDay! + 12;
+    expect(inHill.some(isOver)).toBe(true);
+    expect(inHill.filter((stay) => !isOver(stay) && stay.inDay <= next.inDay! + 20)).toEqual([]);
+    expect(inHill.some(({ inDay }) => inDay > next.inDay! + 20)).toBe(true);
+  }
   if (what === 'shut')
     expect(
       after.plan.stays.filter((stay) => nameOf(stay.paddock) === 'Hill' && stay.inDay <= next.inDay! + 30),

@@ -16,7 +16,9 @@ import { rulesFormOf } from '../../../../shared/tasks/rotation/rules-form';
 import { readUnchanged } from '../../../../shared/tasks/run-task';
 import { ListNotes, seasonNotesOf } from '../../lists/list-notes';
 import { ListsSection } from '../../lists/lists-section';
+import { OutOfUseAsked } from '../../lists/out-of-use';
 import { SampleFarmOffer } from '../../lists/sample-farm-offer';
+import { UndatedWeightsAsked } from '../../lists/undated-weights';
 import { answeredLists } from '../../lists/use-lists';
 import type { Book } from '../../parts/use-book';
 import { useReset } from '../../parts/use-reset';
@@ -94,6 +96,8 @@ export function RotationSteps({ book, onReread }: Props) {
           />
         )}
         <ListNotes notes={seasonNotesOf(lists, noted)} />
+        <OutOfUseAsked lists={lists} today={todayIso} />
+        {lists.undated && <UndatedWeightsAsked undated={lists.undated} today={todayIso} />}
         {made && (
           <>
             <h2>Into the sheet</h2>

@@ -1,6 +1,6 @@
 /** Where everything stands in the drawing of the season: days become lengths, paddocks become rows. */
 import { civilFromDay, type Day } from '../../../../shared/core/calendar/day';
-import type { Plan, PlanProblem, Stay } from '../../../../shared/plan/model';
+import type { Plan, PlanPaddock, PlanProblem, Stay } from '../../../../shared/plan/model';
 import { restDue } from '../../../../shared/plan/rest-due';
 
 export const DAY_WIDTH = 6;
@@ -38,6 +38,8 @@ export function seasonPicture(problem: PlanProblem, plan: Plan): SeasonPicture {
     const left = Math.max(from, start);
     return { left: (left - start) * DAY_WIDTH, width: Math.max(0, Math.min(to, end) - left) * DAY_WIDTH };
   };
+  const shutBar = ({ shutFrom, shutUntil }: PlanPaddock): Bar[] =>
+    shutFrom === undefined && shutUntil === undefined ? [] : [bar(shutFrom ?? start, (shutUntil ?? end) + 1)];
   const rows = problem.paddocks.map((paddock, p): PaddockRow => {
     const stays = plan.stays.filter((stay) => stay.paddock === p);
     const readyAfter = (left: Day): Day => left + restDue(paddock, problem.rules.rest, left);
@@ -52,7 +54,7 @@ export function seasonPicture(problem: PlanProblem, plan: Plan): SeasonPicture {
       rests: uses.flatMap((left, i) =>
         left === undefined ? [] : bar(left, Math.min(readyAfter(left), stays[i]?.inDay ?? end)),
       ),
-      closed: [bar(start, paddock.openFrom ?? start), bar(openUntil + 1, end)].filter(
+      closed: [bar(start, paddock.openFrom ?? start), bar(openUntil + 1, end), ...shutBar(paddock)].filter(
         ({ width }) => width > 0,
       ),
     };

@@ -1,0 +1,42 @@
+import { useState } from 'preact/hooks';
+import { columnLetters } from '../../../shared/block/a1';
+import { dayFromIso, isoFromDay } from '../../../shared/core/calendar/day';
+import { datedWeights, type UndatedWeights } from '../../../shared/lists/undated-weights';
+import { usePage } from '../page';
+import { Button } from '../parts/button';
+import { InputField } from '../parts/field';
+import { Notice } from '../parts/notice';
+import { useReread } from '../parts/use-book';
+import { useWork } from '../parts/use-work';
+import { ask } from '../server';
+
+/** Asks once of which day the weights are, and puts that day beside them. */
+export function UndatedWeightsAsked({ undated, today }: { undated: UndatedWeights; today: string }) {
+  const [typed, setTyped] = useState(today);
+  const work = useWork();
+  const { say } = usePage();
+  const reread = useReread();
+  const where = `column ${columnLetters(undated.column)} of “${undated.tab}”`;
+  const write = (): void =>
+    work.start(async () => {
+      const day = dayFromIso(typed);
+      if (day === undefined || typed > today)
+        throw new Error(
+          `The day must be ${today} or before, got ${typed || 'nothing'}. Nothing was written.`,
+        );
+      await ask('changeCells', { cells: datedWeights(undated, day) });
+      say(`Done: ${isoFromDay(day)} is written into ${where}.`);
+      reread();
+    });
+  return (
+    <Notice kind="warning">
+      When were {undated.rows.map(({ name }) => `“${name}”`).join(', ')} weighed? No day stands beside the
+      weight. Until one does it counts as today’s, every day anew: the pigs gain nothing.
+      <InputField type="date" label="Weighed on" value={typed} onChange={setTyped} />
+      <Button disabled={work.busy} onPress={write}>
+        {work.busy ? 'Writing…' : `Write it into ${where}`}
+      </Button>
+      {work.problem && <Notice kind="problem">{work.problem}</Notice>}
+    </Notice>
+  );
+}
