@@ -20,7 +20,8 @@ function picture(book: Workbook): unknown {
     const tab = sheet.getName();
     const range = sheet.getDataRange();
     const looks = [range.getBackgrounds(), range.getFontColors(), range.getFontWeights()];
-    return [tab, book.formulas(tab), book.shownValues(tab), range.getNumberFormats(), ...looks];
+    const boxes = range.getDataValidations().map((row) => row.map((rule) => rule?.getCriteriaType()));
+    return [tab, book.formulas(tab), book.shownValues(tab), range.getNumberFormats(), boxes, ...looks];
   });
 }
 
@@ -37,6 +38,7 @@ test.each(SAMPLES)(
     const again = await opened(saved);
     expect(notCarriedSentence(await notCarried(saved, await again.toXlsx()))).toBe('');
     expect(picture(again)).toEqual(picture(book));
+    expect(JSON.stringify(picture(again))).toContain('"CHECKBOX"');
   },
   120_000,
 );

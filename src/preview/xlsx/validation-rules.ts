@@ -35,6 +35,7 @@ const DATE_TYPES: Readonly<Record<string, string>> = {
   lessThan: 'dateIsBefore',
   lessThanOrEqual: 'dateIsOnOrBefore',
 };
+const TICKED_OR_NOT = ['TRUE', 'FALSE'];
 /** Longest list that Excel takes when the values stand in the rule itself, from Microsoft's limits. */
 const LONGEST_LIST = 255;
 /** The first day that Excel knows: any valid date is on it or after. */
@@ -112,6 +113,8 @@ function listCriterion(file: Workbook, formula: string): Criterion | undefined {
       .slice(1, -1)
       .split(',')
       .map((value) => value.trim().replace(/""/g, '"'));
+    // A file has no tick boxes: this is how ours are written.
+    if (values.join() === TICKED_OR_NOT.join()) return { type: 'isBoolean', values: [] };
     return { type: 'isValueInList', values, displayStyle: 'arrow' };
   }
   const named = file.definedNames.model.find(({ name }) => name.toLowerCase() === formula.toLowerCase());
@@ -154,7 +157,7 @@ function fileRule(book: Book, sheetId: string, criterion: Criterion): FileRule |
     case 'isValueInRange':
       return { type: 'list', formulae: [fixedRange(book, sheetId, values[0] ?? '')] };
     case 'isBoolean':
-      return literalList(['TRUE', 'FALSE']);
+      return literalList(TICKED_OR_NOT);
     case 'dateIsValid':
       return { type: 'date', operator: 'greaterThanOrEqual', formulae: [FIRST_DAY] };
     case 'customFormula':

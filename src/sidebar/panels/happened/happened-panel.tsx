@@ -4,6 +4,7 @@ import type { CellChange } from '../../../../shared/contract';
 import { farmNow } from '../../../../shared/tasks/happened/farm-now';
 import type { Happened } from '../../../../shared/tasks/happened/happened';
 import { takeBack } from '../../../../shared/tasks/happened/record';
+import { logUnread } from '../../../../shared/tasks/herd/log-unread';
 import { usePage } from '../../page';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
@@ -26,6 +27,7 @@ export function HappenedPanel() {
 
 function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void }) {
   const farm = useMemo(() => farmNow(book), [book]);
+  const unread = useMemo(() => logUnread(book), [book]);
   const [open, setOpen] = useState<Happened>();
   const work = useWork();
   const { say } = usePage();
@@ -79,6 +81,7 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
         </Notice>
       )}
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
+      {unread && <Notice kind="warning">{unread}</Notice>}
       {isDue && whole('as planned', 'All as planned up to today')}
       {farm.cards.map((card) => (
         <CardView key={card.group} farm={farm} card={card} open={open} onToggle={toggle}>

@@ -4,6 +4,7 @@ import type { ReadGroup } from '../../../../shared/lists/model';
 import { groupWeightOn } from '../../../../shared/plan/group-weights';
 import { herdOn } from '../../../../shared/plan/herd-on';
 import { CHANGE_LABELS, HERD_TASK } from '../../../../shared/tasks/herd/herd-task';
+import { logUnread } from '../../../../shared/tasks/herd/log-unread';
 import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { count, dayWords } from '../../parts/day-words';
 import { SelectField } from '../../parts/field';
@@ -22,7 +23,9 @@ export function HerdPanel() {
 
 function HerdSteps({ book, onReread }: { book: Book; onReread: () => void }) {
   const state = useTask(HERD_TASK, book);
-  const { typed, problem, units, groups, notes, standing, questions } = state.form;
+  const { typed, problem, units, groups, notes, questions } = state.form;
+  const unread = logUnread(book);
+  const warnings = [...notes, ...(unread ? [unread] : [])];
   const onDone = (): void => {
     for (const label of [CHANGE_LABELS.head, CHANGE_LABELS.weight, CHANGE_LABELS.note]) {
       state.answer(label, undefined);
@@ -38,10 +41,10 @@ function HerdSteps({ book, onReread }: { book: Book; onReread: () => void }) {
       onDone={onDone}
       missing={questions.join(' ')}
       before={
-        notes.length > 0 && (
+        warnings.length > 0 && (
           <Notice kind="warning">
             <ul>
-              {notes.map((sentence) => (
+              {warnings.map((sentence) => (
                 <li key={sentence}>{sentence}</li>
               ))}
             </ul>
@@ -49,14 +52,6 @@ function HerdSteps({ book, onReread }: { book: Book; onReread: () => void }) {
         )
       }
       answer={groups.length > 0 && <HerdNow groups={groups} book={book} units={units} />}
-      more={
-        standing && (
-          <p class="hint">
-            Write the rotation table anew (“Plan the moves”), so that its moves to come read the log, and
-            today’s page after it.
-          </p>
-        )
-      }
       rests={[
         {
           title: 'A change to add',
