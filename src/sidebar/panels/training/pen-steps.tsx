@@ -7,6 +7,7 @@ import { penPlan } from '../../../../shared/tasks/training/pen-drawing';
 import { PEN_TASK } from '../../../../shared/tasks/training/pen-task';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { formatNumber } from '../../numbers/format-number';
+import { count } from '../../parts/day-words';
 import { SettingsFields, unitsRest } from '../../parts/task-fields';
 import { settingsWords, TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
@@ -47,7 +48,7 @@ function PenNeeds({ settings, units }: PenProps) {
   return (
     <div class="answer">
       <table>
-        <caption class="hint">For one live wire, as TRAINING_PEN counts it</caption>
+        <caption class="hint">{count(settings.strands ?? 1, 'live wire')}, as drawn below</caption>
         <tbody>
           {linesOf(settings, units).map(([item = '', amount = '', unit = '']) => (
             <tr key={String(item)}>
@@ -88,13 +89,19 @@ function Pen({ settings, units }: PenProps) {
   );
 }
 
-/** The same call as the block makes. */
+/** What TRAINING_PEN counts for one wire. */
+const PER_WIRE: readonly CellValue[] = ['offset insulators', 'live wire'];
+
+/** The same call as the block makes, and what hangs on the wires times their number. */
 function linesOf(
-  { head, weight, panel, spacing, area }: PenSettings,
+  { head, weight, panel, spacing, area, strands }: PenSettings,
   units: UnitSystem,
 ): readonly (readonly CellValue[])[] {
   const entry = CATALOGUE.find(({ name }) => name === 'TRAINING_PEN');
   if (!entry) return [];
   const answer = call(entry, [head, weight, panel, spacing, area, units], { dayOfDate: () => Number.NaN });
-  return Array.isArray(answer) ? answer : [];
+  if (!Array.isArray(answer)) return [];
+  return answer.map(([item = '', amount = '', unit = '']) =>
+    PER_WIRE.includes(item) ? [item, Number(amount) * (strands ?? 1), unit] : [item, amount, unit],
+  );
 }
