@@ -1,12 +1,13 @@
 import { headingRow } from '../block/heading-row';
 import type { BlockContent } from '../block/read-block';
-import type { BlockCell } from '../contract';
+import type { BlockCell, WireCell } from '../contract';
 import { keptCell } from './kept-cell';
 
 /** One row of a table in a block that stands already. */
 export interface KeptRow {
   /** Row in the sheet, for messages. */
   readonly sheetRow: number;
+  readonly value: (heading: string) => WireCell;
   /** The cell as it stands, to be written back. */
   readonly kept: (heading: string) => BlockCell;
   /** Whether nothing was typed under any of the headings. */
@@ -28,12 +29,12 @@ export function rowsBetween(
   const stop = end === undefined ? -1 : block.values.findIndex((row, r) => r > at && row[0] === end);
   const last = stop < 0 ? block.values.length : stop;
   return block.values.slice(at + 1, last).map((row, i) => {
-    const kept = (heading: string): BlockCell => {
-      const column = head.indexOf(heading);
-      return keptCell(row[column] ?? '', block.formulas[at + 1 + i]?.[column] ?? '');
-    };
+    const value = (heading: string): WireCell => row[head.indexOf(heading)] ?? '';
+    const kept = (heading: string): BlockCell =>
+      keptCell(value(heading), block.formulas[at + 1 + i]?.[head.indexOf(heading)] ?? '');
     return {
       sheetRow: block.info.row + at + 1 + i,
+      value,
       kept,
       emptyUnder: (wanted) => wanted.every((heading) => kept(heading).k === 'blank'),
     };

@@ -99,6 +99,7 @@ function blocksOf(tabs: TabContent[], units: 'US' | 'metric'): Cells[] {
   const materials = {
     layout: { kind: 'list', touching: 'lengths', paddocks: laid.paddocks } as const,
     atATime: { kind: 'set', paddocks: 2 } as const,
+    kind: 'wire' as const,
     units,
     settings: startSettings(MATERIALS_SETTINGS, units),
     comparison: startSettings(COMPARISON_SETTINGS, units),

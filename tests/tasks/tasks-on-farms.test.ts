@@ -27,11 +27,9 @@ import { rotationLinks } from '../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../shared/tasks/budget/rotation-stays';
 import { stayNeeds } from '../../shared/tasks/budget/stay-needs';
 import { workableStays } from '../../shared/tasks/budget/workable-stays';
+import { buyList } from '../../shared/tasks/materials/buy-list';
 import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-model';
-import { ITEM_NAMES } from '../../shared/tasks/materials/item-rows';
 import { laidPaddocks } from '../../shared/tasks/materials/laid-paddocks';
-import { layoutFence } from '../../shared/tasks/materials/layout-fence';
-import { MATERIAL_ITEMS, materialNeeds } from '../../shared/tasks/materials/material-needs';
 import {
   MATERIALS_BLOCK,
   type MaterialsPlan,
@@ -131,6 +129,7 @@ function materialsPlan({ paddockTab, paddockList }: Opened, units: UnitSystem): 
   return {
     layout: { kind: 'list', paddocks: laid.paddocks, touching: 'lengths' },
     atATime: { kind: 'set', paddocks: 2 },
+    kind: 'wire',
     units,
     settings,
     comparison: startSettings(COMPARISON_SETTINGS, units),
@@ -147,15 +146,11 @@ describe.each(FARMS)('$name', (farm) => {
     const info = writeInSheet(book, MATERIALS_BLOCK, block, { at: 'new-tab', tab: 'Fence' });
     let content = readFromSheet(book, info);
     expect(errorsIn(content)).toEqual([]);
-    const inside = insideSettings(MATERIALS_SETTINGS, plan.settings, farm.units);
-    const fence = layoutFence(plan.layout, inside.postSpacing ?? 1, 2);
-    const needs = materialNeeds(fence, plan.atATime, inside);
+    const needs = buyList(plan, NOTHING_TYPED);
     const length = (meters: number): number => fromInside(meters, 'length', farm.units);
-    expect(beside(content, 'Outer fence')).toBeCloseTo(length(fence.outerMeters), 4);
+    expect(beside(content, 'Outer fence')).toBeCloseTo(length(needs.fence.outerMeters), 4);
     expect(beside(content, 'Line to put up')).toBeCloseTo(length(needs.lineMeters), 4);
-    for (const item of MATERIAL_ITEMS.filter((one) => one !== 'cable')) {
-      expect([item, beside(content, ITEM_NAMES[item])]).toEqual([item, needs.need[item]]);
-    }
+    for (const { name, need } of needs.lines) expect([name, beside(content, name)]).toEqual([name, need]);
     // A wider paddock in the grower's own list makes a longer fence at once.
     const column = opened.paddockList.columns.width ?? opened.paddockList.columns.area ?? 1;
     const cell = `${String.fromCharCode(64 + column)}${opened.paddockList.firstRow}`;

@@ -1,38 +1,53 @@
 import { fenceGrid } from '../../core/fence/fence-grid';
 import { gapsOnSide } from '../../core/fence/gaps-on-side';
 import { postCount } from '../../core/fence/post-count';
-import type { FenceCount, GridLayout, LayoutFence } from './layout';
+import { ceilForgiving } from '../../units/ceil-forgiving';
+import type { FenceCount, GridLayout, LayoutFence, PieceLengths } from './layout';
 
 /**
  * Fence of a grid of equal paddocks.
  *
  *   posts = nodes + (rows + 1) × columns × (⌈width ÷ spacing⌉ − 1) + (columns + 1) × rows × (⌈length ÷ spacing⌉ − 1)
  *   nodes = (rows + 1) × (columns + 1), every one a corner or a junction
+ *   nets = Σ over the paddocks, row by row: ⌈(fence round it − sides shared with those before) ÷ net⌉
  *
  * The set is `setPaddocks` paddocks that follow one another along a row (along the column where there is only one),
  * counted where it takes most fence: on the way back, with the last and the first paddock apart. Source: counting.
  */
-export function gridFence(grid: GridLayout, postSpacingMeters: number, setPaddocks: number): LayoutFence {
+export function gridFence(grid: GridLayout, pieces: PieceLengths, setPaddocks: number): LayoutFence {
   const { rows, columns, widthMeters: width, lengthMeters: length } = grid;
   const [outerMeters = 0, dividingMeters = 0, meters = 0] = fenceGrid(rows, columns, width, length);
-  const acrossGaps = gapsOnSide(width, postSpacingMeters);
-  const downGaps = gapsOnSide(length, postSpacingMeters);
+  const acrossGaps = gapsOnSide(width, pieces.postSpacing);
+  const downGaps = gapsOnSide(length, pieces.postSpacing);
   const corners = (rows + 1) * (columns + 1);
   const posts = corners + (rows + 1) * columns * (acrossGaps - 1) + (columns + 1) * rows * (downGaps - 1);
-  const all: FenceCount = { meters, posts, corners };
+  const ring = 2 * (width + length);
+  const netsFor = (line: number): number => ceilForgiving(line / pieces.netLength);
+  const nets =
+    netsFor(ring) +
+    (columns - 1) * netsFor(ring - length) +
+    (rows - 1) * netsFor(ring - width) +
+    (rows - 1) * (columns - 1) * netsFor(width + length);
+  const all: FenceCount = { meters, posts, nets, corners };
   return {
     outerMeters,
     dividingMeters,
     all,
-    set: setPaddocks >= rows * columns ? all : setOfPaddocks(grid, postSpacingMeters, setPaddocks),
+    longest: [],
+    set: setPaddocks >= rows * columns ? all : setOfPaddocks(grid, pieces, setPaddocks),
   };
 }
 
-function setOfPaddocks(grid: GridLayout, spacing: number, paddocks: number): FenceCount {
+function setOfPaddocks(grid: GridLayout, pieces: PieceLengths, paddocks: number): FenceCount {
+  const { postSpacing: spacing, netLength } = pieces;
   const shared = sharedInLine(grid);
   const joints = jointsOfSet(paddocks);
+  const ring = 2 * (grid.widthMeters + grid.lengthMeters);
   return {
-    meters: paddocks * 2 * (grid.widthMeters + grid.lengthMeters) - joints * shared,
+    meters: paddocks * ring - joints * shared,
+    nets:
+      (paddocks - joints) * ceilForgiving(ring / netLength) +
+      joints * ceilForgiving((ring - shared) / netLength),
     posts:
       paddocks * postCount(grid.widthMeters, grid.lengthMeters, spacing) -
       joints * (gapsOnSide(shared, spacing) + 1),

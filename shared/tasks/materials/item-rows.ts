@@ -1,7 +1,9 @@
 /** The list itself: need, on hand, to buy, price, cost. */
-import { BLANK, formula, text } from '../../block/cells';
+import { BLANK, formula, number, text } from '../../block/cells';
 import type { BlockCell, BlockStyle } from '../../contract';
+import { symbolOf, type UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
+import { type FenceKind, fenceType } from './fence-types';
 import { type NeedsOn, needOf } from './item-needs';
 import { MATERIAL_ITEMS, type MaterialItem } from './material-needs';
 
@@ -19,8 +21,10 @@ export const ITEM_HEADINGS = [
 export const TOTAL_LABEL = 'To buy, together';
 
 export const ITEM_NAMES: Readonly<Record<MaterialItem, string>> = {
+  nets: 'Nets',
   linePosts: 'Line posts',
   cornerPosts: 'Corner and junction posts',
+  guys: 'Guy lines with pegs',
   rolls: 'Rolls of wire',
   reels: 'Reels',
   insulators: 'Insulators',
@@ -33,10 +37,32 @@ export const ITEM_NAMES: Readonly<Record<MaterialItem, string>> = {
   tester: 'Fence tester',
 };
 
+/** What an item is counted in. */
+const ITEM_UNITS: Partial<Record<MaterialItem, string>> = {
+  nets: 'nets',
+  linePosts: 'posts',
+  cornerPosts: 'posts',
+  rolls: 'rolls',
+  reels: 'reels',
+  signs: 'signs',
+  rods: 'rods',
+};
+
+export function itemUnit(item: MaterialItem, units: UnitSystem): string {
+  return item === 'cable' ? symbolOf('length', units) : (ITEM_UNITS[item] ?? 'each');
+}
+
 /** What was typed for an item. */
 export interface TypedItem {
   readonly onHand: BlockCell;
   readonly price: BlockCell;
+  /** The numbers that those cells come to. */
+  readonly amounts: Readonly<Partial<Record<'need' | 'onHand' | 'price', number>>>;
+}
+
+export function itemWith(amounts: { readonly onHand?: number; readonly price?: number }): TypedItem {
+  const cell = (amount: number | undefined): BlockCell => (amount === undefined ? BLANK : number(amount));
+  return { onHand: cell(amounts.onHand), price: cell(amounts.price), amounts };
 }
 
 /** A row that the grower added, typed throughout. */
@@ -80,22 +106,33 @@ export interface ItemRows {
 
 interface ItemsOn extends NeedsOn {
   readonly draft: Draft;
+  readonly units: UnitSystem;
+}
+
+/** Those of the kind of fence, and those of another kind for which something was typed. */
+export function itemsOf(kind: FenceKind, typed: ReadonlyMap<string, TypedItem>): readonly MaterialItem[] {
+  return MATERIAL_ITEMS.filter((item) => {
+    const cells = typed.get(ITEM_NAMES[item]);
+    const isTyped = cells !== undefined && (cells.onHand.k !== 'blank' || cells.price.k !== 'blank');
+    return isTyped || fenceType(kind).items.includes(item);
+  });
 }
 
 /** How many rows addItems() makes. */
-export function itemRowCount(own: number): number {
-  return 1 + MATERIAL_ITEMS.length + own + FREE_ROWS + 2;
+export function itemRowCount(items: number, own: number): number {
+  return 1 + items + own + FREE_ROWS + 2;
 }
 
 export function addItems(
   on: ItemsOn,
+  items: readonly MaterialItem[],
   typed: ReadonlyMap<string, TypedItem>,
   own: readonly OwnItem[],
 ): ItemRows {
   const { draft } = on;
   draft.add(ITEM_HEADINGS.map(text), 'heading');
   const first = draft.next();
-  for (const item of MATERIAL_ITEMS) addItem(item, on, typed.get(ITEM_NAMES[item]));
+  for (const item of items) addItem(item, on, typed.get(ITEM_NAMES[item]));
   const free = Array.from({ length: FREE_ROWS }, () => undefined);
   for (const row of [...own, ...free]) addOwn(draft, row);
   const last = draft.next() - 1;
@@ -117,11 +154,11 @@ export function addItems(
 
 function addItem(item: MaterialItem, on: ItemsOn, typed: TypedItem | undefined): void {
   const row = on.draft.next();
-  const { need, unit, note } = needOf(item, on);
+  const { need, note } = needOf(item, on);
   const cells: BlockCell[] = [
     text(ITEM_NAMES[item]),
     formula(`=${need}`, '0'),
-    text(unit),
+    text(itemUnit(item, on.units)),
     typed?.onHand ?? BLANK,
     formula(`=MAX(0;${on.draft.at(row, 1)}-${on.draft.at(row, 3)})`, '0'),
     typed?.price ?? BLANK,

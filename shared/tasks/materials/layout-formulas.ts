@@ -2,6 +2,7 @@
 import type { ListSource, PaddockList } from '../../lists/model';
 import type { UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
+import type { FenceType } from './fence-types';
 
 export const LAYOUT_TITLE = 'The layout';
 
@@ -14,7 +15,8 @@ export interface FenceFormulas {
 }
 export interface FenceFormula {
   readonly length: string;
-  readonly posts: string;
+  /** Posts or nets, as the kind of fence is counted. */
+  readonly pieces: string;
   readonly corners: string;
 }
 
@@ -22,7 +24,9 @@ export interface FenceFormula {
 export interface LayoutOn {
   readonly draft: Draft;
   readonly units: UnitSystem;
-  readonly postSpacing: string;
+  readonly pieces: FenceType['pieces'];
+  /** Of the piece: the gap between posts, or the length of a net. */
+  readonly pieceLength: string;
   readonly shape: string;
   /** The grower's list, to look sides up there. */
   readonly list: ListSource<PaddockList> | undefined;

@@ -32,7 +32,7 @@ export const GRID_SETTINGS: readonly SettingSpec<GridKey>[] = [
 ];
 
 function addGrid(grid: GridLayout, on: LayoutOn): FenceFormulas {
-  const { draft, units, postSpacing: gap, setPaddocks } = on;
+  const { draft, units, pieceLength: piece, setPaddocks } = on;
   draft.add([text(LAYOUT_TITLE)], 'heading');
   const values = {
     rows: grid.rows,
@@ -44,20 +44,29 @@ function addGrid(grid: GridLayout, on: LayoutOn): FenceFormulas {
   draft.add([BLANK, text('Outer'), text('Dividing'), text('Both')], 'muted');
   const call = formula(`=FENCE_GRID(${r};${c};${w};${l})`, '0');
   const line = draft.add([text(GRID_FENCE_LABEL), call, answer('0'), answer('0')]);
-  const across = roundUp(`${w}/${gap}`);
-  const down = roundUp(`${l}/${gap}`);
+  const whole = (line: string): string => roundUp(`(${line})/${piece}`);
   const shared = sharedInLine(grid) === grid.lengthMeters && grid.columns > 1 ? l : w;
   const nodes = `(${r}+1)*(${c}+1)`;
+  const ring = `2*(${w}+${l})`;
+  const [across, down] = [whole(w), whole(l)];
+  const allPieces = {
+    posts: `${nodes}+(${r}+1)*${c}*(${across}-1)+(${c}+1)*${r}*(${down}-1)`,
+    nets: `${whole(ring)}+(${c}-1)*${whole(`${ring}-${l}`)}+(${r}-1)*${whole(`${ring}-${w}`)}+(${r}-1)*(${c}-1)*${whole(`${w}+${l}`)}`,
+  };
   const all: FenceFormula = {
     length: draft.fixed(line, 3),
-    posts: `${nodes}+(${r}+1)*${c}*(${across}-1)+(${c}+1)*${r}*(${down}-1)`,
+    pieces: allPieces[on.pieces],
     corners: nodes,
   };
   const k = setPaddocks;
   const joints = jointsOfSet(k);
+  const setPieces = {
+    posts: `${k}*2*(${across}+${down})-${joints}*(${whole(shared)}+1)`,
+    nets: `${k - joints}*${whole(ring)}+${joints}*${whole(`${ring}-${shared}`)}`,
+  };
   const set: FenceFormula = {
-    length: `${k}*2*(${w}+${l})-${joints}*${shared}`,
-    posts: `${k}*2*(${across}+${down})-${joints}*(${roundUp(`${shared}/${gap}`)}+1)`,
+    length: `${k}*${ring}-${joints}*${shared}`,
+    pieces: setPieces[on.pieces],
     corners: String(4 * k - 2 * joints),
   };
   const [outer, dividing] = [draft.fixed(line, 1), draft.fixed(line, 2)];

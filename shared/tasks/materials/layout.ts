@@ -32,10 +32,17 @@ export interface ListLayout {
 
 export type Layout = GridLayout | ListLayout;
 
-/** A fence as lengths and posts: corner and junction posts are among `posts`. */
+/** How far apart posts stand at most, and how long a net is. */
+export interface PieceLengths {
+  readonly postSpacing: number;
+  readonly netLength: number;
+}
+
+/** A fence as lengths, and what it takes of either piece: corner and junction posts are among `posts`. */
 export interface FenceCount {
   readonly meters: number;
   readonly posts: number;
+  readonly nets: number;
   readonly corners: number;
 }
 
@@ -46,4 +53,6 @@ export interface LayoutFence {
   readonly all: FenceCount;
   /** The most that stands at one time where a set of paddocks leapfrogs through the layout. */
   readonly set: FenceCount;
+  /** Names of the paddocks of the longest set, where the layout has names. */
+  readonly longest: readonly string[];
 }

@@ -1,6 +1,7 @@
 import { gapsOnSide } from '../../core/fence/gaps-on-side';
 import { postCount } from '../../core/fence/post-count';
-import type { FenceCount, LaidPaddock, LayoutFence, ListLayout, Touching } from './layout';
+import { ceilForgiving } from '../../units/ceil-forgiving';
+import type { FenceCount, LaidPaddock, LayoutFence, ListLayout, PieceLengths, Touching } from './layout';
 import { crossings, type SharedSide, sharedSides } from './shared-sides';
 
 /** A closed line of unknown shape is taken as having four corners. Judgement. */
@@ -10,18 +11,20 @@ const CORNERS_EACH = 4;
  * Fence of a paddock list, shared sides counted once.
  *
  *   outer = Σ round − 2 × Σ shared, dividing = Σ shared, all = Σ round − Σ shared
+ *   nets = Σ ⌈(round − sides shared with paddocks before it) ÷ net⌉
  *
  * A shared side is the shorter of the two sides that touch, which is exact where the paddocks are equally long
  * there. The set is the most that `setPaddocks` paddocks that follow one another in the list need, the way back from
  * the last to the first among them. Source: counting.
  */
-export function listFence(list: ListLayout, postSpacingMeters: number, setPaddocks: number): LayoutFence {
+export function listFence(list: ListLayout, pieces: PieceLengths, setPaddocks: number): LayoutFence {
+  const { postSpacing } = pieces;
   const sides = sharedSides(list);
-  const round = list.paddocks.map((paddock) => fenceRound(paddock, postSpacingMeters));
+  const round = list.paddocks.map((paddock) => fenceRound(paddock, postSpacing));
   const shared = sides.map((side) => sharedMeters(list, side));
   const dividingMeters = sum(shared);
   const roundMeters = sum(round.map(({ meters }) => meters));
-  const doublePosts = sum(shared.map((meters) => gapsOnSide(meters, postSpacingMeters) + 1));
+  const doublePosts = sum(shared.map((meters) => gapsOnSide(meters, postSpacing) + 1));
   const met = crossings(list.paddocks.length, sides);
   return {
     outerMeters: roundMeters - 2 * dividingMeters,
@@ -29,13 +32,39 @@ export function listFence(list: ListLayout, postSpacingMeters: number, setPaddoc
     all: {
       meters: roundMeters - dividingMeters,
       posts: sum(round.map(({ posts }) => posts)) - doublePosts + met,
+      nets: netsOf(
+        list,
+        list.paddocks.map((_, at) => at),
+        sides,
+        round,
+        pieces.netLength,
+      ),
       corners: CORNERS_EACH * list.paddocks.length - 2 * sides.length + met,
     },
-    set: largestSet(list, sides, round, postSpacingMeters, setPaddocks),
+    ...largestSet(list, sides, round, pieces, setPaddocks),
   };
 }
 
-export function fenceRound(paddock: LaidPaddock, spacing: number): FenceCount {
+/** Whole nets for the paddocks at `set`: each less what it shares with those of the set that stand before it in the list. */
+function netsOf(
+  list: ListLayout,
+  set: readonly number[],
+  sides: readonly SharedSide[],
+  round: readonly Ring[],
+  netLength: number,
+): number {
+  const inside = sidesInSet(set, sides);
+  return sum(
+    set.map((at) => {
+      const shared = inside.filter(({ later }) => later === at).map((side) => sharedMeters(list, side));
+      return ceilForgiving(((round[at]?.meters ?? 0) - sum(shared)) / netLength);
+    }),
+  );
+}
+
+type Ring = Omit<FenceCount, 'nets'>;
+
+function fenceRound(paddock: LaidPaddock, spacing: number): Ring {
   const { widthMeters: width, lengthMeters: length, fenceMeters } = paddock;
   if (width !== undefined && length !== undefined) {
     return {
@@ -72,26 +101,33 @@ export function sidesInSet(set: readonly number[], sides: readonly SharedSide[])
 function largestSet(
   list: ListLayout,
   sides: readonly SharedSide[],
-  round: readonly FenceCount[],
-  spacing: number,
+  round: readonly Ring[],
+  { postSpacing, netLength }: PieceLengths,
   setPaddocks: number,
-): FenceCount {
+): Pick<LayoutFence, 'set' | 'longest'> {
   const sets = list.paddocks.map((_, first) => {
     const set = setFrom(first, setPaddocks, list.paddocks.length);
     const inside = sidesInSet(set, sides).map((side) => sharedMeters(list, side));
     return {
+      names: set.map((at) => list.paddocks[at]?.name ?? ''),
       meters: sum(set.map((at) => round[at]?.meters ?? 0)) - sum(inside),
       posts:
         sum(set.map((at) => round[at]?.posts ?? 0)) -
-        sum(inside.map((meters) => gapsOnSide(meters, spacing) + 1)),
+        sum(inside.map((meters) => gapsOnSide(meters, postSpacing) + 1)),
+      nets: netsOf(list, set, sides, round, netLength),
       corners: CORNERS_EACH * set.length - 2 * inside.length,
     };
   });
   const most = (of: (set: FenceCount) => number): number => Math.max(0, ...sets.map(of));
+  const meters = most((set) => set.meters);
   return {
-    meters: most((set) => set.meters),
-    posts: most((set) => set.posts),
-    corners: most((set) => set.corners),
+    set: {
+      meters,
+      posts: most((set) => set.posts),
+      nets: most((set) => set.nets),
+      corners: most((set) => set.corners),
+    },
+    longest: sets.find((set) => set.meters === meters)?.names ?? [],
   };
 }
 

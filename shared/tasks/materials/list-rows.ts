@@ -6,6 +6,7 @@ import { ifFilled, listLookup } from '../../table/list-lookup';
 import { fromInside, symbolOf } from '../../units/units';
 import type { Draft } from '../draft-block';
 import { plus, roundUp } from '../formula-parts';
+import type { FenceType } from './fence-types';
 import type { LaidPaddock, ListLayout, Touching } from './layout';
 import { type FenceFormulas, LAYOUT_TITLE, type LayoutOn } from './layout-formulas';
 import { setFrom, sidesInSet } from './list-fence';
@@ -18,68 +19,132 @@ export const TOUCHING_WORDS: Readonly<Record<Touching, string>> = {
   alone: 'nowhere',
 };
 
-export const LIST_HEADINGS = [
+/** Columns of lengths, the same for every kind of fence; behind them what it is counted in. */
+const LENGTH_HEADINGS = [
   'Paddock',
   'Width',
   'Length',
   'Fence round it',
-  'Posts round it',
   'Shared with earlier',
-  'Posts on it',
   'Set from here',
-  'Posts of the set',
+] as const;
+const AT = {
+  name: 0,
+  width: 1,
+  length: 2,
+  round: 3,
+  shared: 4,
+  set: 5,
+  pieces: LENGTH_HEADINGS.length,
+} as const;
+
+/** What the paddocks take of posts or nets, as columns behind the lengths and as a sum of them. */
+interface PieceColumns {
+  readonly headings: readonly string[];
+  readonly cells: (row: ListedRow) => readonly BlockCell[];
+  readonly all: (down: (column: number) => string, crossings: number) => string;
+}
+
+/** A paddock with what it shares, and those of the set that begins with it, as formulas. */
+interface ListedRow {
+  readonly row: number;
+  readonly isRectangle: boolean;
+  /** With paddocks earlier in the list. */
+  readonly shared: readonly string[];
+  readonly set: readonly { readonly row: number; readonly shared: readonly string[] }[];
+  readonly draft: Draft;
+  readonly piece: string;
+}
+
+const PIECE_COLUMNS: Readonly<Record<FenceType['pieces'], PieceColumns>> = {
+  posts: {
+    headings: ['Posts round it', 'Posts on it', 'Posts of the set'],
+    cells: ({ row, isRectangle, shared, set, draft, piece }) => {
+      const onSide = (side: string): string => `${roundUp(`${side}/${piece}`)}+1`;
+      const [width, length, round] = [AT.width, AT.length, AT.round].map((column) =>
+        roundUp(`${draft.at(row, column)}/${piece}`),
+      );
+      const inSet = set.flatMap((one) => one.shared).map((side) => `-(${onSide(side)})`);
+      return [
+        formula(isRectangle ? `=2*${width}+2*${length}` : `=${round}`),
+        shared.length === 0 ? BLANK : formula(`=${plus(shared.map(onSide))}`),
+        formula(`=${plus(set.map((one) => draft.at(one.row, AT.pieces)))}${inSet.join('')}`),
+      ];
+    },
+    all: (down, met) => `SUM(${down(AT.pieces)})-SUM(${down(AT.pieces + 1)})+${met}`,
+  },
+  nets: {
+    headings: ['Nets for it', 'Nets of the set'],
+    cells: ({ row, shared, set, draft, piece }) => {
+      const nets = (one: number, off: readonly string[]): string =>
+        roundUp(`(${[draft.at(one, AT.round), ...off].join('-')})/${piece}`);
+      return [
+        formula(`=${nets(row, shared)}`),
+        formula(`=${plus(set.map((one) => nets(one.row, one.shared)))}`),
+      ];
+    },
+    all: (down) => `SUM(${down(AT.pieces)})`,
+  },
+};
+/** All that a layout of either kind may hold. */
+export const LIST_HEADINGS: readonly string[] = [
+  ...LENGTH_HEADINGS,
+  ...Object.values(PIECE_COLUMNS).flatMap(({ headings }) => headings),
 ];
 
 export function addList(list: ListLayout, on: LayoutOn): FenceFormulas {
-  const { draft, units, setPaddocks } = on;
+  const { draft, units, setPaddocks, pieceLength: piece } = on;
+  const columns = PIECE_COLUMNS[on.pieces];
   const sides = sharedSides(list);
   draft.add([text(LAYOUT_TITLE)], 'heading');
   draft.add([text(TOUCHING_LABEL), text(TOUCHING_WORDS[list.touching])]);
   if (on.list) draft.add(memoryRow(on.list.list), ['plain', 'muted', 'muted']);
   const unit = symbolOf('length', units);
-  draft.add(
-    [BLANK, ...Array(3).fill(text(unit)), text('posts'), text(unit), text('posts'), text(unit)],
-    'muted',
-  );
+  draft.add([BLANK, ...Array(5).fill(text(unit)), ...columns.headings.map(() => text(on.pieces))], 'muted');
   // Sums begin at the headings: a list of one paddock would be a range of one cell.
-  const head = draft.add(LIST_HEADINGS.map(text), 'heading');
+  const head = draft.add([...LENGTH_HEADINGS, ...columns.headings].map(text), 'heading');
   const first = draft.next();
   const last = first + list.paddocks.length - 1;
+  const sharedBy = (at: number, among: readonly SharedSide[]): string[] =>
+    among.filter(({ later }) => later === at).map((side) => sharedFormula(list, side, first, draft));
+  const sets = list.paddocks.map((_, at) => setFrom(at, setPaddocks, list.paddocks.length));
   list.paddocks.forEach((paddock, at) => {
+    const row = first + at;
+    const shared = sharedBy(at, sides);
+    const set = sets[at]!.map((one) => ({
+      row: first + one,
+      shared: sharedBy(one, sidesInSet(sets[at]!, sides)),
+    }));
+    const off = set.flatMap((one) => one.shared).map((side) => `-${side}`);
     draft.add([
-      ...paddockCells(paddock, first + at, on),
-      ...sharedCells(list, sides, at, first, on),
-      ...setCells(list, sides, at, first, on),
+      ...paddockCells(paddock, row, on),
+      shared.length === 0 ? BLANK : formula(`=${plus(shared)}`, '0.0'),
+      formula(`=${plus(set.map((one) => draft.at(one.row, AT.round)))}${off.join('')}`, '0.0'),
+      ...columns.cells({ row, isRectangle: isRectangle(paddock), shared, set, draft, piece }),
     ]);
   });
-  const total = (column: number): string => `SUM(${draft.down(head, last, column)})`;
+  const down = (column: number): string => draft.down(head, last, column);
   const met = crossings(list.paddocks.length, sides);
   const corners = (set: readonly number[]): number => 4 * set.length - 2 * sidesInSet(set, sides).length;
-  const sets = list.paddocks.map((_, at) => corners(setFrom(at, setPaddocks, list.paddocks.length)));
   return {
-    outer: `${total(3)}-2*${total(5)}`,
-    dividing: total(5),
+    outer: `SUM(${down(AT.round)})-2*SUM(${down(AT.shared)})`,
+    dividing: `SUM(${down(AT.shared)})`,
     all: {
-      length: `${total(3)}-${total(5)}`,
-      posts: `${total(4)}-${total(6)}+${met}`,
+      length: `SUM(${down(AT.round)})-SUM(${down(AT.shared)})`,
+      pieces: columns.all(down, met),
       corners: String(4 * list.paddocks.length - 2 * sides.length + met),
     },
     set: {
-      length: `MAX(${draft.down(head, last, 7)})`,
-      posts: `MAX(${draft.down(head, last, 8)})`,
-      corners: String(Math.max(0, ...sets)),
+      length: `MAX(${down(AT.set)})`,
+      pieces: `MAX(${down(AT.pieces + columns.headings.length - 1)})`,
+      corners: String(Math.max(0, ...sets.map(corners))),
     },
   };
 }
 
 function paddockCells(paddock: LaidPaddock, row: number, on: LayoutOn): BlockCell[] {
-  const { draft, postSpacing: gap } = on;
-  const [name, w, l, round] = [0, 1, 2, 3].map((column) => draft.at(row, column)) as [
-    string,
-    string,
-    string,
-    string,
-  ];
+  const { draft } = on;
+  const [name, w, l] = [draft.at(row, AT.name), draft.at(row, AT.width), draft.at(row, AT.length)];
   const side = (field: 'width' | 'length' | 'fenceLength', meters: number | undefined): BlockCell => {
     const lookup = listLookup(on.list, field, paddock.name, name, on.units, false);
     if (lookup !== undefined) return formula(ifFilled(lookup), '0.0');
@@ -87,8 +152,7 @@ function paddockCells(paddock: LaidPaddock, row: number, on: LayoutOn): BlockCel
   };
   const label = text(paddock.name);
   if (!isRectangle(paddock)) {
-    const fence = side('fenceLength', paddock.fenceMeters);
-    return [label, BLANK, BLANK, fence, formula(`=${roundUp(`${round}/${gap}`)}`)];
+    return [label, BLANK, BLANK, side('fenceLength', paddock.fenceMeters)];
   }
   const guessed = paddock.guessedFromSquareMeters;
   return [
@@ -98,7 +162,6 @@ function paddockCells(paddock: LaidPaddock, row: number, on: LayoutOn): BlockCel
       : guessedWidth(guessed, paddock.name, name, on),
     guessed === undefined ? side('length', paddock.lengthMeters) : formula(`=${w}*${on.shape}`, '0.0'),
     formula(`=2*(${w}+${l})`, '0.0'),
-    formula(`=2*${roundUp(`${w}/${gap}`)}+2*${roundUp(`${l}/${gap}`)}`),
   ];
 }
 
@@ -115,36 +178,6 @@ function guessedWidth(squareMeters: number, paddock: string, name: string, on: L
 
 /** The side two paddocks share: the shorter of the two that touch. */
 function sharedFormula(list: ListLayout, side: SharedSide, first: number, draft: Draft): string {
-  const column = list.touching === 'lengths' ? 2 : 1;
+  const column = list.touching === 'lengths' ? AT.length : AT.width;
   return `MIN(${draft.at(first + side.earlier, column)};${draft.at(first + side.later, column)})`;
-}
-
-function sharedCells(
-  list: ListLayout,
-  sides: readonly SharedSide[],
-  at: number,
-  first: number,
-  { draft, postSpacing: gap }: LayoutOn,
-): BlockCell[] {
-  const mine = sides
-    .filter(({ later }) => later === at)
-    .map((side) => sharedFormula(list, side, first, draft));
-  if (mine.length === 0) return [BLANK, BLANK];
-  const posts = mine.map((shared) => `${roundUp(`${shared}/${gap}`)}+1`);
-  return [formula(`=${plus(mine)}`, '0.0'), formula(`=${plus(posts)}`)];
-}
-
-function setCells(
-  list: ListLayout,
-  sides: readonly SharedSide[],
-  at: number,
-  first: number,
-  { draft, setPaddocks, postSpacing: gap }: LayoutOn,
-): BlockCell[] {
-  const set = setFrom(at, setPaddocks, list.paddocks.length);
-  const inside = sidesInSet(set, sides).map((side) => sharedFormula(list, side, first, draft));
-  const add = (column: number): string => plus(set.map((paddock) => draft.at(first + paddock, column)));
-  const lengthOff = inside.map((shared) => `-${shared}`).join('');
-  const postsOff = inside.map((shared) => `-(${roundUp(`${shared}/${gap}`)}+1)`).join('');
-  return [formula(`=${add(3)}${lengthOff}`, '0.0'), formula(`=${add(4)}${postsOff}`)];
 }

@@ -1,6 +1,6 @@
 /** The materials list as a block of cells: list on top, then the comparison, the settings and the layout. */
 
-import { text } from '../../block/cells';
+import { BLANK, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import { TITLES } from '../../block/own-words';
@@ -10,19 +10,22 @@ import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits, type SettingValues } from '../settings';
 import type { ComparisonKey, TypedComparison } from './comparison-model';
 import { addComparison } from './comparison-rows';
+import { FENCE_WORDS, type FenceKind, fenceType, otherSettings } from './fence-types';
 import { addFigures } from './figure-rows';
-import { addItems, itemRowCount, type OwnItem, type TypedItem } from './item-rows';
+import { addItems, itemRowCount, itemsOf, type OwnItem, type TypedItem } from './item-rows';
 import type { Layout } from './layout';
 import { addLayout, setSize } from './layout-rows';
 import type { AtATime } from './material-needs';
-import { MATERIALS_SETTINGS, type MaterialsSettings } from './materials-settings';
+import { MATERIALS_SETTINGS, type MaterialsKey, type MaterialsSettings } from './materials-settings';
 
 export const MATERIALS_BLOCK = 'SOUNDER_MATERIALS';
 export const AT_A_TIME_LABEL = 'Paddocks fenced at a time';
+export const KIND_LABEL = 'Kind of fence';
 
 export interface MaterialsPlan {
   readonly layout: Layout;
   readonly atATime: AtATime;
+  readonly kind: FenceKind;
   readonly units: UnitSystem;
   /** In cell units. */
   readonly settings: MaterialsSettings;
@@ -37,21 +40,29 @@ export interface MaterialsTyped extends TypedComparison {
   readonly own: readonly OwnItem[];
 }
 
-/** Cautions that stand beside the list, in the sheet and in the sidebar. */
-export const MATERIALS_CAUTIONS: readonly string[] = [
+const CAUTIONS: readonly string[] = [
   'Look out: the energizer’s manual and local codes decide. Never mains on a fence, never live barbed wire. Keep head, neck and body away from the wire.',
   'Never two energizers or circuits on one fence; fences of separate energizers, as for several groups, stay 2.5 m (8 ft) apart.',
   'Ground rods: 10 m (33 ft) from supply and telephone earths. Never above power lines; 3 m (10 ft) clear to 1 kV, 4 m (13 ft) to 33 kV, 8 m (26 ft) over that. Measure the volts.',
   'Against swine fever some countries demand a second, fixed fence round outdoor pigs: ask the vet office first.',
 ];
 
+/** Cautions that stand beside the list, in the sheet and in the sidebar. */
+export function materialsCautions(kind: FenceKind): readonly string[] {
+  const [first = '', ...others] = CAUTIONS;
+  return [first, ...fenceType(kind).cautions, ...others];
+}
+
+const OTHER_KIND_TITLE = 'For another kind of fence: not counted here, kept for when you change';
+
 const WIDTHS = [260, 170, 110, 110, 110, 110, 110, 260, 110];
 
 export function materialsBlock(plan: MaterialsPlan, typed: MaterialsTyped, origin: Origin): ComposedBlock {
   const list = draftBlock(origin);
-  addHead(list);
+  const listed = itemsOf(plan.kind, typed.items);
+  addHead(list, plan.kind);
   const below = draftBlock({
-    row: list.next() + itemRowCount(typed.own.length) + 1,
+    row: list.next() + itemRowCount(listed.length, typed.own.length) + 1,
     column: origin.column,
   });
   const { set, fence } = addGround(below, plan);
@@ -59,9 +70,15 @@ export function materialsBlock(plan: MaterialsPlan, typed: MaterialsTyped, origi
     draft: below,
     units: plan.units,
     set,
+    kind: plan.kind,
     strands: plan.settings.strands ?? 1,
   });
-  const items = addItems({ draft: list, units: plan.units, set, figure }, typed.items, typed.own);
+  const items = addItems(
+    { draft: list, units: plan.units, set, figure, kind: plan.kind },
+    listed,
+    typed.items,
+    typed.own,
+  );
   list.add();
   below.add();
   const lengths = { portable: figure.line, fixed: figure.fixed, corners: fence.all.corners };
@@ -70,7 +87,7 @@ export function materialsBlock(plan: MaterialsPlan, typed: MaterialsTyped, origi
   return { cells, styles, ids, rules: [], widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 110) ?? [] };
 }
 
-function addHead(draft: Draft): void {
+function addHead(draft: Draft, kind: FenceKind): void {
   draft.add([text(TITLES.materials)], 'title');
   draft.add(
     [
@@ -80,13 +97,24 @@ function addHead(draft: Draft): void {
     ],
     'muted',
   );
-  for (const caution of MATERIALS_CAUTIONS) draft.add([text(caution)], 'warning');
+  for (const caution of materialsCautions(kind)) draft.add([text(caution)], 'warning');
 }
 
-function addGround(draft: Draft, { layout, atATime, units, settings, list }: MaterialsPlan) {
+function addGround(draft: Draft, { layout, atATime, kind, units, settings, list }: MaterialsPlan) {
   draft.add([text('Settings')], 'heading');
   addUnits(draft, units);
-  const set = addSettings(draft, MATERIALS_SETTINGS, settings, units);
+  draft.add(
+    [text(KIND_LABEL), text(FENCE_WORDS[kind]), BLANK, text('Rebuild from the sidebar to change it.')],
+    ['plain', 'plain', 'muted', 'muted'],
+  );
+  const others = otherSettings(kind);
+  const isOther = ({ key }: { key: MaterialsKey }): boolean => others.includes(key);
+  const counted = addSettings(
+    draft,
+    MATERIALS_SETTINGS.filter((spec) => !isOther(spec)),
+    settings,
+    units,
+  );
   const many = atATime.kind === 'set';
   draft.add(
     [
@@ -101,10 +129,14 @@ function addGround(draft: Draft, { layout, atATime, units, settings, list }: Mat
     ],
     ['plain', 'plain', 'muted', 'muted'],
   );
+  draft.add([text(OTHER_KIND_TITLE)], 'muted');
+  const set = { ...counted, ...addSettings(draft, MATERIALS_SETTINGS.filter(isOther), settings, units) };
+  const { pieces, pieceLength } = fenceType(kind);
   const fence = addLayout(layout, {
     draft,
     units,
-    postSpacing: set.postSpacing,
+    pieces,
+    pieceLength: set[pieceLength],
     shape: set.shape,
     list,
     setPaddocks: setSize(atATime),

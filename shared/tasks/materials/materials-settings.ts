@@ -13,6 +13,8 @@ export type MaterialsKey =
   | 'reelLength'
   | 'lineInsulators'
   | 'gates'
+  | 'netLength'
+  | 'netStrings'
   | 'publicSide'
   | 'signSpacing'
   | 'loadFactor'
@@ -30,7 +32,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'mass',
     start: { US: 50, metric: 23 },
     above: 0,
-    note: 'Sets the wire heights.',
+    note: 'Sets the wire heights; says whether netting is safe.',
   },
   {
     key: 'strands',
@@ -128,6 +130,24 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     min: 0,
     whole: true,
     note: 'Trained pigs may refuse to cross where a wire stood: plan openings (common practice, no source).',
+  },
+  {
+    key: 'netLength',
+    label: 'Length of a net',
+    quantity: 'length',
+    start: { US: 164, metric: 50 },
+    above: 0,
+    note: 'See the net. Nets of 164 ft (50 m) and 100 ft are often sold: common practice, no source.',
+  },
+  {
+    key: 'netStrings',
+    label: 'Live strings of a net',
+    unit: 'strings',
+    start: 6,
+    min: 1,
+    max: 20,
+    whole: true,
+    note: 'Count yours, without a dead one at the bottom (start: judgement). Each loads the energizer like a fence of its own: Univ. of Maine counts every strand (published); that a net leaks as much: judgement.',
   },
   {
     key: 'publicSide',

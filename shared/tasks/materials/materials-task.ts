@@ -7,6 +7,8 @@ import type { SettingSpec } from '../settings';
 import type { Task } from '../task';
 import { COMPARISON_SETTINGS } from './comparison-model';
 import { type Cut, cutField } from './cut-field';
+import { FENCE_WORDS } from './fence-types';
+import { ITEM_NAMES, itemsOf } from './item-rows';
 import { type LaidOut, laidPaddocks } from './laid-paddocks';
 import type { Layout, Touching } from './layout';
 import { GRID_SETTINGS, type GridKey } from './layout-rows';
@@ -14,6 +16,8 @@ import type { AtATime } from './material-needs';
 import { MATERIALS_BLOCK, type MaterialsPlan, type MaterialsTyped, materialsBlock } from './materials-block';
 import { MATERIALS_SETTINGS } from './materials-settings';
 import { type MaterialsRead, NOTHING_TYPED, readMaterials } from './read-materials';
+import { stockList } from './stock-list';
+import { stockAmounts, stockSettings, withAmounts } from './stock-settings';
 
 const LAYOUT_KINDS = {
   list: 'The paddocks of my list',
@@ -85,7 +89,15 @@ export const MATERIALS_TASK = {
     const read = ask.block && readMaterials(ask.block);
     const units = ask.units();
     const herd = listedHerd(book, units);
-    const known = herd && { pigWeight: herd.lightest, groups: herd.groups };
+    const stock = stockList(book, units);
+    const known = { ...(herd && { pigWeight: herd.lightest, groups: herd.groups }), ...stock?.settings };
+    const hasNets = stock?.items.has(ITEM_NAMES.nets) ?? false;
+    const kind = ask.choice(
+      'What is the fence made of?',
+      FENCE_WORDS,
+      hasNets ? 'netting' : 'wire',
+      read?.kind,
+    );
     const settings = ask.settings(MATERIALS_SETTINGS, read?.settings, units, known);
     const { form, layout, sources } = askLayout(ask, read, units, settings.values.shape || 1);
     const was = read?.atATime;
@@ -94,6 +106,12 @@ export const MATERIALS_TASK = {
     const together = at.value === 'set' ? ask.settings(SET_SETTINGS, stood, units) : undefined;
     const comparison = ask.settings(COMPARISON_SETTINGS, read?.comparison, units);
     ask.wrongInSheet(read?.problems ?? []);
+    const items = new Map([...(stock?.items ?? []), ...(read?.typed.items ?? [])]);
+    const onHand = ask.settings(
+      stockSettings(itemsOf(kind.value, items), units),
+      { values: stockAmounts(items) },
+      units,
+    );
     const atATime: AtATime = together
       ? { kind: 'set', paddocks: together.values.together ?? 1 }
       : { kind: 'all' };
@@ -101,13 +119,14 @@ export const MATERIALS_TASK = {
       () => ({
         layout: layout!,
         atATime,
+        kind: kind.value,
         units,
         settings: settings.values,
         comparison: comparison.values,
         ...(sources.paddocks && { list: sources.paddocks }),
-        typed: read?.typed ?? NOTHING_TYPED,
+        typed: { ...(read?.typed ?? NOTHING_TYPED), items: withAmounts(items, onHand.values) },
       }),
-      { units, layout: form, at, together, settings, comparison },
+      { units, kind, layout: form, at, together, settings, comparison, onHand, stock },
       { sources },
     );
   },

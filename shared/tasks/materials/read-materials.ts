@@ -2,7 +2,7 @@
 import { cellA1 } from '../../block/a1';
 import { headingRow } from '../../block/heading-row';
 import { type BlockContent, type TableRow, tableRows } from '../../block/read-block';
-import type { BlockCell } from '../../contract';
+import type { BlockCell, WireCell } from '../../contract';
 import { describeWire } from '../../lists/read-list-cell';
 import { keptCell } from '../kept-cell';
 import { type KeptRow, rowsBetween, textOf } from '../rows-between';
@@ -15,12 +15,13 @@ import {
   KINDS,
   YEARLY_INPUT_LABELS,
 } from './comparison-model';
+import { FENCE_WORDS, type FenceKind } from './fence-types';
 import { ITEM_HEADINGS, ITEM_NAMES, type OwnItem, TOTAL_LABEL, type TypedItem } from './item-rows';
 import type { Touching } from './layout';
 import { GRID_SETTINGS, type GridKey } from './layout-rows';
 import { TOUCHING_LABEL, TOUCHING_WORDS } from './list-rows';
 import type { AtATime } from './material-needs';
-import { AT_A_TIME_LABEL, type MaterialsTyped } from './materials-block';
+import { AT_A_TIME_LABEL, KIND_LABEL, type MaterialsTyped } from './materials-block';
 import { MATERIALS_SETTINGS, type MaterialsKey } from './materials-settings';
 
 export const NOTHING_TYPED: MaterialsTyped = {
@@ -35,6 +36,7 @@ export interface MaterialsRead {
   readonly settings: SettingsRead<MaterialsKey>;
   readonly comparison: SettingsRead<ComparisonKey>;
   readonly atATime: AtATime | undefined;
+  readonly kind: FenceKind | undefined;
   /** The grid, where the block was made of one. */
   readonly grid: SettingsRead<GridKey>;
   readonly touching: Touching | undefined;
@@ -63,8 +65,9 @@ export function readMaterials(block: BlockContent): MaterialsRead {
     settings: readSettings(block, MATERIALS_SETTINGS),
     comparison: readSettings(block, COMPARISON_SETTINGS),
     atATime: readAtATime(block),
+    kind: keyOf(FENCE_WORDS, beside(block, KIND_LABEL)),
     grid: readSettings(block, GRID_SETTINGS),
-    touching: readTouching(block),
+    touching: keyOf(TOUCHING_WORDS, beside(block, TOUCHING_LABEL)),
     problems: totalProblems(block),
   };
 }
@@ -84,7 +87,15 @@ function kept(row: TableRow, heading: string): BlockCell {
 }
 
 function typedItem(row: KeptRow): TypedItem {
-  return { onHand: row.kept('On hand'), price: row.kept('Unit price') };
+  const amount = (heading: string, key: 'need' | 'onHand' | 'price') => {
+    const value = row.value(heading);
+    return typeof value === 'number' ? { [key]: value } : {};
+  };
+  return {
+    onHand: row.kept('On hand'),
+    price: row.kept('Unit price'),
+    amounts: { ...amount('Need', 'need'), ...amount('On hand', 'onHand'), ...amount('Unit price', 'price') },
+  };
 }
 
 const OWN_COLUMNS = ['Item', 'Need', 'Unit', 'On hand', 'Unit price', 'How it is counted'];
@@ -112,13 +123,19 @@ function typedFixed(row: TableRow): { quantity?: BlockCell; price: BlockCell } {
 }
 
 function readAtATime(block: BlockContent): AtATime | undefined {
-  const cell = block.values.find((row) => row[0] === AT_A_TIME_LABEL)?.[1];
+  const cell = beside(block, AT_A_TIME_LABEL);
   if (cell === 'all') return { kind: 'all' };
   return typeof cell === 'number' && cell >= 1 ? { kind: 'set', paddocks: cell } : undefined;
 }
 
-function readTouching(block: BlockContent): Touching | undefined {
-  const cell = block.values.find((row) => row[0] === TOUCHING_LABEL)?.[1];
-  const kinds = Object.keys(TOUCHING_WORDS) as Touching[];
-  return kinds.find((kind) => TOUCHING_WORDS[kind] === cell);
+function beside({ values }: BlockContent, label: string): WireCell | undefined {
+  return values.find((row) => row[0] === label)?.[1];
+}
+
+/** The choice that the table names by its words. */
+function keyOf<Key extends string>(
+  words: Readonly<Record<Key, string>>,
+  cell: WireCell | undefined,
+): Key | undefined {
+  return (Object.keys(words) as Key[]).find((key) => words[key] === cell);
 }

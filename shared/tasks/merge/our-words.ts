@@ -22,7 +22,7 @@ import { ITEM_HEADINGS, ITEM_NAMES, TOTAL_LABEL } from '../materials/item-rows';
 import { LAYOUT_TITLE } from '../materials/layout-formulas';
 import { GRID_FENCE_LABEL, GRID_SETTINGS } from '../materials/layout-rows';
 import { LIST_HEADINGS, TOUCHING_LABEL } from '../materials/list-rows';
-import { AT_A_TIME_LABEL } from '../materials/materials-block';
+import { AT_A_TIME_LABEL, KIND_LABEL } from '../materials/materials-block';
 import { MATERIALS_SETTINGS } from '../materials/materials-settings';
 import { UNITS_LABEL } from '../settings';
 import { LOG_SETTINGS } from '../training/log-block';
@@ -54,7 +54,15 @@ const WORDS: readonly string[] = [
   ...Object.values(ITEM_NAMES),
   ...Object.values(MEMORY_LABELS),
   ...[LEVELS_TITLE, SEASON_TITLE, FIGURES_TITLE, HEIGHTS_LABEL, LAYOUT_TITLE, GRID_FENCE_LABEL, TOTAL_LABEL],
-  ...[TOUCHING_LABEL, AT_A_TIME_LABEL, UNITS_LABEL, 'Settings', 'On the ground', 'Compared with fixed fence'],
+  ...[
+    TOUCHING_LABEL,
+    AT_A_TIME_LABEL,
+    KIND_LABEL,
+    UNITS_LABEL,
+    'Settings',
+    'On the ground',
+    'Compared with fixed fence',
+  ],
 ];
 
 /** By their marks. */

@@ -1,5 +1,6 @@
 /** What a fence takes: worked examples of the sources, the rest counted by hand. */
 import { describe, expect, test } from 'vitest';
+import type { FenceKind } from '../../../shared/tasks/materials/fence-types';
 import { materialNeeds } from '../../../shared/tasks/materials/material-needs';
 import {
   MATERIALS_SETTINGS,
@@ -10,12 +11,19 @@ import { insideSettings, settingProblems, startSettings } from '../../../shared/
 
 const FOOT = 0.3048;
 
-function needs(lineFeet: number, posts: number, corners: number, typed: Partial<MaterialsSettings> = {}) {
+function needs(
+  lineFeet: number,
+  posts: number,
+  corners: number,
+  typed: Partial<MaterialsSettings> = {},
+  kind: FenceKind = 'wire',
+) {
   const settings = { ...startSettings(MATERIALS_SETTINGS, 'US'), ...typed };
-  const fence = { meters: lineFeet * FOOT, posts, corners };
+  const fence = { meters: lineFeet * FOOT, posts, nets: posts, corners };
   return materialNeeds(
-    { outerMeters: fence.meters, dividingMeters: 0, all: fence, set: fence },
+    { outerMeters: fence.meters, dividingMeters: 0, all: fence, set: fence, longest: [] },
     { kind: 'all' },
+    kind,
     insideSettings(MATERIALS_SETTINGS, settings, 'US'),
   );
 }
@@ -52,10 +60,10 @@ describe('counts by hand', () => {
 
   test('signs at most 90 m apart where the public passes (code of practice), none elsewhere', () => {
     const metric = insideSettings(MATERIALS_SETTINGS, startSettings(MATERIALS_SETTINGS, 'metric'), 'metric');
-    const fence = { meters: 900, posts: 120, corners: 4 };
-    const layout = { outerMeters: 900, dividingMeters: 0, all: fence, set: fence };
+    const fence = { meters: 900, posts: 120, nets: 18, corners: 4 };
+    const layout = { outerMeters: 900, dividingMeters: 0, all: fence, set: fence, longest: [] };
     const signs = (publicSide: number) =>
-      materialNeeds(layout, { kind: 'all' }, { ...metric, publicSide }).need.signs;
+      materialNeeds(layout, { kind: 'all' }, 'wire', { ...metric, publicSide }).need.signs;
     expect(signs(0)).toBe(0);
     expect(signs(180)).toBe(3);
     expect(signs(181)).toBe(4);
@@ -67,13 +75,37 @@ describe('counts by hand', () => {
       { ...startSettings(MATERIALS_SETTINGS, 'US'), groups: 3 },
       'US',
     );
-    const set = { meters: 200, posts: 30, corners: 6 };
-    const all = { meters: 2000, posts: 250, corners: 30 };
-    const fence = { outerMeters: 900, dividingMeters: 1100, all, set };
-    expect(materialNeeds(fence, { kind: 'set', paddocks: 2 }, inside)).toMatchObject({
+    const set = { meters: 200, posts: 30, nets: 5, corners: 6 };
+    const all = { meters: 2000, posts: 250, nets: 50, corners: 30 };
+    const fence = { outerMeters: 900, dividingMeters: 1100, all, set, longest: [] };
+    expect(materialNeeds(fence, { kind: 'set', paddocks: 2 }, 'wire', inside)).toMatchObject({
       lineMeters: 600,
-      need: { cornerPosts: 18 },
+      // Three fences that stand apart: an energizer for each, which has its own 200 m to feed.
+      energizers: 3,
+      liveMeters: 200,
+      // 3 m of rod at least take two of 6 ft; 50 + 33 + 10 ft of cable, all three times.
+      need: { cornerPosts: 18, energizer: 3, rods: 6, clamps: 6, nets: 0, tester: 1 },
     });
+    expect(materialNeeds(fence, { kind: 'set', paddocks: 2 }, 'wire', inside).need.cable / FOOT).toBeCloseTo(
+      3 * 93,
+      6,
+    );
+  });
+
+  test('netting: whole nets with a guy line at each corner, and nothing of what wire takes', () => {
+    const { need } = needs(656, 4, 4, {}, 'netting');
+    expect(need).toMatchObject({ nets: 4, cornerPosts: 4, guys: 4, energizer: 1 });
+    expect(need).toMatchObject({ linePosts: 0, rolls: 0, reels: 0, insulators: 0, gateHandles: 0 });
+    // 200 ft that stand already spare one whole net of 164 ft.
+    expect(needs(656, 4, 4, { standing: 200 }, 'netting').need.nets).toBe(3);
+  });
+
+  test('every live string of a net loads the energizer: 1 mile of 4 is 4 miles (Univ. of Maine, lesson 3)', () => {
+    // 1 J a mile (Gerrish) of what Maine counts as four miles to energise.
+    expect(needs(5280, 33, 4, { netStrings: 4 }, 'netting').joules).toBeCloseTo(4, 9);
+    expect(needs(5280, 212, 4, { netStrings: 4 }).joules).toBeCloseTo(1, 9);
+    // Twice for heavy growth: common practice.
+    expect(needs(5280, 33, 4, { netStrings: 4, loadFactor: 2 }, 'netting').joules).toBeCloseTo(8, 9);
   });
 
   test('strands by weight: 2 from 45 lb on, 3 below', () => {

@@ -2,12 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
 import type { BlockContent } from '../../../shared/block/read-block';
+import { buyList } from '../../../shared/tasks/materials/buy-list';
 import { COMPARISON_SETTINGS } from '../../../shared/tasks/materials/comparison-model';
+import { type FenceKind, fenceType } from '../../../shared/tasks/materials/fence-types';
 import { ITEM_NAMES } from '../../../shared/tasks/materials/item-rows';
 import type { Layout } from '../../../shared/tasks/materials/layout';
-import { layoutFence } from '../../../shared/tasks/materials/layout-fence';
 import { LAYOUT_TITLE } from '../../../shared/tasks/materials/layout-formulas';
-import { type AtATime, MATERIAL_ITEMS, materialNeeds } from '../../../shared/tasks/materials/material-needs';
+import type { AtATime } from '../../../shared/tasks/materials/material-needs';
 import {
   MATERIALS_BLOCK,
   type MaterialsPlan,
@@ -16,7 +17,7 @@ import {
 import { MATERIALS_SETTINGS } from '../../../shared/tasks/materials/materials-settings';
 import { NOTHING_TYPED, readMaterials } from '../../../shared/tasks/materials/read-materials';
 import { rebuildBlock } from '../../../shared/tasks/merge/rebuild-block';
-import { insideSettings, startSettings } from '../../../shared/tasks/settings';
+import { startSettings } from '../../../shared/tasks/settings';
 import { fromInside, type UnitSystem } from '../../../shared/units/units';
 import { openWorkbook, type Workbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
@@ -35,9 +36,15 @@ vi.setConfig({ testTimeout: 120_000 });
 
 const FOOT = 0.3048;
 
-function planOf(layout: Layout, atATime: AtATime, units: UnitSystem, typed = {}): MaterialsPlan {
+function planOf(
+  layout: Layout,
+  atATime: AtATime,
+  units: UnitSystem,
+  typed = {},
+  kind: FenceKind = 'wire',
+): MaterialsPlan {
   const settings = { ...startSettings(MATERIALS_SETTINGS, units), ...typed };
-  return { layout, atATime, units, settings, comparison: startSettings(COMPARISON_SETTINGS, units) };
+  return { layout, atATime, kind, units, settings, comparison: startSettings(COMPARISON_SETTINGS, units) };
 }
 
 async function emptyFarm(options = {}): Promise<Workbook> {
@@ -46,11 +53,9 @@ async function emptyFarm(options = {}): Promise<Workbook> {
 
 /** The sheet's needs beside the core's: lengths, joules and every item. */
 function expectAsPlanned(content: ReturnType<typeof readFromSheet>, plan: MaterialsPlan): void {
-  const { units } = plan;
-  const inside = insideSettings(MATERIALS_SETTINGS, plan.settings, units);
-  const k = plan.atATime.kind === 'set' ? plan.atATime.paddocks : 1;
-  const fence = layoutFence(plan.layout, inside.postSpacing ?? 0, k);
-  const needs = materialNeeds(fence, plan.atATime, inside);
+  const { units, kind } = plan;
+  const needs = buyList(plan, readMaterials(content).typed);
+  const { fence } = needs;
   expect(
     errorsIn(content),
     JSON.stringify(content.values.filter((row) => errorsIn({ ...content, values: [row] }).length > 0)),
@@ -59,11 +64,15 @@ function expectAsPlanned(content: ReturnType<typeof readFromSheet>, plan: Materi
   expect(beside(content, 'Outer fence')).toBeCloseTo(length(fence.outerMeters), 6);
   expect(beside(content, 'Dividing fence')).toBeCloseTo(length(fence.dividingMeters), 6);
   expect(beside(content, 'Line to put up')).toBeCloseTo(length(needs.lineMeters), 6);
-  expect(beside(content, 'Output the energizer needs')).toBeCloseTo(needs.joules, 9);
-  for (const item of MATERIAL_ITEMS) {
-    const need = item === 'cable' ? Math.ceil(length(needs.need.cable) - 1e-9) : needs.need[item];
-    expect([item, beside(content, ITEM_NAMES[item])]).toEqual([item, need]);
-  }
+  expect(beside(content, 'Output each energizer needs')).toBeCloseTo(needs.joules, 9);
+  expect(beside(content, 'Energizers')).toBe(needs.energizers);
+  expect(beside(content, 'Line under voltage')).toBeCloseTo(length(needs.liveMeters), 6);
+  const table = needs.lines.map(({ name, need, toBuy, cost }) => [name, need, toBuy, cost ?? '']);
+  const inSheet = needs.lines.map(({ name }) => [name, ...[1, 4, 6].map((at) => beside(content, name, at))]);
+  expect(inSheet).toEqual(table);
+  expect(needs.lines.length).toBeGreaterThanOrEqual(fenceType(kind).items.length);
+  expect(beside(content, 'To buy, together', 6)).toBeCloseTo(needs.cost, 9);
+  expect(beside(content, 'To buy, but without a price', 6)).toBe(needs.unpriced.length);
 }
 
 const GRID: Layout = { kind: 'grid', rows: 2, columns: 4, widthMeters: 120 * FOOT, lengthMeters: 180 * FOOT };
@@ -90,6 +99,8 @@ const ANY_SETTINGS = fc.record({
   reelLength: fc.integer({ min: 100, max: 700 }).map((length) => length + 0.29),
   lineInsulators: fc.integer({ min: 0, max: 1 }),
   gates: fc.integer({ min: 0, max: 6 }),
+  netLength: fc.integer({ min: 20, max: 170 }).map((length) => length + 0.41),
+  netStrings: fc.integer({ min: 1, max: 12 }),
   publicSide: fc.constantFrom(0, 211.1, 733.7),
   signSpacing: fc.integer({ min: 20, max: 300 }).map((gap) => gap + 0.17),
   loadFactor: fc.integer({ min: 1, max: 3 }),
@@ -118,6 +129,11 @@ describe('the materials block in a sheet', () => {
       'a list in feet, three leapfrogging',
       planOf(LANE, { kind: 'set', paddocks: 3 }, 'US', { energizerJoules: 4 }),
     ],
+    [
+      'a list in feet, nets for three groups',
+      planOf(LANE, { kind: 'set', paddocks: 2 }, 'US', { groups: 3, standing: 170 }, 'netting'),
+    ],
+    ['a grid in metres, all in nets', planOf(GRID, { kind: 'all' }, 'metric', {}, 'netting')],
   ])('%s: every need is what the core counts', async (_, plan) => {
     const book = await emptyFarm();
     const block = materialsBlock(plan, NOTHING_TYPED, { row: 1, column: 1 });
@@ -128,11 +144,13 @@ describe('the materials block in a sheet', () => {
   test.each([
     ['a grid in feet, all at once', GRID, { kind: 'all' }, 'US'],
     ['a list in metres, two leapfrogging', LANE, { kind: 'set', paddocks: 2 }, 'metric'],
+    ['a grid in metres of nets, two at once', GRID, { kind: 'set', paddocks: 3 }, 'metric', 'netting'],
+    ['a list in feet of nets, all at once', LANE, { kind: 'all' }, 'US', 'netting'],
   ] as const)(
     '%s, with any settings: every need is what the core counts',
-    async (_, layout, atATime, units) => {
+    async (_, layout, atATime, units, kind: FenceKind = 'wire') => {
       const book = await emptyFarm();
-      const start = planOf(layout, atATime, units);
+      const start = planOf(layout, atATime, units, {}, kind);
       const block = materialsBlock(start, NOTHING_TYPED, { row: 1, column: 1 });
       const info = writeInSheet(book, MATERIALS_BLOCK, block, { at: 'new-tab', tab: 'Fence' });
       const content = readFromSheet(book, info);
@@ -141,7 +159,7 @@ describe('the materials block in a sheet', () => {
           const value = typed[key as keyof typeof typed];
           if (value !== undefined) book.type('Fence', cellBeside(content, label), String(value));
         }
-        expectAsPlanned(readFromSheet(book, info), planOf(layout, atATime, units, typed));
+        expectAsPlanned(readFromSheet(book, info), planOf(layout, atATime, units, typed, kind));
       }
     },
   );
@@ -344,8 +362,9 @@ describe('the materials block in a sheet', () => {
   test('going over to another layout or to another set names nothing but the numbers of the layout left', async () => {
     const book = await emptyFarm();
     const all: MaterialsPlan[] = [GRID, LANE].flatMap((layout) =>
-      ([{ kind: 'all' }, { kind: 'set', paddocks: 1 }, { kind: 'set', paddocks: 3 }] as AtATime[]).map(
-        (atATime) => planOf(layout, atATime, 'US', { strands: 3 }),
+      ([{ kind: 'all' }, { kind: 'set', paddocks: 1 }, { kind: 'set', paddocks: 3 }] as AtATime[]).flatMap(
+        (atATime) =>
+          (['wire', 'netting'] as const).map((kind) => planOf(layout, atATime, 'US', { strands: 3 }, kind)),
       ),
     );
     const first = materialsBlock(all[0]!, NOTHING_TYPED, { row: 1, column: 1 });

@@ -1,85 +1,121 @@
 import { strandHeights } from '../../../../shared/core/fence/strand-heights';
-import { ITEM_NAMES } from '../../../../shared/tasks/materials/item-rows';
-import { layoutFence } from '../../../../shared/tasks/materials/layout-fence';
-import { setSize } from '../../../../shared/tasks/materials/layout-rows';
-import { MATERIAL_ITEMS, materialNeeds } from '../../../../shared/tasks/materials/material-needs';
+import type { BuyList } from '../../../../shared/tasks/materials/buy-list';
+import { fenceType } from '../../../../shared/tasks/materials/fence-types';
 import type { MaterialsPlan } from '../../../../shared/tasks/materials/materials-block';
-import { MATERIALS_SETTINGS } from '../../../../shared/tasks/materials/materials-settings';
-import { insideSettings } from '../../../../shared/tasks/settings';
 import { fromInside, type Quantity, symbolOf } from '../../../../shared/units/units';
 import { formatNumber } from '../../numbers/format-number';
-import { ScrollRegion } from '../../parts/scroll-region';
+import { count } from '../../parts/day-words';
 
-function needsOf({ settings, layout, atATime, units }: MaterialsPlan) {
-  const inside = insideSettings(MATERIALS_SETTINGS, settings, units);
-  const fence = layoutFence(layout, inside.postSpacing ?? 1, setSize(atATime));
-  return { inside, fence, ...materialNeeds(fence, atATime, inside) };
+interface Props {
+  readonly plan: MaterialsPlan;
+  readonly list: BuyList;
 }
 
-/** What the fence takes, before anything is written. */
-export function MaterialsResult({ plan }: { plan: MaterialsPlan }) {
-  const { units } = plan;
-  const { inside, fence, lineMeters, wireMeters, joules, need } = needsOf(plan);
-  const show = (value: number, quantity: Quantity): string =>
-    `${formatNumber(Math.round(fromInside(value, quantity, units)))} ${symbolOf(quantity, units)}`;
-  const heights = strandHeights(inside.pigWeight ?? 1, inside.strands ?? 2);
+/** How much fence, where that length comes from, what is left to buy and what it costs. */
+export function MaterialsResult({ plan, list }: Props) {
+  const buy = list.lines.filter(({ toBuy }) => toBuy > 0);
   return (
     <div class="answer">
       <p>
-        <span class="big">{show(lineMeters, 'length')}</span> of fence to put up.
+        <span class="big">{shown(list.lineMeters, 'length', plan)}</span> of fence{whereFrom(plan, list)}
       </p>
-      <ul>
-        <li>Outer fence {show(fence.outerMeters, 'length')}, all at once.</li>
-        <li>Dividing fence {show(fence.dividingMeters, 'length')}, shared sides counted once.</li>
-        <li>Wire {show(wireMeters, 'length')}, all strands.</li>
-        <li>
-          Wires at{' '}
-          {heights.map((height) => formatNumber(Math.round(fromInside(height, 'height', units)))).join(', ')}{' '}
-          {symbolOf('height', units)} above ground.
-        </li>
-        <li>
-          Energizer of {formatNumber(Math.round(joules * 10) / 10)} J or more, {need.rods} ground{' '}
-          {need.rods === 1 ? 'rod' : 'rods'}.
-        </li>
-      </ul>
-    </div>
-  );
-}
-
-/** Piece by piece. */
-export function MaterialsNeeded({ plan }: { plan: MaterialsPlan }) {
-  const { units } = plan;
-  const { need } = needsOf(plan);
-  const cable = Math.ceil(fromInside(need.cable, 'length', units) - 1e-9);
-  return (
-    <>
-      <h2>What it takes</h2>
-      <p class="hint">
-        In the sheet you type what you have and what things cost; what to buy and its cost follow, and the
-        comparison with woven wire and panels.
-      </p>
-      <ScrollRegion label="Materials needed">
+      {buy.length === 0 ? (
+        <p>Nothing left to buy.</p>
+      ) : (
         <table>
           <thead>
             <tr>
-              <th scope="col">Item</th>
-              <th scope="col">Need</th>
+              <th scope="col">Buy</th>
+              <th scope="col" class="number">
+                How many
+              </th>
+              <th scope="col" class="number">
+                Cost
+              </th>
             </tr>
           </thead>
           <tbody>
-            {MATERIAL_ITEMS.map((item) => (
-              <tr key={item}>
-                <th scope="row">{ITEM_NAMES[item]}</th>
-                <td class="number">
-                  {item === 'cable'
-                    ? `${formatNumber(cable)} ${symbolOf('length', units)}`
-                    : formatNumber(need[item])}
-                </td>
+            {buy.map((line, at) => (
+              <tr key={`${at} ${line.name}`}>
+                <th scope="row">{line.name}</th>
+                <td class="number">{howMany(line)}</td>
+                <td class="number">{line.cost === undefined ? '?' : money(line.cost)}</td>
               </tr>
             ))}
           </tbody>
         </table>
-      </ScrollRegion>
+      )}
+      {buy.length > 0 && <p>{costWords(list)}</p>}
+    </div>
+  );
+}
+
+function howMany({ toBuy, need, unit }: BuyList['lines'][number]): string {
+  const isLength = unit === 'ft' || unit === 'm';
+  const of = toBuy < need ? ` of ${formatNumber(need)}` : '';
+  return `${formatNumber(toBuy)}${of}${isLength ? ` ${unit}` : ''}`;
+}
+
+function costWords({ cost, lines, unpriced }: BuyList) {
+  if (lines.every((line) => line.cost === undefined)) return 'Type your prices below, and see the cost.';
+  return (
+    <>
+      <strong>Cost {money(cost)}</strong>
+      {unpriced.length > 0 && `, without the ${unpriced.length} things that have no price yet (?)`}.
     </>
+  );
+}
+
+function whereFrom(plan: MaterialsPlan, { fence, settings }: BuyList): string {
+  const standing = settings.standing ?? 0;
+  const less = standing > 0 ? `, less ${shown(standing, 'length', plan)} that stands` : '';
+  if (plan.atATime.kind === 'all') return ` to put up: all paddocks, shared sides once${less}.`;
+  const { paddocks } = plan.atATime;
+  const groups = settings.groups ?? 1;
+  const each = groups === 1 ? '' : `for each of ${groups} groups `;
+  const longest = paddocks === 1 ? 'the longest paddock' : `the longest ${paddocks} in a row`;
+  const named = fence.longest.length > 0 ? ` (${fence.longest.join(', ')})` : '';
+  const length = groups === 1 ? '' : `, ${shown(fence.set.meters, 'length', plan)}`;
+  return ` to put up: ${each}${longest}${named}${length}${less}.`;
+}
+
+function shown(value: number, quantity: Quantity, { units }: MaterialsPlan): string {
+  return `${formatNumber(Math.round(fromInside(value, quantity, units)))} ${symbolOf(quantity, units)}`;
+}
+
+function money(amount: number): string {
+  return formatNumber(Math.round(amount * 100) / 100);
+}
+
+/** Each length in words. */
+export function MaterialsLengths({ plan, list }: Props) {
+  const { units, kind } = plan;
+  const { settings, fence, wireMeters, liveMeters, joules, energizers } = list;
+  const { isHung, pieceNote } = fenceType(kind);
+  const heights = strandHeights(settings.pigWeight ?? 1, settings.strands ?? 2).map((height) =>
+    formatNumber(Math.round(fromInside(height, 'height', units))),
+  );
+  return (
+    <details class="rests">
+      <summary>
+        <strong>Where the numbers come from</strong>
+      </summary>
+      <ul>
+        <li>Outer fence {shown(fence.outerMeters, 'length', plan)}, round all paddocks together.</li>
+        <li>Dividing fence {shown(fence.dividingMeters, 'length', plan)}, shared sides counted once.</li>
+        <li>{pieceNote}</li>
+        {isHung && <li>Wire {shown(wireMeters, 'length', plan)}, all strands, with the allowance.</li>}
+        {isHung && (
+          <li>
+            Wires at {heights.join(', ')} {symbolOf('height', units)} above ground.
+          </li>
+        )}
+        <li>
+          {count(energizers, 'energizer')}, one for each fence that stands apart, of{' '}
+          {formatNumber(Math.ceil(joules * 10 - 1e-9) / 10)} J or more: each has{' '}
+          {shown(liveMeters, 'length', plan)} under voltage.
+        </li>
+      </ul>
+    </details>
   );
 }

@@ -1,4 +1,6 @@
-import { MATERIALS_CAUTIONS } from '../../../../shared/tasks/materials/materials-block';
+import { buyList } from '../../../../shared/tasks/materials/buy-list';
+import { otherSettings } from '../../../../shared/tasks/materials/fence-types';
+import { materialsCautions } from '../../../../shared/tasks/materials/materials-block';
 import { MATERIALS_TASK } from '../../../../shared/tasks/materials/materials-task';
 import { strandsForWeight } from '../../../../shared/tasks/materials/strands-for-weight';
 import { toInside } from '../../../../shared/units/units';
@@ -7,16 +9,27 @@ import { settingsWords, TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { LayoutSection } from './layout-section';
-import { MaterialsNeeded, MaterialsResult } from './materials-result';
+import { MaterialsLengths, MaterialsResult } from './materials-result';
 
 /** Settings that every farm sets; the others wait behind "More settings". */
-const MAIN_KEYS = ['pigWeight', 'strands', 'postSpacing', 'publicSide', 'standing'];
+const MAIN_KEYS = [
+  'groups',
+  'netLength',
+  'strands',
+  'postSpacing',
+  'pigWeight',
+  'publicSide',
+  'standing',
+  'energizerJoules',
+];
 
 export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () => void }) {
   const state = useTask(MATERIALS_TASK, book);
-  const { plan, layout, at, together, settings, comparison, units } = state.form;
-  const main = settings.specs.filter(({ key }) => MAIN_KEYS.includes(key));
-  const more = settings.specs.filter(({ key }) => !MAIN_KEYS.includes(key));
+  const { plan, kind, layout, at, together, settings, comparison, onHand, stock, units } = state.form;
+  const list = plan && buyList(plan, plan.typed);
+  const specs = settings.specs.filter(({ key }) => !otherSettings(kind.value).includes(key));
+  const main = specs.filter(({ key }) => MAIN_KEYS.includes(key));
+  const more = specs.filter(({ key }) => !MAIN_KEYS.includes(key));
   const strands = strandsForWeight(toInside(settings.values.pigWeight ?? 0, 'mass', units));
   return (
     <TaskScreen
@@ -24,9 +37,9 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
       state={state}
       book={book}
       onDone={onReread}
-      answer={plan && <MaterialsResult plan={plan} />}
-      more={plan && <MaterialsNeeded plan={plan} />}
-      cautions={MATERIALS_CAUTIONS}
+      answer={plan && list && <MaterialsResult plan={plan} list={list} />}
+      more={plan && list && <MaterialsLengths plan={plan} list={list} />}
+      cautions={materialsCautions(kind.value)}
       rests={[
         {
           title: 'What is fenced',
@@ -41,18 +54,34 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
           ),
         },
         {
-          title: 'How it is built',
-          words: settingsWords({ ...settings, specs: main }),
+          title: 'What it is made of',
+          words: `${kind.options[kind.value]}; ${settingsWords({ ...settings, specs: main })}`,
           isAsked: !settings.ok,
           fields: (
             <>
+              <ChoiceField choice={kind} state={state} />
               <SettingsFields form={{ ...settings, specs: main }} state={state} />
-              {settings.values.strands !== strands && (
+              {kind.value === 'wire' && settings.values.strands !== strands && (
                 <p class="hint">
                   For pigs of that weight {strands} strands are the usual start (two: extension, second hand;
                   three for the smallest: judgement).
                 </p>
               )}
+            </>
+          ),
+        },
+        {
+          title: 'What you have, what things cost',
+          words: stock && `from “${stock.tab}”`,
+          isAsked: !onHand.ok,
+          fields: (
+            <>
+              {stock?.notes.map((note) => (
+                <p key={note} class="hint">
+                  {note}
+                </p>
+              ))}
+              <SettingsFields form={onHand} state={state} />
             </>
           ),
         },
