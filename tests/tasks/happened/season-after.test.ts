@@ -54,7 +54,7 @@ test.each<readonly [string, (next: { id: string; inDay?: number }, day: (n: numb
   ['sold', (_, day) => ({ what: 'herd', ...REDS, day: day(2), head: '4' })],
   ['all gone', (_, day) => ({ what: 'herd', ...REDS, day: day(10), head: '0', allGone: true })],
   ['shut', (_, day) => ({ what: 'shut', paddock: 'Hill', day: day(0), until: day(30) })],
-  ['shut between', (_, day) => ({ what: 'shut', paddock: 'Hill', day: day(12), until: day(20) })],
+  ['shut between', (_, day) => ({ what: 'shut', paddock: 'Long', day: day(28), until: day(33) })],
 ])('%s', async (what, thing) => {
   const { book, next } = await begun();
   const day = (n: number): string => isoFromDay(next.inDay! + n);
@@ -95,12 +95,12 @@ test.each<readonly [string, (next: { id: string; inDay?: number }, day: (n: numb
     );
   }
   if (what === 'all gone') expect(Math.max(...reds.map(({ outDay }) => outDay))).toBe(next.inDay! + 10);
-  const inHill = after.plan.stays.filter(({ paddock }) => nameOf(paddock) === 'Hill');
   if (what === 'shut between') {
-    const isOver = ({ outDay }: Stay): boolean => outDay <= next.inDay! + 12;
-    expect(inHill.some(isOver)).toBe(true);
-    expect(inHill.filter((stay) => !isOver(stay) && stay.inDay <= next.inDay! + 20)).toEqual([]);
-    expect(inHill.some(({ inDay }) => inDay > next.inDay! + 20)).toBe(true);
+    // Planned were stays of days 6 to 12 and 30 to 36: the first stays.
+    const inLong = after.plan.stays.filter(({ paddock }) => nameOf(paddock) === 'Long');
+    const isOver = ({ outDay }: Stay): boolean => outDay <= next.inDay! + 28;
+    expect(inLong.some(isOver)).toBe(true);
+    expect(inLong.filter((stay) => !isOver(stay) && stay.inDay <= next.inDay! + 33)).toEqual([]);
   }
   if (what === 'shut')
     expect(
