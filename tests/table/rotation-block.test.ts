@@ -192,6 +192,26 @@ describe('rotationBlock, recalculated by the engine', () => {
     expect(after[4]!.Check).toBe('Closed on these days');
   });
 
+  it.each([
+    ['within the stay', 0, 0, true],
+    ['to the day before it', -9, -1, false],
+    ['from the day on which it ends', undefined, 9, false],
+    ['from its last night on, for good', -1, undefined, true],
+  ] as const)('says that a paddock is shut on some day of a stay: %s', async (_, from, until, isShut) => {
+    const land = TABS['My land']!.map((row, r) => (r === 2 ? [...row, 'Shut from', 'Shut until'] : row));
+    const tabs = { ...TABS, 'My land': land };
+    const farm = await openFarm(tabs, RULES, 'US');
+    buildTable(farm);
+    const [move] = tableOf(farm).moves;
+    const [inDay, out] = [dayOf(move!.In), dayOf(move!.Out)];
+    const row = 1 + land.findIndex(([name]) => name === move!.Paddock);
+    const shutFrom = from === undefined ? out : from === -1 ? out - 1 : inDay + from;
+    farm.book.type('My land', `E${row}`, isoFromDay(shutFrom));
+    if (until !== undefined)
+      farm.book.type('My land', `F${row}`, isoFromDay(from === undefined ? out + until : inDay + until));
+    expect(tableOf(farm).moves[0]!.Check).toBe(isShut ? 'Closed on these days' : move!.Check);
+  });
+
   it('lives on when rows are deleted', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);
