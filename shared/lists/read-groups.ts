@@ -63,7 +63,8 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
   const { weightKg, weighedOn } = readWeight(reader);
   const gainKg = hasCell(reader, 'dailyGain') ? readAmount(reader, 'dailyGain', { min: 0 }) : undefined;
   const dailyGainKg = gainKg ?? (isOfBreeding ? 0 : undefined);
-  const from = hasCell(reader, 'from') ? readDayOrWords(reader, 'from') : undefined;
+  // Words stop here: they may be the training log's "not ready".
+  const from = hasCell(reader, 'from') ? readDay(reader, 'from') : undefined;
   const { until, untilWeightKg } = readEnd(reader);
   const standsIn = readStanding(reader);
   if (from !== undefined && until !== undefined && until <= from) {

@@ -2,6 +2,7 @@
 import { expect, test, vi } from 'vitest';
 import { isoFromDay } from '../../../shared/core/calendar/day';
 import type { Plan, Stay } from '../../../shared/plan/model';
+import { planRotation } from '../../../shared/plan/plan-rotation';
 import { describeMoves } from '../../../shared/table/describe-changes';
 import { type FarmNow, farmNow } from '../../../shared/tasks/happened/farm-now';
 import type { Happened } from '../../../shared/tasks/happened/happened';
@@ -12,7 +13,6 @@ import { HERD_TASK } from '../../../shared/tasks/herd/herd-task';
 import { portOf, runTask, type Workbook } from '../../../src/headless';
 import { buildRotation, readBook } from '../../hard-use/rotation-task';
 import { openFarm, setToday } from '../../sidebar/happened-farm';
-import { soonPlanned } from '../../soon-planned';
 import { withoutMemory } from '../../without-memory';
 
 vi.setConfig({ testTimeout: 120_000 });
@@ -25,7 +25,7 @@ function nowOf(book: Workbook): FarmNow {
 
 function planOf(season: ReturnType<typeof seasonAfter>) {
   if (!('problem' in season) || !season.rebuild) throw new Error(JSON.stringify(season));
-  const plan = soonPlanned(season.problem) as Plan;
+  const plan = planRotation(season.problem) as Plan;
   return { plan, problem: season.problem, changes: describeMoves(season.rebuild, plan) };
 }
 
