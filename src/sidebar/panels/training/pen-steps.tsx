@@ -6,7 +6,6 @@ import { PEN_CAUTIONS, PEN_SETTINGS, type PenSettings } from '../../../../shared
 import { penPlan } from '../../../../shared/tasks/training/pen-drawing';
 import { PEN_TASK } from '../../../../shared/tasks/training/pen-task';
 import type { UnitSystem } from '../../../../shared/units/units';
-import { formatNumber } from '../../numbers/format-number';
 import { count } from '../../parts/day-words';
 import { SettingsFields, unitsRest } from '../../parts/task-fields';
 import { settingsWords, TaskScreen } from '../../parts/task-screen';
@@ -54,7 +53,10 @@ function PenNeeds({ settings, units }: PenProps) {
             <tr key={String(item)}>
               <th scope="row">{item}</th>
               <td class="number">
-                {typeof amount === 'number' ? formatNumber(amount) : amount} {unit}
+                {typeof amount === 'number'
+                  ? amount.toLocaleString(undefined, { maximumFractionDigits: 1 })
+                  : amount}{' '}
+                {unit}
               </td>
             </tr>
           ))}
