@@ -36,20 +36,20 @@ describe('volts in the sidebar', { timeout: 90_000 }, () => {
     await page.getByLabel('Wire', { exact: true }).selectOption('Polywire, 6 stainless');
     // By hand: 8000 × 500 ÷ (300 + 3.82 Ω/m × 500 + 500) = 1,476 V.
     await page.getByText('1,476 V').waitFor();
-    await page.getByText('Line 1: weak when a pig touches').waitFor();
+    await page.getByText('Line 1: not enough when a pig touches').waitFor();
     await page.getByRole('button', { name: 'One more line' }).click();
     await page
       .getByLabel(/^Length/)
       .nth(1)
       .fill('400');
     // The energizer's start values are illustrations: the verdict says so until all are the grower's own.
-    await page.getByText('Line 2: enough, with illustrated values: type yours').waitFor();
+    await page.getByText('Line 2: measure first, enough only with example values').waitFor();
     await page.getByText('Levels that are named, and how sure').click();
     await page.getByText('from memory: no source found').first().waitFor();
     await checkAndShoot(opened, 'bite-plan');
     await page.getByLabel(/^Energizer, volts without load/).fill('8100');
     await page.getByLabel(/^Energizer and ground, inner resistance/).fill('290');
-    await page.getByText('Line 2: enough, with illustrated values: type yours').waitFor();
+    await page.getByText('Line 2: measure first, enough only with example values').waitFor();
     await page.getByLabel(/^Leak to earth in weeds/).fill('9900');
     await page.getByText('Line 2: enough', { exact: true }).waitFor();
     await page.getByLabel('Live wires').first().fill('0');

@@ -129,7 +129,7 @@ function addLines(
     column: 9,
     rows: count,
     columns: 1,
-    formula: `=LEFT(${warned};4)="weak"`,
+    formula: `=LEFT(${warned};10)="not enough"`,
     background: '#fde3c8',
   });
 }
@@ -158,7 +158,7 @@ function judgeFormula(
   const enough = `IF(OR(${illustrated.join(';')});"${ENOUGH_SO_FAR}";"enough")`;
   const [clean, weeds, pig, both] = [5, 6, 7, 8].map((at) => draft.at(row, at));
   const known = `COUNT(${clean};${weeds};${pig};${both})=4`;
-  return `=IF(${draft.at(row, 2)}="";"";IF(NOT(${known});"not worked out";IF(${clean}<${set.onFence};"weak even clean";IF(${weeds}<${set.onFence};"weak in weeds";IF(MIN(${pig};${both})<${set.delivered};"weak when a pig touches";${enough})))))`;
+  return `=IF(${draft.at(row, 2)}="";"";IF(NOT(${known});"not worked out";IF(${clean}<${set.onFence};"not enough even clean";IF(${weeds}<${set.onFence};"not enough in weeds";IF(MIN(${pig};${both})<${set.delivered};"not enough when a pig touches";${enough})))))`;
 }
 
 function addLevels(draft: Draft): void {

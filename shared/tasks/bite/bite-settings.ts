@@ -7,12 +7,15 @@ export type BiteKey = 'volts' | 'ohms' | 'weeds' | 'pig' | 'onFence' | 'delivere
 const WEEDS_OHM_METERS = 10_000_000;
 const METERS_IN_THOUSAND = { US: 1000 * 0.3048, metric: 1000 } as const;
 
+/** An illustration, until the grower types the label's or measures. */
+export const VOLTS_WITHOUT_LOAD = 8000;
+
 export const BITE_SETTINGS: readonly SettingSpec<BiteKey>[] = [
   {
     key: 'volts',
     label: 'Energizer, volts without load',
     unit: 'V',
-    start: 8000,
+    start: VOLTS_WITHOUT_LOAD,
     above: 0,
     note: 'On its label, or measured at the terminals with the fence taken off. The start value is an illustration.',
   },
@@ -84,6 +87,18 @@ export function innerOhms(volts: number, loadedVolts: number): number | undefine
 }
 /** The load of the IEC test (second hand). */
 const TEST_LOAD_OHMS = 500;
+
+/** Taken on the long side, so that the volts come out low rather than high. Judgement. */
+const PULSE_SECONDS = 1e-4;
+
+/**
+ * Volts into 500 Ω of an energizer with so many joules of output on its label, as an even pulse of 0.1 ms.
+ *
+ *   E = V² × t ÷ R; valid for joules above 0. Source: definition of energy; the pulse: judgement.
+ */
+export function labelVolts(joules: number): number {
+  return Math.sqrt((joules * TEST_LOAD_OHMS) / PULSE_SECONDS);
+}
 
 /** Ω × 1000 ft or Ω × km to Ω·m. */
 export function weedsOhmMeters(setting: number, units: UnitSystem): number {

@@ -2,6 +2,7 @@ import { asking } from '../ask';
 import type { Task } from '../task';
 import { BITE_BLOCK, type BitePlan, biteBlock } from './bite-block';
 import { BITE_SETTINGS } from './bite-settings';
+import { farmLine } from './farm-line';
 import { readBite } from './read-bite';
 import { readLines, startLines, type TypedLine } from './typed-line';
 import { WIRES } from './wires';
@@ -19,7 +20,9 @@ export const BITE_TASK = {
     const on = { units, comma: ask.comma };
     const read = ask.block && readBite(ask.block, units);
     const wires = read && read.wires.length > 0 ? read.wires : WIRES;
-    const lines = ask.other<readonly TypedLine[]>(LINES_LABEL, read?.lines) ?? startLines(read?.lines, on);
+    const farm = read ? undefined : farmLine(book);
+    const standing = read?.lines ?? (farm ? [farm.line] : []);
+    const lines = ask.other<readonly TypedLine[]>(LINES_LABEL, read?.lines) ?? startLines(standing, on);
     const { lines: planned, problems } = readLines(lines, wires, on);
     ask.wrong(
       problems.flatMap((problem, i) =>
@@ -28,15 +31,14 @@ export const BITE_TASK = {
           : [`${lines[i]?.Name || `Line ${i + 1}`}: ${problem || 'length is missing'}`],
       ),
     );
-    const settings = ask.settings(BITE_SETTINGS, read?.settings, units);
+    const known = farm?.ohms === undefined ? {} : { ohms: farm.ohms };
+    const settings = ask.settings(BITE_SETTINGS, read?.settings, units, known);
     ask.wrongInSheet(read?.problems ?? []);
-    return ask.form(() => ({ lines: planned, wires, units, settings: settings.values }), {
-      units,
-      wires,
-      lines,
-      lineProblems: problems,
-      settings,
-    });
+    return ask.form(
+      () => ({ lines: planned, wires, units, settings: settings.values }),
+      { units, wires, lines, lineProblems: problems, settings },
+      { sources: farm?.sources ?? {} },
+    );
   },
   compose: biteBlock,
 } satisfies Task<BitePlan>;

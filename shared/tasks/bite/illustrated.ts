@@ -2,11 +2,15 @@ import type { UnitSystem } from '../../units/units';
 import { type SettingSpec, startSettings } from '../settings';
 import { BITE_SETTINGS, type BiteKey, type BiteSettings } from './bite-settings';
 
-/** Settings whose start values are illustrations, not figures of the grower's own fence. */
-const KEYS: readonly BiteKey[] = ['volts', 'ohms', 'weeds'];
+/** Settings whose start values are illustrations, not figures of the grower's own fence, in plain words. */
+const WORDS: Partial<Record<BiteKey, string>> = {
+  volts: 'the energizer’s volts',
+  ohms: 'its joules and ground',
+  weeds: 'growth on the line',
+};
 
 /** Said in place of "enough" while the volts rest on an illustration. */
-export const ENOUGH_SO_FAR = 'enough, with illustrated values: type yours';
+export const ENOUGH_SO_FAR = 'measure first, enough only with example values';
 
 export interface Illustration {
   readonly spec: SettingSpec<BiteKey>;
@@ -16,15 +20,15 @@ export interface Illustration {
 /** Every setting that starts as an illustration, with its start value in cell units. */
 export function illustrations(units: UnitSystem): readonly Illustration[] {
   const start = startSettings(BITE_SETTINGS, units);
-  return BITE_SETTINGS.filter(({ key }) => KEYS.includes(key)).map((spec) => ({
+  return BITE_SETTINGS.filter(({ key }) => key in WORDS).map((spec) => ({
     spec,
     start: start[spec.key] ?? 0,
   }));
 }
 
-/** Labels of the settings that still hold their illustration. */
-export function illustratedLabels(settings: BiteSettings, units: UnitSystem): readonly string[] {
+/** The settings that still hold their illustration, in plain words. */
+export function illustratedWords(settings: BiteSettings, units: UnitSystem): readonly string[] {
   return illustrations(units)
     .filter(({ spec, start }) => settings[spec.key] === start)
-    .map(({ spec }) => spec.label);
+    .map(({ spec }) => WORDS[spec.key] ?? spec.label);
 }

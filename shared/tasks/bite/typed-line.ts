@@ -2,6 +2,7 @@ import { readAmount } from '../../locale/read-amount';
 import { fromInside, toInside, type UnitSystem } from '../../units/units';
 import type { PlannedLine } from './bite-block';
 import type { WireRow } from './wire-rows';
+import { COMMON_WIRE } from './wires';
 
 /** A line as it is typed in a form, by the labels of its fields. */
 export type TypedLine = {
@@ -16,15 +17,11 @@ interface On {
   readonly comma: boolean;
 }
 
-const FIRST_WIRE = 'Polywire, 6 stainless and 3 copper';
-export const NEW_LINE: TypedLine = { Name: '', Length: '', 'Live wires': '2', Wire: FIRST_WIRE };
+export const NEW_LINE: TypedLine = { Name: '', Length: '', 'Live wires': '2', Wire: COMMON_WIRE };
 
-/** The lines of the block that stands, or one to begin with. */
-export function startLines(
-  lines: readonly PlannedLine[] | undefined,
-  { units, comma }: On,
-): readonly TypedLine[] {
-  if (!lines || lines.length === 0) return [{ ...NEW_LINE, Name: 'Line 1' }];
+/** The lines of the block that stands or of the farm's fence, or one to begin with. */
+export function startLines(lines: readonly PlannedLine[], { units, comma }: On): readonly TypedLine[] {
+  if (lines.length === 0) return [{ ...NEW_LINE, Name: 'Line 1' }];
   return lines.map(({ name, meters, liveWires, wire }) => {
     const length = String(Number(fromInside(meters, 'length', units).toPrecision(12)));
     const typed = comma ? length.replace('.', ',') : length;

@@ -28,13 +28,17 @@ const copper = (wires: number, millimeters: number): Strand => ({
 
 const MAKE_UP = 'Example make-up; read the label of yours and change the numbers.';
 
+/** What most pig fence is made of, and the strings of a net. Judgement. */
+export const COMMON_WIRE = 'Polywire, 6 stainless and 3 copper';
+export const NET_STRING = 'Polywire, 3 stainless';
+
 /** Steel diameters: US steel wire gauge, published table; 12.5 gauge between 12 and 13. */
 export const WIRES: readonly Wire[] = [
-  { name: 'Polywire, 3 stainless', strands: [stainless(3, 0.15)], note: MAKE_UP },
+  { name: NET_STRING, strands: [stainless(3, 0.15)], note: MAKE_UP },
   { name: 'Polywire, 6 stainless', strands: [stainless(6, 0.2)], note: MAKE_UP },
   { name: 'Polywire, 9 stainless', strands: [stainless(9, 0.2)], note: MAKE_UP },
   {
-    name: 'Polywire, 6 stainless and 3 copper',
+    name: COMMON_WIRE,
     strands: [stainless(6, 0.2), copper(3, 0.25)],
     note: MAKE_UP,
   },

@@ -85,7 +85,7 @@ describe('the "will it bite" block', () => {
     }
     // 5 km of 12.5 gauge at 34.82 Ω/km (example of WIRE_OHMS): 8000 × 500 ÷ (300 + 174.1 + 500), by hand.
     expect(Number(beside(content, 'Perimeter', 7)) / 4106.4).toBeCloseTo(1, 3);
-    expect(beside(content, '=Hill', 9)).toBe('weak when a pig touches');
+    expect(beside(content, '=Hill', 9)).toBe('not enough when a pig touches');
     // Start values are illustrations: the verdict says so until each of the three is the grower's own.
     const own = [
       ['Energizer, volts without load', '8100'],
@@ -94,7 +94,7 @@ describe('the "will it bite" block', () => {
     ] as const;
     for (const [label, value] of own) {
       expect(beside(readFromSheet(book, info), 'Lane', 9)).toBe(
-        'enough, with illustrated values: type yours',
+        'measure first, enough only with example values',
       );
       book.type('Bite', cellBeside(content, label), value);
     }
@@ -134,9 +134,9 @@ describe('the "will it bite" block', () => {
     }
     expect([...verdicts].sort()).toEqual([
       'enough',
-      'weak even clean',
-      'weak in weeds',
-      'weak when a pig touches',
+      'not enough even clean',
+      'not enough in weeds',
+      'not enough when a pig touches',
     ]);
   });
 
@@ -159,7 +159,7 @@ describe('the "will it bite" block', () => {
     content = readFromSheet(book, info);
     // 4 Ω/m over 500 m, 500 Ω at the end: 1,428.6 V (example of FENCE_VOLTAGE).
     expect(Number(beside(content, 'Wood edge', 7))).toBeCloseTo(1428.6, 1);
-    expect(beside(content, 'Wood edge', 9)).toBe('enough, with illustrated values: type yours');
+    expect(beside(content, 'Wood edge', 9)).toBe('measure first, enough only with example values');
     const read = readBite(content, 'metric');
     expect(read.problems).toEqual([]);
     expect(read.lines.map(({ name, meters }) => [name, meters])).toEqual([

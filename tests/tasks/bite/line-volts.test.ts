@@ -92,9 +92,9 @@ describe('the judgement', () => {
   const good = { clean: 7000, weeds: 5000, pig: 4000, pigInWeeds: 3000 };
   test.each([
     [good, 'enough'],
-    [{ ...good, pigInWeeds: 1900 }, 'weak when a pig touches'],
-    [{ ...good, weeds: 2999 }, 'weak in weeds'],
-    [{ ...good, clean: 2999, weeds: 100 }, 'weak even clean'],
+    [{ ...good, pigInWeeds: 1900 }, 'not enough when a pig touches'],
+    [{ ...good, weeds: 2999 }, 'not enough in weeds'],
+    [{ ...good, clean: 2999, weeds: 100 }, 'not enough even clean'],
   ])('%o: %s', (volts, words) => expect(judgeLine(volts, 3000, 2000)).toBe(words));
 });
 

@@ -1,5 +1,5 @@
 import type { BitePlan } from '../../../../shared/tasks/bite/bite-block';
-import { ENOUGH_SO_FAR, illustratedLabels } from '../../../../shared/tasks/bite/illustrated';
+import { ENOUGH_SO_FAR, illustratedWords } from '../../../../shared/tasks/bite/illustrated';
 import { judgePlan } from '../../../../shared/tasks/bite/judge-plan';
 import { formatNumber } from '../../numbers/format-number';
 import { Notice } from '../../parts/notice';
@@ -15,7 +15,7 @@ const STATES = [
 /** Volts of every line in four states, and whether they are enough by the grower's own levels. */
 export function BiteResult({ plan }: { plan: BitePlan }) {
   const judged = judgePlan(plan);
-  const illustrated = illustratedLabels(plan.settings, plan.units);
+  const illustrated = illustratedWords(plan.settings, plan.units);
   return (
     <>
       {judged.map(({ line, volts, verdict, help }, at) => (
@@ -23,6 +23,9 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
           <h3>
             {line.name || 'Line'}: {verdict === 'enough' && illustrated.length > 0 ? ENOUGH_SO_FAR : verdict}
           </h3>
+          {verdict === 'enough' && illustrated.length > 0 && (
+            <p>What helps most: a fence tester at the far end.</p>
+          )}
           {help && (
             <p>
               What helps most: {help.words}. A pig at the far end, in weeds, then gets{' '}
@@ -44,10 +47,7 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
         </div>
       ))}
       {illustrated.length > 0 && (
-        <Notice kind="warning">
-          These volts rest on illustrations: {illustrated.join('; ')}. Type your own figures before you rely
-          on “enough”.
-        </Notice>
+        <Notice kind="warning">Examples until you type yours: {illustrated.join(', ')}.</Notice>
       )}
     </>
   );

@@ -5,7 +5,7 @@ import { settingsWords, TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { BiteResult } from './bite-result';
-import { EnergizerFields } from './energizer-fields';
+import { EnergizerFields, TECHNICAL } from './energizer-fields';
 import { LevelsTable } from './levels-table';
 import { LinesSection } from './lines-section';
 
@@ -37,7 +37,10 @@ export function BiteSteps({ book, onReread }: { book: Book; onReread: () => void
         },
         {
           title: 'Energizer and levels',
-          words: settingsWords(form.settings),
+          words: settingsWords({
+            ...form.settings,
+            specs: form.settings.specs.filter(({ key }) => !TECHNICAL.includes(key)),
+          }),
           isAsked: !form.settings.ok,
           fields: (
             <>

@@ -8,6 +8,7 @@ import {
   type Growth,
   growthSetting,
   innerOhms,
+  labelVolts,
 } from '../../../../shared/tasks/bite/bite-settings';
 import { Choices } from '../../parts/choices';
 import { InputField } from '../../parts/field';
@@ -15,7 +16,7 @@ import { SettingsFields } from '../../parts/task-fields';
 import type { TaskState } from '../../parts/use-task';
 
 /** Ohms and a pig's resistance: few know theirs. */
-const TECHNICAL: readonly BiteKey[] = ['ohms', 'weeds', 'pig'];
+export const TECHNICAL: readonly BiteKey[] = ['ohms', 'weeds', 'pig'];
 const AS_TYPED = 'typed';
 
 interface Props {
@@ -36,7 +37,14 @@ export function EnergizerFields({ form, state }: Props) {
   return (
     <>
       <SettingsFields form={part(false)} state={state} />
-      <LoadedVolts form={form} state={state} />
+      <LabelField
+        label="Its output in joules, by the label"
+        unit="J"
+        hint="Measured volts are better: labels count joules in more than one way. Reckoned on the low side (judgement)."
+        voltsOf={labelVolts}
+        form={form}
+        state={state}
+      />
       <Choices
         legend="Growth on the line"
         value={growth}
@@ -49,35 +57,51 @@ export function EnergizerFields({ form, state }: Props) {
       <p class="hint">What growth takes is an illustration: no published figure was found. Measure.</p>
       <details class="rests">
         <summary>More: ohms</summary>
+        <LabelField
+          label="Its volts with 500 Ω on it, if the label says"
+          unit="V"
+          voltsOf={(volts) => volts}
+          form={form}
+          state={state}
+        />
         <SettingsFields form={part(true)} state={state} />
       </details>
     </>
   );
 }
 
-/** The inner resistance from what labels do say. */
-function LoadedVolts({ form: { values, comma }, state }: Props) {
+interface LabelProps extends Props {
+  readonly label: string;
+  readonly unit: string;
+  readonly hint?: string;
+  /** Volts with the test load on, from what the label says. */
+  readonly voltsOf: (typed: number) => number;
+}
+
+/** What labels do say, for the inner resistance that they do not. */
+function LabelField({ label, unit, hint, voltsOf, form: { values, comma }, state }: LabelProps) {
   const [typed, setTyped] = useState('');
-  const read = readAmount(typed, comma);
-  const loaded = 'value' in read ? read.value : undefined;
-  const ohms = loaded === undefined ? undefined : innerOhms(values.volts ?? 0, loaded);
+  const ohmsOf = (text: string): number | undefined => {
+    const read = readAmount(text, comma);
+    const value = 'value' in read ? read.value : undefined;
+    return value === undefined ? undefined : innerOhms(values.volts ?? 0, voltsOf(value));
+  };
   const type = (text: string): void => {
     setTyped(text);
-    const now = readAmount(text, comma);
-    const inner = 'value' in now && now.value !== undefined && innerOhms(values.volts ?? 0, now.value);
-    if (inner) state.answer(labelOf('ohms'), String(inner));
+    const ohms = ohmsOf(text);
+    if (ohms !== undefined) state.answer(labelOf('ohms'), String(ohms));
   };
   return (
     <InputField
       label={
         <>
-          Its volts with 500 Ω on it, if the label says <span class="unit">(V)</span>
+          {label} <span class="unit">({unit})</span>
         </>
       }
-      hint={ohms === undefined ? undefined : `That is ${ohms} Ω inside.`}
+      hint={hint}
       problem={
-        typed !== '' && ohms === undefined
-          ? `Must be a number up to the volts without load (${values.volts ?? 0}), got ${typed}.`
+        typed !== '' && ohmsOf(typed) === undefined
+          ? `Must be a number above 0 that goes with ${values.volts ?? 0} V without load, got ${typed}. Measure the volts.`
           : undefined
       }
       value={typed}

@@ -59,7 +59,8 @@ export function LinesSection({ lines, problems, wires, units, onChange }: Props)
         One more line
       </Button>
       <p class="hint">
-        The make-up of each wire stands in the sheet, where you can change it or type the ohms from its label.
+        By its look: cut an end and count the metal threads; grey ones are stainless steel, red ones copper.
+        What each wire is made of stands in the sheet, where you can change it to what its label says.
       </p>
     </>
   );
