@@ -56,7 +56,7 @@ export const FENCE_TYPES = {
     loads: ['loadFactor', 'netStrings'],
     isHung: false,
     cautions: [
-      'Pigs can be caught in netting and held under voltage, small and growing ones most (judgement). Only for pigs trained to it, never for piglets; keep it taut and live, and look twice a day.',
+      'Pigs can be caught in netting under voltage, small and growing ones most (judgement): only for trained pigs, never piglets; keep it taut and live, look daily.',
     ],
   },
 } as const satisfies Readonly<Record<string, FenceType>>;

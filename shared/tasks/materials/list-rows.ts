@@ -66,9 +66,9 @@ const PIECE_COLUMNS: Readonly<Record<FenceType['pieces'], PieceColumns>> = {
       );
       const inSet = set.flatMap((one) => one.shared).map((side) => `-(${onSide(side)})`);
       return [
-        formula(isRectangle ? `=2*${width}+2*${length}` : `=${round}`),
-        shared.length === 0 ? BLANK : formula(`=${plus(shared.map(onSide))}`),
-        formula(`=${plus(set.map((one) => draft.at(one.row, AT.pieces)))}${inSet.join('')}`),
+        formula(isRectangle ? `=2*${width}+2*${length}` : `=${round}`, '0'),
+        shared.length === 0 ? BLANK : formula(`=${plus(shared.map(onSide))}`, '0'),
+        formula(`=${plus(set.map((one) => draft.at(one.row, AT.pieces)))}${inSet.join('')}`, '0'),
       ];
     },
     all: (down, met) => `SUM(${down(AT.pieces)})-SUM(${down(AT.pieces + 1)})+${met}`,
@@ -79,8 +79,8 @@ const PIECE_COLUMNS: Readonly<Record<FenceType['pieces'], PieceColumns>> = {
       const nets = (one: number, off: readonly string[]): string =>
         roundUp(`(${[draft.at(one, AT.round), ...off].join('-')})/${piece}`);
       return [
-        formula(`=${nets(row, shared)}`),
-        formula(`=${plus(set.map((one) => nets(one.row, one.shared)))}`),
+        formula(`=${nets(row, shared)}`, '0'),
+        formula(`=${plus(set.map((one) => nets(one.row, one.shared)))}`, '0'),
       ];
     },
     all: (down) => `SUM(${down(AT.pieces)})`,

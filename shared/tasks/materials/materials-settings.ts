@@ -32,7 +32,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'mass',
     start: { US: 50, metric: 23 },
     above: 0,
-    note: 'Sets the wire heights; says whether netting is safe.',
+    note: 'Sets the wire heights.',
   },
   {
     key: 'strands',
