@@ -32,7 +32,7 @@ export function UndatedWeightsAsked({ undated, today }: { undated: UndatedWeight
     <Notice kind="warning">
       When were {undated.rows.map(({ name }) => `“${name}”`).join(', ')} weighed? No day stands beside the
       weight. Until one does it counts as today’s, every day anew: the pigs gain nothing.
-      <InputField type="date" label="Weighed on" value={typed} onChange={setTyped} />
+      <InputField type="date" label="Day of weighing" value={typed} onChange={setTyped} />
       <Button disabled={work.busy} onPress={write}>
         {work.busy ? 'Writing…' : `Write it into ${where}`}
       </Button>
