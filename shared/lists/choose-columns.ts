@@ -1,7 +1,7 @@
 /** Which column of a row of headings is which field: by the words of the headings and by what stands below them. */
 import type { TabContent } from '../contract';
 import { LIST_UNITS, type ListUnit } from '../units/unit-words';
-import { fitOf, looksLike, namesRepeat } from './column-content';
+import { fitOf, hasTwins, looksLike, namesRepeat } from './column-content';
 import type { Heading } from './headings-at';
 import { type HeadingMatch, matchHeading, plainWords } from './match-heading';
 import type { Doubt, GroupField, ListKind, PaddockField } from './model';
@@ -64,7 +64,12 @@ export function claimedHeadings(
       const rivals = heading.matches.filter(({ kind }) => kind === match.kind);
       if (match.field === 'since' && rivals.length > 1 && !isBeside) return [];
       // A day to come speaks against "last used" only where the heading may mean something else.
-      const fit = fitOf(match.field, tab, row, heading.column, rivals.length > 1 ? today : undefined);
+      // Every paddock has a name of its own: what comes again is said of several.
+      const isSaidOfSeveral =
+        match.field === 'name' && match.kind === 'paddocks' && hasTwins(tab, row, heading.column);
+      const fit = isSaidOfSeveral
+        ? 'open'
+        : fitOf(match.field, tab, row, heading.column, rivals.length > 1 ? today : undefined);
       const score =
         match.strength +
         OF_CONTENT[fit] +

@@ -91,6 +91,12 @@ export function namesRepeat(tab: TabContent, headingRow: number, column: number)
   return names.length >= FEWEST_IN_LOG && 2 * new Set(names).size <= names.length;
 }
 
+/** Whether a name stands twice in a column. */
+export function hasTwins(tab: TabContent, headingRow: number, column: number): boolean {
+  const names = cellsBelow(tab, headingRow, column).map(String);
+  return new Set(names).size < names.length;
+}
+
 /** What stands below a heading, down to a gap with a title or headings under it. */
 function cellsBelow(tab: TabContent, headingRow: number, column: number): readonly WireCell[] {
   const rows = tab.values.slice(headingRow, headingRow + ROWS);

@@ -3,7 +3,7 @@ import { civilFromDay } from '../core/calendar/day';
 import type { ListUnit } from '../units/unit-words';
 import { endsList, type HeadingRow, isRowOfList, overlap, spanOf } from './below-a-list';
 import { type ClaimedHeading, chooseColumns, claimedHeadings, unitsOf } from './choose-columns';
-import { dayMeant, namesRepeat } from './column-content';
+import { dayMeant, hasTwins, namesRepeat } from './column-content';
 import { headingsAt } from './headings-at';
 import { isBlankCell, listRows } from './list-rows';
 import { type HeadingMatch, matchHeading } from './match-heading';
@@ -158,6 +158,8 @@ const INCOMPLETE = 0.6;
 const GAP = 0.25;
 /** So does a heading that is not known: of two cuts that are alike, the one beside it is taken. */
 const UNKNOWN = 0.01;
+/** Names of paddocks that stand twice are rather what grows there. */
+const TWINS = 0.25;
 /** A column that may be a field as well as the one that was taken belongs to the list. */
 const RIVAL = 1e-5;
 /** A heading that only contains a known word counts for less than one that is it. */
@@ -212,7 +214,8 @@ function candidateOf(
     LATER * years +
     (missing.length === 0 ? fields + COMPLETE : fields * INCOMPLETE) -
     GAP * gaps -
-    UNKNOWN * unknown +
+    UNKNOWN * unknown -
+    (kind === 'paddocks' && hasTwins(tab, row, taken.get('name')!.column) ? TWINS : 0) +
     RIVAL * rivals.length;
   return {
     tab,

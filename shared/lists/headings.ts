@@ -19,12 +19,12 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
     cercado, campo, cuartel, appezzamento, parcella, pascolo, recinto, piquete, pasto, perceel,
     veld, wei, weiland, hage, beteshage, falla, skifte, fold, mark, indhegning, beite, jorde,
     innhegning,
-    pdk, naam, nom, nombre, nome, namn, navn, bezeichnung, cerca, cercas, parque, manga, manguera, potreros, koppeln, weiden, percelen, hagar, folde, beiter, parcelles, recinti, block, lot no, pen, pens, piquetes
+    pdk, naam, nom, nombre, nome, namn, navn, bezeichnung, cerca, cercas, parque, manga, manguera, potreros, koppeln, weiden, percelen, hagar, folde, beiter, parcelles, recinti, block, lot, lots, hog lot, lot no, pen, pens, piquetes
   `),
   area: words(`
     area, size, acres, acre, acreage, hectares, hectare, hektar, hectareas, ettari, hectaren, ha, ac, paddock area, paddock size,
     surface, square metres, square meters, square feet, sq ft, m2, m², flache, grosse,
-    superficie, taille, contenance, tamano, tamanho, oppervlakte,
+    superficie, taille, contenance, tamano, tamanho, oppervlakte, maat,
     oppervlak, grootte, areal, yta, storlek, storrelse,
     opp, opperv, flachengrosse, dekar, daa, areal m2, sup, superf, surf, fl
   `),

@@ -62,4 +62,4 @@ export function weightSense(words: string): 'now' | 'entry' | 'target' | 'mean' 
   return NOW.test(words) ? 'now' : undefined;
 }
 
-const OF_ONE_ALONE = /^(avg|average|mean)$/;
+const OF_ONE_ALONE = /^(avg|average|mean|o|schnitt|gem|moy|prom|gns)$/;

@@ -110,7 +110,7 @@ const BREEDING =
 
 /** Whether a name is one of breeding stock. */
 export function isBreedingName(name: string): boolean {
-  return BREEDING.test(fold(name));
+  return name.length <= LONGEST_KIND && BREEDING.test(fold(name));
 }
 
 /** Whether a group is breeding stock by its name, or by a short word in a column that is read for nothing. */
@@ -119,17 +119,16 @@ function isBreeding({ tab, list, row }: RowReader): boolean {
   const taken = new Set(other.map(([, column]) => column));
   const last = Math.max(...Object.values(list.columns).filter((column) => column !== undefined));
   const cells = (tab.values[row - 1] ?? []).slice(0, last);
-  return cells.some(
-    (cell, c) =>
-      typeof cell === 'string' && !taken.has(c + 1) && cell.length <= LONGEST_KIND && isBreedingName(cell),
-  );
+  return cells.some((cell, c) => typeof cell === 'string' && !taken.has(c + 1) && isBreedingName(cell));
 }
 
 const LONGEST_KIND = 24;
 
 /** Weight and day from the list, else from the last weighing in a log. */
 function readWeight(reader: RowReader): Partial<Pick<ReadGroup, 'weightKg' | 'weighedOn'>> {
-  const logged = hasCell(reader, 'weight') ? undefined : reader.dates.weighings?.get(nameKey(nameOf(reader)));
+  // "See the scale" is no weight.
+  const isGiven = /\d/.test(String(cellOf(reader, 'weight')));
+  const logged = isGiven ? undefined : reader.dates.weighings?.get(nameKey(nameOf(reader)));
   if (logged) {
     reader.notes.push(`The weight of “${nameOf(reader)}” is read from ${logged.cell}.`);
     return { weightKg: logged.weightKg, weighedOn: logged.day };

@@ -3,6 +3,9 @@ import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { OPEN_DAYS } from '../plan/open-days';
+import { plainNumber } from '../refusals';
+import { textNumber } from '../units/text-number';
+import { farmUnit, LIST_UNITS, unitOfText } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
 import { matchHeading } from './match-heading';
 import { type ListProblem, PADDOCK_FIELDS, type PaddockList, type ReadPaddock } from './model';
@@ -207,9 +210,28 @@ function optional<Field extends (typeof PADDOCK_FIELDS)[number]>(
   return hasCell(reader, field) ? read(reader, field) : undefined;
 }
 
+/** Two sides in one cell, "30 m x 40 m": their area, told. A unit behind the second is that of the first as well. */
+function sidesIn(reader: RowReader): number | undefined {
+  const cell = cellOf(reader, 'area');
+  const [, ...texts] = (typeof cell === 'string' && /^(.*\d.*?)\s*[x×*]\s*(\d.*)$/i.exec(cell.trim())) || [];
+  const [one, other] = texts.map((text) => textNumber(text, reader.comma));
+  if (!one || !other || !('value' in one) || !('value' in other)) return undefined;
+  const unit = other.behind === '' ? farmUnit('length', reader.system) : unitOfText(other.behind, true);
+  const first = one.behind === '' ? unit : unitOfText(one.behind, true);
+  const units = [first, unit].map((name) => name && LIST_UNITS[name]);
+  const [a, b] = units;
+  if (a?.quantity !== 'length' || b?.quantity !== 'length') return undefined;
+  const area = one.value * a.factor * other.value * b.factor;
+  if (!(area > 0)) return undefined;
+  reader.readings.push(`${shownAt(reader, 'area')} as ${plainNumber(area, 4)} m²`);
+  return area;
+}
+
 /** The area, or width × length where no area is typed. */
 function readArea(reader: RowReader): number | undefined {
   const sides = hasCell(reader, 'width') || hasCell(reader, 'length');
+  const typed = sidesIn(reader);
+  if (typed !== undefined) return typed;
   if (hasCell(reader, 'area') || !sides) {
     const field = placeOf(reader, 'area') ? 'area' : 'width';
     return readAmount(reader, field, { above: 0 });

@@ -26,11 +26,11 @@ interface OnTab {
   readonly list: FoundList;
 }
 
-/** Whether a whole list of groups with their days of weighing stands beside one of the same groups that lacks the weights alone. */
+/** Whether a list of groups with head and weight stands beside one of mostly the same groups that lacks the weights alone. */
 export function isLogOf(bare: OnTab, { tab, list }: OnTab): boolean {
-  if (list.kind !== 'groups' || list.missing.length > 0 || list.columns.weighedOn === undefined) return false;
-  const known = namesIn(bare);
-  return namesIn({ tab, list }).every((name) => known.includes(name));
+  if (list.kind !== 'groups' || list.missing.length > 0) return false;
+  const [known, names] = [namesIn(bare), namesIn({ tab, list })];
+  return 2 * names.filter((name) => known.includes(name)).length > names.length;
 }
 
 function namesIn({ tab, list }: OnTab): string[] {

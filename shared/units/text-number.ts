@@ -12,6 +12,8 @@ export type TextNumber =
 const NUMBER =
   /^(?:[~≈]|(?:ca|approx|about)\b\.?)?\s*([+-]?)([\d.,][\d.,'’\u00a0\u202f ]*)(e[+-]?\d+)?\s*(\D.*)?$/i;
 const FEET_AND_INCHES = /^(\d+)\s*(?:'|′|ft\.?|feet)\s*(\d+(?:\.\d+)?)\s*(?:"|″|''|in\.?)$/i;
+/** "3/4 acre", "1 1/2 ac": without a unit it may be a day. */
+const FRACTION = /^(?:(\d+)\s+)?(\d{1,2})\s*\/\s*([1-9]\d?)\s+(\p{L}.*)$/u;
 const INCHES_PER_FOOT = 12;
 /** Thousands parted by blanks or apostrophes, which nobody writes for a decimal sign. */
 const PARTED = /^\d{1,3}([ '’\u00a0\u202f]\d{3})+(?=[.,]\d*$|$)/;
@@ -31,6 +33,8 @@ const GROUP_OF_THREE = /^([1-9]\d{0,2})([.,])(\d{3})$/;
 export function textNumber(text: string, comma: boolean): TextNumber | undefined {
   const [, feet, inches] = FEET_AND_INCHES.exec(text.trim()) ?? [];
   if (feet !== undefined) return { value: Number(feet) + Number(inches) / INCHES_PER_FOOT, behind: 'ft' };
+  const [, wholes = '0', part, of, quantity = ''] = FRACTION.exec(text.trim()) ?? [];
+  if (of !== undefined) return { value: Number(wholes) + Number(part) / Number(of), behind: quantity };
   const [, minus = '', run = '', power = '', behind = ''] = NUMBER.exec(text.trim()) ?? [];
   // An apostrophe behind the digits is a foot mark.
   const [, typed = '', mark = ''] = /^(.*?)(['’]?)\s*$/.exec(run) ?? [];

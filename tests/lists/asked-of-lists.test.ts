@@ -77,9 +77,14 @@ const BARE: StartCell[][] = [
   ['Reds', 10, 'East'],
   ['Blacks', 8, 'Far'],
 ];
+const SEE_SCALE: StartCell[][] = [
+  ['Group', 'Head', 'Weight (lb)', 'Paddock'],
+  ['Reds', 10, 'see the scale', 'East'],
+  ['Blacks', 8, 'scale', 'Far'],
+];
 const [APRIL, MAY] = [{ d: '2026-04-02' }, { d: '2026-04-30' }];
 
-test.each<readonly [string, StartCell[][]]>([
+test.each<readonly [string, StartCell[][], StartCell[][]]>([
   [
     'under headings that say nothing',
     [
@@ -89,6 +94,7 @@ test.each<readonly [string, StartCell[][]]>([
       [MAY, 'Reds', 70],
       [MAY, 'Blacks', 95],
     ],
+    BARE,
   ],
   [
     'with how many were weighed, once each',
@@ -97,12 +103,22 @@ test.each<readonly [string, StartCell[][]]>([
       ['Reds', 3, 70, MAY],
       ['Blacks', 4, 95, MAY],
     ],
+    BARE,
+  ],
+  [
+    'that the list points to',
+    [
+      ['Date', 'Group', 'Weight (lb)'],
+      [MAY, 'Reds', 70],
+      [MAY, 'Blacks', 95],
+    ],
+    SEE_SCALE,
   ],
 ])(
   'weighings %s go to the groups, and their heads to none',
-  async (_, log) => {
+  async (_, log, pigs) => {
     const { groups, problems } = growerLists(
-      readBook(await open({ Scale: log, Land: LAND, Pigs: BARE })),
+      readBook(await open({ Scale: log, Land: LAND, Pigs: pigs })),
       'US',
     );
     expect(problems).toEqual([]);

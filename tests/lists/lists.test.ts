@@ -240,6 +240,46 @@ describe('reading with problems', () => {
     );
   });
 
+  it('reads two sides in one cell, and fractions of an acre', () => {
+    const tab = tabOf('P', [
+      ['Paddock', 'Area (ac)'],
+      ['North', '30m x 40m'],
+      ['South', '50 x 80 m'],
+      ['East', '150 x 290'],
+      ['West', '3/4 acre'],
+      ['Far', '30 kg x 2'],
+    ]);
+    const { paddocks, problems, notes } = readPaddocks(tab, one(findLists([tab]), 'paddocks'), 'US', false);
+    // 150 × 290 ft = 43,500 ft² of 0.09290304 m² each; an acre is 4046.8564224 m² (definitions).
+    expect(paddocks.map(({ areaSquareMeters }) => areaSquareMeters)).toEqual(
+      [1200, 4000, 43_500 * 0.09290304, 0.75 * 4046.8564224].map((area) => expect.closeTo(area, 6)),
+    );
+    expect(problems.map(({ cell }) => cell)).toEqual(['P!B6']);
+    expect(notes[0]).toContain('P!B2 “30m x 40m” as 1200 m²; P!B3 “50 x 80 m” as 4000 m²');
+  });
+
+  it('takes for the names what stands once, and knows Ø kg and lots', () => {
+    const land = tabOf('Hagar', [
+      ['Hage', 'Fastighet', 'Yta (m²)', 'Mark'],
+      ['Björkhagen', '1:4', 1800, 'gräs'],
+      ['Norra A', '1:4', 2400, 'vall'],
+      ['Norra B', '1:4', 2400, 'vall'],
+    ]);
+    expect(one(findLists([land]), 'paddocks').columns).toEqual({ name: 1, area: 3 });
+    const pigs = tabOf('Tiere', [
+      ['Gruppe', 'Tiere', 'Ø kg'],
+      ['M1', 18, '112,5'],
+      ['M2', 25, 64],
+    ]);
+    expect(one(findLists([pigs]), 'groups').columns).toEqual({ name: 1, head: 2, weight: 3 });
+    const lots = tabOf('Lots', [
+      ['Lot', 'Acres', 'Remarks'],
+      ['A', 1, ''],
+      ['B', 0.75, ''],
+    ]);
+    expect(one(findLists([lots]), 'paddocks').columns).toEqual({ name: 1, area: 2 });
+  });
+
   it('tells words where a day belongs, and refuses what means a day', () => {
     const tab = tabOf('P', [
       ['Paddock', 'Area (ac)', 'Open from', 'Last used'],
