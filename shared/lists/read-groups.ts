@@ -9,6 +9,7 @@ import {
   hasCell,
   isAmount,
   isDay,
+  isErrorWire,
   nameKey,
   nameOf,
   placeOf,
@@ -18,6 +19,7 @@ import {
   readDayOrWords,
   readName,
   refuse,
+  shownAt,
 } from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
 import { fold } from './text-day';
@@ -141,10 +143,16 @@ function readWeight(reader: RowReader): Partial<Pick<ReadGroup, 'weightKg' | 'we
 /** The day weighed; today, and told, where the list says none. */
 function readWeighedOn(reader: RowReader): Day | undefined {
   const { today } = reader.dates;
-  if (hasCell(reader, 'weighedOn') || today === undefined) return readDay(reader, 'weighedOn');
-  reader.notes.push(
-    `${nameCell(reader)}: no day is given for the weight of “${nameOf(reader)}”; it is taken as of today.`,
-  );
+  const cell = cellOf(reader, 'weighedOn');
+  // "Mid May", "guess 10/1".
+  const isWords =
+    typeof cell === 'string' && /\p{L}/u.test(cell) && !isErrorWire(cell) && !isDay(reader, 'weighedOn');
+  const isGiven = hasCell(reader, 'weighedOn') && !isWords;
+  if (isGiven || today === undefined) return readDay(reader, 'weighedOn');
+  const given = isWords
+    ? `${shownAt(reader, 'weighedOn')} is no day`
+    : `${nameCell(reader)}: no day is given`;
+  reader.notes.push(`${given} for the weight of “${nameOf(reader)}”; it is taken as of today.`);
   return today;
 }
 

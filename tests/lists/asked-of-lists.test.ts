@@ -56,6 +56,20 @@ test('words where a day belongs in a group list are told, and it is planned', as
   expect(notes.groups).toContain('Pigs!D2: “when fat” is no day: for “Reds” no day is read as “until”.');
 }, 60_000);
 
+test('words for the day of weighing are told, and the weight is of today', async () => {
+  const pigs: StartCell[][] = [
+    ['Group', 'Head', 'Weight (lb)', 'Weighed on'],
+    ['Reds', 10, 60, 'guess 4/20'],
+    ['Blacks', 8, 90, '2026-02-30'],
+  ];
+  const { groups, problems, notes } = growerLists(readBook(await open({ Land: LAND, Pigs: pigs })), 'US');
+  expect(groups.map(({ weighedOn }) => isoFromDay(weighedOn))).toEqual(['2026-05-01']);
+  expect(notes.groups).toContain(
+    'Pigs!D2 “guess 4/20” is no day for the weight of “Reds”; it is taken as of today.',
+  );
+  expect(problems.map(({ cell }) => cell)).toEqual(['Pigs!D3']);
+}, 60_000);
+
 test('a weight without a day is asked for its day once, and then is of that day for good', async () => {
   const farm = await open({ Land: LAND, Pigs: PIGS });
   const weighed = () =>
