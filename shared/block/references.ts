@@ -11,9 +11,12 @@ export interface Reference {
   readonly columns: Span;
 }
 
-/** Texts; cells and ranges, with their tab or without one; quoted tab names in front of anything else. */
+/**
+ * Texts; cells and ranges, with their tab or without one; quoted tab names in front of anything else; other words and
+ * numbers, whole, so that no reference is seen in the middle of one (a look behind is unknown to Safari before 16.4).
+ */
 const PARTS =
-  /"(?:[^"]|"")*"|(?<![\p{L}\p{N}_.])(?:'((?:[^']|'')+)'!|([\p{L}_][\p{L}\p{N}_.]*)!)?\$?([A-Za-z]{1,3})\$?(\d+)(?:\s*:\s*(?=[$A-Za-z\d])\$?([A-Za-z]{0,3})\$?(\d*))?(?![\p{L}\p{N}_.(!])|'(?:[^']|'')*'!/gu;
+  /"(?:[^"]|"")*"|(?:'((?:[^']|'')+)'!|([\p{L}_][\p{L}\p{N}_.]*)!)?\$?([A-Za-z]{1,3})\$?(\d+)(?:\s*:\s*(?=[$A-Za-z\d])\$?([A-Za-z]{0,3})\$?(\d*))?(?![\p{L}\p{N}_.(!])|'(?:[^']|'')*'!|[\p{L}\p{N}_.]+/gu;
 
 /** What a formula refers to by a cell. Whole columns (K:K) and whole rows (5:7) are left out. */
 export function referencesIn(formula: string): readonly Reference[] {

@@ -1,9 +1,12 @@
 import { columnLetters } from '../block/a1';
 import { columnNumber } from '../block/column-number';
 
-/** Strings, quoted tab names with their reference, plain tab names with theirs, function names, references. */
+/**
+ * Strings, quoted tab names with their reference, plain tab names with theirs, function names, references; other words
+ * and numbers, whole, as in block/references.ts.
+ */
 const PARTS =
-  /"(?:[^"]|"")*"|'(?:[^']|'')*'!\$?[A-Za-z]{1,3}\$?\d+(?::\$?[A-Za-z]{1,3}\$?\d+)?|[\p{L}_][\p{L}\p{N}_.]*!\$?[A-Za-z]{1,3}\$?\d+(?::\$?[A-Za-z]{1,3}\$?\d+)?|[\p{L}_][\p{L}\p{N}_.]*\(|(?<![\p{L}\p{N}_.])(\$?)([A-Za-z]{1,3})(\$?)(\d+)(?![\p{L}\p{N}_.(])/gu;
+  /"(?:[^"]|"")*"|'(?:[^']|'')*'!\$?[A-Za-z]{1,3}\$?\d+(?::\$?[A-Za-z]{1,3}\$?\d+)?|[\p{L}_][\p{L}\p{N}_.]*!\$?[A-Za-z]{1,3}\$?\d+(?::\$?[A-Za-z]{1,3}\$?\d+)?|[\p{L}_][\p{L}\p{N}_.]*\(|(\$?)([A-Za-z]{1,3})(\$?)(\d+)(?![\p{L}\p{N}_.(])|[\p{L}\p{N}_.]+/gu;
 
 /**
  * Moves a formula down by some rows as copying it there would: relative rows on its own tab shift, `$` rows,

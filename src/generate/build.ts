@@ -1,10 +1,11 @@
 /** Writes dist/: what is pushed to Google Sheets. Also refreshes the table in README.md and the list of sources. */
-import { copyFileSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, mkdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { build, transform } from 'esbuild';
 import { CATALOGUE } from '../../shared/catalogue/index';
 import { withFunctionList } from './readme-functions';
 import { SCRIPT_BUNDLE } from './script-bundle';
 import { sourcesList } from './sources-list';
+import { wholeStrings } from './whole-strings';
 
 const DIST = 'dist';
 /** A code editor in a browser bears lines better than one of half a megabyte. Some come out longer. */
@@ -17,6 +18,9 @@ await Promise.all([buildScript(), buildSidebar()]);
 copyFileSync('appsscript.json', `${DIST}/appsscript.json`);
 writeFileSync('README.md', withFunctionList(readFileSync('README.md', 'utf8'), CATALOGUE));
 writeFileSync('shared/SOURCES.md', sourcesList(CATALOGUE));
+for (const file of ['Code.js', 'sidebar.html']) {
+  console.log(`${DIST}/${file}: ${(statSync(`${DIST}/${file}`).size / 1024).toFixed(0)} KB`);
+}
 
 async function buildScript(): Promise<void> {
   const result = await build({
@@ -44,7 +48,7 @@ async function buildSidebar(): Promise<void> {
     supported: { 'template-literal': false },
     lineLimit: LONGEST_LINE,
   });
-  const script = (result.outputFiles[0]?.text ?? '').replace(/<!--/g, '<\\!--');
+  const script = wholeStrings(result.outputFiles[0]?.text ?? '').replace(/<!--/g, '<\\!--');
   const { code: style } = await transform(readFileSync('src/sidebar/style.css', 'utf8'), {
     loader: 'css',
     target: 'chrome80',

@@ -1,5 +1,6 @@
 /** Generated text that is committed or pushed must be what the catalogue and the samples say now. */
 import { readFileSync } from 'node:fs';
+import { runInNewContext } from 'node:vm';
 import ExcelJS from 'exceljs';
 import { describe, expect, it } from 'vitest';
 import { CATALOGUE } from '../../shared/catalogue/index';
@@ -8,6 +9,7 @@ import { SAMPLE_FARMS } from '../../shared/samples/index';
 import { DAY_OF_FILES, type SampleCell } from '../../shared/samples/sample-farm';
 import { withFunctionList } from '../../src/generate/readme-functions';
 import { sourcesList } from '../../src/generate/sources-list';
+import { wholeStrings } from '../../src/generate/whole-strings';
 
 describe('generated text', () => {
   it('README list of functions is fresh', () => {
@@ -28,6 +30,22 @@ describe('generated text', () => {
     // The goal is 400 KB; tasks that were added and heading words in ten languages have made it larger for now.
     expect(page.length).toBeLessThanOrEqual(600 * 1024);
     expect(Math.max(...page.split('\n').map((line) => line.length))).toBeLessThanOrEqual(1000);
+  });
+
+  it('the sidebar breaks no text at the end of a line, and reads nothing that Safari knows since 2023 only', () => {
+    const page = readFileSync('dist/sidebar.html', 'utf8');
+    expect(page).not.toMatch(/\\$/m);
+    expect(page).not.toMatch(/\(\?<[=!]/);
+  });
+
+  it('texts that were broken say the same in one piece', () => {
+    const code = '({"a\\\nb":"c\\\n\\\\\\\nd".length,e:1+"\\"f\\\ng".concat(\'"\\\nh\')})';
+    const whole = wholeStrings(code);
+    expect(whole).not.toContain('\\\n');
+    // By hand: 3 characters in "c", a backslash, "d".
+    const wanted = { ab: 3, e: '1"fg"h' };
+    for (const text of [code, whole])
+      expect(runInNewContext(`JSON.stringify(${text})`)).toBe(JSON.stringify(wanted));
   });
 
   it('asks for the two scopes only', () => {
