@@ -16,7 +16,7 @@ export function fixedFiguresNotes(source: ListSource<GrowerList>, system: UnitSy
   const cells = fixedFigures(source, system);
   if (cells.length === 0) return [];
   return [
-    `Tables take these figures as fixed values, and a change there counts only once the table is written anew: ${firstFew(cells)}. They are text, in another unit than the table, or their tab or name is such that a formula cannot look it up.`,
+    `Tables take these figures as fixed values, and a change there counts only once the table is written anew: ${firstFew(cells)}. They are text, in another unit than the table, in a column with NOW() or RAND(), or their tab or name is such that a formula cannot look it up.`,
   ];
 }
 

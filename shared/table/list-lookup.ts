@@ -6,12 +6,15 @@ import type { UnitSystem } from '../units/units';
 
 /** Characters that make a lookup see a pattern or a comparison instead of a name. */
 const NOT_PLAIN = /[*?~]|^[=<>]/;
+/** A cell function refuses whatever rests on these (src/script/assumptions.ts, "changing"). */
+const EVER_CHANGING = /\b(NOW|RAND\w*)\(/i;
 
 /**
  * A formula part that looks a field up in the grower's list by the name in `nameCell`, so that a correction in the
  * list reaches the table and sorting the list does no harm. Undefined where only a plain value is safe: the
  * name is not literally there or would be read as a pattern, the cell is not a plain number or date, the column
- * is in another unit than the table, or the tab's name holds an apostrophe, which not every engine can refer to.
+ * is in another unit than the table or holds NOW() or RAND() (a cell function refers to all of it, so that one such
+ * cell would turn every row of an answer into an error), or the tab's name holds an apostrophe, which not every engine can refer to.
  */
 export function listLookup(
   source: ListSource<GrowerList> | undefined,
@@ -33,6 +36,11 @@ export function listLookup(
   if (quantity && units[field] && units[field] !== farmUnit(quantity, system)) return undefined;
   // Never a range of one cell: the preview's engine mixes it up with a cell. The row above a list of one is its heading.
   const firstRow = list.lastRow > list.firstRow ? list.firstRow : list.firstRow - 1;
+  if (
+    tab.formulas.slice(firstRow - 1, list.lastRow).some((row) => EVER_CHANGING.test(row[column - 1] ?? ''))
+  ) {
+    return undefined;
+  }
   const rows = tab.values.slice(firstRow - 1, list.lastRow);
   const at = rows.findIndex((cells) => cells[nameColumn - 1] === name);
   const isFound = firstRow + at >= list.firstRow;

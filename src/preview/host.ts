@@ -50,10 +50,11 @@ export class Host {
       this.script.text.cellFunctions.some((one) => one.name.toUpperCase() === name);
     const hooks: HostHooks = {
       timeZone: () => this.state.timeZone,
+      scriptTimeZone: () => this.state.scriptTimeZone,
       now,
       hasCellFunction,
-      sumproductPassesErrors: () => modes.sumproductPassesErrors,
-      blankStaysBlank: () => modes.blankStaysBlank,
+      modes,
+      hasChangingCells: false,
       callCellFunction: (name, values) => this.callCellFunction(name, values),
     };
     // The engine calculates while the workbook is being made, so the hooks must find all but the book ready.

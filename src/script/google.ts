@@ -176,7 +176,8 @@ export function boundSpreadsheet(): SheetPort {
     write: (area, content) => writeRange(rangeOf(area), content),
     style: (area, old, styles, from) => styleRange(rangeOf(area), rangeOf(old), styles, from),
     clearAll: (area) => {
-      rangeOf(area).clearContent().clearFormat();
+      // clearFormat leaves the number format.
+      rangeOf(area).clearContent().clearFormat().setNumberFormat('General');
     },
     hideColumn: (tab, column) => sheetOf(tab).hideColumns(column),
     showColumn: (tab, column) => sheetOf(tab).showColumns(column),
@@ -421,15 +422,17 @@ function setRules(sheet: Sheet, area: Area, old: Area | undefined, rules: readon
   sheet.setConditionalFormatRules([...others, ...ours]);
 }
 
+/** Rules of the grower's are not written back: what a script reads of a drop-down is not all that it holds. */
 function setBoxes(range: Range, isBox: readonly (readonly boolean[])[]): void {
   const box = SpreadsheetApp.newDataValidation().requireCheckbox().build();
   const { CHECKBOX } = SpreadsheetApp.DataValidationCriteria;
-  const rules = range.getDataValidations();
-  range.setDataValidations(
-    rules.map((row, r) =>
-      row.map((rule, c) => (isBox[r]?.[c] ? box : rule?.getCriteriaType() === CHECKBOX ? null : rule)),
-    ),
-  );
+  range.getDataValidations().forEach((row, r) => {
+    row.forEach((rule, c) => {
+      const wanted = isBox[r]?.[c] === true;
+      if ((rule?.getCriteriaType() === CHECKBOX) === wanted) return;
+      range.getCell(r + 1, c + 1).setDataValidation(wanted ? box : null);
+    });
+  });
 }
 
 function setLook(sheet: Sheet, column: number, widths: readonly number[], freezeRows: number): void {

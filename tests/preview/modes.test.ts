@@ -125,6 +125,17 @@ test('the format of an automatic cell, set as it was read, is no longer automati
   expect(book.value('A', 'D1')).toEqual(new Date('2026-04-21T00:00:00Z'));
 });
 
+test.each([
+  [true, '0.00'],
+  [false, '0.###############'],
+])('cleared formats leave the number format: %s', async (clearFormatKeepsNumberFormats, left) => {
+  const book = await open({ clearFormatKeepsNumberFormats });
+  const cell = book.range('A', 'B1').setNumberFormat('0.00').setFontWeight('bold');
+  for (const cleared of [cell.clearFormat(), cell.clear()]) {
+    expect([cleared.getNumberFormat(), cleared.getFontWeights()[0]?.[0]]).toEqual([left, 'normal']);
+  }
+});
+
 describe('blank references', () => {
   const rows = [['', '=A1', '=INDEX(A1:A2,1)', '=ISNUMBER(B1)', '=IF(B1="","none",1)', '=B1+1']];
 

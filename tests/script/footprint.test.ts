@@ -274,6 +274,45 @@ describe('what the grower sees of a tab', () => {
   );
 });
 
+it('a drop-down of the grower inside stays itself where boxes are written anew', async () => {
+  const book = await open();
+  const boxAt = (row: number, wish: WriteBlock): WriteBlock => ({
+    ...wish,
+    cells: wish.cells.map((cells, r) =>
+      cells.map((cell, c): BlockCell => (c === 1 && r === row ? { k: 'b', v: false, box: true } : cell)),
+    ),
+  });
+  const area = write(book, boxAt(1, request(4, 3, { at: 'area', ...AT })));
+  const { book: cells } = book.state;
+  const sheetId = cells.idOf('Farm')!;
+  const criterion = {
+    type: 'isValueInList',
+    values: ['wet', 'dry'],
+    displayStyle: 'arrow',
+    colors: { wet: '#aaccff' },
+  };
+  const rule = { id: 'of the grower', criterion, isBlocking: false };
+  const ranges = [cells.rangeData(sheetId, { left: 3, right: 3, top: 4, bottom: 5 })];
+  cells.must({ type: 'ADD_DATA_VALIDATION_RULE', sheetId, ranges, rule });
+  write(book, boxAt(2, over(book, area, 4, 3)));
+  const kinds = book.gate.uncounted(() => book.range('Farm', 'C4:D5').getDataValidations());
+  expect(kinds.map((row) => row.map((one) => one?.getCriteriaType()))).toEqual([
+    [undefined, undefined],
+    ['CHECKBOX', 'CUSTOM_FORMULA'],
+  ]);
+  expect(cells.model.getters.getValidationRuleForCell({ sheetId, row: 4, col: 3 })).toMatchObject(rule);
+});
+
+it('rows and columns that a smaller table leaves are cells without a format: a date typed there is a date', async () => {
+  const book = await open();
+  const area = first(book, 4, 4);
+  write(book, over(book, area, 2, 2));
+  for (const a1 of ['B6', 'E3', 'C5']) {
+    book.type('Farm', a1, '2026-04-21');
+    expect(book.value('Farm', a1)).toEqual(new Date('2026-04-21T00:00:00Z'));
+  }
+});
+
 describe('a table whose cells are gone', () => {
   // Issue 12, fault 5.
   it.each([{ at: 'new-tab', tab: 'Plan' } as const, { at: 'area', ...AT } as const])(

@@ -14,9 +14,13 @@ const LIST = {
   units: {},
 } as unknown as GrowerList;
 
-function notes(rows: readonly (readonly WireCell[])[], list = LIST): readonly string[] {
+function notes(
+  rows: readonly (readonly WireCell[])[],
+  list = LIST,
+  formulaAt: Record<string, string> = {},
+): readonly string[] {
   const values = [['Paddock', 'Area', 'Open from'], ...rows].map((row) => [...row]);
-  const formulas = values.map((row) => row.map(() => ''));
+  const formulas = values.map((row) => row.map((_, c) => formulaAt[`${row[0]} ${c}`] ?? ''));
   return fixedFiguresNotes({ tab: { name: 'Land', values, formulas }, list }, 'US');
 }
 
@@ -39,6 +43,23 @@ describe('figures that reach a table as fixed values', () => {
     ]);
     expect(others).toEqual([]);
     expect(note).toContain(': Land!B2, Land!C3, Land!B4, Land!B5, Land!C5.');
+  });
+
+  it('are all of a column in which one changes with NOW() or RAND()', () => {
+    const made = (formula: string): readonly string[] =>
+      notes(
+        [
+          ['Oak', 0.4, ''],
+          ['Creek', 0.5, ''],
+        ],
+        LIST,
+        { 'Creek 1': formula },
+      );
+    for (const formula of ['=NOW()-46000', '=0.3+rand()/9', '=RANDBETWEEN(1;9)/9']) {
+      expect(made(formula).join()).toContain(': Land!B2, Land!B3.');
+    }
+    for (const formula of ['=TODAY()-46000', '=SNOW(1)+BRAND(2)', '=ROUND(D1;0)'])
+      expect(made(formula)).toEqual([]);
   });
 
   it('are those in another unit than the table', () => {

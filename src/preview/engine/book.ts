@@ -24,8 +24,8 @@ export class Book {
     hooks: HostHooks,
   ) {
     this.model = new engine.Model(snapshot, { custom: { [HOOKS_KEY]: hooks } });
-    keepBlankResults(this.model, () => hooks.blankStaysBlank());
-    if (hooks.blankStaysBlank()) this.run({ type: 'EVALUATE_CELLS' });
+    keepBlankResults(this.model, () => hooks.modes.blankStaysBlank);
+    if (hooks.modes.blankStaysBlank) this.run({ type: 'EVALUATE_CELLS' });
   }
 
   get locale(): EngineLocale {
@@ -131,7 +131,12 @@ export class Book {
 
   /** The format the cell itself carries, '' where it has none. */
   ownFormat(sheetId: string, row: number, column: number): string {
-    return sheetsFormat(this.model.getters.getCell({ sheetId, row, col: column })?.format ?? '');
+    return sheetsFormat(this.engineFormat(sheetId, row, column));
+  }
+
+  /** The same as the engine writes it. */
+  engineFormat(sheetId: string, row: number, column: number): string {
+    return this.model.getters.getCell({ sheetId, row, col: column })?.format ?? '';
   }
 
   style(sheetId: string, row: number, column: number) {

@@ -1,5 +1,6 @@
 /** Makes the script's cell functions known to the engine, with their help. */
 import { engineResult, scriptArgument } from './cell-values';
+import { refersToChangingCell } from './changing-cells';
 import type { Engine, EngineResult } from './engine';
 import { SCRIPT_ERROR } from './error-names';
 import { HOOKS_KEY, type HostHooks } from './host-hooks';
@@ -9,6 +10,10 @@ export type CellFunctionHelp = {
   description: string;
   parameters: { name: string; help: string }[];
 };
+
+/** From reports. */
+const CHANGING_REFUSED =
+  'This function is not allowed to reference a cell with NOW(), RAND(), RANDARRAY(), or RANDBETWEEN().';
 
 type Context = { locale: { dateFormat: string } } & Record<string, unknown>;
 
@@ -38,6 +43,7 @@ export function registerCellFunctions(engine: Engine, functions: readonly CellFu
         if (!hooks?.hasCellFunction(help.name)) {
           return { value: '#NAME?', message: `Unknown function: '${help.name}'.` };
         }
+        if (refersToChangingCell(this)) return { value: SCRIPT_ERROR, message: CHANGING_REFUSED };
         return runCellFunction(engine, hooks, help.name, cells as never[], context.locale.dateFormat);
       },
     });
@@ -60,8 +66,15 @@ function runCellFunction(
   dateFormat: string,
 ): EngineResult | EngineResult[][] {
   const timeZone = hooks.timeZone();
+  const error = hooks.modes.errorCellsRefused
+    ? cells
+        .flat(2)
+        .find((cell: EngineResult | undefined) => engine.helpers.isEvaluationError(cell?.value as never))
+    : undefined;
+  if (error) return error;
   try {
-    const values = cells.map((cell) => scriptArgument(engine, cell, timeZone));
+    const zoneOfDates = hooks.modes.datesInScriptZone ? hooks.scriptTimeZone() : timeZone;
+    const values = cells.map((cell) => scriptArgument(engine, cell, zoneOfDates));
     return engineResult(hooks.callCellFunction(name, values), timeZone, dateFormat);
   } catch (error) {
     return { value: SCRIPT_ERROR, message: error instanceof Error ? error.message : String(error) };

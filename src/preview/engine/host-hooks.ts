@@ -1,11 +1,14 @@
+import type { Modes } from '../service/modes';
+
 /** What the engine asks of the host while it calculates. One per workbook, passed through the model's config. */
 export interface HostHooks {
   timeZone(): string;
+  scriptTimeZone(): string;
   now(): Date;
   hasCellFunction(name: string): boolean;
-  /** See the modes of the same names. */
-  sumproductPassesErrors(): boolean;
-  blankStaysBlank(): boolean;
+  readonly modes: Modes;
+  /** Whether the workbook has calculated a function that changes every time, see changing-cells.ts. */
+  hasChangingCells: boolean;
   /** Runs a function of the script with what Google Sheets would pass: values, Dates, rows of rows. */
   callCellFunction(name: string, values: unknown[]): unknown;
 }

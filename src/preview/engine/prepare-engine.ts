@@ -1,6 +1,7 @@
 /** What the engine needs once, before the first workbook: a missing built-in, our names, our clock. */
 import { groupHistoryByCall } from './call-history';
-import type { Engine, EngineCommand } from './engine';
+import { watchChangingFunctions } from './changing-cells';
+import type { Engine, EngineCommand, EngineResult } from './engine';
 import { EXTRA_ERROR_NAMES, SCRIPT_ERROR } from './error-names';
 import { PARSE_ERROR_FUNCTION } from './formula-text';
 import { HOOKS_KEY, type HostHooks } from './host-hooks';
@@ -37,7 +38,9 @@ export function prepareEngine(engine: Engine): void {
   addBatchCommand(engine);
   groupHistoryByCall(engine);
   addClock(engine);
+  watchChangingFunctions(engine);
   addStrictSumproduct(engine);
+  addJoinOfShownDays(engine);
   engine.addFunction(PARSE_ERROR_FUNCTION, {
     description: 'Keeps a formula that could not be read.',
     hidden: true,
@@ -66,11 +69,30 @@ function addStrictSumproduct(engine: Engine): void {
     ...plain,
     compute(...ranges) {
       const hooks = (this as unknown as Record<string, unknown>)[HOOKS_KEY] as HostHooks | undefined;
-      const cells = hooks?.sumproductPassesErrors()
+      const cells = hooks?.modes.sumproductPassesErrors
         ? (ranges.flat(2) as ({ value: unknown } | undefined)[])
         : [];
       const error = cells.find((cell) => engine.helpers.isEvaluationError(cell?.value as never));
       return (error as never) ?? plain.compute.apply(this, ranges);
+    },
+  });
+}
+
+/** `&` as it is, and for workbooks that want it so with days as they are shown. */
+function addJoinOfShownDays(engine: Engine): void {
+  const functions = engine.registries.functionRegistry;
+  const plain = functions.get('CONCATENATE');
+  functions.replace('CONCATENATE', {
+    ...plain,
+    compute(...parts) {
+      const hooks = (this as unknown as Record<string, unknown>)[HOOKS_KEY] as HostHooks | undefined;
+      const { locale } = this;
+      const shown = parts.map((part) => {
+        const { value, format } = (part ?? {}) as EngineResult;
+        const isDay = typeof value === 'number' && format && engine.helpers.isDateTimeFormat(format);
+        return isDay ? { value: engine.helpers.formatValue(value, { format, locale }) } : part;
+      });
+      return plain.compute.apply(this, hooks?.modes.daysJoinAsShown ? shown : parts);
     },
   });
 }

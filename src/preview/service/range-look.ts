@@ -141,9 +141,20 @@ export class RangeLook extends RangePlace {
     return this;
   }
   clearFormat(): this {
+    const { book, modes } = state(this);
     const place = area(this);
+    const { sheetId, row, column, rows, columns } = place;
     refuseProtected(state(this), place);
-    state(this).book.must({ type: 'CLEAR_FORMATTING', sheetId: place.sheetId, target: [zoneOf(place)] });
+    const formats = Array.from({ length: rows }, (_, r) =>
+      Array.from({ length: columns }, (__, c) =>
+        modes.clearFormatKeepsNumberFormats ? book.engineFormat(sheetId, row + r, column + c) : '',
+      ),
+    );
+    const kept = [...zonesByEntry(place, formats)].filter(([format]) => format !== '');
+    book.batch([
+      { type: 'CLEAR_FORMATTING', sheetId, target: [zoneOf(place)] },
+      ...kept.map(([format, target]) => ({ type: 'SET_FORMATTING', sheetId, target, format })),
+    ]);
     return this;
   }
 }

@@ -18,6 +18,7 @@ const area = RangePlace.area;
 /** What a value written by a script puts into a cell that carries the given number format. */
 export function writtenEntry(host: HostState, value: unknown, ownFormat: string): Entry {
   const { locale } = host.book;
+  const formulaLocale = host.modes.decimalsByCountry ? locale : { ...locale, decimalSeparator: '.' };
   if (value === null || value === undefined || value === '') return { content: '' };
   if (ownFormat === PLAIN_TEXT_FORMAT && !isDate(value)) return literalText(String(value));
   if (typeof value === 'boolean') return { content: value ? 'TRUE' : 'FALSE' };
@@ -29,7 +30,11 @@ export function writtenEntry(host: HostState, value: unknown, ownFormat: string)
     return ownFormat === '' ? { content: String(serial), format } : { content: String(serial) };
   }
   const text = String(value);
-  const entry = typedEntry(text, locale, Number(new Date(host.now()).getUTCFullYear()));
+  const entry = typedEntry(
+    text,
+    text.startsWith('=') ? formulaLocale : locale,
+    Number(new Date(host.now()).getUTCFullYear()),
+  );
   return ownFormat === '' ? entry : { content: entry.content };
 }
 
@@ -103,10 +108,11 @@ export class RangeValues extends RangeLook {
     return this.getDisplayValues()[0]![0]!;
   }
   getFormulas(): string[][] {
-    const { book } = state(this);
+    const { book, modes } = state(this);
     return readCells(this, (sheetId, row, column) => {
       const formula = book.formula(sheetId, row, column);
-      return formula && toSheetsFormula(formula, book.usesDecimalComma);
+      const shown = formula && toSheetsFormula(formula, book.usesDecimalComma);
+      return shown.replace(/\w+(?=\()/g, (name) => modes.namesReadBack[name] ?? name);
     });
   }
   getFormula(): string {

@@ -14,8 +14,8 @@ export class Utilities {
     this.#state = state;
   }
   /** Nobody waits here, but what takes time in Sheets is done afterwards. */
-  sleep(_milliseconds: number): void {
-    this.#state.loading.settle();
+  sleep(milliseconds: number): void {
+    this.#state.loading.settle(milliseconds);
   }
   formatDate(date: unknown, timeZone: string, format: string): string {
     if (!isDate(date) || typeof timeZone !== 'string' || typeof format !== 'string') {

@@ -61,5 +61,5 @@ function sampleValue(cell: SampleCell): string | number | boolean {
 
 function sampleFormat(cell: SampleCell): string {
   if (typeof cell === 'object') return 'day' in cell ? 'yyyy-mm-dd' : 'General';
-  return typeof cell === 'string' ? '@' : 'General';
+  return typeof cell === 'string' && cell !== '' ? '@' : 'General';
 }
