@@ -6,7 +6,8 @@ type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 const NAME = 'Sounder check';
 const SCRATCH_NAME = 'SOUNDER_CHECK';
-const SIZE = 9;
+/** As many columns as there are months. */
+const SIZE = 12;
 
 /** Adds the tab, works on it, takes it away, and shows the tab that was on show before. */
 export function onScratchTab<T>(
@@ -35,7 +36,8 @@ function scratchTab(
   const area = (rows: number, columns: number) => sheet.getRange(1, 1, rows, columns);
   return {
     empty: () => {
-      area(SIZE, SIZE).clear();
+      // clear leaves number formats.
+      area(SIZE, SIZE).clear().setNumberFormat('General');
     },
     write: (values, format) => {
       const range = area(values.length, values[0]?.length ?? 1);
@@ -44,7 +46,11 @@ function scratchTab(
     },
     read: (rows = 1, columns = 1) => read(area(rows, columns))[0] ?? [],
     formula: () => first.getFormula(),
-    format: () => first.getNumberFormat(),
+    format: (row = 1) => sheet.getRange(row, 1).getNumberFormat(),
+    clearFormat: () => {
+      first.clearFormat();
+    },
+    locale: () => file.getSpreadsheetLocale(),
     sleep: (milliseconds) => Utilities.sleep(milliseconds),
     merge: (rows, columns) => {
       area(rows, columns).merge();
@@ -70,7 +76,7 @@ function scratchTab(
         .build();
       first.setDataValidation(rule);
       try {
-        return whenRefused(() => first.setValue(SIZE));
+        return whenRefused(() => first.setValues([[SIZE]]));
       } finally {
         first.clearDataValidations();
       }

@@ -45,7 +45,11 @@ export interface ScratchTab {
   /** Values of the first of so many rows. */
   read(rows?: number, columns?: number): unknown[];
   formula(): string;
-  format(): string;
+  /** Of the row's first cell. */
+  format(row?: number): string;
+  /** Of the first cell. */
+  clearFormat(): void;
+  locale(): string;
   sleep(milliseconds: number): void;
   merge(rows: number, columns: number): void;
   ruleAsReadBack(formula: string): string;

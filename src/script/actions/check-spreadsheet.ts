@@ -2,66 +2,73 @@
  * "Check this spreadsheet": tries what we take for true about Google Sheets (assumptions.ts) on a tab of its own,
  * takes the tab away again, and says in plain words what holds, as text to copy.
  */
+import { DAY_FORMAT } from '../../../shared/block/day-format';
+import { decimalComma } from '../../../shared/locale/decimal-comma';
 import { ASSUMPTIONS, type Assumption, type AssumptionId } from '../assumptions';
 import type { ScratchTab, SheetPort } from '../port';
 
 const SECOND = 1000;
-/** 2026-04-21 counted from 1899-12-30. */
-const A_DAY = 46133;
+/** 2026-04-30 counted from 1899-12-30. */
+const A_DAY = 46142;
+/** A row that no probe writes to. */
+const UNTOUCHED = 20;
+const MONTHS = 12;
+const GROWTH = Array.from({ length: MONTHS }, (_, month) => [0, 0, 0, 10, 20][month] ?? 0);
 /** Round a rectangle of 200 by 300: 1000. */
 const FUNCTION = '=FENCE_LENGTH(A1:A1;300;)';
 
 type Probe = (tab: ScratchTab) => string;
 
-/** Each tries one thing and writes down what came. Row 1 to 9 of the tab are blank before each. */
+/** Each tries one thing and writes down what came. The first 12 rows of the tab are blank before each. */
 const PROBES: { readonly [Id in AssumptionId]?: Probe } = {
-  semicolon: (tab) => answer(tab, '=SUM(1;2)'),
+  semicolon: gives([['=SUM(1;2)']]),
   rule: (tab) => tab.ruleAsReadBack('=AND(A1=1;TRUE)'),
   'plain-text': (tab) => {
     tab.write([['=1+1']], '@');
     return `${tab.formula() === '' ? 'text' : 'formula'} ${shown(tab.read()[0])}`;
   },
   automatic: (tab) => {
-    const before = tab.format();
+    const before = tab.format(UNTOUCHED);
     tab.write([[1]], '0.00');
     tab.write([[1]], 'General');
     return `${before}, then ${tab.format()}`;
   },
-  'date-format': (tab) => {
-    tab.write([[A_DAY]], 'yyyy-mm-dd;;');
-    return shown(tab.read()[0]);
-  },
-  blank: (tab) => {
-    tab.write([['=A9', '=ISNUMBER(A1)']]);
-    const [value, isNumber] = tab.read(1, 2);
-    return `${shown(value)}, number ${shown(isNumber)}`;
-  },
-  sumproduct: (tab) => {
-    tab.write([
-      [2, 3, '=SUMPRODUCT(A1:A2*B1:B2)'],
-      ['text', 4, ''],
-    ]);
-    return shown(tab.read(1, 3)[2]);
-  },
-  criterion: (tab) => {
-    tab.write([[A_DAY, '=COUNTIF(A1:A1;"<="&DATE(2026;4;21))']]);
-    return shown(tab.read(1, 2)[1]);
-  },
+  'date-format': gives([[A_DAY]], 'yyyy-mm-dd;;'),
+  blank: gives([['=A9', '=ISNUMBER(A1)']]),
+  sumproduct: gives([
+    [2, '=SUMPRODUCT(A1:A2*C1:C2)', 3],
+    ['text', '', 4],
+  ]),
+  criterion: gives(
+    [
+      [A_DAY, '=COUNTIF(A1:A2;"<="&A1)'],
+      [A_DAY + 1, ''],
+    ],
+    DAY_FORMAT,
+  ),
   'name-twice': (tab) => tab.nameTwice(),
   'late-refusal': (tab) => tab.refusedWrite(),
-  answers: (tab) => {
-    tab.write([['200', FUNCTION]]);
-    return [0, SECOND, 4 * SECOND]
-      .map((wait) => {
-        if (wait > 0) tab.sleep(wait);
-        return shown(tab.read(1, 2)[1]);
-      })
-      .join(', then ');
+  answers: gives([['200', FUNCTION]]),
+  'one-cell': gives([[200, FUNCTION]]),
+  'error-cells': gives([
+    [200, '=FENCE_LENGTH(A1:A2;300)', '=B2'],
+    ['=NA()', '', ''],
+  ]),
+  // Ten a day in April, twenty in May: two days to thirty from the last of April, and from no other day.
+  'date-argument': gives(
+    [[A_DAY, '=REGROWTH_DAYS(A1;A2:L2;30)', ...Array<string>(MONTHS - 2).fill('')], GROWTH],
+    DAY_FORMAT,
+  ),
+  changing: gives([['=INT(NOW())', '=FENCE_LENGTH(A1;300)']]),
+  'english-names': (tab) => {
+    tab.write([['=IF(TRUE;ROWS(A2:A3);FALSE)']]);
+    return tab.formula();
   },
-  'one-cell': (tab) => {
-    tab.write([[200, FUNCTION]]);
-    tab.sleep(2 * SECOND);
-    return shown(tab.read(1, 2)[1]);
+  decimals: (tab) => gives([[decimalComma(tab.locale()) ? '=1,5*2' : '=1.5*2']])(tab),
+  'cleared-format': (tab) => {
+    tab.write([[1]], '0.00');
+    tab.clearFormat();
+    return tab.format();
   },
   'chart-tabs': (tab) => tab.tabTypes(),
   'frozen-and-hidden': (tab) => tab.frozenAndHidden(),
@@ -73,9 +80,26 @@ const PROBES: { readonly [Id in AssumptionId]?: Probe } = {
   id: (tab) => tab.hasId(),
 };
 
-function answer(tab: ScratchTab, formula: string): string {
-  tab.write([[formula]]);
-  return shown(tab.read()[0]);
+/**
+ * Writes cells, the first in that format, and tells what the formulas of the first row show, or the cell where there is
+ * none: as soon as nothing loads any more, at most five seconds later.
+ */
+function gives(rows: readonly (readonly (string | number)[])[], format?: string): Probe {
+  const [first = []] = rows;
+  const asked = first.flatMap((cell, column) => (/^=/.test(String(cell)) ? [column] : []));
+  return (tab) => {
+    if (format !== undefined) tab.write([[first[0] ?? '']], format);
+    tab.write(rows);
+    const seen: string[] = [];
+    for (const wait of [0, SECOND, 4 * SECOND]) {
+      if (wait > 0) tab.sleep(wait);
+      const row = tab.read(1, first.length);
+      const look = (asked.length > 0 ? asked : [0]).map((column) => shown(row[column])).join(' and ');
+      seen.push(look);
+      if (!look.includes('Loading')) break;
+    }
+    return seen.join(', then ');
+  };
 }
 
 function shown(value: unknown): string {
