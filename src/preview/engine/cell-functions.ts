@@ -1,5 +1,5 @@
 /** Makes the script's cell functions known to the engine, with their help. */
-import { engineResult, scriptArgument } from './cell-values';
+import { engineResult, firstError, scriptArgument } from './cell-values';
 import { refersToChangingCell } from './changing-cells';
 import type { Engine, EngineResult } from './engine';
 import { SCRIPT_ERROR } from './error-names';
@@ -66,11 +66,7 @@ function runCellFunction(
   dateFormat: string,
 ): EngineResult | EngineResult[][] {
   const timeZone = hooks.timeZone();
-  const error = hooks.modes.errorCellsRefused
-    ? cells
-        .flat(2)
-        .find((cell: EngineResult | undefined) => engine.helpers.isEvaluationError(cell?.value as never))
-    : undefined;
+  const error = hooks.modes.errorCellsRefused ? firstError(engine, cells) : undefined;
   if (error) return error;
   try {
     const zoneOfDates = hooks.modes.datesInScriptZone ? hooks.scriptTimeZone() : timeZone;

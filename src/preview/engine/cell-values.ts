@@ -32,6 +32,12 @@ export function scriptArgument(engine: Engine, argument: EngineArgument, timeZon
   return Array.from({ length: height }, (_, row) => columns.map((column) => one(column[row])));
 }
 
+/** The first error among what the engine hands to a function: cells, and columns of cells. */
+export function firstError(engine: Engine, values: readonly unknown[]): EngineResult | undefined {
+  const cells = values.flat(2) as (EngineResult | undefined)[];
+  return cells.find((cell) => engine.helpers.isEvaluationError(cell?.value as never));
+}
+
 export function isDate(value: unknown): value is Date {
   return Object.prototype.toString.call(value) === '[object Date]';
 }

@@ -1,5 +1,6 @@
 /** What the engine needs once, before the first workbook: a missing built-in, our names, our clock. */
 import { groupHistoryByCall } from './call-history';
+import { firstError } from './cell-values';
 import { watchChangingFunctions } from './changing-cells';
 import type { Engine, EngineCommand, EngineResult } from './engine';
 import { EXTRA_ERROR_NAMES, SCRIPT_ERROR } from './error-names';
@@ -69,10 +70,7 @@ function addStrictSumproduct(engine: Engine): void {
     ...plain,
     compute(...ranges) {
       const hooks = (this as unknown as Record<string, unknown>)[HOOKS_KEY] as HostHooks | undefined;
-      const cells = hooks?.modes.sumproductPassesErrors
-        ? (ranges.flat(2) as ({ value: unknown } | undefined)[])
-        : [];
-      const error = cells.find((cell) => engine.helpers.isEvaluationError(cell?.value as never));
+      const error = hooks?.modes.sumproductPassesErrors ? firstError(engine, ranges) : undefined;
       return (error as never) ?? plain.compute.apply(this, ranges);
     },
   });
