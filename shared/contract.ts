@@ -142,7 +142,7 @@ export const BlockPlace = v.variant('at', [
     /** Rows through the headings that stand: where exactly these are frozen, `freezeRows` are from now on. */
     frozenRows: v.optional(v.number()),
   }),
-  /** `before`: the tab in front of which it goes; absent: behind the one on show. */
+  /** `before`: the tab in front of which it goes; absent: behind all others. */
   v.object({ at: v.literal('new-tab'), tab: v.string(), before: v.optional(v.string()) }),
   v.object({ at: v.literal('area'), tab: v.string(), row: v.number(), column: v.number() }),
 ]);

@@ -2,6 +2,22 @@
 export const ROTATION_NAME = 'SOUNDER_ROTATION';
 export const MAP_BLOCK = 'SOUNDER_MAP';
 
+/** Tables of ours in the order in which their tabs stand: Today first, then that of the tasks. */
+export const TAB_ORDER: readonly string[] = [
+  'SOUNDER_TODAY',
+  ROTATION_NAME,
+  'SOUNDER_SEASON',
+  'SOUNDER_HERD',
+  MAP_BLOCK,
+  'SOUNDER_MATERIALS',
+  'SOUNDER_TRAINING_PEN',
+  'SOUNDER_TRAINING_LOG',
+  'SOUNDER_BITE',
+  'SOUNDER_FENCE_WALK',
+  'SOUNDER_BUDGET',
+  'SOUNDER_ORIGINAL',
+];
+
 /** Above the corner table of a map; the list finder stops here. */
 export const CORNERS_TITLE =
   'Corners: correct a latitude or longitude here; area, perimeter and posts follow.';

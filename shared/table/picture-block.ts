@@ -1,5 +1,5 @@
 import { cellA1 } from '../block/a1';
-import { number, text } from '../block/cells';
+import { blank, number, text } from '../block/cells';
 import { type BlockRow, composeBlock } from '../block/compose-block';
 import { TITLES } from '../block/own-words';
 import type { BlockCell, BlockRule, WireCell } from '../contract';
@@ -8,8 +8,11 @@ import { serialFromDay } from '../core/calendar/serial';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanPaddock } from '../plan/model';
 import { isOpen } from '../plan/open-days';
+import { fromInside, symbolOf, type UnitSystem } from '../units/units';
+import { type GroupMark, groupMarks } from './group-marks';
 import type { RotationBlockInput } from './model';
 import type { Block } from './rotation-block';
+import { type SeasonUse, seasonUse } from './season-use';
 import { tableRows } from './table-rows';
 
 export type PictureInput = Pick<RotationBlockInput, 'problem' | 'plan' | 'settings' | 'corner' | 'past'>;
@@ -18,26 +21,31 @@ const NO_PIGS = '·';
 const CLOSED = '×';
 export const TITLE_BEGINS = TITLES.picture;
 export const LEGEND_ENDS = `; ${NO_PIGS} no pigs, ${CLOSED} closed all week`;
-/** Paper-light backgrounds that black letters are read on; they repeat after the eighth group. */
-const COLOURS = ['#cfe2f3', '#fce5cd', '#d9ead3', '#ead1dc', '#fff2cc', '#d0e0e3', '#e6b8af', '#d9d2e9'];
 const DAYS_A_WEEK = 7;
 /** Short, so that a season fits on a screen; the title says the year. */
 const WEEK_FORMAT = 'd mmm';
+/** For those who look for its table. */
+export const WEEK_HEADING = 'Week from';
+export const COVER_HEADING = 'Cover left';
+const BAR = '■';
+const BAR_LENGTH = 10;
+const USE_WIDTHS = [50, 50, 100, 110, 80];
 const NAME_WIDTH = 120;
 const WEEK_WIDTH = 44;
 
 /**
  * The season as a picture in cells: a row for each paddock, a column for each week from its Monday, the letters of
- * the groups that stand there in that week. Values only; the colours repeat what the letters say.
+ * the groups that stand there in that week, and how hard it was used by plan and record. Values only; the colours repeat
+ * what the letters say.
  */
 export function pictureBlock(input: PictureInput): Block {
-  const { problem, settings, corner } = input;
+  const { problem, plan, settings, corner, past = [] } = input;
   const rows = tableRows(input);
   const { seasonStart, seasonEnd } = settings.rules;
   const first = Math.min(seasonStart, ...rows.map((row) => row.inDay));
   const weeks: Day[] = [];
   for (let monday = mondayOf(first); monday < seasonEnd; monday += DAYS_A_WEEK) weeks.push(monday);
-  const letters = groupLetters(
+  const groups = groupMarks(
     [...problem.groups, ...rows.map((row) => ({ name: row.group }))].map((g) => g.name),
   );
   const stays = new Map<string, typeof rows>();
@@ -46,19 +54,24 @@ export function pictureBlock(input: PictureInput): Block {
     const here = (stays.get(nameKey(paddock.name)) ?? []).filter(
       (row) => row.inDay < monday + DAYS_A_WEEK && row.outDay > monday,
     );
-    const marks = [...new Set(here.map((row) => letters.get(nameKey(row.group)) ?? '?'))];
+    const marks = [...new Set(here.map((row) => groups.get(nameKey(row.group))?.letter ?? '?'))];
     if (marks.length > 0) return text(marks.join(' '));
     return text(isClosed(paddock, monday) ? CLOSED : NO_PIGS);
   };
   const title = `${TITLE_BEGINS}${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
-  const legend = [...letters].map(([key, letter]) => `${letter} ${nameOf(key, input, rows)}`).join(', ');
+  const legend = [...groups].map(([key, { letter }]) => `${letter} ${nameOf(key, input, rows)}`).join(', ');
+  const use = useCells(seasonUse(problem, plan, past), settings.unitSystem);
   const body = problem.paddocks.map(
-    (paddock): BlockRow => ({
-      cells: [text(paddock.name), ...weeks.map((monday) => weekCell(paddock, monday))],
+    (paddock, p): BlockRow => ({
+      cells: [text(paddock.name), ...weeks.map((monday) => weekCell(paddock, monday)), ...use[p]!],
     }),
   );
   const heading: BlockRow = {
-    cells: [text('Week from'), ...weeks.map((monday) => number(serialFromDay(monday), WEEK_FORMAT))],
+    cells: [
+      text(WEEK_HEADING),
+      ...weeks.map((monday) => number(serialFromDay(monday), WEEK_FORMAT)),
+      ...useHeadings(settings.unitSystem).map(text),
+    ],
     style: 'heading',
   };
   const lines: BlockRow[] = [
@@ -69,10 +82,26 @@ export function pictureBlock(input: PictureInput): Block {
   ];
   return {
     ...composeBlock(lines),
-    rules: letterRules([...letters.values()], corner, body.length, weeks.length),
-    widths: [NAME_WIDTH, ...weeks.map(() => WEEK_WIDTH)],
+    rules: letterRules([...groups.values()], corner, body.length, weeks.length),
+    widths: [NAME_WIDTH, ...weeks.map(() => WEEK_WIDTH), ...USE_WIDTHS],
     freezeRows: corner.row + 2,
   };
+}
+
+function useHeadings(units: UnitSystem): readonly string[] {
+  return ['Stays', 'Days', `Load (${symbolOf('loadPerArea', units)})`, 'How hard', COVER_HEADING];
+}
+
+/** How hard each paddock was used: as numbers, and as a bar against the hardest. */
+function useCells(use: readonly SeasonUse[], units: UnitSystem): readonly (readonly BlockCell[])[] {
+  const most = Math.max(...use.map(({ load }) => load));
+  return use.map(({ stays, days, load, cover }) => [
+    number(stays, '0'),
+    number(days, '0'),
+    number(Math.round(fromInside(load, 'loadPerArea', units)), '#,##0'),
+    text(BAR.repeat(most > 0 ? Math.round((BAR_LENGTH * load) / most) : 0)),
+    cover === undefined ? blank('0%') : number(cover, '0%'),
+  ]);
 }
 
 /** Whether a picture shows a season that was over before the one that begins on `seasonStart`. */
@@ -98,36 +127,21 @@ function nameOf(key: string, { problem }: PictureInput, rows: readonly { group: 
   return group?.name ?? rows.find((row) => nameKey(row.group) === key)?.group ?? key;
 }
 
-/** A letter for each group: the first of its name that is still free, else the next free one, else a number. */
-export function groupLetters(names: readonly string[]): ReadonlyMap<string, string> {
-  const letters = new Map<string, string>();
-  const taken = new Set<string>();
-  for (const name of names) {
-    if (letters.has(nameKey(name))) continue;
-    const own = [...name.toUpperCase()].filter((letter) => /^[A-Z]$/.test(letter));
-    const alphabet = Array.from({ length: 26 }, (_, i) => String.fromCharCode(65 + i));
-    const free = [...own, ...alphabet].find((letter) => !taken.has(letter)) ?? String(letters.size + 1);
-    taken.add(free);
-    letters.set(nameKey(name), free);
-  }
-  return letters;
-}
-
 /** One rule for each letter; a week with two groups has the colour of the first. */
 function letterRules(
-  letters: readonly string[],
+  marks: readonly GroupMark[],
   corner: { row: number; column: number },
   rows: number,
   columns: number,
 ): BlockRule[] {
   if (rows === 0 || columns === 0) return [];
   const firstCell = cellA1(corner.row + 3, corner.column + 1);
-  return letters.map((letter, i) => ({
+  return marks.map(({ letter, colour }) => ({
     row: 3,
     column: 1,
     rows,
     columns,
     formula: `=ISNUMBER(SEARCH(" ${letter} ";" "&${firstCell}&" "))`,
-    background: COLOURS[i % COLOURS.length]!,
+    background: colour,
   }));
 }

@@ -1,5 +1,7 @@
 /** Where a first block goes: onto a new tab, by default under a name that no tab has yet, or into an empty area. */
+import type { Book } from '../block/book';
 import { freeTabName } from '../block/free-tab-name';
+import { TAB_ORDER } from '../block/own-words';
 import type { TabInfo } from '../contract';
 import type { Answers, Task } from './task';
 
@@ -40,4 +42,13 @@ function tabProblem(tab: string, tabs: readonly string[]): string | undefined {
   if (tab === '') return 'The new tab needs a name.';
   const taken = tabs.some((name) => name.toLowerCase() === tab.toLowerCase());
   return taken ? 'There is already a tab of this name. Choose another.' : undefined;
+}
+
+/** Our tabs stand together at the end, in their order: the tab of ours in front of which a new one goes, if any. */
+export function tabBehind({ overview }: Book, name: string): string | undefined {
+  const at = TAB_ORDER.indexOf(name);
+  const later = overview.blocks.filter(
+    (block) => block.row === 1 && block.column === 1 && TAB_ORDER.indexOf(block.name) > at,
+  );
+  return overview.tabs.find((tab) => later.some((block) => block.tab === tab.name))?.name;
 }

@@ -12,7 +12,7 @@ import { areaFingerprint } from './area-fingerprint';
 import { astrayCells } from './merge/astray-cells';
 import { type Kept, type MergedBlock, mergeBlock } from './merge/merge-block';
 import { rebuildBlock } from './merge/rebuild-block';
-import { placeLegend, placeOf, TAB_LABEL } from './place';
+import { placeLegend, placeOf, TAB_LABEL, tabBehind } from './place';
 import { standingRotation } from './rotation/rotation-standing';
 import { filledBeside, type Standing } from './standing';
 import type { Answers, Form, Sources, Task } from './task';
@@ -139,7 +139,7 @@ async function write<Plan>(
     if (place.problem) throw new Error(`${place.problem} Nothing was written.`);
     if (place.at === 'new-tab') {
       const block = mergeBlock(task.name, task.compose(plan, { row: 1, column: 1 }));
-      const before = task.ownTab?.(now)?.before;
+      const before = tabBehind(now, task.name);
       return send({ at: 'new-tab', tab: place.tab, ...(before !== undefined && { before }) }, block);
     }
     const { tab, row, column } = await port('readSelection', {});

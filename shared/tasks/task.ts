@@ -26,8 +26,8 @@ export interface Task<Plan = unknown, View extends object = object> {
   compose(plan: Plan, corner: Origin): ComposedBlock;
   /** The next useful task once this is written, as a sentence. */
   readonly next?: string;
-  /** It has a tab of its own and no other place, in front of that tab. */
-  ownTab?(book: Book): { readonly before: string | undefined };
+  /** It has a tab of its own and no other place. */
+  readonly ownTab?: true;
 }
 
 /**

@@ -158,9 +158,9 @@ export function boundSpreadsheet(): SheetPort {
       sizes.delete(area.tab);
     },
     addTab: (name, before) => {
-      const at =
-        before === undefined ? -1 : file.getSheets().findIndex((sheet) => sheet.getName() === before);
-      known.set(name, at < 0 ? file.insertSheet(name) : file.insertSheet(name, at));
+      const sheets = file.getSheets();
+      const at = sheets.findIndex((sheet) => sheet.getName() === before);
+      known.set(name, file.insertSheet(name, at < 0 ? sheets.length : at));
     },
     removeTab: (name) => {
       file.deleteSheet(sheetOf(name));

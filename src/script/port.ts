@@ -86,7 +86,7 @@ export interface SheetPort {
   ground(area: Area): Ground;
   /** Grows the tab where the area reaches past its edge. */
   makeRoom(area: Area): void;
-  /** In front of `before`, where that tab is there. */
+  /** In front of `before`, where that tab is there, else behind all others. */
   addTab(name: string, before?: string): void;
   removeTab(name: string): void;
   readFormats(area: Area): string[][];

@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import type { PlanProblem } from '../../shared/plan/model';
 import { barnDoorList } from '../../shared/table/barn-door-list';
+import { groupMarks } from '../../shared/table/group-marks';
 import type { RotationSettings } from '../../shared/table/model';
-import { groupLetters, isEarlierPicture, pictureBlock } from '../../shared/table/picture-block';
+import { isEarlierPicture, pictureBlock } from '../../shared/table/picture-block';
 
 const day = (iso: string): number => dayFromIso(iso)!;
 // 2026-04-06 is a Monday.
@@ -59,15 +60,35 @@ const plan = {
 };
 
 describe('pictureBlock', () => {
-  const block = pictureBlock({ problem, plan, settings, corner: { row: 1, column: 1 } });
+  const gainless = problem.groups.map((group) => ({ dailyGainKg: 0, ...group }));
+  const block = pictureBlock({
+    problem: { ...problem, groups: gainless },
+    plan,
+    settings,
+    corner: { row: 1, column: 1 },
+  });
   it('shows a letter for each group in each week from Monday', () => {
     const shown = block.cells.slice(2).map((row) => row.map((cell) => ('v' in cell ? cell.v : '')));
     expect(shown).toEqual([
       // Day numbers of spreadsheets: 46023 is 2026-01-01, and 6 April is 95 days later.
-      ['Week from', 46118, 46125, 46132, 46139],
-      ['North', 'R', 'U', '·', '·'],
-      ['South', '·', 'R', 'U', 'U'],
-      ['Hay', '×', '×', 'R', 'R'],
+      [
+        'Week from',
+        46118,
+        46125,
+        46132,
+        46139,
+        'Stays',
+        'Days',
+        'Load (kg·days/ha)',
+        'How hard',
+        'Cover left',
+      ],
+      // By hand, weights at mid-day: Reds 12 × (60 kg + 0.7 a day since 8 April), Rusty 5 × 200 kg, each on 0.2 ha.
+      // North: 12 × (5 × 60 + 0.7 × 12.5) + 7 × 1,000 = 10,705 kg·days. South: 12 × (7 × 60 + 0.7 × 59.5) + 8 × 1,000.
+      // Hay: 12 × (8 × 60 + 0.7 × 128) = 6,835.2.
+      ['North', 'R', 'U', '·', '·', 2, 12, 53_525, '■■■■■■■■', ''],
+      ['South', '·', 'R', 'U', 'U', 2, 15, 67_699, '■■■■■■■■■■', ''],
+      ['Hay', '×', '×', 'R', 'R', 1, 8, 34_176, '■■■■■', ''],
     ]);
     expect(block.cells[1]![0]).toEqual({ k: 't', v: 'R Reds, U Rusty; · no pigs, × closed all week' });
   });
@@ -83,7 +104,7 @@ describe('pictureBlock', () => {
 
   it('gives every group a letter of its own, even 30 of one name', () => {
     const names = Array.from({ length: 30 }, (_, i) => `Boar ${i}`);
-    expect(new Set(groupLetters(names).values()).size).toBe(30);
+    expect(new Set([...groupMarks(names).values()].map(({ letter }) => letter)).size).toBe(30);
   });
 });
 

@@ -37,7 +37,8 @@ it('adds what happened to what is planned, the stay that goes on once', () => {
   };
   const figures = { head: 8, startWeightKg: 50, growthDays: 0, dailyGainKg: 0, areaSquareMeters: 1000 };
   const use = seasonUse(PROBLEM, plan, [
-    past('north ', 20_000, 20_005, figures),
+    past('north ', 19_990, 19_991, { cover: 0.9 }),
+    past('north ', 20_000, 20_005, { ...figures, cover: 0.7 }),
     past('Gone', 20_005, 20_006, figures),
     past('South', 20_006, 20_010, { ...figures, areaSquareMeters: 500 }),
     past('Oak', 20_001, 20_003, {}),
@@ -45,7 +46,8 @@ it('adds what happened to what is planned, the stay that goes on once', () => {
   // North: 8 × 50 kg × 5 days ÷ 1000 m² = 2, and 10 × 100 kg × 3 days ÷ 1000 m² = 3. South: 10 × 100 × 6 ÷ 500 = 12.
   // Oak: two days whose figures are not known.
   expect(use).toEqual([
-    { stays: 2, days: 8, load: 5 },
+    // The cover left is that of the last stay for which it was typed.
+    { stays: 3, days: 9, load: 5, cover: 0.7 },
     { stays: 1, days: 6, load: 12 },
     { stays: 1, days: 2, load: 0 },
   ]);

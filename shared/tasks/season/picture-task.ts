@@ -4,7 +4,7 @@ import type { Sources, Task } from '../task';
 
 type Season = Omit<PictureInput, 'corner'>;
 
-const PICTURE_BLOCK = 'SOUNDER_SEASON';
+export const PICTURE_BLOCK = 'SOUNDER_SEASON';
 
 /**
  * The season that was planned as a picture in cells. That of an earlier season stays as a record. `sources`: what the

@@ -2,6 +2,7 @@
 import { headingRow } from '../../block/heading-row';
 import { MAP_BLOCK, ROTATION_NAME } from '../../block/own-words';
 import type { BlockContent } from '../../block/read-block';
+import { COVER_HEADING, WEEK_HEADING } from '../../table/picture-block';
 import { settingsTitleRow } from '../../table/read-settings';
 import { WALK_BLOCK, WALK_HEADINGS } from '../bite/walk-block';
 import { BUDGET_BLOCK, LOAD_HEADINGS } from '../budget/budget-block';
@@ -11,6 +12,7 @@ import { CORNER_HEADINGS } from '../map/map-block';
 import { FIXED_HEADINGS } from '../materials/comparison-model';
 import { ITEM_HEADINGS, TOTAL_LABEL } from '../materials/item-rows';
 import { MATERIALS_BLOCK } from '../materials/materials-block';
+import { PICTURE_BLOCK } from '../season/picture-task';
 import { LOG_BLOCK } from '../training/log-block';
 import { LOG_HEADINGS, LOG_INPUTS, LOG_REMARKS } from '../training/log-headings';
 import { PEN_BLOCK, PEN_HEADINGS } from '../training/pen-block';
@@ -59,6 +61,12 @@ export const PRIVATE_COLUMNS: readonly PrivateColumns[] = [
     headings: ['Group', 'Paddock', 'Moved in'],
     columns: { 'Moved in': 'logs', 'Cover left': 'logs', Note: 'notes' },
     endRow: (block) => settingsTitleRow(block),
+  },
+  {
+    block: PICTURE_BLOCK,
+    table: 'the picture of the season',
+    headings: [WEEK_HEADING, COVER_HEADING],
+    columns: { [COVER_HEADING]: 'logs' },
   },
   {
     block: MATERIALS_BLOCK,

@@ -1,4 +1,3 @@
-import type { Book } from '../../block/book';
 import { startUnits } from '../../lists/start-units';
 import { asking } from '../ask';
 import { growerLists } from '../grower-lists';
@@ -28,12 +27,5 @@ export const TODAY_TASK: Task<TodayTable> = {
     return { ...form, warnings: problems.map(({ sentence }) => `${sentence}.`) };
   },
   compose: todayBlock,
-  ownTab: (book) => ({ before: firstTabOfOurs(book) }),
+  ownTab: true,
 };
-
-/** Our tabs stand together; this one is the first of them. */
-function firstTabOfOurs({ overview }: Book): string | undefined {
-  const begin = (tab: string): boolean =>
-    overview.blocks.some((block) => block.tab === tab && block.row === 1 && block.column === 1);
-  return overview.tabs.find(({ name }) => begin(name))?.name;
-}

@@ -34,7 +34,6 @@ export function startSample(port: SheetPort, farm: SampleFarm): { tabs: string[]
         added.map((name) => `"${name}"`),
       );
     }
-    // What is written next goes behind the tab on show.
     port.showTab(added[added.length - 1] ?? '');
     port.flush();
     return { tabs: added };

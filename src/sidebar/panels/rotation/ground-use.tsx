@@ -37,13 +37,14 @@ export function GroundUse({ problem, plan, past, units }: Props) {
       )}
       <p>Over the whole season:</p>
       <ul class="bars">
-        {use.map(({ load, stays, days }, p) => (
+        {use.map(({ load, stays, days, cover }, p) => (
           <li key={problem.paddocks[p]?.name} class="use">
             <span>{problem.paddocks[p]?.name}</span>
             <span class="bar-words">
               {stays === 0
                 ? 'not used'
                 : `${loadWords(load, units)} in ${count(stays, 'stay')}, ${count(days, 'day')}`}
+              {cover !== undefined && `; cover left ${Math.round(100 * cover)} %`}
             </span>
             <span class="bar" style={{ width: `${(100 * load) / most}%` }} />
           </li>

@@ -1,18 +1,16 @@
 import { useId } from 'preact/hooks';
+import { nameKey } from '../../../../shared/lists/read-list-cell';
 import type { Plan, PlanProblem } from '../../../../shared/plan/model';
+import { type GroupMark, groupMarks } from '../../../../shared/table/group-marks';
 import { count, dayWords, MONTHS } from '../../parts/day-words';
 import { ScrollRegion } from '../../parts/scroll-region';
 import {
-  groupLetter,
   HEAD_HEIGHT,
   type PaddockRow,
   ROW_HEIGHT,
   type SeasonPicture,
   seasonPicture,
 } from './season-picture';
-
-/** Colours repeat after this many groups; the letters do not. */
-const GROUP_COLOURS = 6;
 
 interface Props {
   readonly problem: PlanProblem;
@@ -22,15 +20,16 @@ interface Props {
 /** The season as a drawing, paddocks down, days across. The list of moves below says the same in words. */
 export function SeasonDrawing({ problem, plan }: Props) {
   const picture = seasonPicture(problem, plan);
+  const marks = marksOf(problem);
   return (
     <>
       <ul class="legend">
-        {problem.groups.map((group, g) => (
-          <li key={group.name}>
-            <span class={`swatch group-${g % GROUP_COLOURS}`} aria-hidden="true">
-              {groupLetter(g)}
+        {problem.groups.map(({ name }, g) => (
+          <li key={name}>
+            <span class="swatch group" style={`--group: ${marks[g]?.colour}`} aria-hidden="true">
+              {marks[g]?.letter}
             </span>{' '}
-            {group.name}
+            {name}
           </li>
         ))}
         <li>
@@ -65,6 +64,12 @@ export function SeasonDrawing({ problem, plan }: Props) {
       </div>
     </>
   );
+}
+
+/** In the order of the groups; the same as in the sheet. */
+function marksOf({ groups }: PlanProblem): readonly (GroupMark | undefined)[] {
+  const marks = groupMarks(groups.map(({ name }) => name));
+  return groups.map(({ name }) => marks.get(nameKey(name)));
 }
 
 function Drawing({ problem, picture }: { problem: PlanProblem; picture: SeasonPicture }) {
@@ -105,6 +110,7 @@ const BAR_HEIGHT = ROW_HEIGHT - 2 * INSET;
 
 function Row(props: { row: PaddockRow; problem: PlanProblem; hatch: string; width: number }) {
   const { row, problem, hatch, width } = props;
+  const marks = marksOf(problem);
   return (
     <>
       <line x1={0} y1={ROW_HEIGHT} x2={width} y2={ROW_HEIGHT} class="row-line" />
@@ -129,14 +135,14 @@ function Row(props: { row: PaddockRow; problem: PlanProblem; hatch: string; widt
         />
       ))}
       {row.stays.map(({ left, width: wide, stay, shortDays }) => (
-        <g key={left} class={`stay group-${stay.group % GROUP_COLOURS}`}>
+        <g key={left} class="stay" style={`--group: ${marks[stay.group]?.colour}`}>
           <title>
             {`${problem.groups[stay.group]?.name}: ${dayWords(stay.inDay)} to ${dayWords(stay.outDay)}, ${count(stay.outDay - stay.inDay, 'day')}`}
             {shortDays > 0 ? `; rest ${count(shortDays, 'day')} short` : ''}
           </title>
           <rect x={left} y={INSET} width={wide} height={BAR_HEIGHT} />
           <text x={left + wide / 2} y={17} text-anchor="middle">
-            {groupLetter(stay.group)}
+            {marks[stay.group]?.letter}
             {shortDays > 0 && wide > 14 ? '!' : ''}
           </text>
         </g>

@@ -78,8 +78,3 @@ function monthStarts(start: Day, end: Day): SeasonPicture['months'] {
   const [first, second] = months;
   return first && second && second.left - first.left < 5 * DAY_WIDTH ? months.slice(1) : months;
 }
-
-/** A for the first group, B for the second, and so on. */
-export function groupLetter(group: number): string {
-  return group < 26 ? String.fromCharCode(65 + group) : String(group + 1);
-}
