@@ -43,6 +43,24 @@ describe('a copy of the file', () => {
     expect(differences(before, sheetPicture(copy)).join('\n')).toBe('');
     expect(blocksOf(copy)).toEqual(blocksOf(original));
     expect(blocksOf(copy).length).toBeGreaterThanOrEqual(9);
+    // Ours stand together at the end, in the order of the tasks, Today first.
+    expect(
+      original.spreadsheet
+        .getSheets()
+        .slice(-10)
+        .map((sheet) => sheet.getName()),
+    ).toEqual([
+      'Today',
+      'Rotation',
+      'Picture',
+      'Map',
+      'Materials',
+      'Pen',
+      'Training log',
+      'Bite',
+      'Fence walk',
+      'Budget',
+    ]);
 
     const info = blocksOf(copy).find(({ name }) => name === 'SOUNDER_ROTATION')!;
     const [first, second] = shownMoves(copy, info);
