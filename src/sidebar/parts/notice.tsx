@@ -28,3 +28,25 @@ export function Notice({ kind, takeFocus = false, children }: Props) {
     </div>
   );
 }
+
+interface SentencesProps {
+  readonly kind: Props['kind'];
+  /** Before them. */
+  readonly lead?: string;
+  readonly sentences: readonly string[];
+}
+
+/** Several sentences in one box; no box where there are none. */
+export function SentencesNotice({ kind, lead, sentences }: SentencesProps) {
+  if (sentences.length === 0) return null;
+  return (
+    <Notice kind={kind}>
+      {lead}
+      <ul>
+        {sentences.map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
+      </ul>
+    </Notice>
+  );
+}

@@ -2,7 +2,7 @@ import { WALK_CAUTION } from '../../../../shared/tasks/bite/walk-block';
 import { walkSentence, walksOf } from '../../../../shared/tasks/bite/walk-log';
 import { READING_LABELS, WALK_TASK } from '../../../../shared/tasks/bite/walk-task';
 import { dayWords } from '../../parts/day-words';
-import { Notice } from '../../parts/notice';
+import { SentencesNotice } from '../../parts/notice';
 import { SettingsFields, TextField } from '../../parts/task-fields';
 import { settingsWords, TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
@@ -27,17 +27,11 @@ export function WalkSteps({ book, onReread }: { book: Book; onReread: () => void
       book={book}
       onDone={onDone}
       before={
-        log &&
-        log.problems.length > 0 && (
-          <Notice kind="warning">
-            Rows that cannot be counted (they are kept):
-            <ul>
-              {log.problems.map((sentence) => (
-                <li key={sentence}>{sentence}</li>
-              ))}
-            </ul>
-          </Notice>
-        )
+        <SentencesNotice
+          kind="warning"
+          lead="Rows that cannot be counted (they are kept):"
+          sentences={log?.problems ?? []}
+        />
       }
       answer={
         <div class="answer">

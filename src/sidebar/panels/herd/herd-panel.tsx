@@ -8,7 +8,7 @@ import { logUnread } from '../../../../shared/tasks/herd/log-unread';
 import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { count, dayWords } from '../../parts/day-words';
 import { SelectField } from '../../parts/field';
-import { Notice } from '../../parts/notice';
+import { SentencesNotice } from '../../parts/notice';
 import { TextField, unitsRest } from '../../parts/task-fields';
 import { TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
@@ -40,17 +40,7 @@ function HerdSteps({ book, onReread }: { book: Book; onReread: () => void }) {
       book={book}
       onDone={onDone}
       missing={questions.join(' ')}
-      before={
-        warnings.length > 0 && (
-          <Notice kind="warning">
-            <ul>
-              {warnings.map((sentence) => (
-                <li key={sentence}>{sentence}</li>
-              ))}
-            </ul>
-          </Notice>
-        )
-      }
+      before={<SentencesNotice kind="warning" sentences={warnings} />}
       answer={groups.length > 0 && <HerdNow groups={groups} book={book} units={units} />}
       rests={[
         {

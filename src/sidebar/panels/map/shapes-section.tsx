@@ -2,7 +2,7 @@ import { type FarmMap, type MapShape, ROLES, type Role } from '../../../../share
 import { ROLES_LABEL } from '../../../../shared/tasks/map/map-task';
 import type { TextAnswers } from '../../../../shared/tasks/task';
 import { count } from '../../parts/day-words';
-import { Notice } from '../../parts/notice';
+import { SentencesNotice } from '../../parts/notice';
 import type { MapState } from './map-panel';
 
 const ROLE_WORDS: Readonly<Record<Role, string>> = {
@@ -59,16 +59,12 @@ const MOST_TOLD = 6;
 
 /** What of the map was left out, and why. */
 export function MapProblems({ problems }: Pick<FarmMap, 'problems'>) {
-  if (problems.length === 0) return null;
+  const more = problems.length - MOST_TOLD;
   return (
-    <Notice kind="warning">
-      {count(problems.length, 'thing')} left out:
-      <ul>
-        {problems.slice(0, MOST_TOLD).map((problem) => (
-          <li key={problem}>{problem}</li>
-        ))}
-        {problems.length > MOST_TOLD && <li>and {problems.length - MOST_TOLD} more.</li>}
-      </ul>
-    </Notice>
+    <SentencesNotice
+      kind="warning"
+      lead={`${count(problems.length, 'thing')} left out:`}
+      sentences={[...problems.slice(0, MOST_TOLD), ...(more > 0 ? [`and ${more} more.`] : [])]}
+    />
   );
 }

@@ -7,7 +7,7 @@ import { LOG_BLOCK } from '../../../../shared/tasks/training/log-block';
 import { useLists } from '../../lists/use-lists';
 import { usePage } from '../../page';
 import { Button } from '../../parts/button';
-import { Notice } from '../../parts/notice';
+import { Notice, SentencesNotice } from '../../parts/notice';
 import { type Book, readBook } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
@@ -47,15 +47,7 @@ export function LogDecides({ book, log, lookup, onDone }: Props) {
         The rotation can wait for the log: the day from which a group is ready goes into your group list,
         under “In rotation from”. While the log says “not ready”, planning stops with a message.
       </p>
-      {decides && decides.told.length > 0 && (
-        <Notice kind="note">
-          <ul>
-            {decides.told.map((sentence) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
-        </Notice>
-      )}
+      <SentencesNotice kind="note" sentences={decides?.told ?? []} />
       {decides && decides.cells.length > 0 && (
         <Button disabled={work.busy} onPress={fill}>
           {work.busy ? 'Writing…' : 'Let the log decide when they may go out'}
