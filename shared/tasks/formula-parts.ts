@@ -9,3 +9,10 @@ export function roundUp(quotient: string): string {
 export function plus(parts: readonly string[]): string {
   return parts.length === 0 ? '0' : parts.join('+');
 }
+
+/** A figure in brackets, to 15 digits: "(3048/10^4)". */
+export function figure(value: number): string {
+  const [whole = '', decimals = ''] = String(Number(value.toPrecision(15))).split('.');
+  if (/e/.test(whole + decimals)) throw new RangeError(`a figure must be of common size, got ${value}`);
+  return decimals === '' ? whole : `(${Number(whole + decimals)}/10^${decimals.length})`;
+}

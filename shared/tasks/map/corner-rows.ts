@@ -14,7 +14,7 @@ import type { BlockCell } from '../../contract';
 import type { Corner } from '../../core/fence/corner';
 import { QUANTITIES, symbolOf, type UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
-import { roundUp } from '../formula-parts';
+import { figure, roundUp } from '../formula-parts';
 import { WGS84_AXIS_METERS, WGS84_FLATTENING } from './local-plane';
 import { CORNER_HEADINGS, holeName } from './map-block';
 import type { MeasuredPaddock } from './measure-map';
@@ -36,15 +36,16 @@ const COLUMNS = {
 export interface CornerRows {
   readonly of: (paddock: string) => { readonly outline: Rows; readonly holes: readonly Rows[] };
   readonly column: (rows: Rows, column: ColumnName) => string;
-  /** Cell that holds the square metres in the unit of area. */
+  /** The square metres in the unit of area. */
   readonly areaUnit: string;
 }
 
-interface Constants {
-  readonly axis: string;
-  readonly e2: string;
+/** By definition: WGS84, and the units of the table. */
+const AXIS = figure(WGS84_AXIS_METERS);
+const E2 = figure(WGS84_FLATTENING * (2 - WGS84_FLATTENING));
+
+interface Figures {
   readonly lengthUnit: string;
-  readonly areaUnit: string;
   readonly postSpacing: string;
 }
 
@@ -54,7 +55,7 @@ export function addCorners(
   units: UnitSystem,
   postSpacing: string,
 ): CornerRows {
-  const constants = addConstants(draft, units, postSpacing);
+  const figures = { lengthUnit: figure(QUANTITIES.length[units].factor), postSpacing };
   const headings = [
     ...CORNER_HEADINGS,
     `side (${symbolOf('length', units)})`,
@@ -69,41 +70,24 @@ export function addCorners(
     paddocks.map(({ name, corners, holes }) => [
       name,
       {
-        outline: addRing(draft, name, corners, constants),
-        holes: holes.map((hole, i) => addRing(draft, holeName(name, i), hole, constants)),
+        outline: addRing(draft, name, corners, figures),
+        holes: holes.map((hole, i) => addRing(draft, holeName(name, i), hole, figures)),
       },
     ]),
   );
   return {
     of: (paddock) => rows.get(paddock)!,
     column: ([first, last], column) => draft.down(first, last, COLUMNS[column]),
-    areaUnit: constants.areaUnit,
+    areaUnit: figure(QUANTITIES.area[units].factor),
   };
 }
 
-function addConstants(draft: Draft, units: UnitSystem, postSpacing: string): Constants {
-  const [axis = '', e2 = '', lengthUnit = '', areaUnit = ''] = definedFigures(units).map(
-    ([label, value, note]) => draft.fixed(draft.add([text(label), number(value), text(note)], 'muted'), 1),
-  );
-  return { axis, e2, lengthUnit, areaUnit, postSpacing };
-}
-
-/** Label, value and note of the figures that the formulas rest on. */
-export function definedFigures(units: UnitSystem): readonly (readonly [string, number, string])[] {
-  return [
-    ['axis of the earth', WGS84_AXIS_METERS, 'm; WGS84, by definition'],
-    ['eccentricity squared', WGS84_FLATTENING * (2 - WGS84_FLATTENING), 'WGS84, by definition'],
-    [`m in a ${symbolOf('length', units)}`, QUANTITIES.length[units].factor, 'by definition'],
-    [`m² in a ${symbolOf('area', units)}`, QUANTITIES.area[units].factor, 'by definition'],
-  ];
-}
-
-function addRing(draft: Draft, name: string, corners: readonly Corner[], constants: Constants): Rows {
+function addRing(draft: Draft, name: string, corners: readonly Corner[], figures: Figures): Rows {
   const first = draft.next();
   const last = first + corners.length - 1;
   corners.forEach((corner, i) => {
     const row = first + i;
-    draft.add(cornerCells(draft, name, i, corner, [row, row === last ? first : row + 1], constants), [
+    draft.add(cornerCells(draft, name, i, corner, [row, row === last ? first : row + 1], figures), [
       'plain',
       'plain',
       'input',
@@ -125,14 +109,14 @@ function cornerCells(
   index: number,
   corner: Corner,
   [row, next]: Rows,
-  { axis, e2, lengthUnit, postSpacing }: Constants,
+  { lengthUnit, postSpacing }: Figures,
 ): BlockCell[] {
   const at = (column: ColumnName, ofRow = row): string => draft.at(ofRow, COLUMNS[column]);
   const middle = radians(`(${at('latitude')}+${at('latitude', next)})/2`);
-  const w = `(1-${e2}*SIN(${middle})^2)`;
+  const w = `(1-${E2}*SIN(${middle})^2)`;
   const turn = radians(`(MOD(${at('longitude', next)}-${at('longitude')}+180;360)-180)`);
   const sine = `SIN(${radians(at('latitude'))})`;
-  const e = `SQRT(${e2})`;
+  const e = `SQRT(${E2})`;
   return [
     text(name),
     number(index + 1),
@@ -141,12 +125,12 @@ function cornerCells(
     formula(`=SQRT(${at('north')}^2+${at('east')}^2)/${lengthUnit}`, '#,##0.0'),
     formula(`=IF(${postSpacing}>0;${roundUp(`${at('side')}/${postSpacing}`)};"")`, '0'),
     formula(
-      `=${axis}*(1-${e2})/(${w}*SQRT(${w}))*${radians(`(${at('latitude', next)}-${at('latitude')})`)}`,
+      `=${AXIS}*(1-${E2})/(${w}*SQRT(${w}))*${radians(`(${at('latitude', next)}-${at('latitude')})`)}`,
       '0.00',
     ),
-    formula(`=${axis}/SQRT(${w})*COS(${middle})*${turn}`, '0.00'),
+    formula(`=${AXIS}/SQRT(${w})*COS(${middle})*${turn}`, '0.00'),
     formula(
-      `=${axis}^2*(1-${e2})/2*(${sine}/(1-${e2}*${sine}^2)+LN((1+${e}*${sine})/(1-${e}*${sine}))/(2*${e}))`,
+      `=${AXIS}^2*(1-${E2})/2*(${sine}/(1-${E2}*${sine}^2)+LN((1+${e}*${sine})/(1-${e}*${sine}))/(2*${e}))`,
       '0',
     ),
     formula(
