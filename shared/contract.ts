@@ -88,20 +88,18 @@ export const BlockInfo = v.object({
 });
 export type BlockInfo = v.InferOutput<typeof BlockInfo>;
 
-export const Overview = v.object({
-  title: v.string(),
+/** What of a file beside its cells decides how they are read. */
+const FileFacts = {
   locale: v.string(),
-  timeZone: v.string(),
   /** Today in the spreadsheet's time zone. */
   today: v.string(),
   tabs: v.array(TabInfo),
   blocks: v.array(BlockInfo),
-  activeTab: v.string(),
-  /** '' where the tab on show has no cells. */
-  activeCell: v.string(),
   /** Names of tabs without cells, such as charts: they are passed over. */
   passedOver: v.array(v.string()),
-});
+};
+
+export const Overview = v.object({ ...FileFacts, title: v.string(), activeTab: v.string() });
 export type Overview = v.InferOutput<typeof Overview>;
 
 export const TabContent = v.object({
@@ -111,6 +109,10 @@ export const TabContent = v.object({
   formulas: v.array(v.array(v.string())),
 });
 export type TabContent = v.InferOutput<typeof TabContent>;
+
+/** The whole file in one call: what it is, and what stands on each tab that holds anything. */
+export const WholeFile = v.object({ overview: v.object(FileFacts), tabs: v.array(TabContent) });
+export type WholeFile = v.InferOutput<typeof WholeFile>;
 
 export const Selection = v.object({
   tab: v.string(),
@@ -166,6 +168,8 @@ export const WriteBlock = v.object({
    * says otherwise now, somebody typed meanwhile and nothing is written.
    */
   expects: v.optional(v.string()),
+  /** The file as the page has read it, as fileFingerprint(). Where it says otherwise now, it is the answer. */
+  file: v.optional(v.string()),
 });
 export type WriteBlock = v.InferOutput<typeof WriteBlock>;
 
@@ -174,8 +178,14 @@ export const WriteDone = v.object({
   a1: v.string(),
   /** What could not be done once the cells were in, for example colours; '' where all is well. */
   note: v.string(),
+  /** The tab as it stands with the block; absent where it could not be read. */
+  tab: v.optional(TabContent),
 });
 export type WriteDone = v.InferOutput<typeof WriteDone>;
+
+/** Nothing was written: the file is another by now, this one. */
+export const FileChanged = v.object({ changed: WholeFile });
+export type FileChanged = v.InferOutput<typeof FileChanged>;
 
 /** A cell that gets another content: what was read there, and what is to stand there. */
 export const CellChange = v.object({
@@ -202,24 +212,20 @@ export const ClearInCopy = v.object({
 });
 export type ClearInCopy = v.InferOutput<typeof ClearInCopy>;
 
-/** The whole file in one call: what it is, and what stands on each tab that holds anything. */
-export const WholeFile = v.object({ overview: Overview, tabs: v.array(TabContent) });
-export type WholeFile = v.InferOutput<typeof WholeFile>;
-
 /** Every call: its name, what goes in and what comes out. */
 export const CALLS = {
   overview: { request: v.object({}), reply: Overview },
   readFile: { request: v.object({}), reply: WholeFile },
   readTabs: { request: v.object({ tabs: v.array(v.string()) }), reply: v.array(TabContent) },
   readSelection: { request: v.object({}), reply: Selection },
-  writeBlock: { request: WriteBlock, reply: WriteDone },
+  writeBlock: { request: WriteBlock, reply: v.union([WriteDone, FileChanged]) },
   /** Single cells, at the grower's wish: all of them, or none where one no longer holds what was read. */
   changeCells: {
     request: v.object({ cells: v.array(CellChange) }),
     reply: v.object({ cells: v.number() }),
   },
   /** A short text made of this file's id: it differs in every copy. */
-  fileMark: { request: v.object({}), reply: v.object({ mark: v.string() }) },
+  fileMark: { request: v.object({}), reply: v.object({ mark: v.string(), title: v.string() }) },
   /** Refused in the original, and where it is not known to be a copy. */
   clearInCopy: { request: ClearInCopy, reply: v.object({ cells: v.number() }) },
   /** A drawing of the page in a window of its own, with a button to print it. */

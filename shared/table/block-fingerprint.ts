@@ -7,11 +7,8 @@
  *
  * Answers that a cell function spills do not count either: the block's memory says which they are. What still
  * calculates counts as blank anywhere.
- *
- * Not cryptographic: two 32-bit FNV-1a hashes (the second basis is the first with its bits turned over) over the
- * UTF-16 units of the JSON text.
  */
-import { BASIS, hashText } from '../block/hash-text';
+import { fingerprint } from '../block/hash-text';
 import { ANSWER_MARK, isMemory, readMemory } from '../block/memory';
 import type { WireCell } from '../contract';
 
@@ -28,10 +25,5 @@ export function blockFingerprint(
   const cells = values.map((row, r) =>
     row.map((value, c) => formulas[r]?.[c] || (isAnswer(r, c) ? [] : [value === LOADING ? '' : value])),
   );
-  const text = JSON.stringify(cells);
-  return hex(hashText(text)) + hex(hashText(text, ~BASIS));
-}
-
-function hex(hash: number): string {
-  return hash.toString(16).padStart(8, '0');
+  return fingerprint(JSON.stringify(cells));
 }

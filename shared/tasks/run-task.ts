@@ -2,10 +2,11 @@
  * A task from the sheet to the written block, with or without a page: read, plan, compose, merge, write, tell. The page
  * shows the form between the steps; a program gives all answers at once.
  */
-import { type Book, bookOf } from '../block/book';
+import { type Book, bookAfter, bookOf } from '../block/book';
+import { fileFingerprint } from '../block/file-fingerprint';
 import { pointingCells } from '../block/pointing-cells';
 import { READ_AGAIN } from '../block/read-again';
-import type { BlockCell, CallName, Reply, Request, WriteDone } from '../contract';
+import type { BlockCell, CallName, FileChanged, Reply, Request, WriteDone } from '../contract';
 import { bindLists } from '../lists/bind-lists';
 import { blockMeaning } from '../table/block-meaning';
 import { areaFingerprint } from './area-fingerprint';
@@ -28,6 +29,8 @@ export interface Written extends WriteDone {
   readonly astray?: readonly string[];
   /** What of the grower's stayed in the table, moved below it or gave way. */
   readonly kept?: Kept;
+  /** The file as it stands now, other tabs as they were read; undefined where it is to be read again. */
+  readonly after?: Book | undefined;
 }
 
 export type Outcome<Plan = unknown> =
@@ -56,7 +59,8 @@ export async function runTask<Plan>(
     const form =
       asked.plan === undefined && task.solve ? task.read(book, { ...task.solve(asked), ...answers }) : asked;
     if (form.plan === undefined) return { kind: 'questions', questions: form.questions };
-    return { kind: 'written', done: await write(port, task, book, form, answers, how), plan: form.plan };
+    const done = writtenOr(await write(port, task, book, form, answers, how));
+    return { kind: 'written', done, plan: form.plan };
   } catch (error) {
     if (!(error instanceof Error) || error instanceof TypeError) throw error;
     return { kind: 'refused', sentence: error.message };
@@ -68,28 +72,46 @@ export async function readBook(port: Port): Promise<Book> {
 }
 
 /**
- * The button: reads the sheet anew, composes from what stands now and writes. Throws where lists or tables that the
- * block rests on say something else than in the form that was `seen`.
+ * The button: composes from what stands now and writes. The script reads the file and writes where it is still the
+ * `book` of the form that was `seen`; else it gives back what it has read, and all is composed anew from that. Throws
+ * where lists or tables that the block rests on say something else by then.
  */
 export async function writeTask<Plan>(
   port: Port,
   task: Task<Plan>,
+  book: Book,
   seen: Form,
   answers: Answers,
   how: How = {},
 ): Promise<Written> {
-  const { now, form } = await readUnchanged(port, task, seen, answers);
-  return write(port, task, now, form, answers, how);
+  const file = fileFingerprint(book.overview.today, book.tabs);
+  const done = await write(port, task, book, unchanged(task, book, seen, answers), answers, how, file);
+  if (!('changed' in done)) return done;
+  const now = bookOf(done.changed);
+  return writtenOr(await write(port, task, now, unchanged(task, now, seen, answers), answers, how));
 }
 
-/** The file as it stands now and the form that it makes. Throws where it says something else than what was `seen`. */
+function writtenOr(done: Written | FileChanged): Written {
+  if ('changed' in done) throw new Error(meanwhile('The file'));
+  return done;
+}
+
+/** The form that the file makes as it stands now. Throws where it says something else than what was `seen`. */
 export async function readUnchanged<Plan, View extends object>(
   port: Port,
   task: Task<Plan, View>,
   seen: Form,
   answers: Answers,
-): Promise<{ readonly now: Book; readonly form: Form<Plan> & View }> {
-  const now = await readBook(port);
+): Promise<Form<Plan> & View> {
+  return unchanged(task, await readBook(port), seen, answers);
+}
+
+function unchanged<Plan, View extends object>(
+  task: Task<Plan, View>,
+  now: Book,
+  seen: Form,
+  answers: Answers,
+): Form<Plan> & View {
   refuseOtherMeaning(seen.sources, now);
   const form = task.read(now, { ...seen.taken, ...answers });
   if (seen.standing && !form.standing)
@@ -99,7 +121,7 @@ export async function readUnchanged<Plan, View extends object>(
       `Meanwhile a table of this kind already stands on “${form.standing.area.tab}”. ${READ_AGAIN}`,
     );
   refuseChanged(seen, form, answers);
-  return { now, form };
+  return form;
 }
 
 /** What was answered on the page and changed in the sheet as well: nobody knows which is meant. */
@@ -127,28 +149,46 @@ async function write<Plan>(
   form: Form<Plan>,
   answers: Answers,
   { putBack }: How,
-): Promise<Written> {
+  file?: string,
+): Promise<Written | FileChanged> {
   const { plan, standing, first } = form;
   if (plan === undefined) throw new Error(`${form.questions.join(' ')} Nothing was written.`);
-  const send = (place: Request<'writeBlock'>['place'], block: MergedBlock, expects?: string) =>
-    port('writeBlock', requestOf(task, place, block, form.record !== undefined, expects));
+  const send = async (
+    place: Request<'writeBlock'>['place'],
+    block: MergedBlock,
+    more: Pick<Request<'writeBlock'>, 'file' | 'expects'>,
+  ): Promise<Written | FileChanged> => {
+    const done = await port('writeBlock', {
+      ...requestOf(task, place, block, form.record !== undefined),
+      ...more,
+    });
+    return 'changed' in done ? done : { ...done, after: bookAfter(now, done) };
+  };
+  const asRead = file === undefined ? {} : { file };
   if (!standing) {
     const record = first?.read(now, {});
-    if (first && record?.plan !== undefined) await write(port, first, now, record, {}, {});
+    if (first && record?.plan !== undefined) {
+      const kept = await write(port, first, now, record, {}, {}, file);
+      const { first: _, ...rest } = form;
+      return 'changed' in kept ? kept : write(port, task, kept.after ?? now, rest, answers, {});
+    }
     const place = placeOf(task, now.overview.tabs, answers);
     if (place.problem) throw new Error(`${place.problem} Nothing was written.`);
     if (place.at === 'new-tab') {
       const block = mergeBlock(task.name, task.compose(plan, { row: 1, column: 1 }));
       const before = tabBehind(now, task.name);
-      return send({ at: 'new-tab', tab: place.tab, ...(before !== undefined && { before }) }, block);
+      return send({ at: 'new-tab', tab: place.tab, ...(before !== undefined && { before }) }, block, asRead);
     }
     const { tab, row, column } = await port('readSelection', {});
-    return send({ at: 'area', tab, row, column }, mergeBlock(task.name, task.compose(plan, { row, column })));
+    const block = mergeBlock(task.name, task.compose(plan, { row, column }));
+    return send({ at: 'area', tab, row, column }, block, asRead);
   }
   const { area, memoryColumn } = standing;
   const block = rebuilt(task, plan, standing, putBack);
   const place = { at: 'own', area, memoryColumn, frozenRows: frozenRows(standing, block) } as const;
-  const done = await send(place, withLooksFrom(standing, block), areaFingerprint(now, area));
+  const expects = areaFingerprint(now, area);
+  const done = await send(place, withLooksFrom(standing, block), { ...asRead, expects });
+  if ('changed' in done) return done;
   const astray = astrayIn(now, standing, block);
   return { ...done, beside: filledBeside(now, standing), kept: block.kept, astray };
 }
@@ -190,7 +230,6 @@ function requestOf(
   place: Request<'writeBlock'>['place'],
   { cells, styles, rules, widths, freezeRows = 0 }: MergedBlock,
   replaces: boolean,
-  expects: string | undefined,
 ): Request<'writeBlock'> {
   return {
     name,
@@ -201,7 +240,6 @@ function requestOf(
     widths,
     freezeRows,
     ...(replaces && { replaces }),
-    ...(expects !== undefined && { expects }),
   };
 }
 

@@ -4,6 +4,7 @@
  */
 
 import { areaA1 } from '../../shared/block/a1';
+import { cut } from '../../shared/block/read-block';
 import type { BlockRule, BlockStyle, TabContent, WireCell } from '../../shared/contract';
 import { type Day, dayFromIso } from '../../shared/core/calendar/day';
 import type { Edge } from '../../shared/door/edge';
@@ -18,12 +19,6 @@ import { ruleShape } from './rule-shape';
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 type Range = GoogleAppsScript.Spreadsheet.Range;
-
-/** How many rows and columns a tab has, filled or not. */
-interface Size {
-  readonly rows: number;
-  readonly columns: number;
-}
 
 const ISO_DATE = 'yyyy-MM-dd';
 const ISO_TIME = "yyyy-MM-dd'T'HH:mm:ss";
@@ -112,15 +107,6 @@ export function boundSpreadsheet(): SheetPort {
     else throw new Told(`There is no tab named "${name}" any more. Nothing was written.`);
     return sheet;
   };
-  const sizes = new Map<string, Size>();
-  const sizeOf = (tab: string): Size => {
-    const known = sizes.get(tab);
-    if (known) return known;
-    const sheet = sheetOf(tab);
-    const size = { rows: sheet.getMaxRows(), columns: sheet.getMaxColumns() };
-    sizes.set(tab, size);
-    return size;
-  };
   let knownZone: string | undefined;
   const zone = (): string => {
     knownZone ??= file.getSpreadsheetTimeZone();
@@ -144,6 +130,7 @@ export function boundSpreadsheet(): SheetPort {
     passedOver: () => namesPassedOver(file.getSheets()),
     readAll: () => {
       const sheets = file.getSheets();
+      for (const sheet of sheets) known.set(sheet.getName(), sheet);
       const tabs = sheets.filter(isGrid).map((sheet) => readWhole(sheet, zone()));
       return { tabs, passedOver: namesPassedOver(sheets) };
     },
@@ -151,12 +138,10 @@ export function boundSpreadsheet(): SheetPort {
     active: () => activeArea(file),
     namedAreas: () => namedAreas(file),
     read: (area) => readRange(rangeOf(area), zone()),
+    readTab: (name) => readWhole(sheetOf(name), zone()),
     firstValue: (area) => wireCells([[rangeOf(area).getValue()]], zone())[0]?.[0] ?? '',
-    ground: (area) => groundOf(sheetOf(area.tab), sizeOf(area.tab), area, zone()),
-    makeRoom: (area) => {
-      makeRoom(sheetOf(area.tab), sizeOf(area.tab), area);
-      sizes.delete(area.tab);
-    },
+    ground: (area, read) => groundOf(sheetOf(area.tab), area, zone(), read),
+    makeRoom: (area, old) => makeRoom(sheetOf(area.tab), area, old),
     addTab: (name, before) => {
       const sheets = file.getSheets();
       const at = sheets.findIndex((sheet) => sheet.getName() === before);
@@ -275,13 +260,11 @@ const OWN_PREFIX = 'SOUNDER_';
 
 /** A name whose tab was deleted has no range any more and counts as gone. */
 function namedAreas(file: Spreadsheet): (Area & { name: string })[] {
-  return file
-    .getNamedRanges()
-    .filter((named) => named.getName().startsWith(OWN_PREFIX))
-    .flatMap((named) => {
-      const range = rangeOrNothing(named);
-      return range ? [{ name: named.getName(), ...areaOf(range) }] : [];
-    });
+  return file.getNamedRanges().flatMap((named) => {
+    const name = named.getName();
+    const range = name.startsWith(OWN_PREFIX) ? rangeOrNothing(named) : undefined;
+    return range ? [{ name, ...areaOf(range) }] : [];
+  });
 }
 
 function rangeOrNothing(named: GoogleAppsScript.Spreadsheet.NamedRange): Range | undefined {
@@ -338,11 +321,14 @@ const SPARE_COLUMNS = 3;
 /** Rows below a block that must be there: its formulas may look for what was typed right under it. */
 const SPARE_ROWS = 25;
 
-function makeRoom(sheet: Sheet, size: Size, area: Area): void {
-  const rows = area.row + area.rows - 1 + SPARE_ROWS - size.rows;
-  if (rows > 0) sheet.insertRowsAfter(size.rows, rows);
-  const columns = area.column + area.columns - 1 - size.columns;
-  if (columns > 0) sheet.insertColumnsAfter(size.columns, columns + SPARE_COLUMNS);
+function makeRoom(sheet: Sheet, area: Area, old: Area | undefined): void {
+  const lastRow = sheet.getMaxRows();
+  const rows = area.row + area.rows - 1 + SPARE_ROWS - lastRow;
+  if (rows > 0) sheet.insertRowsAfter(lastRow, rows);
+  if (old && area.columns <= old.columns) return;
+  const lastColumn = sheet.getMaxColumns();
+  const columns = area.column + area.columns - 1 - lastColumn;
+  if (columns > 0) sheet.insertColumnsAfter(lastColumn, columns + SPARE_COLUMNS);
 }
 
 /** Formats go first: a cell with format "@" keeps text that begins with "=" as text. */
@@ -374,16 +360,22 @@ function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: O
 }
 
 /** An area may reach past the tab's edge, which grows before it is written. */
-function groundOf(sheet: Sheet, size: Size, area: Area, zone: string): Ground {
-  const rows = Math.min(area.rows, size.rows - area.row + 1);
-  const columns = Math.min(area.columns, size.columns - area.column + 1);
+function groundOf(sheet: Sheet, area: Area, zone: string, read: TabContent | undefined): Ground {
+  const [endRow, endColumn] = [area.row + area.rows - 1, area.column + area.columns - 1];
+  // The tab reaches as far as it is filled, and Google need not be asked.
+  const usedRows = read?.values.length ?? 0;
+  const usedColumns = read?.values[0]?.length ?? 0;
+  const rows = area.rows - (endRow <= usedRows ? 0 : Math.max(0, endRow - sheet.getMaxRows()));
+  const columns =
+    area.columns - (endColumn <= usedColumns ? 0 : Math.max(0, endColumn - sheet.getMaxColumns()));
   if (rows <= 0 || columns <= 0) {
     return { values: [], formulas: [], merged: [], ...closedParts(sheet) };
   }
   const range = sheet.getRange(area.row, area.column, rows, columns);
   const merged = range.getMergedRanges().map(areaOf);
   const closed = range.canEdit() ? { closed: [], isTabClosed: false } : closedParts(sheet);
-  return { ...readRange(range, zone), merged, ...closed };
+  const { values, formulas } = read ? cut(read, { name: '', ...area }) : readRange(range, zone);
+  return { values, formulas, merged, ...closed };
 }
 
 function closedParts(sheet: Sheet): Pick<Ground, 'closed' | 'isTabClosed'> {

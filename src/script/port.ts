@@ -20,7 +20,9 @@ export interface AreaContent {
 }
 
 /** What stands in an area, as far as its tab reaches, and what may keep it from being written. */
-export interface Ground extends AreaContent {
+export interface Ground {
+  readonly values: readonly (readonly WireCell[])[];
+  readonly formulas: readonly (readonly string[])[];
   /** Merged ranges that reach into it. */
   readonly merged: Area[];
   /** Ranges of the tab that the person at the keyboard may not edit. */
@@ -81,11 +83,14 @@ export interface SheetPort {
   /** Our named ranges that still point somewhere. */
   namedAreas(): (Area & { readonly name: string })[];
   read(area: Area): AreaContent;
+  /** The whole tab. Sends off what is queued. */
+  readTab(name: string): TabContent;
   /** Of the area's first cell. Sends off what is queued. */
   firstValue(area: Area): WireCell;
-  ground(area: Area): Ground;
-  /** Grows the tab where the area reaches past its edge. */
-  makeRoom(area: Area): void;
+  /** `read`: the tab's content, where it has just been read. */
+  ground(area: Area, read?: TabContent): Ground;
+  /** Grows the tab where the area reaches past its edge. `old`: what stands there reaches no further. */
+  makeRoom(area: Area, old?: Area): void;
   /** In front of `before`, where that tab is there, else behind all others. */
   addTab(name: string, before?: string): void;
   removeTab(name: string): void;

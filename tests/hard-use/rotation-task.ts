@@ -95,7 +95,7 @@ export async function writeRotation(workbook: Workbook, book: Book, wish: Wish =
   const all = { ...answers, [PLAN_LABEL]: planned };
   const form = ROTATION_TASK.read(book, all);
   try {
-    const done = await writeTask(portOf(workbook), ROTATION_TASK, form, all);
+    const done = await writeTask(portOf(workbook), ROTATION_TASK, book, form, all);
     return {
       kind: 'written',
       info: done.block,

@@ -6,6 +6,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { number, text } from '../../shared/block/cells';
 import type { ComposedBlock } from '../../shared/block/composed-block';
+import { fileFingerprint } from '../../shared/block/file-fingerprint';
 import { type BlockContent, cut, cutBlock, wholeOf } from '../../shared/block/read-block';
 import { allBlocks } from '../../shared/block/stamped-blocks';
 import type {
@@ -66,11 +67,18 @@ function read(book: Workbook): WholeFile {
   return reply.data as WholeFile;
 }
 
-function standing(book: Workbook): { tab: TabContent; block: BlockContent } | undefined {
+interface Found {
+  readonly tab: TabContent;
+  readonly block: BlockContent;
+  readonly file: string;
+}
+
+function standing(book: Workbook): Found | undefined {
   const { overview, tabs } = read(book);
   const named = allBlocks(overview.blocks, tabs).find(({ name }) => name === NAME);
   const tab = tabs.find(({ name }) => name === named?.tab);
-  return named && tab ? { tab, block: cutBlock(tab, named) } : undefined;
+  const file = fileFingerprint(overview.today, tabs);
+  return named && tab ? { tab, block: cutBlock(tab, named), file } : undefined;
 }
 
 /** What the page asks for: over the table that stands, or a first one. */
@@ -98,19 +106,14 @@ function sent(book: Workbook, request: WriteBlock): Pressed {
 
 function first(book: Workbook, next: ComposedBlock): WriteBlock {
   const { kept: _, ids: __, ...block } = mergeBlock(NAME, next);
-  const used = new Set(
-    read(book)
-      .overview.tabs.filter(({ rows }) => rows > 0)
-      .map(({ name }) => name),
-  );
+  const { overview, tabs } = read(book);
+  const used = new Set(overview.tabs.filter(({ rows }) => rows > 0).map(({ name }) => name));
   const tab = ['Plan', 'Plan 2'].find((name) => !used.has(name))!;
-  return { name: NAME, ...block, freezeRows: 0, place: { at: 'new-tab', tab } };
+  const file = fileFingerprint(overview.today, tabs);
+  return { name: NAME, ...block, freezeRows: 0, place: { at: 'new-tab', tab }, file };
 }
 
-function over(
-  { tab, block: old }: { tab: TabContent; block: BlockContent },
-  next: ComposedBlock,
-): WriteBlock {
+function over({ tab, block: old, file }: Found, next: ComposedBlock): WriteBlock {
   // The grower's own cells are read and written back, as every task does.
   const compose = (_: BlockInfo, reading: BlockContent): ComposedBlock => ({
     ...next,
@@ -127,6 +130,7 @@ function over(
     freezeRows: 0,
     place: { at: 'own', area },
     expects: blockFingerprint(values, formulas),
+    file,
   };
 }
 

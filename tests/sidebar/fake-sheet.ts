@@ -1,16 +1,20 @@
 /** A small stand-in for the script's side of the sidebar, answering with the fixture it is given. */
 import * as v from 'valibot';
+import { fileFingerprint } from '../../shared/block/file-fingerprint';
 import {
   type BlockInfo,
   CALLS,
   type CallName,
   type ClearInCopy,
+  type FileChanged,
   type Overview,
   type Request,
   type Selection,
   type TabContent,
+  type WholeFile,
   type WireCell,
   type WriteBlock,
+  type WriteDone,
 } from '../../shared/contract';
 import { blockFingerprint } from '../../shared/table/block-fingerprint';
 
@@ -59,7 +63,7 @@ export class FakeSheet {
       case 'overview':
         return this.overview();
       case 'readFile':
-        return { overview: this.overview(), tabs: this.tabs.filter(({ values }) => values.length > 0) };
+        return this.whole();
       case 'readTabs':
         return this.tabs.filter((tab) => (request as { tabs: string[] }).tabs.includes(tab.name));
       case 'readSelection':
@@ -72,7 +76,7 @@ export class FakeSheet {
       case 'writeBlock':
         return this.write(request as WriteBlock);
       case 'fileMark':
-        return { mark: this.mark };
+        return { mark: this.mark, title: 'Farm' };
       case 'clearInCopy':
         this.cleared.push(request as ClearInCopy);
         return { cells: (request as ClearInCopy).areas.length };
@@ -84,11 +88,14 @@ export class FakeSheet {
     }
   }
 
+  private whole(): WholeFile {
+    return { overview: this.overview(), tabs: this.tabs.filter(({ values }) => values.length > 0) };
+  }
+
   private overview(): Overview {
     return {
       title: 'Farm',
       locale: this.locale,
-      timeZone: 'America/Chicago',
       today: '2026-04-20',
       tabs: this.tabs.map(({ name, values }) => ({
         name,
@@ -97,13 +104,15 @@ export class FakeSheet {
       })),
       blocks: this.blocks,
       activeTab: this.selection.tab,
-      activeCell: this.selection.a1,
       passedOver: [],
     };
   }
 
   /** Keeps what was written as typed values, and as a tab of its own, so that it can be read back. */
-  private write(request: WriteBlock): unknown {
+  private write(request: WriteBlock): WriteDone | FileChanged {
+    const { overview, tabs } = this.whole();
+    if (request.file !== undefined && request.file !== fileFingerprint(overview.today, tabs))
+      return { changed: this.whole() };
     const old = this.blocks.find((block) => block.name === request.name);
     if (request.place.at === 'own') {
       if (!old) throw new Error('No table of ours was found.');
@@ -113,15 +122,16 @@ export class FakeSheet {
       }
     }
     this.written.push(request);
-    const tab = request.place.at === 'own' ? (old?.tab ?? '') : request.place.tab;
+    const name = request.place.at === 'own' ? (old?.tab ?? '') : request.place.tab;
     const rows = request.cells.length;
     const columns = request.cells[0]?.length ?? 0;
-    const block = { name: request.name, tab, row: 1, column: 1, rows, columns };
+    const block = { name: request.name, tab: name, row: 1, column: 1, rows, columns };
     this.blocks = [...this.blocks.filter(({ name }) => name !== request.name), block];
     const values = request.cells.map((row) => row.map((cell) => plain(cell)));
     const formulas = request.cells.map((row) => row.map((cell) => (cell.k === 'f' ? cell.v : '')));
-    this.tabs = [...this.tabs.filter(({ name }) => name !== tab), { name: tab, values, formulas }];
-    return { block, a1: `A1:Z${rows}`, note: '' };
+    const tab = { name, values, formulas };
+    this.tabs = [...this.tabs.filter((other) => other.name !== name), tab];
+    return { block, a1: `A1:Z${rows}`, note: '', tab };
   }
 }
 

@@ -1,10 +1,12 @@
 /** A task from the sheet to the written block without a page, on the built script over the engine. */
 import { beforeAll, describe, expect, it } from 'vitest';
+import type { Book } from '../../shared/block/book';
+import type { CallName } from '../../shared/contract';
 import { BITE_TASK, LINES_LABEL } from '../../shared/tasks/bite/bite-task';
 import { BUDGET_TASK } from '../../shared/tasks/budget/budget-task';
 import { MATERIALS_TASK } from '../../shared/tasks/materials/materials-task';
 import { TAB_LABEL } from '../../shared/tasks/place';
-import { readBook, runTask as run, writeTask } from '../../shared/tasks/run-task';
+import { type Port, readBook, runTask as run, writeTask } from '../../shared/tasks/run-task';
 import type { Answers, Task } from '../../shared/tasks/task';
 import { PEN_TASK } from '../../shared/tasks/training/pen-task';
 import { openWorkbook, portOf, runTask, type Workbook } from '../../src/headless';
@@ -139,19 +141,61 @@ describe('what was typed over something of ours', () => {
   });
 });
 
+/** Where a new tab came to stand is not known without reading. */
+function inOrder({ overview, tabs }: Book): Book {
+  const byName = <Named extends { name: string }>(all: readonly Named[]): Named[] =>
+    [...all].sort((a, b) => (a.name < b.name ? -1 : 1));
+  return { overview: { ...overview, tabs: byName(overview.tabs) }, tabs: byName(tabs) };
+}
+
+describe('what a write gives back', () => {
+  it.each([
+    ['a first table', 0],
+    ['a table written anew', 1],
+  ])('%s: the file as it stands, so that nothing is read again', async (_, times) => {
+    const book = await farm();
+    // What still calculates is read as such, and as its answer later.
+    book.state.modes.loadingReads = 0;
+    const port = portOf(book);
+    for (let time = 0; time < times; time++) await written(book, BUDGET_TASK);
+    const read = await readBook(port);
+    const calls: CallName[] = [];
+    const counting: Port = (name, request) => {
+      calls.push(name);
+      return port(name, request);
+    };
+    const { after } = await writeTask(counting, BUDGET_TASK, read, BUDGET_TASK.read(read, {}), {});
+    expect(calls).toEqual(['writeBlock']);
+    expect(inOrder(after!)).toEqual(inOrder(await readBook(port)));
+  });
+});
+
 describe('between reading and the button', () => {
+  it('another tab was typed into: the table is composed from what stands now', async () => {
+    const book = await farm();
+    const port = portOf(book);
+    const read = await readBook(port);
+    const seen = MATERIALS_TASK.read(read, {});
+    book.insertRows('Land', 1, 2);
+    await writeTask(port, MATERIALS_TASK, read, seen, {});
+    const formulas = book.formulas('Fence materials').flat().join(' ');
+    expect(formulas).toContain('Land!$B$4');
+    expect(formulas).not.toContain('Land!$B$2:');
+  });
+
   it('what was typed in the sheet counts; answered as well, it is refused by its field', async () => {
     const book = await farm();
     await written(book, PEN_TASK);
     const port = portOf(book);
     const tab = 'Training pen';
     const at = cellBeside(book, tab, 'Pigs');
-    const seen = PEN_TASK.read(await readBook(port), {});
+    const read = await readBook(port);
+    const seen = PEN_TASK.read(read, {});
     book.type(tab, at, '23');
-    await writeTask(port, PEN_TASK, seen, {});
+    await writeTask(port, PEN_TASK, read, seen, {});
     expect(book.value(tab, at)).toBe(23);
     book.type(tab, at, '5');
-    await expect(writeTask(port, PEN_TASK, seen, { Pigs: '11' })).rejects.toThrow(
+    await expect(writeTask(port, PEN_TASK, read, seen, { Pigs: '11' })).rejects.toThrow(
       '“Pigs” was changed in the sheet after the page had read it.',
     );
     expect(book.value(tab, at)).toBe(5);
@@ -160,9 +204,10 @@ describe('between reading and the button', () => {
   it('another figure in the list is named by its cell', async () => {
     const book = await farm();
     const port = portOf(book);
-    const seen = MATERIALS_TASK.read(await readBook(port), {});
+    const read = await readBook(port);
+    const seen = MATERIALS_TASK.read(read, {});
     book.type('Land', 'B3', '1.1');
-    await expect(writeTask(port, MATERIALS_TASK, seen, {})).rejects.toThrow(
+    await expect(writeTask(port, MATERIALS_TASK, read, seen, {})).rejects.toThrow(
       'Your lists have changed: Land!B3.',
     );
   });

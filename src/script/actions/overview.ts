@@ -3,33 +3,26 @@ import type { SheetPort } from '../port';
 
 /** The file as the page needs to know it: tabs, our blocks, locale and where the grower stands. */
 export function overview(port: SheetPort): Overview {
-  return overviewOf(port, port.tabs(), port.passedOver());
-}
-
-function overviewOf(port: SheetPort, tabs: TabInfo[], passedOver: string[]): Overview {
   return {
+    ...factsOf(port, port.tabs(), port.passedOver()),
     title: port.title(),
-    locale: port.locale(),
-    timeZone: port.timeZone(),
-    today: port.today(),
-    tabs,
-    blocks: port.namedAreas(),
     activeTab: port.activeTab(),
-    activeCell: port.active()?.a1 ?? '',
-    passedOver,
   };
 }
 
-/** The overview with all that stands on the tabs: Google is waited for three times a tab. */
-export function readFile(port: SheetPort): WholeFile {
-  const { tabs, passedOver } = port.readAll();
+function factsOf(port: SheetPort, tabs: TabInfo[], passedOver: string[]): WholeFile['overview'] {
+  return { locale: port.locale(), today: port.today(), tabs, blocks: port.namedAreas(), passedOver };
+}
+
+/** All that stands on the tabs, and what decides how it is read: Google is waited for three times a tab. */
+export function readFile(port: SheetPort, { tabs, passedOver } = port.readAll()): WholeFile {
   const infos = tabs.map(({ name, values }) => ({
     name,
     rows: values.length,
     columns: values[0]?.length ?? 0,
   }));
   return {
-    overview: overviewOf(port, infos, passedOver),
+    overview: factsOf(port, infos, passedOver),
     tabs: tabs.filter(({ values }) => values.length > 0),
   };
 }

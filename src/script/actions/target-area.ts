@@ -3,10 +3,10 @@
 import { areaA1, cellA1 } from '../../../shared/block/a1';
 import { firstFew } from '../../../shared/block/first-few';
 import { isOurs } from '../../../shared/block/is-ours';
-import type { WriteBlock } from '../../../shared/contract';
+import type { TabContent, WriteBlock } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { isWithin } from '../is-within';
-import { type Area, type AreaContent, type Ground, type SheetPort, Told } from '../port';
+import { type Area, type Ground, type SheetPort, Told } from '../port';
 
 /** Far above any season's table; a guard against a runaway request. Judgement. */
 const MOST_CELLS = 200_000;
@@ -18,11 +18,16 @@ export interface Target {
   readonly needsTab: boolean;
 }
 
-/** Throws where the block may not stand there. `old` is our block of that name. */
-export function targetArea(port: SheetPort, request: WriteBlock, old: Area | undefined): Target {
+/** Throws where the block may not stand there. `old` is our block of that name, `tabs` what has just been read. */
+export function targetArea(
+  port: SheetPort,
+  request: WriteBlock,
+  old: Area | undefined,
+  tabs: readonly TabContent[],
+): Target {
   const { place } = request;
   const size = sizeOf(request);
-  if (place.at === 'own') return { area: overOwn(port, request, size, old), needsTab: false };
+  if (place.at === 'own') return { area: overOwn(port, request, size, old, tabs), needsTab: false };
   if (old && request.replaces !== true) {
     throw new Told(
       `A table of this kind already stands on "${old.tab}" at ${areaA1(old)}. Rebuild it there, or delete that tab first. Nothing was written.`,
@@ -61,6 +66,7 @@ function overOwn(
   request: WriteBlock,
   size: { rows: number; columns: number },
   old: Area | undefined,
+  tabs: readonly TabContent[],
 ): Area {
   if (!old) {
     throw new Told(
@@ -68,8 +74,9 @@ function overOwn(
     );
   }
   const area: Area = { tab: old.tab, row: old.row, column: old.column, ...size };
-  const ground = port.ground(around(area, old));
-  const own = <Cell>(rows: Cell[][]): Cell[][] =>
+  const read = tabs.find(({ name }) => name === old.tab);
+  const ground = port.ground(around(area, old), read);
+  const own = <Cell>(rows: readonly (readonly Cell[])[]) =>
     rows.slice(0, old.rows).map((row) => row.slice(0, old.columns));
   if (request.expects !== blockFingerprint(own(ground.values), own(ground.formulas))) {
     throw new Told(
@@ -127,7 +134,7 @@ function overlaps(one: Area, other: Area): boolean {
   );
 }
 
-function takenCells({ values, formulas }: AreaContent, area: Area, old: Area | undefined): string[] {
+function takenCells({ values, formulas }: Ground, area: Area, old: Area | undefined): string[] {
   const taken: string[] = [];
   values.forEach((row, r) => {
     row.forEach((value, c) => {

@@ -8,24 +8,35 @@
 
 import { areaA1, cellA1 } from '../../../shared/block/a1';
 import { BLANK } from '../../../shared/block/cells';
+import { fileFingerprint } from '../../../shared/block/file-fingerprint';
 import { firstFew } from '../../../shared/block/first-few';
 import { markOfCell, markOfStanding } from '../../../shared/block/memory';
-import type { WriteBlock, WriteDone } from '../../../shared/contract';
+import type { FileChanged, TabContent, WriteBlock, WriteDone } from '../../../shared/contract';
 import { failureSentence } from '../failure-sentence';
 import { type Area, type SheetPort, Told } from '../port';
 import { blockContent, grid, hasBox, originOf } from './block-content';
+import { readFile } from './overview';
 import { around, isForeignArea, targetArea } from './target-area';
 
-export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone {
+export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone | FileChanged {
   return port.locked(() => {
-    const standing = standingArea(port, request);
-    const { area, needsTab } = targetArea(port, request, standing);
-    const old = request.place.at === 'own' ? standing : undefined;
-    writeCells(port, request, area, old, needsTab);
-    const notes = [finish(port, request, area, old), old ? noteOfNotes(port, old) : ''];
-    const note = notes.filter((text) => text !== '').join(' ');
-    return { block: { name: request.name, ...area }, a1: areaA1(area), note };
+    const read = request.file === undefined ? undefined : port.readAll();
+    const tabs = read?.tabs.filter(({ values }) => values.length > 0) ?? [];
+    if (read && request.file !== fileFingerprint(port.today(), tabs))
+      return { changed: readFile(port, read) };
+    return writeOver(port, request, tabs);
   });
+}
+
+function writeOver(port: SheetPort, request: WriteBlock, tabs: readonly TabContent[]): WriteDone {
+  const standing = standingArea(port, request);
+  const { area, needsTab } = targetArea(port, request, standing, tabs);
+  const old = request.place.at === 'own' ? standing : undefined;
+  writeCells(port, request, area, old, needsTab);
+  const { failure, tab } = finish(port, request, area, old);
+  const notes = [failure, old ? noteOfNotes(port, old) : ''];
+  const note = notes.filter((text) => text !== '').join(' ');
+  return { block: { name: request.name, ...area }, a1: areaA1(area), note, ...(tab && { tab }) };
 }
 
 /**
@@ -54,7 +65,7 @@ function writeCells(
       port.addTab(area.tab, request.place.at === 'new-tab' ? request.place.before : undefined);
       undo.push(() => port.removeTab(area.tab));
     }
-    port.makeRoom(area);
+    port.makeRoom(area, old);
     const formats = port.readFormats(old ? around(area, old) : area);
     undo.push(() =>
       port.setFormats(
@@ -95,7 +106,13 @@ function isWritten(port: SheetPort, { cells }: WriteBlock, area: Area): boolean 
  * and named at the next write. Then colours, widths and the view. Where any of it fails the table stands, and the
  * reply says so.
  */
-function finish(port: SheetPort, request: WriteBlock, area: Area, old: Area | undefined): string {
+function finish(
+  port: SheetPort,
+  request: WriteBlock,
+  area: Area,
+  old: Area | undefined,
+): { failure: string; tab?: TabContent | undefined } {
+  let tab: TabContent | undefined;
   const rest = old ? leftovers(area, old) : [];
   const looks = old ? around(area, old) : area;
   const steps = [
@@ -116,12 +133,17 @@ function finish(port: SheetPort, request: WriteBlock, area: Area, old: Area | un
       setView(port, request, area, old);
       port.showTab(area.tab);
     },
-    () => port.flush(),
+    // The reading sends off all that.
+    () => {
+      tab = port.readTab(area.tab);
+    },
   ];
   const [failure] = steps.map(attempt).filter((sentence) => sentence !== undefined);
-  if (failure === undefined) return '';
+  if (failure === undefined) return { failure: '', tab };
   const left = rest.length > 0 ? ', and rows or columns of the old one may be left beside it' : '';
-  return `The table is written, but its name, colours or widths may be missing${left}: write it once more. ${failure}`;
+  return {
+    failure: `The table is written, but its name, colours or widths may be missing${left}: write it once more. ${failure}`,
+  };
 }
 
 /** The view of a tab is set where we make the tab. Later it moves along with a block that begins the tab. */

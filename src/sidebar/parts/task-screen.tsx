@@ -72,7 +72,8 @@ interface Props extends Omit<FrameProps, 'button'> {
   readonly task: Task;
   readonly state: TaskState;
   readonly book: Book;
-  readonly onDone: () => void;
+  /** What else is to happen once it is written. */
+  readonly onDone?: () => void;
   /** Why nothing can be written yet. */
   readonly missing?: string;
 }

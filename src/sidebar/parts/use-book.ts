@@ -9,6 +9,8 @@ export type { Book };
 export interface BookReader extends Work {
   readonly book: Book | undefined;
   readonly read: () => void;
+  /** The file is known to stand like this by now; undefined: it is read again. */
+  readonly take: (after: Book | undefined) => void;
 }
 
 /** The whole file in one call. */
@@ -16,10 +18,10 @@ export async function readBook(): Promise<Book> {
   return bookOf(await ask('readFile', {}));
 }
 
-/** For parts deep in a page that have written something into the sheet: reads the file again. */
-export const Reread = createContext<() => void>(() => undefined);
+/** For parts deep in a page that have written something into the sheet: takes the file as it stands now, or reads it again. */
+export const Reread = createContext<(after?: Book) => void>(() => undefined);
 
-export function useReread(): () => void {
+export function useReread(): (after?: Book) => void {
   return useContext(Reread);
 }
 
@@ -28,6 +30,7 @@ export function useBook(): BookReader {
   const [book, setBook] = useState<Book>();
   const work = useWork();
   const read = (): void => work.start(async () => setBook(await readBook()));
+  const take = (after: Book | undefined): void => (after ? setBook(after) : read());
   useEffect(read, []);
-  return { ...work, book, read };
+  return { ...work, book, read, take };
 }

@@ -4,7 +4,7 @@ import { type Book, Reread, useBook } from './use-book';
 
 /** Reads the whole file on arrival and shows the rest once it is read. */
 export function WithBook({ children }: { children: (book: Book, reread: () => void) => ComponentChildren }) {
-  const { book, busy, problem, read } = useBook();
+  const { book, busy, problem, read, take } = useBook();
   return (
     <>
       <ReadAgain busy={busy} problem={problem} read={read} />
@@ -13,7 +13,7 @@ export function WithBook({ children }: { children: (book: Book, reread: () => vo
           Passed over, because there are no cells on it: {book.overview.passedOver.join(', ')}.
         </p>
       )}
-      {book && <Reread.Provider value={read}>{children(book, read)}</Reread.Provider>}
+      {book && <Reread.Provider value={take}>{children(book, read)}</Reread.Provider>}
     </>
   );
 }

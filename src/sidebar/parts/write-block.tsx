@@ -11,7 +11,7 @@ import { Button } from './button';
 import { KeptNotice } from './kept-notice';
 import { Notice } from './notice';
 import { PlaceChoice } from './place-choice';
-import type { Book } from './use-book';
+import { type Book, useReread } from './use-book';
 import type { TaskState } from './use-task';
 import { useWork } from './use-work';
 import { AstrayNotice, BesideNotice, WrittenNotices } from './written-notices';
@@ -20,7 +20,8 @@ interface Props {
   readonly task: Task;
   readonly state: TaskState;
   readonly book: Book;
-  readonly onDone: () => void;
+  /** What else is to happen once it is written. */
+  readonly onDone?: (() => void) | undefined;
   /** Why nothing can be written yet. */
   readonly missing?: string;
 }
@@ -35,16 +36,18 @@ export function WriteBlock({ task, state, book, onDone, missing = MISSING }: Pro
   const [done, setDone] = useState<Written>();
   const work = useWork();
   const { say } = usePage();
+  const reread = useReread();
   const outlook = useMemo(() => ifWritten(task, form, book), [task, form, book]);
   const isReady = form.plan !== undefined && (standing !== undefined || place.problem === undefined);
   const write = (how: How): void =>
     work.start(async () => {
       setDone(undefined);
       say(`Writing ${what}…`);
-      const written = await writeTask(ask, task, form, answers, how);
+      const written = await writeTask(ask, task, book, form, answers, how);
       setDone(written);
       say(`Done: ${what} on ${written.block.tab}, ${written.a1}.`);
-      onDone();
+      onDone?.();
+      reread(written.after);
     });
   return (
     <>

@@ -14,14 +14,10 @@ export function BitePanel() {
   const [view, setView] = useState('plan');
   return (
     <WithBook>
-      {(book, reread) => (
+      {(book) => (
         <>
           <Choices legend="Which volts?" value={view} options={VIEWS} onChange={setView} />
-          {view === 'plan' ? (
-            <BiteSteps book={book} onReread={reread} />
-          ) : (
-            <WalkSteps book={book} onReread={reread} />
-          )}
+          {view === 'plan' ? <BiteSteps book={book} /> : <WalkSteps book={book} />}
         </>
       )}
     </WithBook>

@@ -9,7 +9,7 @@ import { EnergizerFields, TECHNICAL } from './energizer-fields';
 import { LevelsTable } from './levels-table';
 import { LinesSection } from './lines-section';
 
-export function BiteSteps({ book, onReread }: { book: Book; onReread: () => void }) {
+export function BiteSteps({ book }: { book: Book }) {
   const state = useTask(BITE_TASK, book);
   const { form } = state;
   return (
@@ -17,7 +17,6 @@ export function BiteSteps({ book, onReread }: { book: Book; onReread: () => void
       task={BITE_TASK}
       state={state}
       book={book}
-      onDone={onReread}
       answer={form.plan && <BiteResult plan={form.plan} />}
       cautions={BITE_CAUTIONS}
       rests={[

@@ -9,7 +9,7 @@ import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { VoltTrend } from './volt-trend';
 
-export function WalkSteps({ book, onReread }: { book: Book; onReread: () => void }) {
+export function WalkSteps({ book }: { book: Book }) {
   const state = useTask(WALK_TASK, book);
   const { log, typed, readingProblem, settings } = state.form;
   const walks = walksOf(log?.readings ?? []);
@@ -18,7 +18,6 @@ export function WalkSteps({ book, onReread }: { book: Book; onReread: () => void
   const onDone = (): void => {
     state.answer(READING_LABELS.volts, undefined);
     state.answer(READING_LABELS.found, undefined);
-    onReread();
   };
   return (
     <TaskScreen

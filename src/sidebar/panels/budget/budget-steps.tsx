@@ -17,7 +17,6 @@ export function BudgetSteps({ book, onReread }: { book: Book; onReread: () => vo
       task={BUDGET_TASK}
       state={state}
       book={book}
-      onDone={onReread}
       answer={
         <>
           {workable.leftOut.map((sentence) => (

@@ -14,6 +14,7 @@ import { Button } from '../../parts/button';
 import { dayWords } from '../../parts/day-words';
 import { InputField, type Option, SelectField } from '../../parts/field';
 import { Notice } from '../../parts/notice';
+import { useReread } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
 import { PlanAfter } from './plan-after';
@@ -23,11 +24,10 @@ interface Props {
   readonly start: Happened;
   /** With the cells that were written, and in words. */
   readonly onDone: (cells: readonly CellChange[], words: readonly string[]) => void;
-  readonly onReread: () => void;
 }
 
 /** Asks what is needed of something that has happened, shows what will be written and what it does, and writes it. */
-export function HappenedForm({ farm, start, onDone, onReread }: Props) {
+export function HappenedForm({ farm, start, onDone }: Props) {
   const [typed, setTyped] = useState<Happened>();
   const happened = typed ?? start;
   const set = (more: Partial<Happened>): void => setTyped({ ...happened, ...more });
@@ -39,7 +39,7 @@ export function HappenedForm({ farm, start, onDone, onReread }: Props) {
   const words = typings.map(typingWords);
   const cells = typings.map(({ cell }) => cell);
   const write = (): void => work.start(async () => onDone(await record(ask, happened, cells), words));
-  if ('problem' in read && read.problem === NO_LOG) return <BeginLog farm={farm} onDone={onReread} />;
+  if ('problem' in read && read.problem === NO_LOG) return <BeginLog farm={farm} />;
   const problemOf = (field: keyof Happened) => (wrong?.field === field ? wrong.problem : undefined);
   return (
     <div class="answer">
@@ -213,12 +213,12 @@ function moveOption({ id, paddock, inDay }: Card['moves'][number]): Option {
 }
 
 /** The record of heads and weights is a table of its own, written once. */
-function BeginLog({ farm, onDone }: { farm: FarmNow; onDone: () => void }) {
+function BeginLog({ farm }: { farm: FarmNow }) {
   const work = useWork();
+  const reread = useReread();
   const begin = (): void =>
     work.start(async () => {
-      await writeTask(ask, HERD_TASK, HERD_TASK.read(farm.book, {}), {});
-      onDone();
+      reread((await writeTask(ask, HERD_TASK, farm.book, HERD_TASK.read(farm.book, {}), {})).after);
     });
   return (
     <div class="answer">

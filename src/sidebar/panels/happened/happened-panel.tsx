@@ -46,13 +46,7 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
       onReread();
     });
   const form = (happened: Happened) => (
-    <HappenedForm
-      key={JSON.stringify(happened)}
-      farm={farm}
-      start={happened}
-      onDone={onDone}
-      onReread={onReread}
-    />
+    <HappenedForm key={JSON.stringify(happened)} farm={farm} start={happened} onDone={onDone} />
   );
   const toggle = (happened: Happened): void =>
     setOpen((now) =>

@@ -18,10 +18,10 @@ import { WithBook } from '../../parts/with-book';
 type HerdForm = ReturnType<(typeof HERD_TASK)['read']>;
 
 export function HerdPanel() {
-  return <WithBook>{(book, reread) => <HerdSteps book={book} onReread={reread} />}</WithBook>;
+  return <WithBook>{(book) => <HerdSteps book={book} />}</WithBook>;
 }
 
-function HerdSteps({ book, onReread }: { book: Book; onReread: () => void }) {
+function HerdSteps({ book }: { book: Book }) {
   const state = useTask(HERD_TASK, book);
   const { typed, problem, units, groups, notes, questions } = state.form;
   const unread = logUnread(book);
@@ -30,7 +30,6 @@ function HerdSteps({ book, onReread }: { book: Book; onReread: () => void }) {
     for (const label of [CHANGE_LABELS.head, CHANGE_LABELS.weight, CHANGE_LABELS.note]) {
       state.answer(label, undefined);
     }
-    onReread();
   };
   const changed = [typed.head, typed.weight].some((text) => text.trim() !== '');
   return (

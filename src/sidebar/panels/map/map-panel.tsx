@@ -24,10 +24,10 @@ import { MapProblems, ShapesSection, shapesWords } from './shapes-section';
 export type MapState = TaskState<ReturnType<(typeof MAP_TASK)['read']>>;
 
 export function MapPanel() {
-  return <WithBook>{(book, reread) => <MapSteps book={book} onReread={reread} />}</WithBook>;
+  return <WithBook>{(book) => <MapSteps book={book} />}</WithBook>;
 }
 
-function MapSteps({ book, onReread }: { book: Book; onReread: () => void }) {
+function MapSteps({ book }: { book: Book }) {
   const state = useTask(MAP_TASK, book);
   const { map, roles, standing, measured, settings, units, spacingMeters, keepsDistances } = state.form;
   const [isOutdated, setOutdated] = useState(false);
@@ -58,7 +58,6 @@ function MapSteps({ book, onReread }: { book: Book; onReread: () => void }) {
       missing={state.form.questions.join(' ')}
       onDone={() => {
         justWritten.current = true;
-        onReread();
       }}
       before={
         <>

@@ -36,7 +36,6 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
       task={MATERIALS_TASK}
       state={state}
       book={book}
-      onDone={onReread}
       answer={plan && list && <MaterialsResult plan={plan} list={list} />}
       more={plan && list && <MaterialsLengths plan={plan} list={list} />}
       cautions={materialsCautions(kind.value)}

@@ -4,25 +4,25 @@ import { KEEP_FIGURES_TASK } from '../../../../shared/tasks/rotation/rotation-ta
 import { writeTask } from '../../../../shared/tasks/run-task';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
-import type { Book } from '../../parts/use-book';
+import { type Book, useReread } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
 
 interface Props {
   readonly old: StandingRotation;
   readonly book: Book;
-  readonly onDone: () => void;
 }
 
 /** The record of a season must not change with the lists of the next one. */
-export function KeepFigures({ old, book, onDone }: Props) {
+export function KeepFigures({ old, book }: Props) {
   const work = useWork();
+  const reread = useReread();
   const live = liveMoves(old.rotation);
   if (live === 0) return null;
   const keep = (): void =>
     work.start(async () => {
-      await writeTask(ask, KEEP_FIGURES_TASK, KEEP_FIGURES_TASK.read(book, {}), {});
-      onDone();
+      const form = KEEP_FIGURES_TASK.read(book, {});
+      reread((await writeTask(ask, KEEP_FIGURES_TASK, book, form, {})).after);
     });
   return (
     <>

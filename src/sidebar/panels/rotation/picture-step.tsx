@@ -24,7 +24,7 @@ export function PictureStep({ input, sources, book }: Props) {
     work.start(async () => {
       setDone(undefined);
       const task = pictureTask(input, sources);
-      setDone(await writeTask(ask, task, task.read(book, {}), {}));
+      setDone(await writeTask(ask, task, book, task.read(book, {}), {}));
     });
   return (
     <>

@@ -67,14 +67,10 @@ export function RotationSteps({ book, onReread }: Props) {
     setRules(rulesFormOf({ ...offered, ...seasonDays(rules) }, units, comma));
   const isListed = lists.problems.length === 0 && lists.chosen.paddocks && lists.chosen.groups;
   const { made } = planner;
-  const onDone = (): void => {
-    setWritten(true);
-    onReread();
-  };
   const readNow = async (): Promise<RotationInput> => {
     const now = await readUnchanged(ask, ROTATION_TASK, form, answers);
-    if (!now.form.plan) throw new Error(now.form.questions.join(' '));
-    return now.form.plan;
+    if (!now.plan) throw new Error(now.questions.join(' '));
+    return now.plan;
   };
   // The answer comes first; where the lists stop it, they do.
   return (
@@ -83,7 +79,7 @@ export function RotationSteps({ book, onReread }: Props) {
       <section key="plan">
         <h2>The plan</h2>
         {old && settings && (isNewSeason || settings.rules.seasonEnd <= today) && (
-          <KeepFigures old={old} book={book} onDone={onReread} />
+          <KeepFigures old={old} book={book} />
         )}
         <PlanSection planner={planner} season={season} today={today} onUse={onUse} />
         {old && !isNewSeason && (
@@ -105,7 +101,7 @@ export function RotationSteps({ book, onReread }: Props) {
               task={ROTATION_TASK}
               state={state}
               book={book}
-              onDone={onDone}
+              onDone={() => setWritten(true)}
               missing={planner.busy ? 'The plan is still being worked out.' : 'This plan is not up to date.'}
             />
             <SeasonShown

@@ -9,6 +9,7 @@ import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
 import { ReadAgain } from '../../parts/read-again';
 import { Frame } from '../../parts/task-screen';
+import { Reread } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { WriteBlock } from '../../parts/write-block';
 import { ClearSection } from './clear-section';
@@ -21,7 +22,11 @@ export function SharePanel() {
   return (
     <>
       <ReadAgain busy={busy} problem={problem} read={read} />
-      {shared && <ShareSteps shared={shared} onReread={read} />}
+      {shared && (
+        <Reread.Provider value={read}>
+          <ShareSteps shared={shared} onReread={read} />
+        </Reread.Provider>
+      )}
     </>
   );
 }
@@ -80,7 +85,7 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
             }}
           />
         ) : (
-          !isOriginal && <MarkButton shared={shared} onReread={onReread} />
+          !isOriginal && <MarkButton shared={shared} />
         )
       }
       more={
@@ -106,7 +111,7 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
 }
 
 /** By the mark a copy is known. */
-function MarkButton({ shared, onReread }: { shared: SharedFile; onReread: () => void }) {
+function MarkButton({ shared }: { shared: SharedFile }) {
   const task = useMemo(() => markTask(shared.mark), [shared.mark]);
   const state = useTask(task, shared.book);
   return (
@@ -115,7 +120,7 @@ function MarkButton({ shared, onReread }: { shared: SharedFile; onReread: () => 
         Mark it as the original first: things are cleared only in a file that is known as a copy. The mark is
         a short text made of the file’s number; the number itself is not written.
       </p>
-      <WriteBlock task={task} state={state} book={shared.book} onDone={onReread} />
+      <WriteBlock task={task} state={state} book={shared.book} />
     </>
   );
 }

@@ -8,7 +8,7 @@ import { ask } from '../../server';
 /** Our own tables in the file, and the mark that the file would carry as an original. */
 export interface SharedFile {
   readonly book: Book;
-  readonly file: Book['overview'];
+  readonly file: Book['overview'] & { readonly title: string };
   readonly contents: readonly BlockContent[];
   /** Tabs with tables of ours that are not looked at: of an earlier season, or copied. */
   readonly unnamed: readonly string[];
@@ -25,12 +25,12 @@ export function useSharedFile() {
 
 async function readSharedFile(): Promise<SharedFile> {
   const book = await readBook();
-  const { overview: file, tabs } = book;
-  const contents = file.blocks.flatMap((info) => {
+  const { overview, tabs } = book;
+  const contents = overview.blocks.flatMap((info) => {
     const tab = tabs.find(({ name }) => name === info.tab);
     return tab ? [cutBlock(tab, info)] : [];
   });
-  const { mark } = await ask('fileMark', {});
-  const unnamed = unnamedTables(tabs, new Set(file.blocks.map(({ tab }) => tab)));
-  return { book, file, contents, unnamed, mark };
+  const { mark, title } = await ask('fileMark', {});
+  const unnamed = unnamedTables(tabs, new Set(overview.blocks.map(({ tab }) => tab)));
+  return { book, file: { ...overview, title }, contents, unnamed, mark };
 }

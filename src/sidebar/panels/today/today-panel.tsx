@@ -9,17 +9,16 @@ import { WithBook } from '../../parts/with-book';
 import { nextWords, standsWords } from '../happened/card-words';
 
 export function TodayPanel() {
-  return <WithBook>{(book, reread) => <TodaySteps book={book} onReread={reread} />}</WithBook>;
+  return <WithBook>{(book) => <TodaySteps book={book} />}</WithBook>;
 }
 
-function TodaySteps({ book, onReread }: { book: Book; onReread: () => void }) {
+function TodaySteps({ book }: { book: Book }) {
   const state = useTask(TODAY_TASK, book);
   return (
     <TaskScreen
       task={TODAY_TASK}
       state={state}
       book={book}
-      onDone={onReread}
       missing={state.form.questions.join(' ')}
       answer={<TodayCard book={book} />}
       more={

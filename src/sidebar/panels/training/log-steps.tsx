@@ -23,7 +23,6 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
       task={LOG_TASK}
       state={state}
       book={book}
-      onDone={onReread}
       answer={
         <div class="answer">
           {standing ? (

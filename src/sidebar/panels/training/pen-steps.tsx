@@ -13,7 +13,7 @@ import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { PenDrawing } from './pen-drawing';
 
-export function PenSteps({ book, onReread }: { book: Book; onReread: () => void }) {
+export function PenSteps({ book }: { book: Book }) {
   const state = useTask(PEN_TASK, book);
   const { plan, settings } = state.form;
   return (
@@ -21,7 +21,6 @@ export function PenSteps({ book, onReread }: { book: Book; onReread: () => void 
       task={PEN_TASK}
       state={state}
       book={book}
-      onDone={onReread}
       answer={plan && <PenNeeds {...plan} />}
       more={plan && <Pen {...plan} />}
       cautions={PEN_CAUTIONS}

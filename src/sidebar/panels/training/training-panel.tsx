@@ -29,11 +29,7 @@ export function TrainingPanel() {
       {choice}
       <WithBook>
         {(book, reread) =>
-          view === 'pen' ? (
-            <PenSteps book={book} onReread={reread} />
-          ) : (
-            <LogSteps book={book} onReread={reread} />
-          )
+          view === 'pen' ? <PenSteps book={book} /> : <LogSteps book={book} onReread={reread} />
         }
       </WithBook>
     </>
