@@ -25,6 +25,7 @@ import { type PaddocksRead, readPaddocks } from '../lists/read-paddocks';
 import { headingTexts } from '../lists/recalled-list';
 import { standingProblems } from '../lists/standing-place';
 import { type UndatedWeights, undatedWeights } from '../lists/undated-weights';
+import { volatileFiguresNotes } from '../lists/volatile-figures';
 import { isWeighingLog, lastWeighings } from '../lists/weighings';
 import { dateOrder } from '../locale/date-order';
 import { decimalComma } from '../locale/decimal-comma';
@@ -96,7 +97,7 @@ export function growerLists(
     ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings, isPaddock })
     : { groups: [], ...NOTHING };
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
-    tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
+    tab && list ? [...fixedFiguresNotes({ tab, list }, units), ...volatileFiguresNotes({ tab, list })] : [];
   const herd = groupsWithHerd(book, groups.groups);
   const wrong = {
     paddocks: [...columnDoubts(paddockTab, chosen.paddocks), ...paddocks.problems],
