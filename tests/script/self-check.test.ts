@@ -34,6 +34,16 @@ describe('the list of assumptions', () => {
       for (const words of [says, matters, source]) expect(words.length).toBeGreaterThan(5);
     }
   });
+
+  it('stands in the docs as it is', () => {
+    const page = readFileSync('src/preview/DIFFERENCES.md', 'utf8');
+    const [, shown = ''] = /## What we take for true\n([\s\S]*?)\n## /.exec(page) ?? [];
+    const rows = ASSUMPTIONS.map(
+      ({ id, says, matters, sure, source, ...one }) =>
+        `| ${id} | ${says} | ${matters} | ${sure}: ${source} | ${'wanted' in one ? 'tried' : 'by a person only'} |`,
+    );
+    expect(shown.trim().split('\n').slice(2)).toEqual(rows);
+  });
 });
 
 describe('in the preview', () => {
