@@ -78,6 +78,10 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     await page.getByRole('button', { name: 'Write the materials list' }).click();
     await page.getByText('Written on “Fence materials”').waitFor();
     expect(sheet.written[0]?.name).toBe('SOUNDER_MATERIALS');
+    await page.getByRole('button', { name: 'Write the materials list anew' }).waitFor();
+    // Read once, on arrival: the write gave back what stands.
+    const asked = sheet.asked.map(({ name }) => name).filter((name) => name !== 'overview');
+    expect(asked).toEqual(['readFile', 'writeBlock']);
     await checkAndShoot(opened, 'materials-written');
     expect(opened.errors).toEqual([]);
   });
