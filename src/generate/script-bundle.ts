@@ -2,11 +2,12 @@
 import { readFileSync } from 'node:fs';
 import type { BuildOptions } from 'esbuild';
 import { CATALOGUE } from '../../shared/catalogue/index';
+import { geodesicParts } from './geodesic-parts';
 import { printStubs } from './stubs';
-import { withoutWords } from './without-words';
+import { contractWithout, withoutWords } from './without-words';
 
-/** What Apps Script parses: no private or static class fields, so everything newer is lowered. */
-const TARGET = 'es2019';
+/** What Apps Script parses: no private or static class fields. Public scripts for it do use ?. and ??. */
+const TARGET = 'es2020';
 
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
 
@@ -17,7 +18,7 @@ export const SCRIPT_BUNDLE = {
   format: 'iife',
   globalName: 'Lib_',
   define: { VERSION: JSON.stringify(version) },
-  plugins: [withoutWords],
+  plugins: [withoutWords, contractWithout('reply'), geodesicParts],
   target: TARGET,
   charset: 'utf8',
   // esbuild drops JSDoc and hides functions in the bundle: Google Sheets needs plain top-level ones.

@@ -28,20 +28,22 @@ function printCellStub(entry: AnyEntry): string {
   const names = entry.params.map((param) => param.name).join(', ');
   return [
     '/**',
-    ` * ${oneLine(`${entry.summary} ${sentence(entry.formula)} ${(entry.cautions ?? []).join(' ')}`)}`,
-    ' *',
+    ` * ${oneLine([entry.summary, ...(entry.cautions ?? [])].join(' '))}`,
     ...entry.params.map((param) => ` * @param {${jsType(param)}} ${param.name} ${oneLine(paramHelp(param))}`),
     ` * @return {${returnType(entry.result)}} ${oneLine(returnHelp(entry.result))}`,
     ' * @customfunction',
     ' */',
-    `function ${entry.name}(${names}) { return Lib_.cell('${entry.name}', [${names}]); }`,
+    `function ${entry.name}(${names}) { return Lib_.cell('${entry.name}', arguments); }`,
   ].join('\n');
 }
 
 /** Help of one argument: Google shows every argument as required, so "Optional." is said in words. */
-export function paramHelp(param: Param): string {
+function paramHelp(param: Param): string {
   const unit = unitWords(param);
-  return [param.optional ? 'Optional.' : '', param.help, unit ? `In ${unit}.` : ''].filter(Boolean).join(' ');
+  const isSaid = unit.startsWith('any ') || param.help.toLowerCase().includes(unit);
+  return [param.optional ? 'Optional.' : '', param.help, isSaid ? '' : `In ${unit}.`]
+    .filter(Boolean)
+    .join(' ');
 }
 
 function jsType(param: Param): string {
@@ -65,10 +67,6 @@ function returnHelp(result: Result): string {
   const label =
     result.kind === 'row' ? result.columns.map((column) => column.label).join(', ') : result.label;
   return unit ? `${label}, in ${unit}` : label;
-}
-
-function sentence(text: string): string {
-  return `Formula: ${text}.`;
 }
 
 /** JSDoc descriptions are one line of plain text; a comment must not be closed early. */

@@ -1,6 +1,7 @@
 /**
  * Leaves out of the script what only the page, the stubs' help and the README say: words of the catalogue, reasons of
- * the assumptions, the shapes of replies. They are data in object literals, so nothing that runs is touched.
+ * the assumptions; and out of the script and the page the shapes of what they send themselves. They are data in object
+ * literals, so nothing that runs is touched.
  */
 import { readFileSync } from 'node:fs';
 import { type Plugin, transform } from 'esbuild';
@@ -19,8 +20,6 @@ const WORDS = new Set([
 ]);
 const FILES = /shared\/catalogue\/.*\.ts$|src\/script\/assumptions\.ts$/;
 
-/** The script checks requests, the page replies. */
-const REPLY = new Set(['reply']);
 const CONTRACT = /shared\/contract\.ts$/;
 /** Making a schema does nothing else: one that nobody uses is left out. */
 const MAKES_SCHEMA = /\bv\.\w+\(/g;
@@ -34,12 +33,19 @@ export const withoutWords: Plugin = {
       contents: await without(path, WORDS),
       loader: 'js',
     }));
+  },
+};
+
+/** The script checks requests, the page replies. */
+export const contractWithout = (shape: 'request' | 'reply'): Plugin => ({
+  name: `contract without ${shape}`,
+  setup(build) {
     build.onLoad({ filter: CONTRACT }, async ({ path }) => ({
-      contents: (await without(path, REPLY)).replace(MAKES_SCHEMA, '/* @__PURE__ */ $&'),
+      contents: (await without(path, new Set([shape]))).replace(MAKES_SCHEMA, '/* @__PURE__ */ $&'),
       loader: 'js',
     }));
   },
-};
+});
 
 async function without(path: string, words: ReadonlySet<string>): Promise<string> {
   const { code } = await transform(readFileSync(path, 'utf8'), { loader: 'ts', target: 'esnext' });

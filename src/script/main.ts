@@ -26,10 +26,14 @@ const TITLE = 'Sounder Sheet';
 /** Put in by the build. */
 declare const VERSION: string;
 
-/** A cell function by name. */
-export function cell(name: string, args: unknown[]): Answer {
+/** A cell function by name, with what it was called with: what is left out is undefined, what is too much is left. */
+export function cell(name: string, args: ArrayLike<unknown>): Answer {
   const entry = CATALOGUE.find((candidate) => candidate.name === name) as AnyEntry;
-  return call(entry, args, spreadsheetEdge());
+  return call(
+    entry,
+    entry.params.map((_, i) => args[i]),
+    spreadsheetEdge(),
+  );
 }
 
 /** Only builds the menu: on opening a file no permission has been given yet. */
