@@ -185,11 +185,16 @@ export const LIST_UNITS = {
 export type ListUnit = keyof typeof LIST_UNITS;
 
 const ALL = Object.entries(LIST_UNITS) as [ListUnit, UnitWords][];
-const BY_WORD = wordsOf(({ words }) => words);
-const BY_MARKED_WORD = wordsOf(({ words, markedWords = [] }) => [...words, ...markedWords]);
+/** Made when first asked for: the script is loaded for every formula, and few hold a unit as text. */
+const BY_WORD = new Map<boolean, ReadonlyMap<string, ListUnit>>();
 
-function wordsOf(of: (unit: UnitWords) => readonly string[]): ReadonlyMap<string, ListUnit> {
-  return new Map(ALL.flatMap(([unit, entry]) => of(entry).map((word): [string, ListUnit] => [word, unit])));
+function unitsByWord(marked: boolean): ReadonlyMap<string, ListUnit> {
+  const wordsOf = ({ words, markedWords = [] }: UnitWords) => (marked ? [...words, ...markedWords] : words);
+  const made =
+    BY_WORD.get(marked) ??
+    new Map(ALL.flatMap(([unit, entry]) => wordsOf(entry).map((word): [string, ListUnit] => [word, unit])));
+  BY_WORD.set(marked, made);
+  return made;
 }
 
 /**
@@ -197,7 +202,7 @@ function wordsOf(of: (unit: UnitWords) => readonly string[]): ReadonlyMap<string
  * text stands where units stand, in brackets or behind a number, so that "a" is an are.
  */
 export function unitOfText(text: string, marked: boolean): ListUnit | undefined {
-  const words = marked ? BY_MARKED_WORD : BY_WORD;
+  const words = unitsByWord(marked);
   const plain = text.toLowerCase().replace(/\./g, '').replace(/\s+/g, ' ').trim();
   const unit = words.get(plain);
   if (unit) return unit;
