@@ -4,8 +4,8 @@ import { BITE_SETTINGS, type BiteKey, type BiteSettings } from './bite-settings'
 
 /** Settings whose start values are illustrations, not figures of the grower's own fence, in plain words. */
 const WORDS: Partial<Record<BiteKey, string>> = {
-  volts: 'the energizer’s volts',
-  ohms: 'its joules and ground',
+  volts: 'energizer’s volts',
+  ohms: 'joules and ground',
   weeds: 'growth on the line',
 };
 

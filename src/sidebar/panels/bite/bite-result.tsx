@@ -47,7 +47,14 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
         </div>
       ))}
       {illustrated.length > 0 && (
-        <Notice kind="warning">Examples until you type yours: {illustrated.join(', ')}.</Notice>
+        <Notice kind="warning">
+          Examples until you type yours:
+          <ul>
+            {illustrated.map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        </Notice>
       )}
     </>
   );
