@@ -22,8 +22,8 @@ export interface SearchEffort {
   readonly restWeight: number;
   /** Whether the guess supposes stays past the ground limit. */
   readonly longStays?: boolean;
-  /** Only the paddock that is ready first may be entered: one round for all groups. */
-  readonly inTurn?: boolean;
+  /** Of the paddocks that a group may enter, only so many of those that are ready first; with one, all go in turn. */
+  readonly turns?: number;
   /** No entry short of rest, and the first end will do. */
   readonly flawless?: boolean;
 }
@@ -128,9 +128,8 @@ export function* beamSearch(
   function spread(state: SearchState, g: number, day: number, othersBound: number, others: number): void {
     const { outs, firstOut, afterOut } = groups[g]!;
     const { left, from } = task.bounds[g]!;
-    for (const p of effort.inTurn
-      ? firstReady(state, state.at[g]!, g, day)
-      : distinctPaddocks(state, state.at[g]!, day)) {
+    const some = distinctPaddocks(state, state.at[g]!, day);
+    for (const p of effort.turns === undefined ? some : firstReady(state, some, g, day, effort.turns)) {
       const until = Math.min(task.goal[g]!, task.nextKept(p, day));
       const entry = entryCost(state, g, p, day);
       const stay = p * (days + 1) + day;
@@ -161,16 +160,20 @@ export function* beamSearch(
     return sorts.values();
   }
 
-  /** The free paddock that is ready first, of those that the group may enter now. */
-  function firstReady(state: SearchState, at: number, g: number, day: number): readonly number[] {
+  /** Of some paddocks the first that are ready, of those that the group may enter now. */
+  function firstReady(
+    state: SearchState,
+    some: Iterable<number>,
+    g: number,
+    day: number,
+    most: number,
+  ): readonly number[] {
     const { firstOut, afterOut } = groups[g]!;
-    let first = -1;
-    for (let p = 0; p < paddockCount; p++) {
+    const lawful = [...some].filter((p) => {
       const stay = p * (days + 1) + day;
-      if (p === at || state.left[p]! > day || firstOut[stay]! >= afterOut[stay]!) continue;
-      if (first < 0 || state.ready[p]! < state.ready[first]!) first = p;
-    }
-    return first < 0 || (effort.flawless && state.ready[first]! > day) ? [] : [first];
+      return firstOut[stay]! < afterOut[stay]!;
+    });
+    return lawful.sort((a, b) => state.ready[a]! - state.ready[b]!).slice(0, most);
   }
 
   function offer(

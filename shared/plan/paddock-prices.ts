@@ -17,8 +17,13 @@ export interface PaddockPrices {
   readonly sums: Float64Array;
 }
 
-/** Rounds of raising and lowering prices; judgement: measured, more changes little. */
-const ROUNDS = 60;
+/**
+ * Rounds of raising and lowering prices, and what is left of the length of a step after that many that bring nothing.
+ * Judgement: measured on one group, seven very uneven paddocks and 56 days, 60 rounds left plans up to 19 % above the
+ * optimum, 1000 none.
+ */
+const ROUNDS = 1000;
+const LAST_STEP = 0.005;
 /** Choices of (group, paddock, day, length) that one look for prices may go through; judgement. */
 const MOST_CHOICES = 20_000_000;
 
@@ -45,6 +50,13 @@ export function priceFrom(tables: PlanTables, { sums }: PaddockPrices, p: number
   return sums[from + tables.days]! - sums[from + Math.max(0, Math.min(tables.days, day))]!;
 }
 
+/** Prices of all days on which a paddock could be in use: what the bound of the groups is to be lowered by. */
+export function priceOfAll(tables: PlanTables, prices: PaddockPrices): number {
+  let all = 0;
+  for (let p = 0; p < tables.paddockCount; p++) all += priceFrom(tables, prices, p, tables.readyAtStart[p]!);
+  return all;
+}
+
 /** Finds prices by the subgradient method; `worth` is what a plan at hand costs. */
 export function* paddockPrices(tables: PlanTables, worth: number): Steps<PaddockPrices> {
   const { days, paddockCount } = tables;
@@ -57,11 +69,11 @@ export function* paddockPrices(tables: PlanTables, worth: number): Steps<Paddock
   const longest = tables.problem.rules.longestStayDays;
   const choices = tables.groupCount * paddockCount * days * longest;
   const rounds = Math.min(ROUNDS, Math.floor(MOST_CHOICES / Math.max(1, choices)));
+  const shorter = LAST_STEP ** (1 / rounds);
   for (let round = 0; round < rounds; round++) {
     const sums = sumsOf(tables, prices);
     const cover = new Float64Array(size);
-    let value = 0;
-    for (let p = 0; p < paddockCount; p++) value -= priceFrom(tables, { sums }, p, tables.readyAtStart[p]!);
+    let value = -priceOfAll(tables, { sums });
     for (let g = 0; g < tables.groupCount; g++) {
       value += coverOf(tables, { sums }, g, cover);
       yield 0;
@@ -69,7 +81,7 @@ export function* paddockPrices(tables: PlanTables, worth: number): Steps<Paddock
     if (value > highest) {
       highest = value;
       best = { sums };
-    } else step *= 0.9;
+    } else step *= shorter;
     const slope = (i: number): number => {
       const over = cover[i]! - capacity[i]!;
       return (prices[i] === 0 && over < 0) || (prices[i] === DAY_POINTS && over > 0) ? 0 : over;

@@ -25,7 +25,7 @@ export interface PlanTables {
   readonly closes: Int32Array;
   /** ready[paddock · (days + 1) + day]: the first day with the rest due, if last left on that day. */
   readonly ready: Int32Array;
-  /** The same for the use before the plan; −NEVER where never used. */
+  /** The same for the use before the plan; −NEVER where never used, or where a group stands: its entry is past. */
   readonly readyAtStart: Int32Array;
   /** Kind of paddock: equal kinds differ only by name, so the search tries one of them. */
   readonly kind: Int32Array;
@@ -67,6 +67,7 @@ export function* planTables(problem: PlanProblem, flawless = false): Steps<PlanT
     tables.push(groupTable(problem, g, days, moveDays, flawless));
     yield 0;
   }
+  const stoodIn = new Set(tables.map(({ standing }) => standing?.paddock));
   return {
     problem,
     days,
@@ -76,8 +77,10 @@ export function* planTables(problem: PlanProblem, flawless = false): Steps<PlanT
     openFrom: Int32Array.from(paddocks, (p) => (p.openFrom ?? -NEVER) - start),
     closes: Int32Array.from(paddocks, (p) => (p.openUntil === undefined ? NEVER : p.openUntil + 1 - start)),
     ready,
-    readyAtStart: Int32Array.from(paddocks, (p) =>
-      p.lastUsed === undefined ? -NEVER : p.lastUsed + restDue(p, rules.rest, p.lastUsed) - start,
+    readyAtStart: Int32Array.from(paddocks, (paddock, p) =>
+      paddock.lastUsed === undefined || stoodIn.has(p)
+        ? -NEVER
+        : paddock.lastUsed + restDue(paddock, rules.rest, paddock.lastUsed) - start,
     ),
     kind: paddockKinds(problem),
     unevenPoints,

@@ -8,7 +8,7 @@ import { plannedAgain } from './planner/planned-again';
 import { startStays } from './planner/start-stays';
 import { times } from './planner/times';
 
-const SECONDS = 20;
+const SECONDS = 30;
 
 async function main(): Promise<void> {
   const [part, count, kind = ''] = process.argv.slice(2);

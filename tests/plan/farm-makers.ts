@@ -74,6 +74,20 @@ export const FARM_MAKERS: Readonly<Record<string, (seed: number) => PlanProblem>
     };
   },
 
+  'eight weeks on seven very uneven paddocks': (seed) => {
+    const draw = new Draw(seed);
+    return {
+      paddocks: paddocksOf(7, () => draw.spread(200, 20_000)),
+      groups: groupsOf(draw, 1),
+      rules: rulesOf(56, {
+        rest: { kind: 'fixed', days: draw.whole(14, 42) },
+        shortestStayDays: 1,
+        longestStayDays: draw.whole(7, 10),
+        groundLimit: draw.whole(10, 60) / 10,
+      }),
+    };
+  },
+
   'no paddock to spare': (seed) => {
     const draw = new Draw(seed);
     const groups = draw.whole(1, 3);

@@ -25,11 +25,11 @@ describe('plans of small random farms against the exact optimum (HiGHS on an ind
       const problem = randomFarm(seed);
       const plan = planRotation(problem);
       const optimum = await planOptimum(problem);
-      if (optimum === 'time') throw new Error(`farm ${seed}: HiGHS did not finish`);
       if (optimum === 'infeasible') {
         expect(plan, `farm ${seed} has no plan`).not.toHaveProperty('stays');
         continue;
       }
+      if (!('total' in optimum)) throw new Error(`farm ${seed}: HiGHS did not finish`);
       if (!('stays' in plan)) throw new Error(`farm ${seed}: no plan found`);
       const verdict = checkPlan(problem, plan.stays);
       expect(verdict.faults, `farm ${seed}`).toEqual([]);

@@ -23,34 +23,67 @@ interface Column extends Stay {
   readonly points: number;
 }
 
+/** Time ran out: no plan costs less than `atLeast`; the best that was found costs `found`, Infinity where none was. */
+export interface Unproven {
+  readonly atLeast: number;
+  readonly found: number;
+}
+
 type Highs = Awaited<ReturnType<typeof highsLoader>>;
 let solver: Promise<Highs> | undefined;
 
-/** The optimum; "infeasible" where no plan exists; an error where HiGHS does not prove either. */
+/** The optimum; "infeasible" where no plan exists; what is known of it where the seconds did not suffice. */
 export async function planOptimum(
   problem: PlanProblem,
   seconds = 60,
-): Promise<Optimum | 'infeasible' | 'time'> {
+): Promise<Optimum | Unproven | 'infeasible'> {
   solver ??= highsLoader();
   const highs = await solver;
   const program = writeProgram(problem);
   if (program === 'infeasible') return 'infeasible';
-  const options = { mip_rel_gap: 0, mip_abs_gap: 1e-6, time_limit: seconds };
-  let solution = highs.solve(program.text, options);
+  const first = solve(problem, highs, program, seconds, 'choose');
   // Presolve has called programs infeasible that are not, so that verdict is asked for again without it.
-  if (solution.Status === 'Infeasible') solution = highs.solve(program.text, { ...options, presolve: 'off' });
-  if (solution.Status === 'Infeasible') return 'infeasible';
-  if (solution.Status === 'Time limit reached') return 'time';
-  if (solution.Status !== 'Optimal') throw new Error(`HiGHS says ${solution.Status}`);
-  const columns = solution.Columns as Record<string, { Primal: number }>;
-  if (Object.keys(columns).length !== program.names.size) throw new Error('HiGHS read another program');
-  const stays = program.stays.filter((stay) => columns[stay.name]!.Primal > 0.5);
-  const verdict = checkPlan(problem, stays);
-  if (verdict.faults.length > 0) throw new Error(`HiGHS plan breaks a rule: ${verdict.faults.join('; ')}`);
-  if (Math.abs(verdict.score.total - solution.ObjectiveValue) > 1e-4) {
-    throw new Error(`HiGHS counts ${solution.ObjectiveValue}, the checker ${verdict.score.total}`);
+  return first === 'infeasible' ? solve(problem, highs, program, seconds, 'off') : first;
+}
+
+function solve(
+  problem: PlanProblem,
+  highs: Highs,
+  program: Exclude<ReturnType<typeof writeProgram>, 'infeasible'>,
+  seconds: number,
+  presolve: 'choose' | 'off',
+): Optimum | Unproven | 'infeasible' {
+  const model = highs.createModel({ format: 'lp', data: program.text });
+  try {
+    if (model.getDimensions().numCols !== program.names.size) throw new Error('HiGHS read another program');
+    model.options.set({
+      output_flag: false,
+      mip_rel_gap: 0,
+      mip_abs_gap: 1e-6,
+      time_limit: seconds,
+      presolve,
+    });
+    model.run();
+    const { optimal, infeasible, timeLimit } = highs.constants.modelStatus;
+    const status = model.getModelStatus();
+    if (status === infeasible) return 'infeasible';
+    if (status !== optimal && status !== timeLimit) throw new Error(`HiGHS ends with status ${status}`);
+    const cost = Number(model.info.get('objective_function_value'));
+    if (status === timeLimit) {
+      const { feasible } = highs.constants.solutionStatus;
+      const isFound = Number(model.info.get('primal_solution_status')) === feasible;
+      return { atLeast: Number(model.info.get('mip_dual_bound')), found: isFound ? cost : Infinity };
+    }
+    const values = model.getSolution().colValue;
+    const stays = program.stays.filter((stay) => values[model.getColByName(stay.name)]! > 0.5);
+    const verdict = checkPlan(problem, stays);
+    if (verdict.faults.length > 0) throw new Error(`HiGHS plan breaks a rule: ${verdict.faults.join('; ')}`);
+    if (Math.abs(verdict.score.total - cost) > 1e-4)
+      throw new Error(`HiGHS counts ${cost}, the checker ${verdict.score.total}`);
+    return { total: verdict.score.total, stays };
+  } finally {
+    model.dispose();
   }
-  return { total: verdict.score.total, stays };
 }
 
 function lawfulStays(problem: PlanProblem): Column[] {
