@@ -50,6 +50,7 @@ export const BlockStyle = v.picklist([
   'heading',
   'input',
   'muted',
+  'working',
   'note',
   'warning',
   'memory',

@@ -21,7 +21,7 @@ const FIRST_WIDTH = 180;
 const SENTENCE_WIDTH = 170;
 const INPUT = { style: 'input' } as const;
 const PLAIN = { style: 'plain' } as const;
-const WORKING = { style: 'muted', width: DATE_WIDTH } as const;
+const WORKING = { style: 'working', width: DATE_WIDTH } as const;
 
 export const COLUMNS = [
   { key: 'group', label: 'Group', ...PLAIN, width: FIRST_WIDTH },

@@ -38,6 +38,8 @@ const LOOKS: Readonly<Record<BlockStyle, Look>> = {
   heading: { background: '#dfe8d8', color: '#202124', weight: 'bold', slant: 'normal' },
   input: { background: '#fff8e1', color: '#202124', weight: 'normal', slant: 'normal' },
   muted: MUTED,
+  /** Sums between two others: its column is hidden on a tab of ours. */
+  working: MUTED,
   /** Muted, in as many lines as it takes. */
   note: MUTED,
   /** The block's last column, for the tool alone: hidden on a tab of ours, hardly seen elsewhere. */
@@ -164,14 +166,11 @@ export function boundSpreadsheet(): SheetPort {
       // clearFormat leaves the number format.
       rangeOf(area).clearContent().clearFormat().setNumberFormat('General');
     },
-    hideColumn: (tab, column) => sheetOf(tab).hideColumns(column),
-    showColumn: (tab, column) => sheetOf(tab).showColumns(column),
-    moveHiddenColumn: (tab, from, to) => {
-      const sheet = sheetOf(tab);
-      if (!sheet.isColumnHiddenByUser(from)) return;
-      sheet.showColumns(from);
-      sheet.hideColumns(to);
+    hideColumns: (tab, columns) => {
+      for (const { first, count } of runsOf(columns)) sheetOf(tab).hideColumns(first, count);
     },
+    showColumns: (tab, first, count) => sheetOf(tab).showColumns(first, count),
+    isHidden: (tab, column) => sheetOf(tab).isColumnHiddenByUser(column),
     clear: (areas) => {
       for (const area of areas) rangeOf(area).clearContent();
       SpreadsheetApp.flush();
@@ -450,4 +449,15 @@ function withLock<T>(work: () => T): T {
       // Google releases it at the end of the script; what was done is done.
     }
   }
+}
+
+/** Numbers in their order, as stretches without a gap. */
+function runsOf(numbers: readonly number[]): { first: number; count: number }[] {
+  const runs: { first: number; count: number }[] = [];
+  for (const number of numbers) {
+    const last = runs[runs.length - 1];
+    if (last && last.first + last.count === number) last.count += 1;
+    else runs.push({ first: number, count: 1 });
+  }
+  return runs;
 }

@@ -104,10 +104,9 @@ export interface SheetPort {
   clear(areas: readonly Area[]): void;
   /** Empties cells and takes their formats; notes stay. */
   clearAll(area: Area): void;
-  hideColumn(tab: string, column: number): void;
-  showColumn(tab: string, column: number): void;
-  /** Hides `to` in place of `from`, where that is hidden. */
-  moveHiddenColumn(tab: string, from: number, to: number): void;
+  hideColumns(tab: string, columns: readonly number[]): void;
+  showColumns(tab: string, first: number, count: number): void;
+  isHidden(tab: string, column: number): boolean;
   nameArea(name: string, area: Area): void;
   /** Cells with a note attached, by row and column from 0 within the area. */
   notedCells(area: Area): (readonly [row: number, column: number])[];

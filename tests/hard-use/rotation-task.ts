@@ -5,6 +5,7 @@ import type { BlockInfo } from '../../shared/contract';
 import { decimalComma } from '../../shared/locale/decimal-comma';
 import { explainPlan } from '../../shared/plan/explain-plan';
 import type { Plan, PlanProblem, PlanRules } from '../../shared/plan/model';
+import { planRotation } from '../../shared/plan/plan-rotation';
 import type { OldRotation } from '../../shared/table/model';
 import type { RebuildInput } from '../../shared/table/rebuild-input';
 import { UNITS_LEGEND, UNITS_OPTIONS } from '../../shared/tasks/ask';
@@ -30,6 +31,8 @@ export interface Wish {
   readonly units?: UnitSystem;
   /** Says above the table what would mend it; takes seconds. */
   readonly explain?: boolean;
+  /** Searched for as long as on the page, for whoever compares the two. */
+  readonly fully?: boolean;
   /** A table that stands there already is written over in its place. */
   readonly place?: { at: 'new-tab'; tab: string } | { at: 'area'; tab: string; row: number; column: number };
 }
@@ -89,7 +92,7 @@ export async function writeRotation(workbook: Workbook, book: Book, wish: Wish =
     return { kind: 'refused', sentences: [season.missing, ...told, ...Object.values(asking.ruleProblems)] };
   }
   const { problem, rules, rebuild } = season;
-  const planned = quickPlan(problem, wish.explain);
+  const planned = quickPlan(problem, wish);
   const { outcome: plan } = planned;
   if ('reason' in plan) return { kind: 'no plan', problem, reason: plan.reason, mend: plan.mend ?? '' };
   const all = { ...answers, [PLAN_LABEL]: planned };
@@ -115,8 +118,8 @@ export async function writeRotation(workbook: Workbook, book: Book, wish: Wish =
 }
 
 /** Without looking for what would mend the plan, which takes long. */
-export function quickPlan(problem: PlanProblem, explain = false): Planned {
-  const outcome = soonPlanned(problem);
+export function quickPlan(problem: PlanProblem, { explain, fully }: Wish = {}): Planned {
+  const outcome = fully ? planRotation(problem) : soonPlanned(problem);
   return { problem, outcome, words: explain ? explainPlan(problem, outcome) : undefined };
 }
 

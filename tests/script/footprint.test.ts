@@ -42,6 +42,12 @@ function request(rows: number, columns: number, place: WriteBlock['place'], expe
   };
 }
 
+/** Its last column as a memory, and what is right of its second one as working columns. */
+function withWorking(wish: WriteBlock): WriteBlock {
+  const styleOf = (c: number, last: number) => (c === last ? 'memory' : c > 1 ? 'working' : 'plain');
+  return { ...wish, styles: wish.styles.map((row) => row.map((_, c) => styleOf(c, row.length - 1))) };
+}
+
 function write(book: Workbook, wish: WriteBlock): Area {
   const reply = book.ask('writeBlock', wish);
   if (!reply.ok) throw new Error(reply.error);
@@ -261,13 +267,26 @@ describe('what the grower sees of a tab', () => {
     },
   );
 
+  it('working columns are hidden on a tab of ours, stay what the grower makes of them, and go along', async () => {
+    const book = await open();
+    const hidden = (of: Workbook, tab: string): number[] =>
+      of.gate.uncounted(() => [1, 2, 3, 4, 5, 6].filter((c) => sheetOf(of, tab).isColumnHiddenByUser(c)));
+    const area = write(book, withWorking(request(3, 4, { at: 'new-tab', tab: 'Ours' })));
+    expect(hidden(book, 'Ours')).toEqual([3, 4]);
+    write(book, withWorking(own(over(book, area, 3, 6), { memoryColumn: 4 })));
+    expect(hidden(book, 'Ours')).toEqual([3, 4, 5, 6]);
+    const grown = await open();
+    write(grown, withWorking(request(3, 4, { at: 'area', ...AT })));
+    expect(hidden(grown, 'Farm')).toEqual([]);
+  });
+
   it.each([false, true])(
     'the column of the memory is hidden anew where it was hidden: %s',
     async (isHidden) => {
       const book = await open({ tabs: { Farm: [] } });
       const area = write(book, request(3, 2, { at: 'area', tab: 'Farm', row: 1, column: 1 }));
       if (isHidden) book.gate.uncounted(() => sheetOf(book).hideColumns(2));
-      write(book, own(over(book, area, 3, 3), { memoryColumn: 2 }));
+      write(book, withWorking(own(over(book, area, 3, 3), { memoryColumn: 2 })));
       const hidden = book.gate.uncounted(() => [1, 2, 3].map((c) => sheetOf(book).isColumnHiddenByUser(c)));
       expect(hidden).toEqual([false, false, isHidden]);
     },

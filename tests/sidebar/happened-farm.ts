@@ -49,7 +49,12 @@ export function setToday(book: Workbook, iso: string): void {
 }
 
 async function rebuilt(book: Workbook, rules?: PlanRules): Promise<void> {
-  const outcome = await buildRotation(book, { units: 'US', explain: true, ...(rules && { rules }) });
+  const outcome = await buildRotation(book, {
+    units: 'US',
+    explain: true,
+    fully: true,
+    ...(rules && { rules }),
+  });
   if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome).slice(0, 500));
 }
 

@@ -47,11 +47,12 @@ function cellBeside(book: Workbook, tab: string, label: string): string {
 describe('the whole way', () => {
   it('asks for what is missing, in words, and writes once it is answered', async () => {
     const book = await farm();
-    expect(await runTask(portOf(book), BITE_TASK)).toEqual({
+    const line = { Name: 'Lane', Length: '1300', 'Live wires': '1', Wire: 'No such wire' };
+    const unsaid = { ...line, Name: '', Length: '', Wire: 'Polywire, 6 stainless' };
+    expect(await runTask(portOf(book), BITE_TASK, { [LINES_LABEL]: [unsaid] })).toEqual({
       kind: 'questions',
       questions: ['Line 1: length is missing'],
     });
-    const line = { Name: 'Lane', Length: '1300', 'Live wires': '1', Wire: 'No such wire' };
     const asked = await runTask(portOf(book), BITE_TASK, { [LINES_LABEL]: [line] });
     expect(asked).toMatchObject({ questions: ['Lane: wire must be one of the list, got “No such wire”'] });
     const lines = [{ ...line, Wire: 'Polywire, 6 stainless' }];

@@ -27,6 +27,7 @@ const FREE_WIRES = 2;
 export const OHMS = '#,##0.0';
 /** Thickness as people write it; 0.2 mm is 0.007874 in. */
 const THICKNESS_DIGITS = 6;
+const THICKNESS = '0.0###';
 
 /** Ranges of names and ohms, to look a wire up. */
 export interface WireTable {
@@ -79,7 +80,11 @@ function wireCells(wire: WireRow | undefined, units: UnitSystem): BlockCell[] {
     const strand = wire.strands[at];
     if (!strand) return [BLANK, BLANK, BLANK];
     const thick = fromInside(strand.diameterMeters, 'diameter', units);
-    return [text(strand.metal), number(Number(thick.toPrecision(THICKNESS_DIGITS))), number(strand.wires)];
+    return [
+      text(strand.metal),
+      number(Number(thick.toPrecision(THICKNESS_DIGITS)), THICKNESS),
+      number(strand.wires),
+    ];
   });
   return [text(wire.name), ...strands, wire.typedOhms === undefined ? BLANK : number(wire.typedOhms)];
 }

@@ -51,7 +51,7 @@ function clearTable(port: SheetPort, table: Area): void {
     table,
     grid(table, () => false),
   );
-  port.showColumn(table.tab, table.column + table.columns - 1);
+  port.showColumns(table.tab, table.column, table.columns);
 }
 
 function refuseOriginal(port: SheetPort, marked: Area | undefined): void {

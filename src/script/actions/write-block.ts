@@ -156,16 +156,24 @@ function setView(
   const memory = area.column + area.columns - 1;
   if (place.at === 'new-tab') {
     port.setLook(area.tab, area.column, request.widths, request.freezeRows);
-    if (request.styles[0]?.[area.columns - 1] === 'memory') port.hideColumn(area.tab, memory);
+    port.hideColumns(area.tab, columnsToHide(request, area));
   }
   if (place.at !== 'own' || !old || old.row !== 1) return;
   const { frozenRows, memoryColumn } = place;
   if (frozenRows !== undefined && frozenRows !== request.freezeRows) {
     port.moveFrozenRows(area.tab, frozenRows, request.freezeRows);
   }
-  if (memoryColumn !== undefined && memoryColumn !== memory) {
-    port.moveHiddenColumn(area.tab, memoryColumn, memory);
-  }
+  if (memoryColumn === undefined || memoryColumn === memory || !port.isHidden(area.tab, memoryColumn)) return;
+  port.showColumns(area.tab, memoryColumn, 1);
+  port.hideColumns(area.tab, columnsToHide(request, area));
+}
+
+/** What is for the tool alone: working columns and the memory. */
+function columnsToHide({ styles }: Pick<WriteBlock, 'styles'>, { column, columns }: Area): number[] {
+  const isHidden = (c: number): boolean => styles.some((row) => row[c] === 'working' || row[c] === 'memory');
+  return Array.from({ length: columns }, (_, c) => c)
+    .filter(isHidden)
+    .map((c) => column + c);
 }
 
 /** The parts of the old rectangle that the new one leaves: below it and right of it. */
