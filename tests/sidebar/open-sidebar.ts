@@ -61,7 +61,7 @@ export async function openSidebar(
 ): Promise<Opened> {
   const context = await browser.newContext({ viewport: SIDEBAR, ...options });
   const opened = await context.newPage();
-  opened.setDefaultTimeout(30_000);
+  opened.setDefaultTimeout(120_000);
   const errors: string[] = [];
   opened.on('pageerror', (error) => errors.push(error.message));
   opened.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
