@@ -39,7 +39,7 @@ export function weighingNotes(group: ReadGroup, tab: string, season: NotedSeason
       `${cellBefore(tab, cells.dailyGain)}“${name}” gains ${words(dailyGainKg, 'massPerDay')}, more than growing pigs do. Check the number and its unit.`,
     );
   }
-  const from = Math.max(group.from ?? start, start);
+  const from = Math.max(group.from ?? group.standsIn?.since ?? start, start);
   const weighed = `${cellBefore(tab, cells.weighedOn)}“${name}” was weighed on ${isoFromDay(weighedOn)}`;
   const isFar = weighedOn > today || weighedOn >= end || weighedOn - from > FAR_DAYS;
   const isAhead = weighedOn > from && (isFar || !isUnderWay);

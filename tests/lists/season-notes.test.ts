@@ -3,10 +3,11 @@ import { describe, expect, it } from 'vitest';
 import type { TabContent, WireCell } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import { findLists } from '../../shared/lists/find-lists';
-import type { GroupList, PaddockList } from '../../shared/lists/model';
+import type { GroupList, PaddockList, ReadGroup } from '../../shared/lists/model';
 import { readGroups } from '../../shared/lists/read-groups';
 import { readPaddocks } from '../../shared/lists/read-paddocks';
 import { seasonNotes } from '../../shared/lists/season-notes';
+import { weighingNotes } from '../../shared/lists/weighing-notes';
 import type { UnitSystem } from '../../shared/units/units';
 
 const d = (iso: string): WireCell => (iso === '' ? '' : { d: iso });
@@ -122,6 +123,27 @@ describe('weighings that tell little', () => {
     expect(notes({ ...again, isUnderWay: true })).toEqual([]);
     // In a first plan every stay before the weighing would have its weight.
     expect(notes(again).join()).toContain('after it comes in (2026-04-20)');
+  });
+
+  it('a group that stands somewhere came in on its own day, not on the first of all groups', () => {
+    const group: ReadGroup = {
+      name: 'Late',
+      head: 6,
+      weightKg: 20,
+      weighedOn: day('2026-05-08'),
+      standsIn: { paddock: 'North', since: day('2026-05-08') },
+      cells: {},
+    };
+    const season = {
+      start: day('2026-04-20'),
+      end: day('2026-10-30'),
+      today: day('2026-05-15'),
+      system: 'metric',
+    } as const;
+    expect(weighingNotes(group, 'Pigs', season)).toEqual([]);
+    expect(weighingNotes({ ...group, standsIn: { paddock: 'North' } }, 'Pigs', season).join()).toContain(
+      'after it comes in',
+    );
   });
 
   it('weights and gains that no pig has, in the units of the farm', () => {
