@@ -1,4 +1,7 @@
-/** What the grower has on hand by a list in the own file: "Item, How many, Length, Price", somewhere on a tab. */
+/**
+ * What the grower has on hand by a list in the own file: items, how many, length, price, somewhere on a tab. It is known by
+ * a heading for how many and by a column below it that names at least two of our items.
+ */
 
 import type { Book } from '../../block/book';
 import type { WireCell } from '../../contract';
@@ -24,7 +27,6 @@ export interface StockList {
 
 /** How growers call a column, in English and German. Judgement. */
 const COLUMNS = {
-  item: /^(item|items|what|thing|material|article|artikel|was|gegenstand|fence|equipment|gear)\b/i,
   count:
     /^(how many|on hand|in stock|stock|have|qty|quantity|count|number|pieces|pcs|anzahl|stück|menge|vorrat)\b/i,
   price: /price|paid|cost|\$|€|preis|kosten|bezahlt/i,
@@ -41,7 +43,7 @@ const ITEM_WORDS: readonly (readonly [MaterialItem, RegExp])[] = [
   ['rods', /\b(ground|earth)(ing)?[ -](rod|stake|spike)|erdstab|erdspie/i],
   ['cornerPosts', /\b(corner|wood|t)[ -]?posts?\b|eckpf/i],
   ['linePosts', /\b(posts?|stakes?)\b|pfahl|pfähl|pfosten/i],
-  ['reels', /\breels?\b|haspel/i],
+  ['reels', /^((empty|spare|geared|winding) )*reels?\b|haspel/i],
   ['rolls', /polywire|poly wire|polytape|twine|\bwire\b|litze|draht/i],
   ['signs', /\bsigns?\b|schild/i],
   ['tester', /tester|voltmeter|prüfer/i],
@@ -67,8 +69,12 @@ export function stockList(book: Book, units: UnitSystem): StockList | undefined 
   for (const { name: tab, values } of book.tabs) {
     const own = book.overview.blocks.filter((block) => block.tab === tab);
     const rows = values.map((row, r) => withoutBlocks(row, r + 1, own));
-    const head = rows.findIndex((row) => columnAt(row, 'item') >= 0 && columnAt(row, 'count') >= 0);
-    const stock = rows.slice(head + 1).flatMap((row) => stockRow(rows[head] ?? [], row, units, comma));
+    const head = rows.findIndex(
+      (row, r) => columnAt(row, 'count') >= 0 && itemColumn(rows.slice(r + 1)) !== undefined,
+    );
+    const below = rows.slice(head + 1);
+    const items = itemColumn(below) ?? 0;
+    const stock = below.flatMap((row) => stockRow(rows[head] ?? [], row, items, units, comma));
     if (head >= 0 && stock.length > 0) return taken(stock, tab);
   }
   return undefined;
@@ -78,15 +84,33 @@ function columnAt(row: readonly WireCell[], column: Column): number {
   return row.findIndex((cell) => typeof cell === 'string' && COLUMNS[column].test(cell.trim()));
 }
 
+const FEWEST_ITEMS = 2;
+
+/** The column whose cells name the most of our items; undefined where none names enough. */
+function itemColumn(rows: readonly (readonly WireCell[])[]): number | undefined {
+  const width = Math.max(0, ...rows.map((row) => row.length));
+  const named = Array.from(
+    { length: width },
+    (_, c) => new Set(rows.flatMap((row) => itemOf(row[c]) ?? [])).size,
+  );
+  const most = Math.max(0, ...named);
+  return most < FEWEST_ITEMS ? undefined : named.indexOf(most);
+}
+
+function itemOf(cell: WireCell | undefined): MaterialItem | undefined {
+  return typeof cell === 'string' ? ITEM_WORDS.find(([, words]) => words.test(cell.trim()))?.[0] : undefined;
+}
+
 function stockRow(
   head: readonly WireCell[],
   row: readonly WireCell[],
+  items: number,
   units: UnitSystem,
   comma: boolean,
 ): StockRow[] {
   const cell = (column: Column): WireCell => row[columnAt(head, column)] ?? '';
-  const name = String(cell('item')).trim();
-  const item = ITEM_WORDS.find(([, words]) => words.test(name))?.[0];
+  const name = String(row[items] ?? '').trim();
+  const item = itemOf(name);
   const count = amountIn(cell('count'), comma);
   if (item === undefined || count === undefined) return [];
   const joules = /(\d+(?:[.,]\d+)?)\s*(?:j\b|joule)/i.exec(name)?.[1];

@@ -50,6 +50,31 @@ describe('a list of stock', () => {
     expect(stock?.items.get('Rolls of wire')?.amounts).toEqual({ onHand: 2 });
   });
 
+  test('is known by what it names, whatever the heading above; wire on its reel is wire', async () => {
+    const book = await bookWith({
+      Barn: [
+        ['Kept in the barn', 'How many', 'Paid each £'],
+        ['Polywire, 400 m reel', 2, 31],
+        ['Geared reel', 3, 44],
+        ['Step-in posts', 55, 2],
+      ],
+      Lots: [
+        ['Lot', 'How many'],
+        ['Wire field pigs', 9],
+        ['Others', 12],
+      ],
+    });
+    const stock = stockList(book, 'metric');
+    expect([stock?.tab, [...(stock?.items ?? [])].map(([name, { amounts }]) => [name, amounts])]).toEqual([
+      'Barn',
+      [
+        ['Line posts', { onHand: 55, price: 2 }],
+        ['Reels', { onHand: 3, price: 44 }],
+        ['Rolls of wire', { onHand: 2, price: 31 }],
+      ],
+    ]);
+  });
+
   test('in German, with decimal commas, lengths in the other unit turned into the table’s', async () => {
     const book = await bookWith(
       {
