@@ -1,4 +1,5 @@
 /** The columns of the rotation table, in their order. Reading finds them by label, whatever stands in brackets. */
+import { DAY_WIDTH } from '../block/day-format';
 import { MOVE_KEYS } from '../block/own-words';
 import type { BlockStyle } from '../contract';
 import { type Quantity, symbolOf, type UnitSystem } from '../units/units';
@@ -13,7 +14,6 @@ interface Column {
   readonly width: number;
 }
 
-const DATE_WIDTH = 116;
 const NUMBER_WIDTH = 80;
 const NAME_WIDTH = 125;
 /** Wide enough for the labels of the settings below. */
@@ -21,18 +21,18 @@ const FIRST_WIDTH = 180;
 const SENTENCE_WIDTH = 170;
 const INPUT = { style: 'input' } as const;
 const PLAIN = { style: 'plain' } as const;
-const WORKING = { style: 'working', width: DATE_WIDTH } as const;
+const WORKING = { style: 'working', width: DAY_WIDTH } as const;
 
 export const COLUMNS = [
   { key: 'group', label: 'Group', ...PLAIN, width: FIRST_WIDTH },
   { key: 'paddock', label: 'Paddock', ...PLAIN, width: NAME_WIDTH },
-  { key: 'plannedIn', label: 'Planned in', ...PLAIN, width: DATE_WIDTH },
-  { key: 'movedIn', label: 'Moved in', ...INPUT, width: DATE_WIDTH },
+  { key: 'plannedIn', label: 'Planned in', ...PLAIN, width: DAY_WIDTH },
+  { key: 'movedIn', label: 'Moved in', ...INPUT, width: DAY_WIDTH },
   { key: 'days', label: 'Days', ...INPUT, width: NUMBER_WIDTH },
-  { key: 'out', label: 'Out', ...PLAIN, width: DATE_WIDTH },
+  { key: 'out', label: 'Out', ...PLAIN, width: DAY_WIDTH },
   { key: 'head', label: 'Head', ...PLAIN, width: NUMBER_WIDTH },
   { key: 'weightIn', label: 'Weight in', quantity: 'mass', ...PLAIN, width: NUMBER_WIDTH },
-  { key: 'density', label: 'Liveweight', quantity: 'massPerArea', ...PLAIN, width: DATE_WIDTH },
+  { key: 'density', label: 'Liveweight', quantity: 'massPerArea', ...PLAIN, width: DAY_WIDTH },
   { key: 'load', label: 'Load', quantity: 'loadPerArea', ...PLAIN, width: NUMBER_WIDTH },
   { key: 'restBefore', label: 'Rest before', unit: 'days', ...PLAIN, width: NUMBER_WIDTH },
   { key: 'restDue', label: 'Rest due', unit: 'days', ...PLAIN, width: NUMBER_WIDTH },

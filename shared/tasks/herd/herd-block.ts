@@ -6,7 +6,7 @@
 import { BLANK, blank, date, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
-import { DAY_FORMAT } from '../../block/day-format';
+import { DAY_FORMAT, DAY_WIDTH } from '../../block/day-format';
 import { TITLES } from '../../block/own-words';
 import type { BlockCell, BlockStyle } from '../../contract';
 import type { Day } from '../../core/calendar/day';
@@ -23,8 +23,8 @@ export const HERD_KEY = 'Group of the log';
 
 /** Rows left free below the last one. Judgement: a season of sales and weighings. */
 const FREE_ROWS = 40;
-const STYLES: readonly BlockStyle[] = ['input', 'input', 'input', 'input', 'input', 'plain', 'muted'];
-const WIDTHS = [165, 92, 92, 92, 220, 220, 110];
+const STYLES: readonly BlockStyle[] = ['input', 'input', 'input', 'input', 'input', 'plain', 'working'];
+const WIDTHS = [165, DAY_WIDTH, 92, 92, 220, 220, 110];
 const HINT =
   'A row for each change: from which day on, how many head, or what they weigh each, or both. Head 0 when the last has gone.';
 const HINT_OF_LIST =

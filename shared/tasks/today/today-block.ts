@@ -30,7 +30,7 @@ import {
 const DAY = 'ddd d mmm';
 const WHOLE = '#,##0';
 /** A phone shows about 350 pixels beside the row numbers. Judgement. */
-const WIDTHS = [100, 104, 140];
+const WIDTHS = [116, 104, 140];
 const COLOURS = { late: '#f4cccc', today: '#fff2cc' } as const;
 const ROWS_A_CARD = 15;
 const HINT = 'Tick Moved when a group has moved: the day goes into the rotation table.';

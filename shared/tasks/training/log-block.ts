@@ -16,7 +16,7 @@
 import { BLANK, blank, formula, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
-import { DAY_FORMAT } from '../../block/day-format';
+import { DAY_FORMAT, DAY_WIDTH } from '../../block/day-format';
 import { TITLES } from '../../block/own-words';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
@@ -104,7 +104,23 @@ export function composeLogBlock(
       colour((cell) => `OR(${cell}="${NOT_READY}";${cell}="${NAME_MISSING}")`, '#fdecea'),
       colour((cell) => `${cell}="ready"`, '#e6f4ea'),
     ],
-    widths: [170, 110, 60, 110, 120, 110, 120, 110, 70, 100, 260, 100, 130, 150, 200],
+    widths: [
+      170,
+      DAY_WIDTH,
+      60,
+      DAY_WIDTH,
+      DAY_WIDTH,
+      DAY_WIDTH,
+      DAY_WIDTH,
+      DAY_WIDTH,
+      70,
+      100,
+      260,
+      DAY_WIDTH,
+      130,
+      150,
+      200,
+    ],
   };
 }
 
