@@ -39,7 +39,7 @@ export function daysSet(past: readonly PastRow[]): string[] {
 
 /** A move without a day moved in counts as done once a later one of its group has such a day. */
 export function countedAsDone(past: readonly PastRow[]): string[] {
-  const skipped = past.filter(({ movedIn, lookups }) => movedIn === undefined && lookups.length > 0);
+  const skipped = past.filter(({ movedIn, isLive }) => movedIn === undefined && isLive);
   const why = 'Counted as done on the planned day, for a later move of the group has a day typed';
   return told(why, skipped.map(moveName), 'Where a stop was left out, type skipped instead of the day.');
 }

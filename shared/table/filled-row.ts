@@ -20,16 +20,26 @@ const WORDS: Readonly<Record<LookedUp, string>> = {
   area: 'area',
 };
 
+const WEIGHING: readonly LookedUp[] = ['startWeight', 'growthDays'];
+
 /**
  * A past move with head, weight and area: those that it was counted with, else, in a row that the grower added by
- * hand, what the lists say now. A figure that a formula looked up is what the list says: where columns of the list
- * have changed places the formula shows another column.
+ * hand, what the lists say now. A figure that a formula looked up is what the list and the herd log say. Where it shows
+ * neither that nor what the list says without the log, which may be younger than the table, it shows another column.
  */
 export function filledRow(row: PastRow, lists: Lists): Filled {
   const { group, paddock, listed } = listedFigures(row, lists);
   const move = moveName(row);
-  const wrong = row.lookups.filter((key) => isOther(row[FIELDS[key]], listed[FIELDS[key]]));
-  const right = Object.fromEntries(wrong.map((key) => [FIELDS[key], listed[FIELDS[key]]]));
+  const othersThan = (says: Partial<PastRow>): LookedUp[] =>
+    row.lookups.filter((key) => isOther(row[FIELDS[key]], says[FIELDS[key]]));
+  const other = othersThan(listed);
+  // Days are counted from the weighing that the weight is of: one is not taken without the other.
+  const weighing = WEIGHING.some((key) => other.includes(key)) ? WEIGHING : [];
+  const taken = [...other, ...weighing.filter((key) => !row.typed.includes(key))];
+  const right = Object.fromEntries(taken.map((key) => [FIELDS[key], listed[FIELDS[key]]]));
+  const groups = lists.groups.map(({ herd: _, ...unlogged }) => unlogged);
+  const unlogged = othersThan(listedFigures(row, { ...lists, groups }).listed);
+  const wrong = other.filter((key) => unlogged.includes(key));
   const corrected =
     wrong.length > 0 ? { corrected: `${wrong.map((key) => WORDS[key]).join(', ')} of ${move}` } : {};
   const isWhole =

@@ -57,6 +57,8 @@ export interface OldRow {
   readonly cover?: number;
   /** Figures that formulas of the table look up in the lists, and that therefore change with them. */
   readonly lookups: readonly LookedUp[];
+  /** It was still to come when the table was written. */
+  readonly isLive?: boolean;
   /** Columns in which something stands that was not written there. */
   readonly typed: readonly ColumnKey[];
 }

@@ -85,9 +85,11 @@ function readRow(reading: Reading, r: number): OldRow {
   const isTyped = (key: ColumnKey, w: number): boolean =>
     columns.has(key) && isTypedAt(block, r, columns.get(key)!, memory.marks[w]);
   const typed = COLUMNS.flatMap(({ key }, w) => (isTyped(key, w) ? [key] : []));
-  const isFormula = (key: ColumnKey): boolean => block.formulas[r]?.[columns.get(key) ?? -1] !== '';
+  const formulaIn = (key: ColumnKey): string => block.formulas[r]?.[columns.get(key) ?? -1] ?? '';
   // A move that was past when the table was built has a day, and no formula, under Planned in.
-  const isLive = isFormula('plannedIn');
+  const isLive = formulaIn('plannedIn') !== '';
+  // Days since a weighing that is written into the formula as a day are looked up nowhere.
+  const isLookup = (key: ColumnKey): boolean => formulaIn(key).includes('!');
   const plannedIn = day('plannedIn');
   const movedIn = typedDay(reading, r);
   const row = {
@@ -115,7 +117,8 @@ function readRow(reading: Reading, r: number): OldRow {
     group: cellText(valueAt(reading, r, 'group')),
     paddock: cellText(valueAt(reading, r, 'paddock')),
     ...given(row),
-    lookups: isLive ? FIGURES.filter((key) => isFormula(key) && !typed.includes(key)) : [],
+    lookups: isLive ? FIGURES.filter((key) => isLookup(key) && !typed.includes(key)) : [],
+    ...(isLive && { isLive }),
     typed,
   };
 }

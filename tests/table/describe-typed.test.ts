@@ -35,8 +35,8 @@ describe('what is said of things typed into moves', () => {
   });
 
   test('a stop without a day counts as done once, when it is past for the first time', () => {
-    expect(countedAsDone([row(0, { movedIn: 0, lookups: ['head'] }), row(5)])).toEqual([]);
-    expect(countedAsDone([row(5, { lookups: ['head'] })])[0]).toContain(
+    expect(countedAsDone([row(0, { movedIn: 0, isLive: true }), row(5)])).toEqual([]);
+    expect(countedAsDone([row(5, { isLive: true })])[0]).toContain(
       'typed: Reds, Oak 1970-01-06. Where a stop was left out',
     );
   });

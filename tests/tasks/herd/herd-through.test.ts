@@ -97,3 +97,28 @@ test('what is past keeps its figures, what is to come follows the log; nothing t
   expect(figures(last.slice(0, 2))).toEqual(figures(reds.slice(0, 2)));
   for (const { planned, head } of last.slice(2)) expect(head, planned).toBe(planned < '2026-04-08' ? 7 : 5);
 });
+
+test('a log begun after the table, and a weight without a day, are no columns that have changed places', async () => {
+  const tabs = farmToType('US');
+  const book = await openWorkbook({ tabs, codeJs: await scriptText(), today: '2026-04-01' });
+  // The Reds have no day of weighing: today's counts. The weight of the Blacks is words, so the table holds it as a value.
+  book.type('Pigs', 'D2', '');
+  book.type('Pigs', 'C3', 'about 90 lb');
+  expect((await buildRotation(book, { rules: FARM_RULES, units: 'US' })).kind).toBe('written');
+  const second = ['Reds', 'Blacks'].map((name) => moves(book).filter(({ group }) => group === name)[1]!);
+  book.state.now = () => new Date('2026-04-06T12:00:00Z');
+  for (const { row } of second) book.type('Rotation', `D${row}`, '2026-04-03');
+  const entry = { group: 'Blacks', day: dayFromIso('2026-04-02')!, weightKg: 100 * KG };
+  const log = herdBlock([herdRow(entry, '', 'US')], 'US', { row: 1, column: 1 });
+  writeInSheet(book, HERD_BLOCK, log, { at: 'new-tab', tab: 'Herd log' });
+
+  const outcome = await buildRotation(book);
+  const notes = outcome.kind === 'written' ? outcome.rebuild?.notes.join() : JSON.stringify(outcome);
+  expect(notes).not.toContain('another column');
+  expect(outcome.kind).toBe('written');
+  const after = second.map(({ group, planned }) =>
+    moves(book).find((move) => move.group === group && move.planned === planned),
+  );
+  // By hand: 60 lb on 1 April and 1.5 lb a day, two days; 100 lb on 2 April and 1.6 lb, one day.
+  expect(after.map((move) => move?.weight)).toEqual([63, 101.6]);
+});
