@@ -20,7 +20,6 @@ export function checkFormula(frame: TableFrame, row: number, settings: CheckSett
   const isShutDay = (key: ColumnKey): string => `IF(${isNumber(key)};${at(key)}>0;FALSE)`;
   const shutEnds = `IF(${isShutDay('shutUntil')};${at('inDay')}<=${at('shutUntil')};${isShutDay('shutFrom')})`;
   const shut = `IF(${isShutDay('shutFrom')};IF(${at('out')}>${at('shutFrom')};${shutEnds};FALSE);${shutEnds})`;
-  const short = `${at('restDue')}-${at('restBefore')}`;
   const rested = `IF(AND(${isNumber('restBefore')};${isNumber('restDue')});${at('restBefore')}>=${at('restDue')};TRUE)`;
   const rules: [string, string][] = [
     [isSkippedFormula(at('movedIn')), '""'],
@@ -31,7 +30,10 @@ export function checkFormula(frame: TableFrame, row: number, settings: CheckSett
     [`${at('out')}<=${at('inDay')}`, `"${CHECKS.outBeforeIn}"`],
     [`${others}>1`, `"${CHECKS.occupied}"`],
     [`OR(${early};${late};${shut})`, `"${CHECKS.closed}"`],
-    [`NOT(${rested})`, `"${CHECKS.short}: "&(${short})&IF(${short}=1;" day";" days")`],
+    [
+      `NOT(${rested})`,
+      `"${CHECKS.short} "&${at('restBefore')}&" of "&${at('restDue')}&IF(${at('restDue')}=1;" day";" days")`,
+    ],
   ];
   const rest = settings.groundLimit === undefined ? '""' : overLimit(at, settings.groundLimit);
   return `=${rules.reduceRight((otherwise, [when, says]) => `IF(${when};${says};${otherwise})`, rest)}`;
@@ -47,7 +49,7 @@ export const CHECKS = {
   outBeforeIn: 'Out must be after in',
   occupied: 'Still occupied',
   closed: 'Closed on these days',
-  short: 'Short rest',
+  short: 'Rest',
   overLimit: 'Over the ground limit',
 } as const;
 

@@ -92,7 +92,7 @@ export function tableFaults(
     const short = left === undefined || due === undefined ? 0 : due - (stay.inDay - left);
     const check = cell('Check');
     const over = overLimit(problem, group, stay);
-    if (short > 0) must('check', check, `Short rest: ${short} day${short === 1 ? '' : 's'}`);
+    if (short > 0) must('check', check, `Rest ${stay.inDay - left!} of ${due} ${due === 1 ? 'day' : 'days'}`);
     else if (over !== 'near') must('check', check, over);
     for (const amount of ['Feed for the stay', 'Water']) {
       const value = cell(amount);
