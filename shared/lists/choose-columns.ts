@@ -44,7 +44,7 @@ const SHARED = 0.1;
 /** "Since" right beside the paddock is the day that the pigs came there. */
 const BESIDE_PADDOCK = 0.3;
 /** A column known by what stands in it hardly counts, so that one known by its heading is never given up for it. */
-const GUESSED = 0.1;
+export const GUESSED = 0.1;
 /** Two columns that are so close are asked. Judgement. */
 const CLOSE = 0.25;
 
@@ -180,7 +180,7 @@ const BY_CONTENT: Readonly<
         ['head', 'weighedOn'],
       ],
     },
-    { field: 'weight', after: [['name', 'head']] },
+    { field: 'weight', after: [['name']] },
     { field: 'head', after: [['name', 'weight']] },
     { field: 'weighedOn', after: [['name', 'weight']] },
   ],
@@ -210,10 +210,10 @@ function takeByContent(
     // Names without a heading that says so stand before what is known of them.
     const first = Math.min(...used);
     const found = headings.find(
-      ({ column, matches, text }) =>
+      ({ column, claims, text }) =>
         !used.has(column) &&
-        !matches.some((one) => one.kind === kind) &&
-        (isPointed || matches.length === 0) &&
+        !claims.some((one) => one.kind === kind) &&
+        (isPointed || claims.length === 0) &&
         !meansOther(field, plainWords(text)) &&
         (isNameOfLog(column) ||
           ((isPointed || field !== 'name' || column < first) && looksLike(field, tab, row, column, today))),

@@ -7,7 +7,7 @@ import { fitting } from './heading-unit';
 import { FIELD_QUANTITIES } from './headings';
 import { isBlankCell } from './list-rows';
 import type { GroupField, PaddockField } from './model';
-import { dayIn } from './read-list-cell';
+import { dayIn, withoutRemark } from './read-list-cell';
 import { textDay } from './text-day';
 
 /** Rows that are looked at, and the part of the cells that must agree. Judgement. */
@@ -87,7 +87,8 @@ const FEWEST_IN_LOG = 4;
 
 /** Whether the names of a column come again and again, as in a log. */
 export function namesRepeat(tab: TabContent, headingRow: number, column: number): boolean {
-  const names = cellsBelow(tab, headingRow, column).filter(isName).map(String);
+  const cells = cellsBelow(tab, headingRow, column).filter((cell) => !isDate(cell));
+  const names = cells.map(String);
   return names.length >= FEWEST_IN_LOG && 2 * new Set(names).size <= names.length;
 }
 
@@ -114,7 +115,7 @@ function cellsBelow(tab: TabContent, headingRow: number, column: number): readon
 /** A number alone, or with a unit of the field behind it. */
 function isAmountOf(cell: WireCell, field: PaddockField | GroupField): boolean {
   if (typeof cell === 'number') return true;
-  const typed = typeof cell === 'string' ? textNumber(cell, true) : undefined;
+  const typed = typeof cell === 'string' ? textNumber(withoutRemark(cell), true) : undefined;
   if (!typed || isDate(cell)) return false;
   const unit = unitOfText(typed.behind, true);
   return (
@@ -165,7 +166,7 @@ export function isDate(cell: WireCell): boolean {
 }
 
 function hasUnitOf(cell: WireCell, field: 'area' | 'weight'): boolean {
-  const typed = typeof cell === 'string' ? textNumber(cell, true) : undefined;
+  const typed = typeof cell === 'string' ? textNumber(withoutRemark(cell), true) : undefined;
   const unit = typed && 'behind' in typed ? unitOfText(typed.behind, true) : undefined;
   return unit !== undefined && LIST_UNITS[unit].quantity === FIELD_QUANTITIES[field];
 }

@@ -2,7 +2,7 @@ import type { BlockInfo, TabContent } from '../contract';
 import { civilFromDay } from '../core/calendar/day';
 import type { ListUnit } from '../units/unit-words';
 import { endsList, type HeadingRow, isRowOfList, overlap, spanOf } from './below-a-list';
-import { type ClaimedHeading, chooseColumns, claimedHeadings, unitsOf } from './choose-columns';
+import { type ClaimedHeading, chooseColumns, claimedHeadings, GUESSED, unitsOf } from './choose-columns';
 import { dayMeant, hasTwins, namesRepeat } from './column-content';
 import { headingsAt } from './headings-at';
 import { isBlankCell, listRows } from './list-rows';
@@ -12,7 +12,7 @@ import type { Doubt, FoundList, GrowerList, ListKind } from './model';
 import { otherTableBelow } from './other-table-below';
 import { isOwnHeadings, withoutBlocks } from './own-headings';
 import { passedOver } from './passed-over';
-import { asWeighingLog, isLogOf, isWeighingLog } from './weighings';
+import { asWeighingLog, isAbout, isLogOf, isWeighingLog } from './weighings';
 import { yearIn } from './year-in';
 
 /** A stretch of one row that reads like the headings of a list. */
@@ -21,11 +21,13 @@ interface Candidate extends HeadingRow {
   readonly units: Record<string, ListUnit>;
   readonly missing: FoundList['missing'];
   readonly doubts: readonly Doubt[];
+  /** Its names come again and again: days of weighing, moves or bills. */
+  readonly isLog: boolean;
   readonly value: number;
 }
 
 /**
- * Every plausible paddock and group list on the tabs, best first: complete ones before those that lack a
+ * Every plausible paddock and group list on the tabs, best first: lists before logs, complete ones before those that lack a
  * required column, then those of the latest year in their titles, then those with more known columns, then in the
  * order of tabs and rows.
  *
@@ -47,6 +49,7 @@ export function findLists(
     return candidates.map((candidate) => ({
       list: foundList(candidate, candidates, own),
       title: yearOfTitle(candidate),
+      isLog: candidate.isLog,
       tab,
     }));
   });
@@ -55,17 +58,24 @@ export function findLists(
     ...one,
     list: bare.some((other) => isLogOf(other, one)) ? asWeighingLog(one.list) : one.list,
   }));
-  const isWeighed = parted.some(({ list }) => isWeighingLog(list));
+  const logs = parted.filter(({ list }) => isWeighingLog(list));
   const items = parted.filter(({ list }) => list.items > 0);
   const latest = Math.max(0, ...items.map(({ title }) => title));
   return items
-    .map(({ list, title, tab }, order) => {
+    .map(({ list, title, tab, isLog }, order) => {
       // A list of no year may be of any: it stands with the latest, and above it where its days are later.
       const beside = latest && Math.max(latest, yearOfDays(tab, list, today));
-      return { list: isWeighed ? withLog(list) : list, year: title || beside, title, order };
+      return {
+        list: logs.some((log) => isAbout({ tab, list }, log)) ? withLog(list) : list,
+        year: title || beside,
+        title,
+        isLog,
+        order,
+      };
     })
     .sort(
       (a, b) =>
+        Number(a.isLog) - Number(b.isLog) ||
         a.list.missing.length - b.list.missing.length ||
         b.year - a.year ||
         known(b.list) - known(a.list) ||
@@ -209,10 +219,12 @@ function candidateOf(
   );
   const gaps = Math.max(0, ends[1] - ends[0] + 1 - stretch.length);
   const unknown = stretch.filter(({ matches }) => matches.length === 0).length;
+  // A guess does not make one whole list of two that stand apart.
+  const isByGuess = gaps > 0 && own.some(([, { strength }]) => strength === GUESSED);
   const years = own.reduce((sum, [, { text }]) => sum + yearIn(text), 0);
   const value =
     LATER * years +
-    (missing.length === 0 ? fields + COMPLETE : fields * INCOMPLETE) -
+    (missing.length === 0 && !isByGuess ? fields + COMPLETE : fields * INCOMPLETE) -
     GAP * gaps -
     UNKNOWN * unknown -
     (kind === 'paddocks' && hasTwins(tab, row, taken.get('name')!.column) ? TWINS : 0) +
@@ -225,6 +237,7 @@ function candidateOf(
     units: unitsOf(new Map(own)),
     missing,
     doubts,
+    isLog,
     exact: own.filter(([, { strength }]) => strength === EXACT).map(([, { column }]) => column),
     value,
   };

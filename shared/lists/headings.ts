@@ -123,7 +123,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     n animais, numero animais, n animales, no animales, antal grise, antal grisar, antall dyr, aantal varkens, nb porcs, nombre de porcs, tierzahl, stuckzahl, n o animais, qtde, qtd, quantidade, quantita, cant, cab, cabs, tete, capo, cabeza, anz, aant
   `),
   weight: words(`
-    weight, wt, avg weight, average weight, mean weight, live weight, liveweight, start weight,
+    weight, wt, av, avg weight, average weight, mean weight, live weight, liveweight, start weight,
     starting weight, current weight, weight each, weight per pig, weight per head, pig weight,
     lbs each, lb each, pounds each, kg each, kilos each, gewicht, lebendgewicht, kg je tier, poids,
     poids vif, poids moyen, peso, peso vivo, peso medio, peso promedio, vikt, levande vikt,
@@ -136,7 +136,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     date pesee, date de pesee, pesado el, pesaje, fecha pesaje, fecha de pesaje, fecha peso,
     pesato il, pesata, data pesata, data peso, pesado em, pesagem, data pesagem, data de pesagem,
     gewogen op, weegdatum, vagd, vagda, vagning, vejet, vejet den, vejedato, veid, veid dato,
-    veiedato
+    veiedato, when, week, vecka, woche, kw, semaine, uge, uke
   `),
   dailyGain: words(`
     daily gain, gain, adg, average daily gain, avg daily gain, gain per day, gain a day, gain day,

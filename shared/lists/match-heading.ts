@@ -147,7 +147,7 @@ function stemmed(kind: ListKind, words: string, longest: number): FieldMatch | u
 }
 
 /** Words that say something only when nothing stands beside them: "birth date" is no weighing. */
-const ALONE = new Set(['date', 'datum', 'fecha', 'data', 'dato']);
+const ALONE = new Set('date datum fecha data dato when week vecka woche kw semaine uge uke'.split(' '));
 
 /** Short words ("to", "in", "no") say something only when they stand alone. */
 const SHORTEST_PART = 4;

@@ -10,7 +10,7 @@ import { freeColumn } from './free-column';
 import { isBlankCell, rowKind } from './list-rows';
 import { MADE_HEADINGS } from './made-headings';
 import type { GrowerList, ListSource } from './model';
-import { describeWire } from './read-list-cell';
+import { DASH, describeWire } from './read-list-cell';
 
 export interface MissingFigures {
   readonly tab: string;
@@ -33,17 +33,27 @@ export interface RowWithout {
   readonly cell: string;
   /** What stands as its day of weighing already, as text: a weight that is typed is of that day. */
   readonly weighed?: string;
-  /** A name with nothing beside it may also head the rows below it. */
+  /** What stands there and cannot be read: it is written over. */
+  readonly unread?: string;
+  /** A name with nothing beside it may also head the rows below it; several such in a row do not. */
   readonly isLone: boolean;
 }
 
 const HEADINGS = { area: 'Area', weight: 'Weight' } as const;
 
-/** What is missing in a list; undefined: nothing. `isKnown`: the figure of that row comes from elsewhere, or none is needed. */
+/** What is missing in a list, or cannot be read; undefined: nothing. */
 export function missingFigures(
   { tab, list }: ListSource<GrowerList>,
   system: UnitSystem,
-  isKnown: (name: string) => boolean = () => false,
+  {
+    isKnown,
+    isWrong,
+  }: {
+    /** The figure of that row comes from elsewhere, or none is needed. */
+    readonly isKnown: (name: string) => boolean;
+    /** Something is wrong with the cell. */
+    readonly isWrong: (cell: string) => boolean;
+  },
 ): MissingFigures | undefined {
   const columns: Partial<Record<string, number>> = list.columns;
   const { name: nameColumn } = columns;
@@ -63,25 +73,30 @@ export function missingFigures(
     const kind = rowKind(under, row);
     const isItem = (kind === 'item' || kind === 'lone') && name !== '';
     const lacks = isBlank(columns[field]) && (!hasSides || isBlank(columns.width) || isBlank(columns.length));
+    const cell = cellOnTab(tab.name, row, column);
+    const figure = cells[column - 1];
+    const isTyped = (tab.formulas[row - 1]?.[column - 1] ?? '') === '';
+    const unread = typeof figure === 'string' && isTyped && !lacks && isWrong(cell) ? figure : undefined;
     const weighed = columns.weighedOn === undefined ? '' : describeWire(cells[columns.weighedOn - 1] ?? '');
     const isWeighed = field === 'weight' && !isBlank(columns.weighedOn);
-    return isItem && lacks && !isKnown(name)
-      ? [
-          {
-            row,
-            name,
-            cell: cellOnTab(tab.name, row, column),
-            ...(isWeighed && { weighed }),
-            isLone: kind === 'lone',
-          },
-        ]
-      : [];
+    if (!isItem || !((lacks && !isKnown(name)) || unread !== undefined)) return [];
+    return [
+      {
+        row,
+        name,
+        cell,
+        ...(isWeighed && { weighed }),
+        ...(unread !== undefined && { unread }),
+        isLone: kind === 'lone' && ![row - 1, row + 1].some((beside) => rowKind(under, beside) === 'lone'),
+      },
+    ];
   });
   if (rows.length === 0) return undefined;
   const heading = { row: list.headingRow, text: `${HEADINGS[field]} (${unit})` };
   const isMade = columns[field] === undefined;
+  // Another list may stand right beside the first free column.
   const weighedOn = {
-    column: columns.weighedOn ?? (isMade ? column + 1 : freeColumn(tab, list)),
+    column: columns.weighedOn ?? freeColumn(tab, list, isMade ? column : undefined),
     isNew: columns.weighedOn === undefined,
   };
   return {
@@ -109,20 +124,24 @@ export function filledFigures(
   typed: Readonly<Record<number, string>>,
   { comma, today }: { readonly comma: boolean; readonly today: Day },
 ): FilledFigures | { readonly problem: string } {
-  const fill = (row: number, after: BlockCell, at = column): CellChange => ({
+  const fill = (row: number, after: BlockCell, at = column, before = BLANK): CellChange => ({
     tab,
     row,
     column: at,
-    before: BLANK,
+    before,
     after,
   });
   const cells: CellChange[] = [];
-  for (const { row, name, weighed } of rows) {
+  for (const { row, name, weighed, unread = '' } of rows) {
+    if (DASH.test(typed[row] ?? '')) {
+      cells.push(fill(row, text('-'), column, text(unread)));
+      continue;
+    }
     const read = readAmount(typed[row] ?? '', comma);
     if ('problem' in read) return { problem: `${name}: ${field} must ${read.problem}` };
     if (read.value === undefined) continue;
     if (read.value <= 0) return { problem: `${name}: ${field} must be more than 0, got ${read.value}` };
-    cells.push(fill(row, number(read.value)));
+    cells.push(fill(row, number(read.value), column, text(unread)));
     if (weighedOn && weighed === undefined) cells.push(fill(row, date(today), weighedOn.column));
   }
   if (cells.length === 0) return { problem: `Type at least one ${field}.` };

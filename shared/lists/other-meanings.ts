@@ -33,7 +33,7 @@ const NOT_LIVE = /\b(birth|carcass|carcase|hanging|dressed|dead|deadweight|feed|
 const OTHER: Readonly<Partial<Record<PaddockField | GroupField, RegExp>>> = {
   /** "Rent per acre", "Pigs/ac": not the area of a paddock. */
   area: /\b(per (?!paddock|field|plot|pasture|strip)\w+|rent|cost|price|stocking|density|rate|pigs (acre|hectare))\b/,
-  head: /\b(lost|died|dead|deaths|sold|culled)\b/,
+  head: new RegExp(`\\b(lost|died|dead|deaths|sold|culled)\\b|${ENTRY.source}`),
   weight: NOT_LIVE,
   untilWeight: NOT_LIVE,
   /** A gain of another time than a day or a week, or feed for it. */
@@ -62,4 +62,4 @@ export function weightSense(words: string): 'now' | 'entry' | 'target' | 'mean' 
   return NOW.test(words) ? 'now' : undefined;
 }
 
-const OF_ONE_ALONE = /^(avg|average|mean|o|schnitt|gem|moy|prom|gns)$/;
+const OF_ONE_ALONE = /^((kg|lbs?) )?(avg|average|mean|o|schnitt|gem|moy|prom|gns)$/;

@@ -28,7 +28,7 @@ export function otherTableBelow(list: UnderHeadings): number | undefined {
 
 function isHeadings(list: UnderHeadings, row: number): boolean {
   const { tab, columns } = list;
-  const cells = (tab.values[row - 1] ?? []).filter((cell) => !isBlankCell(cell));
+  const { cells } = besides(list, row);
   const figures = FIGURES.flatMap((field) => columns[field] ?? [])
     .map((column) => tab.values[row - 1]?.[column - 1])
     .filter((cell) => !isBlankCell(cell));
@@ -38,14 +38,24 @@ function isHeadings(list: UnderHeadings, row: number): boolean {
   return areWords && isAmple && figures.length > 0 && rowKind(list, row) === 'item';
 }
 
+/** What stands in a row side by side with the list's own columns: lists beside it have rows of their own there. */
+function besides({ tab, columns }: UnderHeadings, row: number): { first: number; cells: WireCell[] } {
+  const cells = tab.values[row - 1] ?? [];
+  const own = Object.values(columns).filter((column) => column !== undefined);
+  let [first, end] = [Math.min(...own) - 1, Math.max(...own)];
+  while (!isBlankCell(cells[first - 1])) first -= 1;
+  while (!isBlankCell(cells[end])) end += 1;
+  while (first < end && isBlankCell(cells[first])) first += 1;
+  return { first: first + 1, cells: cells.slice(first, end).filter((cell) => !isBlankCell(cell)) };
+}
+
 function isWord(cell: WireCell | undefined): boolean {
   return mayBeHeading(cell) && /[\p{L}\p{Sc}#%]/u.test(String(cell)) && !ERRORS.test(String(cell));
 }
 
 /** Below a blank row or a total; a title may stand between. */
 function isAfterGapOrTitle(list: UnderHeadings, row: number): boolean {
-  const above = list.tab.values[row - 2] ?? [];
-  const isTitle = above.filter((cell) => !isBlankCell(cell)).length === 1;
+  const isTitle = besides(list, row - 1).cells.length === 1;
   return isAfterGap(row, list) || (isTitle && isAfterGap(row - 1, list));
 }
 
@@ -53,7 +63,7 @@ function isAfterGapOrTitle(list: UnderHeadings, row: number): boolean {
 export function otherTableNotes(tab: TabContent, list: GrowerList): readonly string[] {
   const row = otherTableBelow({ tab, row: list.headingRow, columns: list.columns });
   if (row === undefined || row <= list.lastRow) return [];
-  const column = (tab.values[row - 1] ?? []).findIndex((cell) => !isBlankCell(cell)) + 1;
+  const { first: column } = besides({ tab, row: list.headingRow, columns: list.columns }, row);
   const cell = `${cellOnTab(tab.name, row, column)} (“${tab.values[row - 1]?.[column - 1]}”)`;
   const what = list.kind === 'paddocks' ? 'paddocks' : 'groups';
   return [`Not read as ${what}: what stands from ${cell} on, as a table of its own.`];

@@ -1,3 +1,9 @@
+/** Animals that may stand in a paddock, or in a list, beside the pigs. Collected by judgement. */
+const OTHER_ANIMALS =
+  'cows?|cattle|bullocks|heifers|sheep|ewes|horses|kuhe|rinder|schafe|pferde|vaches|bovins|moutons|brebis|chevaux|' +
+  'vacas|terneros|ovejas|caballos|mucche|vacche|bovini|pecore|cavalli|gado|ovelhas|cavalos|koeien|rundvee|schapen|paarden|' +
+  'kor|notkreatur|far|hastar|koer|koene|kvaeg|heste|kyr|storfe|sau|hester';
+
 /**
  * Words that may mean that no pigs are to stand in a paddock, or that somebody else uses it, in the languages of the
  * headings, without accents. What they mean is asked. Collected by judgement.
@@ -14,6 +20,7 @@ export const OUT_OF_USE = new RegExp(
     'inga grisar|inte i ar|anvands (ej|inte)|stangd',
     'ingen gris(e|er)|ikke i ar|(bruges|brukes) ikke|lukket|stengt',
     '(leased|let|rented) (out|to)|verpachtet|vermietet|louee? a|en location|arrendad[oa]|alquilad[oa]|affittat[oa]|in affitto',
+    `(${OTHER_ANIMALS})(?! (wire|fenc|net))|farrowing only|sick pen|ne compte pas`,
     'alugad[oa]|verpacht|verhuurd|utarrenderad|uthyrd|udlejet|bortforpagtet|utleid|bortleid|leid bort',
   ].join('|')})(?![\\p{L}])`,
   'u',

@@ -1,13 +1,16 @@
 import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
-import type { Day } from '../core/calendar/day';
+import { type Day, isoFromDay } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
+import { GROUP_WORDS, PADDOCK_WORDS } from './headings';
+import { plainWords } from './match-heading';
 import { GROUP_FIELDS, type GroupList, type ListProblem, type ReadGroup } from './model';
 import {
   cellOf,
   type DateHabits,
   hasCell,
   isAmount,
+  isDashed,
   isDay,
   isErrorWire,
   nameKey,
@@ -19,10 +22,11 @@ import {
   readDayOrWords,
   readName,
   refuse,
+  remarkedDay,
   shownAt,
 } from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
-import { fold } from './text-day';
+import { fold, textDay } from './text-day';
 import { typedTotalNotes } from './typed-total';
 
 export interface GroupsRead {
@@ -45,16 +49,33 @@ export function readGroups(
 ): GroupsRead {
   const { items, readers, ...told } = readRows(tab, list, { system, comma, dates }, readGroup);
   const heads = items.map(({ head }) => head);
-  return { groups: items, ...told, notes: [...told.notes, ...typedTotalNotes(items, heads, readers)] };
+  const running = runningAlong(items, readers);
+  return {
+    groups: items.filter((item) => !running.has(item)),
+    ...told,
+    notes: [...told.notes, ...typedTotalNotes(items, heads, readers), ...running.values()],
+  };
+}
+
+/** Breeding stock in the paddock of other breeding stock, such as a boar with the sows, is planned with it: told. */
+function runningAlong(groups: readonly ReadGroup[], readers: readonly RowReader[]): Map<ReadGroup, string> {
+  const breeding = groups.flatMap((group, i) =>
+    isBreeding(readers[i]!) ? [{ group, reader: readers[i]! }] : [],
+  );
+  const inOf = ({ standsIn }: ReadGroup): string | undefined => standsIn && nameKey(standsIn.paddock);
+  return new Map(
+    breeding.flatMap(({ group, reader }, b): [ReadGroup, string][] => {
+      const place = inOf(group);
+      const first = breeding.slice(0, b).find((other) => inOf(other.group) === place)?.group;
+      if (!first || place === undefined) return [];
+      const told = `${nameCell(reader)}: “${nameOf(reader)}” stands with “${first.name.trim()}” and is not counted. To count it, add its pigs to the head of “${first.name.trim()}”.`;
+      return [[group, told]];
+    }),
+  );
 }
 
 function readGroup(reader: RowReader): ReadGroup | undefined {
   const name = readName(reader);
-  const head = readAmount(reader, 'head', { min: 0, whole: true });
-  if (head === 0) {
-    reader.notes.push(`${nameCell(reader)}: “${nameOf(reader)}” has no pigs any more and is left out.`);
-    return undefined;
-  }
   const isOfBreeding = isBreeding(reader);
   if (isOfBreeding) {
     const out = breedingLeftOut(reader);
@@ -62,7 +83,14 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
     reader.notes.push(`${nameCell(reader)}: “${nameOf(reader)}” is read as breeding stock: ${rest}.`);
     if (out) return undefined;
   }
-  const { weightKg, weighedOn } = readWeight(reader);
+  const head = readAmount(reader, 'head', { min: 0, whole: true });
+  if (head === 0) {
+    reader.notes.push(`${nameCell(reader)}: “${nameOf(reader)}” has no pigs any more and is left out.`);
+    return undefined;
+  }
+  const logged = loggedWeight(reader);
+  if (!logged && isDashed(reader, 'weight')) return undefined;
+  const { weightKg, weighedOn } = logged ?? readWeight(reader);
   const gainKg = hasCell(reader, 'dailyGain') ? readAmount(reader, 'dailyGain', { min: 0 }) : undefined;
   const dailyGainKg = gainKg ?? (isOfBreeding ? 0 : undefined);
   // Words stop here: they may be the training log's "not ready".
@@ -86,7 +114,9 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
     ...(untilWeightKg !== undefined && { untilWeightKg }),
     ...(standsIn && { standsIn }),
     cells: Object.fromEntries(
-      GROUP_FIELDS.flatMap((f) => (placeOf(reader, f) ? [[f, placeOf(reader, f)]] : [])),
+      GROUP_FIELDS.flatMap((f) =>
+        placeOf(reader, f) && !(logged && f === 'weight') ? [[f, placeOf(reader, f)]] : [],
+      ),
     ),
   };
 }
@@ -101,8 +131,7 @@ function breedingLeftOut(reader: RowReader): string | undefined {
   if (!hasCell(reader, 'weight') && !weighings?.has(nameKey(nameOf(reader))))
     return 'it has no weight and is left out; write a weight to have it planned';
   if (!placeOf(reader, 'paddock')) return undefined;
-  if (hasCell(reader, 'paddock') && isPaddock?.(String(cellOf(reader, 'paddock'))) !== false)
-    return undefined;
+  if (hasCell(reader, 'paddock') && isPaddock?.(placeSaid(reader).place) !== false) return undefined;
   return 'it stands in none of the paddocks and is left out; write where it stands to have it planned';
 }
 
@@ -126,15 +155,19 @@ function isBreeding({ tab, list, row }: RowReader): boolean {
 
 const LONGEST_KIND = 24;
 
-/** Weight and day from the list, else from the last weighing in a log. */
-function readWeight(reader: RowReader): Partial<Pick<ReadGroup, 'weightKg' | 'weighedOn'>> {
-  // "See the scale" is no weight.
-  const isGiven = /\d/.test(String(cellOf(reader, 'weight')));
-  const logged = isGiven ? undefined : reader.dates.weighings?.get(nameKey(nameOf(reader)));
-  if (logged) {
-    reader.notes.push(`The weight of “${nameOf(reader)}” is read from ${logged.cell}.`);
-    return { weightKg: logged.weightKg, weighedOn: logged.day };
-  }
+type Weight = Partial<Pick<ReadGroup, 'weightKg' | 'weighedOn'>>;
+
+/** The last weighing in a log, where the list has none: "see the scale" is no weight, nor is one in an unknown unit. */
+function loggedWeight(reader: RowReader): Weight | undefined {
+  const key = nameKey(nameOf(reader));
+  const logged = isAmount(reader, 'weight') ? undefined : reader.dates.weighings?.get(key);
+  if (!logged) return undefined;
+  const called = nameKey(logged.name) === key ? '' : ` (“${logged.name}” there)`;
+  reader.notes.push(`The weight of “${nameOf(reader)}” is read from ${logged.cell}${called}.`);
+  return { weightKg: logged.weightKg, weighedOn: logged.day };
+}
+
+function readWeight(reader: RowReader): Weight {
   const weightKg = readAmount(reader, 'weight', { above: 0 });
   const weighedOn = readWeighedOn(reader);
   return { ...(weightKg !== undefined && { weightKg }), ...(weighedOn !== undefined && { weighedOn }) };
@@ -148,6 +181,8 @@ function readWeighedOn(reader: RowReader): Day | undefined {
   const isWords =
     typeof cell === 'string' && /\p{L}/u.test(cell) && !isErrorWire(cell) && !isDay(reader, 'weighedOn');
   const isGiven = hasCell(reader, 'weighedOn') && !isWords;
+  const remarked = isGiven ? undefined : remarkedDay(reader, 'weight');
+  if (remarked !== undefined) return remarked;
   if (isGiven || today === undefined) return readDay(reader, 'weighedOn');
   const given = isWords
     ? `${shownAt(reader, 'weighedOn')} is no day`
@@ -159,9 +194,29 @@ function readWeighedOn(reader: RowReader): Day | undefined {
 /** Where the group stands now; a day without a place says nothing. */
 function readStanding(reader: RowReader): ReadGroup['standsIn'] {
   if (!hasCell(reader, 'paddock')) return undefined;
-  const paddock = String(cellOf(reader, 'paddock')).trim();
-  const since = hasCell(reader, 'since') ? readDayOrWords(reader, 'since') : reader.dates.today;
+  const { place: paddock, since: behind } = placeSaid(reader);
+  const since = hasCell(reader, 'since') ? readDayOrWords(reader, 'since') : (behind ?? reader.dates.today);
+  if (paddock !== String(cellOf(reader, 'paddock')).trim()) {
+    const on = behind === undefined ? '' : ` since ${isoFromDay(behind)}`;
+    reader.readings.push(`${shownAt(reader, 'paddock')} as ${paddock}${on}`);
+  }
   return since === undefined ? { paddock } : { paddock, since };
+}
+
+/** "Lot 3 since 12 Oct" is paddock 3 and a day, where no paddock has the whole for a name. */
+function placeSaid(reader: RowReader): { readonly place: string; readonly since?: Day } {
+  const { isPaddock = () => true, order, today } = reader.dates;
+  const text = String(cellOf(reader, 'paddock')).trim();
+  if (isPaddock(text)) return { place: text };
+  const words = text.split(/\s+/);
+  const at = words.findIndex((word, w) => w > 0 && GROUP_WORDS.since.includes(plainWords(word)));
+  const day = at < 0 ? undefined : textDay(words.slice(at + 1).join(' '), order, today);
+  const since = day && 'first' in day ? day.first : undefined;
+  const place = since === undefined ? words : words.slice(0, at);
+  const named = PADDOCK_WORDS.name.includes(plainWords(place[0]!)) ? place.slice(1) : place;
+  const name = [place, named].map((one) => one.join(' ')).find(isPaddock);
+  if (name === undefined) return { place: text };
+  return since === undefined ? { place: name } : { place: name, since };
 }
 
 /** "Until" holds a date or a weight; a column of its own may hold the weight. */

@@ -114,6 +114,19 @@ export function nameOf(reader: RowReader): string {
   return String(cellOf(reader, 'name')).trim();
 }
 
+/** A dash in the place of a figure: this one is not to be planned. */
+export const DASH = /^\s*[-–—]\s*$/;
+
+/** Whether a dash stands for the figure; told. */
+export function isDashed(reader: RowReader, field: ListField): boolean {
+  if (!DASH.test(String(cellOf(reader, field)))) return false;
+  const { row, column } = placeOf(reader, field)!;
+  reader.notes.push(
+    `${cellOnTab(reader.tab.name, row, column)}: “${nameOf(reader)}” has a dash for its ${FIELD_LABELS[field]} and is left out.`,
+  );
+  return true;
+}
+
 /** What makes two names one: letter case and white space do not count. */
 export function nameKey(name: string): string {
   return name.trim().replace(/\s+/g, ' ').toLowerCase();
@@ -141,6 +154,22 @@ function unitOfColumn({ list, system }: RowReader, field: ListField, quantity: L
   return unit && LIST_UNITS[unit].quantity === quantity ? unit : farmUnit(quantity, system);
 }
 
+const REMARK = /\s*\(([^()]*\d[^()]*)\)\s*$/;
+
+/** An amount without the remark in brackets behind it: "62 kg (3 Oct)", "12 (of 14)". */
+export function withoutRemark(text: string): string {
+  return text.replace(REMARK, '');
+}
+
+/** The day in brackets behind an amount. */
+export function remarkedDay(reader: RowReader, field: ListField): Day | undefined {
+  const [, remark] = REMARK.exec(String(cellOf(reader, field))) ?? [];
+  const read = remark === undefined ? undefined : textDay(remark, reader.dates.order, reader.dates.today);
+  if (!read || !('first' in read)) return undefined;
+  reader.readings.push(`${shownAt(reader, field)} as of ${isoFromDay(read.first)}`);
+  return read.first;
+}
+
 type CellNumber =
   /** `isJudged`: the locale or the rest of the column decided what the signs mean. */
   | { readonly value: number; readonly unit: ListUnit | undefined; readonly isJudged?: boolean }
@@ -150,10 +179,11 @@ type CellNumber =
 function numberIn(reader: RowReader, field: ListField): CellNumber | undefined {
   const cell = cellOf(reader, field);
   if (typeof cell === 'number') return { value: cell, unit: undefined };
-  const typed = typeof cell === 'string' ? textNumber(cell, reader.comma) : undefined;
+  const bare = typeof cell === 'string' ? withoutRemark(cell) : undefined;
+  const typed = bare === undefined ? undefined : textNumber(bare, reader.comma);
   const unit = typed && unitBehind(reader, typed.behind, field);
   if (!typed || unit === null) return undefined;
-  if (!('either' in typed)) return { value: typed.value, unit, isJudged: typed.byLocale ?? false };
+  if (!('either' in typed)) return { value: typed.value, unit, isJudged: typed.byLocale ?? bare !== cell };
   const sure = sureReading(reader, field, unit);
   if (sure === undefined) return typed;
   return { value: Number(typed.either[sure].replace(',', '.')), unit, isJudged: true };

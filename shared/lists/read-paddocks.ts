@@ -7,6 +7,8 @@ import { plainNumber } from '../refusals';
 import { textNumber } from '../units/text-number';
 import { farmUnit, LIST_UNITS, unitOfText } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
+import { headingUnit } from './heading-unit';
+import { isBlankCell } from './list-rows';
 import { matchHeading } from './match-heading';
 import { type ListProblem, PADDOCK_FIELDS, type PaddockList, type ReadPaddock } from './model';
 import { OUT_OF_USE } from './out-of-use';
@@ -15,6 +17,7 @@ import {
   cellOf,
   type DateHabits,
   hasCell,
+  isDashed,
   isDay,
   nameOf,
   placeOf,
@@ -86,6 +89,7 @@ export function readPaddocks(
 
 function readPaddock(reader: RowReader): ReadPaddock | undefined {
   const name = readName(reader);
+  if (isDashed(reader, 'area')) return undefined;
   const areaSquareMeters = readArea(reader);
   const openFrom = optional(reader, 'openFrom', readOpening);
   const openUntil = optional(reader, 'openUntil', readDayOrWords);
@@ -158,12 +162,14 @@ function remarksIn(reader: RowReader, dayOf: typeof openingRemarkDay): Remark[] 
   });
 }
 
-/** Texts in the row behind the first column that is read, in columns that are read for nothing. */
+/** Texts in the row in columns that are read for nothing, from the first that is headed side by side with the list. */
 function unreadTexts({ tab, list, row }: RowReader): { column: number; text: string }[] {
   const taken = Object.values(list.columns);
-  const first = Math.min(...taken.filter((column) => column !== undefined));
+  const headings = tab.values[list.headingRow - 1] ?? [];
+  let first = Math.min(...taken.filter((column) => column !== undefined));
+  while (first > 1 && !isBlankCell(headings[first - 2])) first -= 1;
   return (tab.values[row - 1] ?? []).flatMap((cell, c) =>
-    typeof cell === 'string' && c + 1 > first && !taken.includes(c + 1)
+    typeof cell === 'string' && c + 1 >= first && !taken.includes(c + 1)
       ? [{ column: c + 1, text: cell.trim() }]
       : [],
   );
@@ -211,30 +217,36 @@ function optional<Field extends (typeof PADDOCK_FIELDS)[number]>(
 }
 
 /** Two sides in one cell, "30 m x 40 m": their area, told. A unit behind the second is that of the first as well. */
-function sidesIn(reader: RowReader): number | undefined {
-  const cell = cellOf(reader, 'area');
-  const [, ...texts] = (typeof cell === 'string' && /^(.*\d.*?)\s*[x×*]\s*(\d.*)$/i.exec(cell.trim())) || [];
-  const [one, other] = texts.map((text) => textNumber(text, reader.comma));
+function sidesIn({ tab, list, row, comma, system, readings }: RowReader, column: number): number | undefined {
+  const cell = tab.values[row - 1]?.[column - 1];
+  const [, ...texts] = (typeof cell === 'string' && SIDES.exec(cell.trim())) || [];
+  const [one, other] = texts.map((text) => textNumber(text, comma));
   if (!one || !other || !('value' in one) || !('value' in other)) return undefined;
-  const unit = other.behind === '' ? farmUnit('length', reader.system) : unitOfText(other.behind, true);
+  const heading = String(tab.values[list.headingRow - 1]?.[column - 1] ?? '');
+  const bare = headingUnit(heading, 'length') ?? farmUnit('length', system);
+  const unit = other.behind === '' ? bare : unitOfText(other.behind, true);
   const first = one.behind === '' ? unit : unitOfText(one.behind, true);
   const units = [first, unit].map((name) => name && LIST_UNITS[name]);
   const [a, b] = units;
   if (a?.quantity !== 'length' || b?.quantity !== 'length') return undefined;
   const area = one.value * a.factor * other.value * b.factor;
   if (!(area > 0)) return undefined;
-  reader.readings.push(`${shownAt(reader, 'area')} as ${plainNumber(area, 4)} m²`);
+  readings.push(`${cellOnTab(tab.name, row, column)} “${cell}” as ${plainNumber(area, 4)} m²`);
   return area;
 }
 
-/** The area, or width × length where no area is typed. */
+const SIDES = /^(.*\d.*?)\s*[x×*]\s*(\d.*)$/i;
+
+/** The area, or width × length where no area is typed, or else two sides in a column that is read for nothing. */
 function readArea(reader: RowReader): number | undefined {
-  const sides = hasCell(reader, 'width') || hasCell(reader, 'length');
-  const typed = sidesIn(reader);
+  const own = placeOf(reader, 'area');
+  const typed = own && sidesIn(reader, own.column);
   if (typed !== undefined) return typed;
-  if (hasCell(reader, 'area') || !sides) {
-    const field = placeOf(reader, 'area') ? 'area' : 'width';
-    return readAmount(reader, field, { above: 0 });
+  if (hasCell(reader, 'area')) return readAmount(reader, 'area', { above: 0 });
+  if (!hasCell(reader, 'width') && !hasCell(reader, 'length')) {
+    const beside = unreadTexts(reader).filter(({ text }) => SIDES.test(text));
+    const sides = beside.length === 1 ? sidesIn(reader, beside[0]!.column) : undefined;
+    return sides ?? readAmount(reader, own ? 'area' : 'width', { above: 0 });
   }
   const width = readAmount(reader, 'width', { above: 0 });
   const length = readAmount(reader, 'length', { above: 0 });

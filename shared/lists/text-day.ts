@@ -9,6 +9,8 @@ export type TextDay =
   | { readonly either: readonly [Day, Day] };
 
 const NUMBERS = /^(\d{1,4})([./-])\s?(\d{1,4})(?:\2\s?(\d{2,4})?)?$/;
+/** "v. 38", "KW 38/2026": a week of ISO 8601. */
+const WEEK = /^(?:v\.|week|wk|kw|woche|vecka|uge|uke|semaine|sem\.)\s*(\d{1,2})(?:[\s,/-]+(20\d\d))?$/;
 /** Words that stand between day, month and year. */
 const SMALL_WORDS = /^(st|nd|rd|th|of|the|on|den|de|di|der|am|le|er|el|il|o|d|em|op)$/;
 /** Centuries are left out of short years: pigs are of this one. */
@@ -17,6 +19,8 @@ const CENTURY = 2000;
 /** The day or month that a text names; undefined where it names none, or a day without a year and `today` is unknown. */
 export function textDay(text: string, order: DateOrder, today: Day | undefined): TextDay | undefined {
   const plain = text.trim();
+  const [, week, ofYear] = WEEK.exec(fold(plain)) ?? [];
+  if (week !== undefined) return weekOf(Number(week), ofYear, today);
   const [, a, mark, b, c] = NUMBERS.exec(plain) ?? [];
   if (a === undefined || b === undefined) return inWords(plain, today);
   if (a.length === 4) return c === undefined ? monthOf(yearOf(a), Number(b)) : dayOf(yearOf(a), b, c);
@@ -98,6 +102,25 @@ function nearest(month: number, day: number | undefined, today: Day | undefined)
   });
   return near.sort((p, q) => Math.abs(p.first - today) - Math.abs(q.first - today))[0];
 }
+
+const WEEK_DAYS = 7;
+
+/** From Monday to Sunday; without a year the nearest to today. The week with 4 January is the first (ISO 8601). */
+function weekOf(week: number, ofYear: string | undefined, today: Day | undefined): TextDay | undefined {
+  if (week < 1 || week > LONGEST_YEAR_WEEKS || (ofYear === undefined && today === undefined))
+    return undefined;
+  const near = civilFromDay(today ?? 0).year;
+  const years = ofYear === undefined ? [near - 1, near, near + 1] : [Number(ofYear)];
+  const mondays = years.map((year) => {
+    const fourth = dayFromCivil(year, 1, 4);
+    return fourth - ((((fourth - A_MONDAY) % WEEK_DAYS) + WEEK_DAYS) % WEEK_DAYS) + WEEK_DAYS * (week - 1);
+  });
+  const [first] = mondays.sort((p, q) => Math.abs(p - (today ?? p)) - Math.abs(q - (today ?? q)));
+  return first === undefined ? undefined : { first, last: first + WEEK_DAYS - 1 };
+}
+
+const LONGEST_YEAR_WEEKS = 53;
+const A_MONDAY = dayFromCivil(2026, 1, 5);
 
 /** Lower case without accents, as growers also type words. */
 export function fold(text: string): string {

@@ -26,7 +26,9 @@ export function undatedWeights(
   const rows = groups.flatMap(({ name, cells, herd = [] }) => {
     const { row } = cells.name!;
     const isLogged = herd.some(({ weightKg }) => weightKg !== undefined);
-    return isLogged || isBlank(row, weight) || !isBlank(row, weighedOn) ? [] : [{ row, name: name.trim() }];
+    return isLogged || !cells.weight || isBlank(row, weight) || !isBlank(row, weighedOn)
+      ? []
+      : [{ row, name: name.trim() }];
   });
   if (rows.length === 0) return undefined;
   const place = weighedOn === undefined ? { headingRow: list.headingRow } : {};

@@ -5,8 +5,17 @@ import type { TabContent } from '../contract';
 import type { Day } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
 import { rowKind } from './list-rows';
+import { meantName } from './meant-name';
 import type { FoundList, GroupList, ListProblem } from './model';
-import { type DateHabits, hasCell, nameKey, type RowReader, readAmount, readDay } from './read-list-cell';
+import {
+  type DateHabits,
+  hasCell,
+  nameKey,
+  nameOf,
+  type RowReader,
+  readAmount,
+  readDay,
+} from './read-list-cell';
 import { writingOfList } from './writing-of-list';
 
 export interface Weighing {
@@ -14,6 +23,8 @@ export interface Weighing {
   readonly day: Day;
   /** Where it stands: Weights!C12. */
   readonly cell: string;
+  /** What the group is called there. */
+  readonly name: string;
 }
 
 /** Whether a list is a log of weighings: groups with days and weights, but no head. */
@@ -27,10 +38,14 @@ interface OnTab {
 }
 
 /** Whether a list of groups with head and weight stands beside one of mostly the same groups that lacks the weights alone. */
-export function isLogOf(bare: OnTab, { tab, list }: OnTab): boolean {
-  if (list.kind !== 'groups' || list.missing.length > 0) return false;
-  const [known, names] = [namesIn(bare), namesIn({ tab, list })];
-  return 2 * names.filter((name) => known.includes(name)).length > names.length;
+export function isLogOf(bare: OnTab, log: OnTab): boolean {
+  return log.list.kind === 'groups' && log.list.missing.length === 0 && isAbout(bare, log);
+}
+
+/** Whether most names of a log are groups of the list: feed bought "for sows" is no weighing. */
+export function isAbout(list: OnTab, log: OnTab): boolean {
+  const [known, names] = [namesIn(list), [...new Set(namesIn(log))]];
+  return 2 * names.filter((name) => meantName(name, known) !== undefined).length > names.length;
 }
 
 function namesIn({ tab, list }: OnTab): string[] {
@@ -44,19 +59,22 @@ export function asWeighingLog(list: FoundList): FoundList {
   return { ...list, columns, missing: ['head'] } as FoundList;
 }
 
-/** The last weighing of each group by `nameKey`; rows that cannot be read tell nothing. */
+/** The last weighing of each group of a list by `nameKey`; rows that cannot be read tell nothing. */
 export function lastWeighings(
   tabs: readonly TabContent[],
-  logs: readonly FoundList[],
+  all: readonly FoundList[],
+  groups: OnTab,
   system: UnitSystem,
   comma: boolean,
   dates: DateHabits,
 ): ReadonlyMap<string, Weighing> {
   const last = new Map<string, Weighing>();
-  for (const log of logs) {
+  const known = namesIn(groups);
+  for (const log of all.filter(isWeighingLog)) {
     const tab = tabs.find(({ name }) => name === log.tab);
     const list = log as unknown as GroupList;
-    for (let row = log.firstRow; tab && row <= Math.min(log.lastRow, tab.values.length); row++) {
+    if (!tab || !isAbout(groups, { tab, list: log })) continue;
+    for (let row = log.firstRow; row <= Math.min(log.lastRow, tab.values.length); row++) {
       if (rowKind({ tab, row: log.headingRow, columns: list.columns }, row) !== 'item') continue;
       const unread: ListProblem[] = [];
       const writing = writingOfList(tab, list, { comma, dates });
@@ -74,9 +92,11 @@ export function lastWeighings(
       const weightKg = readAmount(reader, 'weight', { above: 0 });
       const day = readDay(reader, 'weighedOn');
       if (weightKg === undefined || day === undefined) continue;
-      const key = nameKey(String(tab.values[row - 1]?.[(list.columns.name ?? 1) - 1]));
+      const name = nameOf(reader);
+      const key = meantName(nameKey(name), known);
+      if (key === undefined) continue;
       const cell = cellOnTab(tab.name, row, list.columns.weight ?? 1);
-      if (day >= (last.get(key)?.day ?? -Infinity)) last.set(key, { weightKg, day, cell });
+      if (day >= (last.get(key)?.day ?? -Infinity)) last.set(key, { weightKg, day, cell, name });
     }
   }
   return last;

@@ -26,7 +26,7 @@ import { headingTexts } from '../lists/recalled-list';
 import { standingProblems } from '../lists/standing-place';
 import { type UndatedWeights, undatedWeights } from '../lists/undated-weights';
 import { volatileFiguresNotes } from '../lists/volatile-figures';
-import { isWeighingLog, lastWeighings } from '../lists/weighings';
+import { lastWeighings, type Weighing } from '../lists/weighings';
 import { dateOrder } from '../locale/date-order';
 import { decimalComma } from '../locale/decimal-comma';
 import { fixedFiguresNotes } from '../table/fixed-figures';
@@ -89,7 +89,9 @@ export function growerLists(
   const paddocks = paddockTab
     ? readPaddocks(paddockTab, paddockList, units, comma, dates)
     : { paddocks: [], remarks: [], unused: [], ...NOTHING };
-  const weighings = lastWeighings(book.tabs, all.filter(isWeighingLog), units, comma, dates);
+  const weighings = groupTab
+    ? lastWeighings(book.tabs, all, { tab: groupTab, list: chosen.groups! }, units, comma, dates)
+    : NO_WEIGHINGS;
   const isKnown = (name: string): boolean => weighings.has(nameKey(name)) || isBreedingName(name);
   const names = new Set(paddocks.paddocks.map(({ name }) => nameKey(name)));
   const isPaddock = (name: string): boolean => names.size === 0 || names.has(nameKey(name));
@@ -103,7 +105,11 @@ export function growerLists(
     paddocks: [...columnDoubts(paddockTab, chosen.paddocks), ...paddocks.problems],
     groups: [...columnDoubts(groupTab, chosen.groups), ...groups.problems, ...herd.problems],
   };
-  const isRead = paddocks.problems.length + groups.problems.length + herd.problems.length === 0;
+  const isClear = paddocks.problems.length + groups.problems.length + herd.problems.length === 0;
+  const wrongCells = new Set([...paddocks.problems, ...groups.problems].map(({ cell }) => cell));
+  const isWrong = (cell: string): boolean => wrongCells.has(cell);
+  // Its area comes from its sides.
+  const isRead = (name: string): boolean => names.has(nameKey(name));
   const standing = standingProblems(herd.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
   return {
     tabOf,
@@ -115,11 +121,12 @@ export function growerLists(
     },
     paddocks: paddocks.paddocks,
     groups: herd.groups,
-    problems: [...wrong.paddocks, ...wrong.groups, ...(isRead ? standing : [])],
+    problems: [...wrong.paddocks, ...wrong.groups, ...(isClear ? standing : [])],
     wrong,
     lacking: [
-      paddockTab && missingFigures({ tab: paddockTab, list: paddockList }, units),
-      groupTab && missingFigures({ tab: groupTab, list: groupList }, units, isKnown),
+      paddockTab &&
+        missingFigures({ tab: paddockTab, list: paddockList }, units, { isKnown: isRead, isWrong }),
+      groupTab && missingFigures({ tab: groupTab, list: groupList }, units, { isKnown, isWrong }),
     ].filter((one) => one !== undefined),
     undated: groupTab && undatedWeights({ tab: groupTab, list: groupList }, herd.groups),
     remarks: paddocks.remarks,
@@ -141,6 +148,7 @@ function withTexts<List extends GrowerList>(list: List): List {
   return { ...list, texts: headingTexts(list as unknown as FoundList) };
 }
 
+const NO_WEIGHINGS: ReadonlyMap<string, Weighing> = new Map();
 const NOTHING = { problems: [], notes: [], leftOut: [] };
 
 function copiesOf({ tabs, overview: { blocks } }: Book): readonly string[] {

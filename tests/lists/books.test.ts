@@ -2,11 +2,11 @@
 import { describe, expect, it } from 'vitest';
 import { dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
 import { findLists } from '../../shared/lists/find-lists';
-import type { GroupList, PaddockList } from '../../shared/lists/model';
+import type { FoundList, GroupList, PaddockList } from '../../shared/lists/model';
 import { readGroups } from '../../shared/lists/read-groups';
 import { readPaddocks } from '../../shared/lists/read-paddocks';
 import { standingProblems } from '../../shared/lists/standing-place';
-import { isWeighingLog, lastWeighings } from '../../shared/lists/weighings';
+import { lastWeighings } from '../../shared/lists/weighings';
 import type { PlanRules } from '../../shared/plan/model';
 import { planRotation } from '../../shared/plan/plan-rotation';
 import { fromToday, planProblem } from '../../shared/tasks/rotation/plan-problem';
@@ -26,9 +26,10 @@ function read(book: Book) {
   const land = found.find(({ kind }) => kind === 'paddocks') as unknown as PaddockList;
   const pigs = found.find(({ kind }) => kind === 'groups') as unknown as GroupList;
   const day = { order: book.order, today: dayFromIso(book.today)! };
-  const weighings = lastWeighings(book.tabs, found.filter(isWeighingLog), book.system, book.comma, day);
-  const dates = { ...day, weighings };
   const tabOf = (name: string) => book.tabs.find((one) => one.name === name)!;
+  const groupList = { tab: tabOf(pigs.tab), list: pigs as unknown as FoundList };
+  const weighings = lastWeighings(book.tabs, found, groupList, book.system, book.comma, day);
+  const dates = { ...day, weighings };
   const { paddocks, ...land_ } = readPaddocks(tabOf(land.tab), land, book.system, book.comma, dates);
   const { groups, ...pigs_ } = readGroups(tabOf(pigs.tab), pigs, book.system, book.comma, dates);
   return {

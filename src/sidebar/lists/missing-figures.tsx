@@ -30,11 +30,11 @@ export function MissingFiguresAsked({ book, lacks }: { book: Book; lacks: Missin
       reread();
     });
   const fields = (rows: readonly RowWithout[]) =>
-    rows.map(({ row, name, cell, weighed = 'today' }) => (
+    rows.map(({ row, name, cell, weighed = 'today', unread }) => (
       <InputField
         key={row}
         label={`${field === 'area' ? 'Area' : `Weight of one pig, as of ${weighed}`}: ${name} (${unit})`}
-        hint={cell}
+        hint={unread === undefined ? cell : `${cell}, in place of “${unread}”`}
         value={typed[row] ?? ''}
         onChange={(value) => setTyped((now) => ({ ...now, [row]: value }))}
       />
@@ -53,7 +53,7 @@ export function MissingFiguresAsked({ book, lacks }: { book: Book; lacks: Missin
           ? `The list has no column for it: “${heading.text}” is written into ${column}${heading.row}, at its right edge. `
           : ''}
         {lacks.weighedOn ? 'A weight without a day of weighing gets today’s. ' : ''}
-        Only blank cells are filled. What you leave blank stays blank.
+        What you leave blank stays as it is. A dash leaves one out of the plan.
       </p>
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
     </>
@@ -61,7 +61,7 @@ export function MissingFiguresAsked({ book, lacks }: { book: Book; lacks: Missin
   if (needed.length > 0)
     return (
       <Notice kind="warning">
-        the {field} is missing for {needed.map(({ name }) => `“${name}”`).join(', ')}.{form}
+        the {field} is missing or cannot be read for {needed.map(({ name }) => `“${name}”`).join(', ')}.{form}
       </Notice>
     );
   return (

@@ -1,0 +1,235 @@
+/** Habits of farm books, each in a small invented one: what is read, what is asked, what is told. */
+import { expect, test } from 'vitest';
+import { dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
+import { filledFigures } from '../../shared/lists/missing-figures';
+import { growerLists } from '../../shared/tasks/grower-lists';
+import { openWorkbook, portOf, type StartCell, type Workbook } from '../../src/headless';
+import { readBook } from '../hard-use/rotation-task';
+import { scriptText } from '../tasks/script-text';
+
+const TODAY = '2026-09-30';
+const open = async (tabs: Record<string, StartCell[][]>, locale = 'en_GB') =>
+  openWorkbook({ tabs, locale, today: TODAY, codeJs: await scriptText() });
+const lists = (farm: Workbook) => growerLists(readBook(farm), 'metric');
+const iso = (day: number | undefined) => (day === undefined ? undefined : isoFromDay(day));
+const d = (day: string): StartCell => ({ d: day });
+const t = (text: string): StartCell => ({ text });
+
+const LAND: StartCell[][] = [
+  ['Paddock', 'Area (ha)'],
+  ['Hazel', 0.4],
+  ['Beech', 0.5],
+  ['3', 0.6],
+];
+const PIGS: StartCell[][] = [
+  ['Group', 'Head'],
+  ['Amber lot (gilts and barrows)', 12],
+  ['Slate lot', 20],
+];
+
+/** What a page sends when these answers are typed. */
+async function fill(farm: Workbook, field: 'area' | 'weight', typed: Record<number, string>): Promise<void> {
+  const lacks = lists(farm).lacking.find((one) => one.field === field)!;
+  const filled = filledFigures(lacks, typed, { comma: false, today: dayFromIso(TODAY)! });
+  if ('problem' in filled) throw new Error(filled.problem);
+  await portOf(farm)('changeCells', { cells: [...filled.cells] });
+}
+
+test('weights come out of a log by group, under a shortened name too, with a week for a day', async () => {
+  const scales: StartCell[][] = [
+    ['Week', 'Group', 'head', 'av'],
+    [t('v. 36'), 'Slate lot', 20, 31],
+    [t('v. 39'), 'Amber lot', 4, t('72,5 kg')],
+    [t('v. 39'), 'Slate lot', 20, 38],
+  ];
+  const { groups, problems, notes } = lists(await open({ LAND, PIGS, scales }, 'sv_SE'));
+  expect(problems).toEqual([]);
+  // Monday of week 39 of 2026 is 21 September (ISO 8601: 4 January 2026, a Sunday, lies in week 1).
+  expect(groups.map(({ name, weightKg, weighedOn }) => [name, weightKg, iso(weighedOn)])).toEqual([
+    ['Amber lot (gilts and barrows)', 72.5, '2026-09-21'],
+    ['Slate lot', 38, '2026-09-21'],
+  ]);
+  expect(notes.groups).toContain(
+    'The weight of “Amber lot (gilts and barrows)” is read from scales!D3 (“Amber lot” there).',
+  );
+});
+
+test('feed bought for groups is no weighing of them', async () => {
+  const bills: StartCell[][] = [
+    ['Date', 'Product', 'kg'],
+    [d('2026-07-01'), 'Slate lot', 1500],
+    [d('2026-07-20'), 'rearer', 2000],
+    [d('2026-08-11'), 'finisher', 2500],
+    [d('2026-09-02'), 'rearer', 2000],
+  ];
+  const { groups, lacking } = lists(await open({ bills, LAND, PIGS }));
+  expect(groups).toEqual([]);
+  expect(lacking.map(({ field, rows }) => [field, rows.map(({ row }) => row)])).toEqual([['weight', [2, 3]]]);
+});
+
+test('a litter list beside the groups does not take their weights', async () => {
+  const pigs: StartCell[][] = [
+    ['Group', 'Head', 'Weight (kg)', '', 'Litter', 'Born'],
+    ['Amber', 12, 57, '', 'Vera', 9],
+    ['Slate', 20, 31, '', 'Ida', 11],
+  ];
+  const { groups } = lists(await open({ LAND, pigs }));
+  expect(groups.map(({ name, head }) => [name, head])).toEqual([
+    ['Amber', 12],
+    ['Slate', 20],
+  ]);
+});
+
+test('a name that may be two groups takes no weight', async () => {
+  const pigs: StartCell[][] = [
+    ['Group', 'Head'],
+    ['Red early', 12],
+    ['Red late', 20],
+  ];
+  const scales: StartCell[][] = [
+    ['Date', 'Group', 'Weight (kg)'],
+    [d('2026-09-01'), 'Red early', 44],
+    [d('2026-09-02'), 'Red', 99],
+    [d('2026-09-03'), 'Red', 98],
+    [d('2026-09-04'), 'Red late', 21],
+  ];
+  const { groups } = lists(await open({ LAND, pigs, scales }));
+  expect(groups.map(({ weightKg }) => weightKg)).toEqual([44, 21]);
+});
+
+test('a log of moves is never taken before the list of groups, numbers for names included', async () => {
+  const moves: StartCell[][] = [
+    ['Lot', 'Paddock', 'in', 'out'],
+    ...[1, 2, 1, 2, 1, 2].map((name, i): StartCell[] => [name, 'Hazel', d(`2026-08-0${i + 1}`), '']),
+  ];
+  const pigs: StartCell[][] = [
+    ['Lot', 'Where'],
+    [1, 'Hazel'],
+    [2, 'Beech'],
+  ];
+  const { chosen } = lists(await open({ LAND, moves, pigs }));
+  expect(chosen.groups?.tab).toBe('pigs');
+});
+
+test('lists side by side end where each has its own table below', async () => {
+  const farm: StartCell[][] = [
+    ['Paddock', 'Area', 'Remark', '', 'Group', 'Head', 'Weight (kg)'],
+    ['Hazel', t('0.4 ha'), '', '', 'Amber', 12, 60],
+    ['Beech', t('0.5 ha'), '', '', 'Slate', 20, 30],
+    ['Alder', t('0.5 ha'), '', '', '', '', ''],
+    ['Rowan', t('0.6 ha'), '', '', 'group', 'off', 'on to'],
+    ['Aspen', t('0.7 ha'), '', '', 'Amber', 'Beech', 'Hazel'],
+  ];
+  const { paddocks, groups, problems, notes } = lists(await open({ farm }));
+  expect(problems).toEqual([]);
+  expect(paddocks).toHaveLength(5);
+  expect(groups.map(({ name }) => name)).toEqual(['Amber', 'Slate']);
+  expect(notes.groups).toContain(
+    'Not read as groups: what stands from farm!E5 (“group”) on, as a table of its own.',
+  );
+});
+
+test('sides in another column stand for an area that is blank, in the unit of their heading, told', async () => {
+  const land: StartCell[][] = [
+    ['Paddock', 'Fence (ft)', 'Acres'],
+    ['Hazel', t('100 x 200'), ''],
+    ['Beech', t('100 x 200'), 0.5],
+  ];
+  const { paddocks, lacking, notes } = lists(await open({ land }));
+  // 20,000 ft² × 0.09290304 m² (international foot, 0.3048 m, 1959); 0.5 ac × 4046.8564224 m².
+  expect(paddocks.map(({ areaSquareMeters }) => areaSquareMeters)).toEqual([
+    expect.closeTo(1858.0608, 6),
+    expect.closeTo(2023.4282, 4),
+  ]);
+  expect(lacking).toEqual([]);
+  expect(notes.paddocks.join()).toContain('land!B2 “100 x 200” as 1858');
+});
+
+test('a place and since when in one cell; a weight and its day in another', async () => {
+  const pigs: StartCell[][] = [
+    ['Group', 'Head', 'Weight', 'Where'],
+    ['Amber', 12, t('61 kg (12/9)'), t('Hazel since 14/9')],
+    ['Slate', 20, t('30 kg (20/9)'), t('paddock 3')],
+  ];
+  const { groups, problems } = lists(await open({ LAND, pigs }));
+  expect(problems).toEqual([]);
+  expect(
+    groups.map(({ weightKg, weighedOn, standsIn }) => [
+      weightKg,
+      iso(weighedOn),
+      standsIn?.paddock,
+      iso(standsIn?.since),
+    ]),
+  ).toEqual([
+    [61, '2026-09-12', 'Hazel', '2026-09-14'],
+    [30, '2026-09-20', '3', TODAY],
+  ]);
+});
+
+test('what cannot be read is asked and written over; a dash leaves one out, told', async () => {
+  const pigs: StartCell[][] = [
+    ['Group', 'Head', 'Weight (kg)'],
+    ['Amber', 12, t('5 @')],
+    ['Litters', 20, ''],
+  ];
+  const farm = await open({ LAND, pigs });
+  expect(lists(farm).lacking[0]?.rows).toEqual([
+    { row: 2, name: 'Amber', cell: 'pigs!C2', unread: '5 @', isLone: false },
+    { row: 3, name: 'Litters', cell: 'pigs!C3', isLone: false },
+  ]);
+  await fill(farm, 'weight', { 2: '57.5', 3: '-' });
+  expect(farm.values('pigs').map((row) => row[2])).toEqual(['Weight (kg)', 57.5, '-']);
+  const { groups, problems, notes } = lists(farm);
+  expect(problems).toEqual([]);
+  expect(groups.map(({ name, weightKg }) => [name, weightKg])).toEqual([['Amber', 57.5]]);
+  expect(notes.groups).toContain('pigs!C3: “Litters” has a dash for its weight and is left out.');
+});
+
+test('weights and their day go into free columns where another list stands close by', async () => {
+  const pigs: StartCell[][] = [
+    ['Group', 'Head', '', 'Litter', 'Alive'],
+    ['Amber', 12, '', 'Vera', 9],
+    ['Slate', 20, '', 'Ida', 11],
+  ];
+  const farm = await open({ LAND, pigs });
+  await fill(farm, 'weight', { 2: '57.5', 3: '30' });
+  const { groups, problems, undated } = lists(farm);
+  expect([problems, undated]).toEqual([[], undefined]);
+  expect(groups.map(({ weightKg, weighedOn }) => [weightKg, iso(weighedOn)])).toEqual([
+    [57.5, TODAY],
+    [30, TODAY],
+  ]);
+});
+
+test('names in a row with nothing beside them are paddocks whose area is asked', async () => {
+  const land: StartCell[][] = [
+    ['Paddock', 'Area (ha)'],
+    ['By the oak'],
+    ['Hazel', 0.4],
+    ['Strip 1'],
+    ['Strip 2'],
+    ['Beech', 0.5],
+  ];
+  const [area] = lists(await open({ land })).lacking;
+  expect(area?.rows.filter(({ isLone }) => !isLone).map(({ name }) => name)).toEqual(['Strip 1', 'Strip 2']);
+});
+
+test('a boar with the sows is told and not counted; other animals are told, remarks before the names too', async () => {
+  const land: StartCell[][] = [
+    ['Remark', 'Paddock', 'Area (ha)'],
+    ['sheep till Christmas', 'Hazel', 0.4],
+    ['sheep netting', 'Beech', 0.5],
+  ];
+  const pigs: StartCell[][] = [
+    ['Group', 'Head', 'Weight (kg)', 'Weighed on', 'Paddock'],
+    ['Sows', 5, 210, d('2026-09-01'), 'Hazel'],
+    ['Boar', 1, 260, d('2026-09-01'), 'Hazel'],
+  ];
+  const { groups, problems, notes, unused } = lists(await open({ land, pigs }));
+  expect(problems).toEqual([]);
+  expect(groups.map(({ name }) => name)).toEqual(['Sows']);
+  expect(notes.groups).toContain(
+    'pigs!A3: “Boar” stands with “Sows” and is not counted. To count it, add its pigs to the head of “Sows”.',
+  );
+  expect(unused.map(({ paddock }) => paddock.name)).toEqual(['Hazel']);
+});
