@@ -1,5 +1,5 @@
 import type { BlockInfo } from '../contract';
-import type { FoundList } from './model';
+import type { CellPlace, FoundList } from './model';
 
 /** The rectangle that a list takes: every heading near it down to its last row. */
 export function listArea({ tab, kind, headingRow, lastRow, headings, columns }: FoundList): BlockInfo {
@@ -13,4 +13,21 @@ export function listArea({ tab, kind, headingRow, lastRow, headings, columns }: 
     rows: lastRow - headingRow + 1,
     columns: Math.max(...all) - column + 1,
   };
+}
+
+/** The same without the headings that a gap parts from it: those of a list beside it. */
+export function ownArea(list: FoundList): BlockInfo {
+  const known = new Set(list.headings.map(({ column }) => column));
+  const columns = Object.values(list.columns);
+  let [first, last] = [Math.min(...columns), Math.max(...columns)];
+  while (known.has(first - 1)) first -= 1;
+  while (known.has(last + 1)) last += 1;
+  return listArea({
+    ...list,
+    headings: list.headings.filter(({ column }) => column >= first && column <= last),
+  });
+}
+
+export function isInside({ row, column, rows, columns }: BlockInfo, at: CellPlace): boolean {
+  return at.row >= row && at.row < row + rows && at.column >= column && at.column < column + columns;
 }

@@ -2,7 +2,10 @@
 import { dateWords } from '../block/date-words';
 import type { Selection, TabContent } from '../contract';
 import type { ListUnit } from '../units/unit-words';
+import { findLists } from './find-lists';
 import { headingUnit } from './heading-unit';
+import { isInside, ownArea } from './list-area';
+import { lyingLists } from './lying-lists';
 import { missingFields } from './missing-fields';
 import type { FoundList, GroupField, ListKind, PaddockField } from './model';
 import { pointedList } from './pointed-list';
@@ -50,7 +53,10 @@ export function listFromSelection(
   selection: Selection,
   tab: TabContent | undefined,
 ): FoundList {
-  const list = tab && pointedList(kind, tab, selection);
+  const found = tab ? findLists([tab]).filter((one) => isInside(ownArea(one), selection)) : [];
+  const [lying] = tab && found.length === 0 ? lyingLists(kind, [tab], selection) : [];
+  if (lying) throw new Error(lying);
+  const list = found.find((one) => one.kind === kind) ?? (tab && pointedList(kind, tab, selection));
   if (list) return list;
   throw new Error(
     `No row of headings was found at or above ${selection.a1} of “${selection.tab}”. Select a cell of the list. If you have just typed there, press “Read the spreadsheet again” first.`,

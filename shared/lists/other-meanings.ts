@@ -35,6 +35,10 @@ const OTHER: Readonly<Partial<Record<PaddockField | GroupField, RegExp>>> = {
   area: /\b(per (?!paddock|field|plot|pasture|strip)\w+|rent|cost|price|stocking|density|rate|pigs (acre|hectare))\b/,
   head: new RegExp(`\\b(lost|died|dead|deaths|sold|culled)\\b|${ENTRY.source}`),
   weight: NOT_LIVE,
+  /** The day they came or were born. */
+  weighedOn: new RegExp(
+    `${ENTRY.source}|\\b(born|birth|farrow\\w*|geb\\w*|nes?|nati|nascid\\w*|nacid\\w*|fodd\\w*|fodt)\\b`,
+  ),
   untilWeight: NOT_LIVE,
   /** A gain of another time than a day or a week, or feed for it. */
   dailyGain: /\b(total|month|monthly|year|yearly|annual|since|date|feed|cost|ratio|conversion)\b/,

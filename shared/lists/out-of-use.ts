@@ -10,7 +10,7 @@ const OTHER_ANIMALS =
  */
 export const OUT_OF_USE = new RegExp(
   `\\b(${[
-    'no (pigs|hogs)|not this (year|season)|not in use|not used|unused|out of use|do not use|hay|silage|reseed\\w*|in crop|cropped|closed|shut',
+    `no (pigs|hogs)|not this (year|season)|not in use|not used|unused|out of use|do not use|don'?t use|hay|silage|reseed\\w*|in crop|cropped|closed|shut`,
     'keine schweine|(dieses jahr|heuer) nicht|nicht (nutzen|genutzt|dieses jahr|heuer)|heu|silage|neuansaat|gesperrt',
     'pas de (porcs|cochons)|pas cette annee|hors service|foin|ensilage|fermee?s?(?! (du|le|la|de))',
     'sin cerdos|este ano no|no usar|fuera de uso|heno|cerrad[oa]',
@@ -20,7 +20,8 @@ export const OUT_OF_USE = new RegExp(
     'inga grisar|inte i ar|anvands (ej|inte)|stangd',
     'ingen gris(e|er)|ikke i ar|(bruges|brukes) ikke|lukket|stengt',
     '(leased|let|rented) (out|to)|verpachtet|vermietet|louee? a|en location|arrendad[oa]|alquilad[oa]|affittat[oa]|in affitto',
-    `(${OTHER_ANIMALS})(?! (wire|fenc|net))|farrowing only|sick pen|ne compte pas`,
+    `(${OTHER_ANIMALS})(?! (wire|fenc|net))`,
+    'farrow\\w*|sick (pen|pigs)|abferkel\\w*|mise bas|infirmerie|parideras|partos|figliat\\w*|kraamhok|grisning|ne compte pas',
     'alugad[oa]|verpacht|verhuurd|utarrenderad|uthyrd|udlejet|bortforpagtet|utleid|bortleid|leid bort',
   ].join('|')})(?![\\p{L}])`,
   'u',

@@ -113,12 +113,18 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
     ...(until !== undefined && { until }),
     ...(untilWeightKg !== undefined && { untilWeightKg }),
     ...(standsIn && { standsIn }),
-    cells: Object.fromEntries(
-      GROUP_FIELDS.flatMap((f) =>
-        placeOf(reader, f) && !(logged && f === 'weight') ? [[f, placeOf(reader, f)]] : [],
-      ),
-    ),
+    cells: cellsOf(reader, logged !== undefined),
   };
+}
+
+/** The cell of each field that was read: not that of a weight which a log knows better. */
+function cellsOf(reader: RowReader, isLogged: boolean): ReadGroup['cells'] {
+  const isRemarked = !hasCell(reader, 'weighedOn') && remarkedDay(reader, 'weight') !== undefined;
+  const own = GROUP_FIELDS.flatMap((field) => {
+    const place = placeOf(reader, field === 'weighedOn' && isRemarked ? 'weight' : field);
+    return place && !(isLogged && (field === 'weight' || field === 'weighedOn')) ? [[field, place]] : [];
+  });
+  return Object.fromEntries(own);
 }
 
 function nameCell(reader: RowReader): string {
@@ -182,7 +188,10 @@ function readWeighedOn(reader: RowReader): Day | undefined {
     typeof cell === 'string' && /\p{L}/u.test(cell) && !isErrorWire(cell) && !isDay(reader, 'weighedOn');
   const isGiven = hasCell(reader, 'weighedOn') && !isWords;
   const remarked = isGiven ? undefined : remarkedDay(reader, 'weight');
-  if (remarked !== undefined) return remarked;
+  if (remarked !== undefined) {
+    reader.readings.push(`${shownAt(reader, 'weight')} as of ${isoFromDay(remarked)}`);
+    return remarked;
+  }
   if (isGiven || today === undefined) return readDay(reader, 'weighedOn');
   const given = isWords
     ? `${shownAt(reader, 'weighedOn')} is no day`

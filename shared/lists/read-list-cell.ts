@@ -165,9 +165,7 @@ export function withoutRemark(text: string): string {
 export function remarkedDay(reader: RowReader, field: ListField): Day | undefined {
   const [, remark] = REMARK.exec(String(cellOf(reader, field))) ?? [];
   const read = remark === undefined ? undefined : textDay(remark, reader.dates.order, reader.dates.today);
-  if (!read || !('first' in read)) return undefined;
-  reader.readings.push(`${shownAt(reader, field)} as of ${isoFromDay(read.first)}`);
-  return read.first;
+  return read && 'first' in read ? read.first : undefined;
 }
 
 type CellNumber =

@@ -26,7 +26,7 @@ export function undatedWeights(
   const rows = groups.flatMap(({ name, cells, herd = [] }) => {
     const { row } = cells.name!;
     const isLogged = herd.some(({ weightKg }) => weightKg !== undefined);
-    return isLogged || !cells.weight || isBlank(row, weight) || !isBlank(row, weighedOn)
+    return isLogged || !cells.weight || isBlank(row, weight) || !isBlank(row, cells.weighedOn?.column)
       ? []
       : [{ row, name: name.trim() }];
   });

@@ -6,6 +6,7 @@ import { columnDoubts } from '../lists/column-doubts';
 import { foundLists } from '../lists/found-lists';
 import { listAgain } from '../lists/list-again';
 import { lostHeadings } from '../lists/lost-headings';
+import { lyingLists } from '../lists/lying-lists';
 import { type MissingFigures, missingFigures } from '../lists/missing-figures';
 import type {
   FoundList,
@@ -25,6 +26,7 @@ import { type PaddocksRead, readPaddocks } from '../lists/read-paddocks';
 import { headingTexts } from '../lists/recalled-list';
 import { standingProblems } from '../lists/standing-place';
 import { type UndatedWeights, undatedWeights } from '../lists/undated-weights';
+import { unreadMoves } from '../lists/unread-moves';
 import { volatileFiguresNotes } from '../lists/volatile-figures';
 import { lastWeighings, type Weighing } from '../lists/weighings';
 import { dateOrder } from '../locale/date-order';
@@ -78,6 +80,7 @@ export function growerLists(
   };
   // A heading that the grower left out on this page is not missed.
   const lost = (kind: ListKind): string[] => (own[kind] ? [] : lostHeadings(remembered[kind], chosen[kind]));
+  const lying = (kind: ListKind): readonly string[] => (chosen[kind] ? [] : lyingLists(kind, book.tabs));
   const tabOf = (list: FoundList | undefined) => tabNamed(book, list?.tab);
   const { locale, today } = book.overview;
   const comma = decimalComma(locale);
@@ -98,6 +101,8 @@ export function growerLists(
   const groups = groupTab
     ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings, isPaddock })
     : { groups: [], ...NOTHING };
+  const moves =
+    groupTab && chosen.groups ? unreadMoves({ tab: groupTab, list: chosen.groups }, all, tabOf) : [];
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
     tab && list ? [...fixedFiguresNotes({ tab, list }, units), ...volatileFiguresNotes({ tab, list })] : [];
   const herd = groupsWithHerd(book, groups.groups);
@@ -134,11 +139,19 @@ export function growerLists(
     notes: {
       paddocks: [
         ...lost('paddocks'),
+        ...lying('paddocks'),
         ...notesOf(paddocks),
         ...fixedIn(paddockTab, chosen.paddocks),
         ...copiesOf(book),
       ],
-      groups: [...lost('groups'), ...notesOf(groups), ...fixedIn(groupTab, chosen.groups), ...herd.notes],
+      groups: [
+        ...lost('groups'),
+        ...lying('groups'),
+        ...moves,
+        ...notesOf(groups),
+        ...fixedIn(groupTab, chosen.groups),
+        ...herd.notes,
+      ],
     },
   };
 }

@@ -81,6 +81,7 @@ export const LIST_UNITS = {
       'm²',
       'm2',
       'm^2',
+      'mq',
       'sqm',
       'sq m',
       'square metres',

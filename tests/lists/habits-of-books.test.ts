@@ -111,6 +111,18 @@ test('a log of moves is never taken before the list of groups, numbers for names
   expect(chosen.groups?.tab).toBe('pigs');
 });
 
+test('moves that are written elsewhere are told', async () => {
+  const moves: StartCell[][] = [
+    ['Group', 'Paddock', 'in', 'out'],
+    ['Amber lot', 'Hazel', d('2026-08-01'), d('2026-08-20')],
+    ['Slate lot', 'Beech', d('2026-08-03'), d('2026-08-20')],
+    ['Amber lot', 'Beech', d('2026-08-20'), ''],
+    ['Slate lot', 'Hazel', d('2026-08-20'), ''],
+  ];
+  const told = lists(await open({ LAND, PIGS, moves })).notes.groups;
+  expect(told.join()).toContain('moves!A1: the moves here are not read.');
+});
+
 test('lists side by side end where each has its own table below', async () => {
   const farm: StartCell[][] = [
     ['Paddock', 'Area', 'Remark', '', 'Group', 'Head', 'Weight (kg)'],
