@@ -43,6 +43,11 @@ describe('the budget in the sidebar', { timeout: 90_000 }, () => {
     await page.getByLabel(/^Outdoor factor/).fill('1');
     await page.getByLabel('Days in a paddock').fill('30');
     await page.getByText('1,283 lb').or(page.getByText('1,282 lb')).first().waitFor();
+    await page.getByLabel(/^Price of feed/).fill('400');
+    await page.getByLabel(/^Fence, what it costs/).fill('960');
+    // 1,282.5 lb ÷ 2,000 × $400, and both over 12 pigs.
+    await page.getByText('The feed costs 256.5: 21.38 a pig, of 12, 0.48 for each lb gained.').waitFor();
+    await page.getByText('Fence: 80 a pig, of 12.').waitFor();
     await page.getByLabel(/^Most nitrogen/).fill('20');
     await page.getByText('Over your limit: North (N).').waitFor();
     await page.getByLabel('By month').check();

@@ -141,42 +141,32 @@ function addSeason(
   draft.add();
 }
 
-/** Blank until a price is typed. A pig that is there all season: of its days on the mean of all pigs. */
+/** Blank until a price is typed. A pig: the whole cost ÷ the pigs of all groups, each with its most head. */
 function addMoney(
   draft: Draft,
   columns: StayColumns,
   units: UnitSystem,
   set: Readonly<Record<BudgetKey, string>>,
 ): void {
-  const row = (label: string, price: string, body: string, note: string): void => {
+  const row = (label: string, price: string, body: string, note: BlockCell): void => {
     draft.add(
-      [
-        text(label),
-        formula(`=IF(${price}="";"";IFERROR(${body};""))`, '#,##0.00'),
-        text('money'),
-        text(note),
-      ],
+      [text(label), formula(`=IF(${price}="";"";IFERROR(${body};""))`, '#,##0.00'), text('money'), note],
       ['plain', 'plain', 'muted', 'muted'],
     );
   };
   const feed = `SUM(${columns.Feed})*${set.feedPrice}/${set.feedPriced}`;
-  // A day's share of a pig, times the days from the first in to the last out.
-  const aPig = `*(MAX(${columns['Counted out']})-MIN(${columns.In}))/SUM(${columns['Pig-days']})`;
-  row('Feed, cost of the season', set.feedPrice, feed, 'At the price in the settings.');
-  row(
-    'Feed, cost a pig all season',
-    set.feedPrice,
-    `${feed}${aPig}`,
-    'For a pig that is out from first to last day.',
-  );
+  const pigs = `SUM(${columns['Pigs counted']})`;
+  const ofPigs = formula(`="a pig, of "&ROUND(${pigs};0)`);
+  row('Feed, cost of the season', set.feedPrice, feed, text('At the price in the settings.'));
+  row('Feed, cost a pig', set.feedPrice, `${feed}/${pigs}`, ofPigs);
   const unit = symbolOf('mass', units);
   row(
     `Feed, cost for each ${unit} gained`,
     set.feedPrice,
     `${feed}/SUM(${columns['Gain counted']})`,
-    'Feed only.',
+    text('Feed only.'),
   );
-  row('Fence, cost a pig', set.fenceCost, `${set.fenceCost}${aPig}`, 'Shared out in the same way.');
+  row('Fence, cost a pig', set.fenceCost, `${set.fenceCost}/${pigs}`, ofPigs);
 }
 
 type Month = { readonly start: number };

@@ -14,9 +14,12 @@ export interface SeasonNeeds {
 
 export interface SeasonMoney {
   readonly feed: number | undefined;
-  /** For a pig that is out from the first day to the last. */
+  /** Each group with the most head that it has in a stay, so that a pig lost on the way counts. */
+  readonly pigs: number;
+  /** The whole cost ÷ `pigs`, however long each of them is out. */
   readonly feedPerPig: number | undefined;
   readonly feedPerKgGained: number | undefined;
+  /** As `feedPerPig`. */
   readonly fencePerPig: number | undefined;
 }
 
@@ -53,12 +56,13 @@ function seasonMoney(
       ? undefined
       : (sum((_, need) => need?.feedKg ?? 0) * feedPrice) / feedPriced;
   const gainedKg = sum(({ head }, need) => (need ? head * (need.weightOutKg - need.weightInKg) : 0));
-  const pigDays = sum(({ head, days }) => head * days);
-  const first = Math.min(...stays.map(({ inDay }) => inDay));
-  const last = Math.max(...stays.map(({ inDay, days }) => inDay + days));
+  const mostHead = new Map<string, number>();
+  for (const { group, head } of stays) mostHead.set(group, Math.max(head, mostHead.get(group) ?? 0));
+  const pigs = [...mostHead.values()].reduce((total, head) => total + head, 0);
   const perPig = (cost: number | undefined): number | undefined =>
-    cost === undefined || pigDays === 0 ? undefined : (cost * (last - first)) / pigDays;
+    cost === undefined || pigs === 0 ? undefined : cost / pigs;
   return {
+    pigs,
     feed,
     feedPerPig: perPig(feed),
     feedPerKgGained: feed === undefined || gainedKg <= 0 ? undefined : feed / gainedKg,

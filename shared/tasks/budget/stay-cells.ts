@@ -50,6 +50,7 @@ export function addStay(stay: BudgetStay, on: StaysOn, down: (column: number) =>
       ),
       ...SPILLED.map((heading) => answer(FORMATS[heading])),
       ...counted(at),
+      pigsCounted(at('Group'), down),
       ...ofAll(draft.at(row, COUNTED_AT['Counted in']), down),
     ],
     STYLES,
@@ -64,16 +65,22 @@ function counted(at: (heading: StayHeading) => string): BlockCell[] {
   const numbers = (...headings: StayHeading[]): string =>
     headings.map((one) => `ISNUMBER(${at(one)})`).join(';');
   const gain = `IF(AND(${numbers('Head', 'Weight in', 'Weight out')});${at('Head')}*(${at('Weight out')}-${at('Weight in')});0)`;
-  const pigDays = `IF(AND(${numbers('Head', 'Days')});${at('Head')}*${at('Days')};0)`;
   return [
     formula(`=${number(at('Out'), number(at('In')))}`, DAY_FORMAT),
     formula(`=${number(at('In'), number(at('Out')))}`, DAY_FORMAT),
     formula(`=${fed}`, '0.0'),
     formula(`=${number(at('Water a day'))}`, '#,##0'),
     formula(`=${number(at('Area'))}`, '0.00'),
-    formula(`=${pigDays}`, '#,##0'),
+    formula(`=${number(at('Head'))}`, '0'),
     formula(`=${gain}`, '#,##0'),
   ];
+}
+
+/** By whole columns, so that stays can be sorted; names are compared as they are, where COUNTIF would read “>5”. */
+function pigsCounted(group: string, down: (column: number) => string): BlockCell {
+  const isOfGroup = `(${down(AT.Group)}=${group})`;
+  const most = `SUMPRODUCT(MAX(${isOfGroup}*${down(COUNTED_AT['Head counted'])}))`;
+  return formula(`=${most}/SUMPRODUCT(${isOfGroup}*1)`, '0.0');
 }
 
 /** On its first day, with the stays of the other groups that cover it. SUMIFS passes over what is no number. */

@@ -56,7 +56,8 @@ export const AT = Object.fromEntries(STAY_HEADINGS.map((heading, at) => [heading
 
 /**
  * Numbers for the sums over all stays, 0 where a stay has none: an array product over a column with one text or blank in
- * it is an error for every month. "Of all": what the groups that are out on the stay's first day drink together.
+ * it is an error for every month. "Pigs counted": its group's most head, shared out evenly over the group's stays.
+ * "Of all": what the groups that are out on the stay's first day drink together.
  */
 export const COUNTED_HEADINGS = [
   'Counted in',
@@ -64,8 +65,9 @@ export const COUNTED_HEADINGS = [
   'Feed a day',
   'Water counted',
   'Area counted',
-  'Pig-days',
+  'Head counted',
   'Gain counted',
+  'Pigs counted',
   'Water of all',
   'Hot day of all',
 ] as const;

@@ -97,17 +97,19 @@ test.each(['US', 'metric'] as const)(
         units,
       );
       expect(beside(content, 'Stays that could not be worked out')).toBe(0);
-      const { feed: feedCost, feedPerPig, feedPerKgGained, fencePerPig } = season.money ?? {};
+      const { feed: feedCost, feedPerPig, feedPerKgGained, fencePerPig, pigs } = season.money ?? {};
       const unit = symbolOf('mass', units);
       const perGain = feedPerKgGained && feedPerKgGained / fromInside(1, 'mass', units);
       for (const [label, cost] of [
         ['Feed, cost of the season', feedCost],
-        ['Feed, cost a pig all season', feedPerPig],
+        ['Feed, cost a pig', feedPerPig],
         [`Feed, cost for each ${unit} gained`, perGain],
         ['Fence, cost a pig', fencePerPig],
       ] as const)
         if (at > 0) expect(beside(content, label), label).toBeCloseTo(cost!, 9);
         else expect(beside(content, label), label).toBe('');
+      const fence = content.values.find(([label]) => label === 'Fence, cost a pig');
+      if (at > 0) expect(fence).toContain(`a pig, of ${pigs}`);
 
       const feed = byPeriod(stays, (_, i) => needs[i]!.feedKg, 'month');
       const water = byPeriod(stays, (stay, i) => needs[i]!.waterLiters * stay.days, 'month');

@@ -140,6 +140,30 @@ describe('the season', () => {
     expect(seasonNeeds(one, [], SETTINGS).money).toBeUndefined();
   });
 
+  test('28 pigs in three lots that come and go: $598.50 ÷ 28 is $21.38 a pig, $2,240 of fence is $80; by hand', () => {
+    const priced = { ...SETTINGS, outdoor: 1, feedPrice: 400, fenceCost: 2240 };
+    // As in FEED_NEEDED's example a pig eats 1,282.5 ÷ 12 lb in its 30 days. The third lot's are two stays.
+    const last = { group: 'Third', inDay: MAY + 70, head: 6 };
+    const lots = [
+      stay({ group: 'First', head: 12 }),
+      stay({ group: 'Second', head: 10, inDay: MAY + 19 }),
+      stay({ ...last, days: 15 }),
+      stay({ ...last, days: 15, inDay: MAY + 85, growthDays: 15 }),
+    ];
+    const money = (of: readonly BudgetStay[]) =>
+      seasonNeeds(
+        of,
+        of.map((each) => stayNeeds(each, priced)),
+        priced,
+      ).money!;
+    expect(money(lots).pigs).toBe(28);
+    expect(money(lots).feed).toBeCloseTo(598.5, 1);
+    expect(money(lots).feedPerPig).toBeCloseTo(21.375, 2);
+    expect(money(lots).fencePerPig).toBeCloseTo(80, 9);
+    // A pig that is lost on the way was one of them.
+    expect(money([...lots.slice(0, 3), { ...lots[3]!, head: 5 }]).pigs).toBe(28);
+  });
+
   test('loads of two visits add up and are held against the limits', () => {
     const one = needs[0]?.nitrogen ?? 0;
     const two = needs[3]?.nitrogen ?? 0;

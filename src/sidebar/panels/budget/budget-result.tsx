@@ -45,12 +45,16 @@ export function BudgetResult({ plan, needs, limits }: Props) {
         <li>Shelter, largest group: {show(season.shelterSquareMeters, 'floorArea')} of bedded floor.</li>
         {money?.feed !== undefined && (
           <li>
-            The feed costs {cost(money.feed)}: {cost(money.feedPerPig)} a pig all season,{' '}
+            The feed costs {cost(money.feed)}: {cost(money.feedPerPig)} a pig, of {formatNumber(money.pigs)},{' '}
             {cost(money.feedPerKgGained && money.feedPerKgGained / fromInside(1, 'mass', units))} for each{' '}
             {symbolOf('mass', units)} gained.
           </li>
         )}
-        {money?.fencePerPig !== undefined && <li>Fence: {cost(money.fencePerPig)} a pig.</li>}
+        {money?.fencePerPig !== undefined && (
+          <li>
+            Fence: {cost(money.fencePerPig)} a pig, of {formatNumber(money.pigs)}.
+          </li>
+        )}
       </ul>
       {!money && <p class="hint">Type your feed price to see the cost.</p>}
     </div>
