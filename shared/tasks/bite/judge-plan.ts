@@ -5,6 +5,7 @@ import { type Judgement, judgeLine } from './judge-line';
 import { type LineVolts, lineVolts } from './line-volts';
 import { wireResistance } from './wire-resistance';
 import type { WireRow } from './wire-rows';
+import { NET_STRING } from './wires';
 
 export interface JudgedLine {
   readonly line: PlannedLine;
@@ -22,10 +23,14 @@ interface Figures {
   readonly ohmsPerMeter: number;
 }
 
+type Way = readonly [words: string, changed: Partial<Figures>];
+
 /** Every line of a plan by the levels that the grower set. */
 export function judgePlan({ lines, wires, settings, units }: BitePlan): readonly JudgedLine[] {
   const get = (key: keyof BiteSettings): number => settings[key] ?? 0;
-  const best = [...wires].sort((a, b) => ohmsOf(a, units) - ohmsOf(b, units))[0];
+  const [best] = wires
+    .filter(({ name }) => name !== NET_STRING)
+    .sort((a, b) => ohmsOf(a, units) - ohmsOf(b, units));
   return lines.map((line): JudgedLine => {
     const wire = wires.find(({ name }) => name === line.wire);
     const figures: Figures = {
@@ -39,13 +44,17 @@ export function judgePlan({ lines, wires, settings, units }: BitePlan): readonly
     const volts = voltsWith(figures);
     const verdict = judgeLine(volts, get('onFence'), get('delivered'));
     if (verdict === 'enough') return { line, volts, verdict };
-    const ways: readonly (readonly [words: string, changed: Partial<Figures>])[] = [
-      ['mow the growth off the line', { weeds: Number.POSITIVE_INFINITY }],
+    // A net comes with its strings.
+    const otherWires: readonly Way[] = [
       ['tie in one more live wire, at both ends', { liveWires: line.liveWires + 1 }],
-      ['halve the inner resistance: a stronger energizer, better grounding', { ohms: figures.ohms / 2 }],
       ...(best && best !== wire
         ? [[`take “${best.name}”`, { ohmsPerMeter: ohmsOf(best, units) }] as const]
         : []),
+    ];
+    const ways: readonly Way[] = [
+      ['mow the growth off the line', { weeds: Number.POSITIVE_INFINITY }],
+      ['halve the inner resistance: a stronger energizer, better grounding', { ohms: figures.ohms / 2 }],
+      ...(line.wire === NET_STRING ? [] : otherWires),
     ];
     const helps = ways.map(([words, changed]) => ({
       words,

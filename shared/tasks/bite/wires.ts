@@ -28,13 +28,13 @@ const copper = (wires: number, millimeters: number): Strand => ({
 
 const MAKE_UP = 'Example make-up; read the label of yours and change the numbers.';
 
-/** What most pig fence is made of, and the strings of a net. Judgement. */
+/** What most pig fence is made of, and the strings of a net, by whose name a line is known as a net. Judgement. */
 export const COMMON_WIRE = 'Polywire, 6 stainless and 3 copper';
-export const NET_STRING = 'Polywire, 3 stainless';
+export const NET_STRING = 'Netting, 3 stainless a string';
 
 /** Steel diameters: US steel wire gauge, published table; 12.5 gauge between 12 and 13. */
 export const WIRES: readonly Wire[] = [
-  { name: NET_STRING, strands: [stainless(3, 0.15)], note: MAKE_UP },
+  { name: 'Polywire, 3 stainless', strands: [stainless(3, 0.15)], note: MAKE_UP },
   { name: 'Polywire, 6 stainless', strands: [stainless(6, 0.2)], note: MAKE_UP },
   { name: 'Polywire, 9 stainless', strands: [stainless(9, 0.2)], note: MAKE_UP },
   {
@@ -57,4 +57,5 @@ export const WIRES: readonly Wire[] = [
     strands: [{ metal: 'mild steel', diameterMeters: mm(1.372), wires: 1 }],
     note: 'Published resistivity.',
   },
+  { name: NET_STRING, strands: [stainless(3, 0.15)], note: MAKE_UP },
 ];

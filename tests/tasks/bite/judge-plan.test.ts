@@ -7,7 +7,9 @@ import { BITE_TASK } from '../../../shared/tasks/bite/bite-task';
 import { judgePlan } from '../../../shared/tasks/bite/judge-plan';
 import { READING_LABELS, WALK_TASK } from '../../../shared/tasks/bite/walk-task';
 import { WIRES } from '../../../shared/tasks/bite/wires';
-import { openWorkbook, portOf } from '../../../src/headless';
+import { MATERIALS_TASK } from '../../../shared/tasks/materials/materials-task';
+import { readBook } from '../../../shared/tasks/run-task';
+import { openWorkbook, portOf, runTask } from '../../../src/headless';
 import { scriptText } from '../script-text';
 
 const SETTINGS = { volts: 8000, ohms: 300, weeds: 10_000, pig: 500, onFence: 3000, delivered: 2000 };
@@ -56,6 +58,28 @@ test.each([
   [0.2, 1000],
 ])('%d J on the label: %d V into 500 Ω', (joules, volts) => {
   expect(Math.round(labelVolts(joules))).toBe(volts);
+});
+
+test('of netting from the materials no other wire is said to help', async () => {
+  const farm = await openWorkbook({
+    tabs: {
+      Land: [
+        ['Paddock', 'Width (m)', 'Length (m)', 'Hectares'],
+        ['A', 400, 600, 24],
+        ['B', 400, 600, 24],
+      ],
+    },
+    codeJs: await scriptText(),
+  });
+  const port = portOf(farm);
+  const done = await runTask(port, MATERIALS_TASK, {
+    'What is the fence made of?': 'Netting, with its posts in it',
+  });
+  expect(done.kind).toBe('written');
+  const { plan } = BITE_TASK.read(await readBook(port), {});
+  const [judged] = judgePlan(plan!);
+  expect(judged!.verdict).not.toBe('enough');
+  expect(judged!.help!.words).toMatch(/^(mow|halve) /);
 });
 
 test('begins with the fence that one energizer feeds, and with the joules in the shed', async () => {
