@@ -16,7 +16,7 @@ export interface PointingCell {
 
 /**
  * References into the block `info` from formulas outside it, one entry each. Tables of ours (`ours`) link to one
- * another on purpose and are written anew themselves, so formulas in them are left out.
+ * another on purpose and are written anew themselves, or look up by name, so formulas in them are left out.
  */
 export function pointingCells(
   tabs: readonly TabContent[],

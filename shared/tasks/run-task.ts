@@ -17,6 +17,7 @@ import { placeLegend, placeOf, TAB_LABEL, tabBehind } from './place';
 import { standingRotation } from './rotation/rotation-standing';
 import { filledBeside, type Standing } from './standing';
 import type { Answers, Form, Sources, Task } from './task';
+import { readyCells } from './training/ready-cells';
 
 /** The calls of the script, as the page makes them. */
 export type Port = <Name extends CallName>(name: Name, request: Request<Name>) => Promise<Reply<Name>>;
@@ -203,7 +204,8 @@ function rebuilt<Plan>(
 }
 
 function astrayIn(book: Book, { block: old }: Standing, { ids }: MergedBlock): readonly string[] {
-  return astrayCells(pointingCells(book.tabs, old.info, book.overview.blocks), old, ids);
+  const ours = [...book.overview.blocks, ...readyCells(book)];
+  return astrayCells(pointingCells(book.tabs, old.info, ours), old, ids);
 }
 
 /** How many rows stand frozen, if they are those that were frozen with the block: down to the same one as now. */

@@ -1,11 +1,15 @@
 /** The button that lets the training log decide: what goes into the group list, and what stays. */
 import { describe, expect, test } from 'vitest';
+import { cellA1 } from '../../../shared/block/a1';
 import { date, number, text } from '../../../shared/block/cells';
 import { dayFromIso } from '../../../shared/core/calendar/day';
 import { growerLists } from '../../../shared/tasks/grower-lists';
+import { ifWritten } from '../../../shared/tasks/run-task';
 import { startSettings } from '../../../shared/tasks/settings';
 import { letLogDecide } from '../../../shared/tasks/training/let-log-decide';
 import { composeLogBlock, LOG_BLOCK, LOG_SETTINGS } from '../../../shared/tasks/training/log-block';
+import { LOG_TASK } from '../../../shared/tasks/training/log-task';
+import { readyCells } from '../../../shared/tasks/training/ready-cells';
 import { openWorkbook, type StartCell, type Workbook } from '../../../src/headless';
 import { readBook } from '../../hard-use/rotation-task';
 import { scriptText } from '../script-text';
@@ -136,5 +140,20 @@ describe('nothing of the grower’s is written over', () => {
       const filled = ['E2', 'E3'].filter((cell) => farm.book.formula('Pigs', cell) !== '');
       expect(filled, `call ${call}`).toHaveLength(reply.ok ? 2 : 0);
     }
+  });
+});
+
+describe('when the log is written anew, longer', () => {
+  test('the look-ups are ours and none of the cells that are warned of; the grower’s own are', async () => {
+    const { book, log } = await open(BOTH_BLANK);
+    fill(book, decided({ book, log }));
+    // The same kind of look-up, into another column.
+    const own = book.formula('Pigs', 'E2').replaceAll(/\$[A-Z]+\$/g, '$A$');
+    book.type('Pigs', 'H2', own);
+    const last = log.values.findIndex(([name]) => name === 'second') + 1;
+    for (let more = 1; more <= 3; more++) book.type('Training log', `A${last + more}`, `more ${more}`);
+    const now = readBook(book);
+    expect(ifWritten(LOG_TASK, LOG_TASK.read(now, {}), now)?.astray).toEqual(['Pigs!H2']);
+    expect(readyCells(now).map(({ row, column }) => cellA1(row, column))).toEqual(['E2', 'E3']);
   });
 });
