@@ -79,6 +79,11 @@ export class FakeSheet {
         return { mark: this.mark, title: 'Farm' };
       case 'clearInCopy':
         this.cleared.push(request as ClearInCopy);
+        for (const { tab } of (request as ClearInCopy).tables) {
+          // Each of our tables has a tab of its own here.
+          this.blocks = this.blocks.filter((block) => block.tab !== tab);
+          this.tabs = this.tabs.map((one) => (one.name === tab ? { ...one, values: [], formulas: [] } : one));
+        }
         return { cells: (request as ClearInCopy).areas.length };
       case 'showDrawing':
         this.drawings.push(request as Request<'showDrawing'>);

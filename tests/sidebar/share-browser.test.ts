@@ -26,6 +26,14 @@ function farm(): FakeSheet {
   return sheet;
 }
 
+/** By it the file is a copy of another one. */
+const FOREIGN_MARK = {
+  name: 'SOUNDER_ORIGINAL',
+  freezeRows: 0,
+  ...composeMarkBlock('aaaaaaaaaaaaaaaa'),
+  place: { at: 'new-tab', tab: 'Sharing' },
+};
+
 async function openShare(sheet: FakeSheet) {
   const opened = await openSidebar(browser as Browser, sheet);
   await opened.page.getByRole('button', { name: 'Give a copy away' }).click();
@@ -54,14 +62,7 @@ describe('the share panel', { timeout: 120_000 }, () => {
   test('a copy: clears the chosen kinds, only after the word is typed', async ({ skip }) => {
     if (!browser) skip();
     const sheet = farm();
-    const mark = composeMarkBlock('aaaaaaaaaaaaaaaa');
-    const request = {
-      name: 'SOUNDER_ORIGINAL',
-      freezeRows: 0,
-      ...mark,
-      place: { at: 'new-tab', tab: 'Sharing' },
-    };
-    sheet.answer('writeBlock', JSON.stringify(request));
+    sheet.answer('writeBlock', JSON.stringify(FOREIGN_MARK));
     const opened = await openShare(sheet);
     const { page, errors } = opened;
     await page.getByText(': a copy').waitFor();
@@ -88,6 +89,26 @@ describe('the share panel', { timeout: 120_000 }, () => {
       { tab: 'Training log', row: 9, column: 15, rows: 1, columns: 1 },
     ]);
     expect(sheet.cleared[0]?.blocks.map(({ name }) => name)).toEqual([LOG_BLOCK]);
+    expect(errors).toEqual([]);
+  });
+
+  test('a blank copy: the rows of the lists too; then it says what was done and what is left', async ({
+    skip,
+  }) => {
+    if (!browser) skip();
+    const sheet = farm();
+    sheet.tabs = [tab('Letters', [['Dear neighbour']]), ...sheet.tabs];
+    sheet.answer('writeBlock', JSON.stringify(FOREIGN_MARK));
+    const opened = await openShare(sheet);
+    const { page, errors } = opened;
+    await page.getByLabel(/^Everything: a blank copy/).check();
+    expect(await page.getByLabel('The rows of my lists too').isChecked()).toBe(true);
+    await page.getByLabel(/^To be sure, type the name/).fill('Farm');
+    await page.getByRole('button', { name: 'Clear in this copy' }).click();
+    await page.getByText(': a blank copy.').waitFor();
+    await page.getByText('Your own tabs stay, with what is left on them: “Letters”.').waitFor();
+    expect(await page.getByText(/not marked yet|Mark it as the original first/).count()).toBe(0);
+    await checkAndShoot(opened, 'share-blank');
     expect(errors).toEqual([]);
   });
 });

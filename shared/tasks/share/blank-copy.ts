@@ -7,11 +7,14 @@ import type { FoundList } from '../../lists/model';
 import { startUnits } from '../../lists/start-units';
 import { areaFingerprint } from '../area-fingerprint';
 import { growerLists } from '../grower-lists';
+import { readyCells } from '../training/ready-cells';
 import { MARK_BLOCK } from './original-mark';
 import { stretches } from './stretches';
 
 /** What goes for a copy that somebody else begins with. */
 export interface BlankCopy extends Pick<ClearInCopy, 'rows' | 'tables'> {
+  /** Cells of ours in the grower's lists: without our tables they are errors. */
+  readonly lookups: ClearInCopy['rows'];
   /** Tabs with tables of ours, and with lists. */
   readonly tableTabs: readonly string[];
   readonly listTabs: readonly string[];
@@ -32,7 +35,8 @@ export function blankCopy(book: Book): BlankCopy {
   const { chosen } = growerLists(book, startUnits(book));
   const lists = Object.values(chosen).filter((list) => list !== undefined);
   const rows = lists.flatMap((list) => listRowsOf(book, list)).map((area) => emptied(book, area));
-  return { tables, rows, tableTabs: tabsOf(tables), listTabs: tabsOf(rows) };
+  const lookups = readyCells(book).map((cell) => emptied(book, cell));
+  return { tables, rows, lookups, tableTabs: tabsOf(tables), listTabs: tabsOf(rows) };
 }
 
 function listRowsOf(book: Book, list: FoundList): readonly BlockInfo[] {
@@ -50,6 +54,11 @@ function listRowsOf(book: Book, list: FoundList): readonly BlockInfo[] {
 function emptied(book: Book, info: BlockInfo): ClearInCopy['tables'][number] {
   const { tab, row, column, rows, columns } = info;
   return { tab, row, column, rows, columns, expects: areaFingerprint(book, info) };
+}
+
+/** What is asked of the script. */
+export function blankRequest({ tables, rows, lookups }: BlankCopy, withLists: boolean): ClearInCopy {
+  return { areas: [], blocks: [], tables: [...tables], rows: [...lookups, ...(withLists ? rows : [])] };
 }
 
 function tabsOf(areas: readonly { readonly tab: string }[]): readonly string[] {

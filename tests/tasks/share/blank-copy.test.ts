@@ -2,9 +2,12 @@
 import { describe, expect, it } from 'vitest';
 import type { WireCell } from '../../../shared/contract';
 import { readBook } from '../../../shared/tasks/run-task';
-import { blankCopy } from '../../../shared/tasks/share/blank-copy';
+import { blankCopy, blankRequest } from '../../../shared/tasks/share/blank-copy';
 import { markTask } from '../../../shared/tasks/share/mark-task';
 import { MARK_BLOCK } from '../../../shared/tasks/share/original-mark';
+import { standingOf } from '../../../shared/tasks/standing';
+import { LOG_BLOCK } from '../../../shared/tasks/training/log-block';
+import { readyLookup } from '../../../shared/tasks/training/ready-lookup';
 import { openWorkbook, portOf, type Workbook } from '../../../src/headless';
 import { buildEveryBlock, write } from '../../hard-use/every-block';
 import { asked, buildRotation } from '../../hard-use/rotation-task';
@@ -48,8 +51,7 @@ async function mark(workbook: Workbook): Promise<void> {
 }
 
 async function clearAll(workbook: Workbook, withLists: boolean): Promise<string> {
-  const { tables, rows } = blankCopy(await readBook(portOf(workbook)));
-  const request = { areas: [], blocks: [], tables: [...tables], rows: withLists ? [...rows] : [] };
+  const request = blankRequest(blankCopy(await readBook(portOf(workbook))), withLists);
   return portOf(workbook)('clearInCopy', request).then(
     () => 'cleared',
     (error: Error) => error.message,
@@ -123,6 +125,20 @@ describe('a blank copy', () => {
       second.type('Pigs', cell, text);
     expect(await buildRotation(second)).toMatchObject({ kind: 'written' });
     expect(differences(before, sheetPicture(original))).toEqual([]);
+  }, 240_000);
+
+  it('our look-ups in the group list go with the training log, whether its rows go or stay', async () => {
+    const original = await farm();
+    await mark(original);
+    const log = standingOf(await readBook(portOf(original)), LOG_BLOCK)!.reading;
+    original.type('Pigs', 'E1', 'In rotation from');
+    original.type('Pigs', 'E2', readyLookup(log, 'A2')!);
+    for (const withLists of [false, true]) {
+      const copy = await original.copy();
+      expect(await clearAll(copy, withLists)).toBe('cleared');
+      expect([copy.value('Pigs', 'E1'), copy.formula('Pigs', 'E2')]).toEqual(['In rotation from', '']);
+      expect(copy.value('Pigs', 'A2')).toBe(withLists ? '' : 'Reds');
+    }
   }, 240_000);
 
   it('touches nothing where a table or a list was typed into after it was read, or where no table of ours stands', async () => {

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { wholeOf } from '../../../../shared/block/read-block';
 import { areaFingerprint } from '../../../../shared/tasks/area-fingerprint';
-import { type BlankCopy, blankCopy } from '../../../../shared/tasks/share/blank-copy';
+import { type BlankCopy, blankCopy, blankRequest } from '../../../../shared/tasks/share/blank-copy';
 import type { PrivateFound } from '../../../../shared/tasks/share/find-private';
 import { KIND_WORDS, PRIVATE_KINDS, type PrivateKind } from '../../../../shared/tasks/share/private-columns';
 import { usePage } from '../../page';
@@ -23,10 +23,16 @@ const WHAT = [
 const HISTORY =
   'Editors can still find it in this copy’s version history (File > Version history brings it back): make a second copy of this one and give that away, or share this one for viewing only.';
 
+/** What was done; a copy with everything cleared carries no mark any more. */
+export interface Cleared {
+  readonly words: string;
+  readonly isAll: boolean;
+}
+
 interface Props {
   readonly shared: SharedFile;
   readonly found: readonly PrivateFound[];
-  readonly onCleared: (words: string) => void;
+  readonly onCleared: (cleared: Cleared) => void;
 }
 
 /** In a copy: choose what, type the name of the file, clear. The script refuses where this is the original after all. */
@@ -36,7 +42,7 @@ export function ClearSection({ shared, found, onCleared }: Props) {
   const [what, setWhat] = useState('private');
   // Without its corners a map has no areas, so that is left to the grower.
   const [left, setLeft] = useState<readonly PrivateKind[]>(['place']);
-  const [withLists, setWithLists] = useState(false);
+  const [withLists, setWithLists] = useState(true);
   const [typed, setTyped] = useState('');
   const work = useWork();
   const { say } = usePage();
@@ -46,10 +52,11 @@ export function ClearSection({ shared, found, onCleared }: Props) {
   const clear = (): void =>
     work.start(async () => {
       say('Clearing…');
-      const request = isAll ? wholeRequest(blank, withLists) : privateRequest(chosen, shared);
+      const request = isAll ? blankRequest(blank, withLists) : privateRequest(chosen, shared);
       const { cells } = await ask('clearInCopy', request);
       say('Cleared in this copy.');
-      onCleared(`${isAll ? blankWords(blank, withLists) : count(cells, 'cell')} cleared. ${HISTORY}`);
+      const done = isAll ? blankWords(blank, withLists) : count(cells, 'cell');
+      onCleared({ words: `${done} cleared. ${HISTORY}`, isAll });
     });
   return (
     <>
@@ -106,13 +113,10 @@ function Box(props: { text: string; checked: boolean; onChange: (checked: boolea
   );
 }
 
-function blankWords({ tables, tableTabs, listTabs }: BlankCopy, withLists: boolean): string {
+function blankWords({ tables, tableTabs, lookups, listTabs }: BlankCopy, withLists: boolean): string {
   const rows = withLists && listTabs.length > 0 ? `; the rows of the lists on ${tabNames(listTabs)}` : '';
-  return `${count(tables.length, 'table')} of ours, on ${tabNames(tableTabs)}${rows}`;
-}
-
-function wholeRequest({ tables, rows }: BlankCopy, withLists: boolean) {
-  return { areas: [], blocks: [], tables: [...tables], rows: withLists ? [...rows] : [] };
+  const into = lookups.length > 0 ? `; ${count(lookups.length, 'look-up')} into our training log` : '';
+  return `${count(tables.length, 'table')} of ours, on ${tabNames(tableTabs)}${into}${rows}`;
 }
 
 function privateRequest(chosen: readonly PrivateFound[], { contents, book }: SharedFile) {

@@ -12,7 +12,7 @@ import { Frame } from '../../parts/task-screen';
 import { Reread } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { WriteBlock } from '../../parts/write-block';
-import { ClearSection } from './clear-section';
+import { type Cleared, ClearSection } from './clear-section';
 import { PrivateList } from './private-list';
 import { tabNames } from './tab-names';
 import { type SharedFile, useSharedFile } from './use-shared-file';
@@ -32,11 +32,12 @@ export function SharePanel() {
 }
 
 function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => void }) {
-  const [cleared, setCleared] = useState<string>();
+  const [cleared, setCleared] = useState<Cleared>();
   const marked = shared.contents.find(({ info }) => info.name === MARK_BLOCK);
   const mark = marked && readMark(marked.values);
   const isOriginal = mark === shared.mark;
   const isCopy = mark !== undefined && !isOriginal;
+  const isBlank = mark === undefined && cleared?.isAll === true;
   const found = findPrivate(shared.contents);
   const filled = found.reduce((sum, one) => sum + one.filled, 0);
   return (
@@ -44,8 +45,8 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
       before={
         <>
           {cleared && (
-            <Notice key={cleared} kind="done" takeFocus>
-              {cleared}
+            <Notice key={cleared.words} kind="done" takeFocus>
+              {cleared.words}
             </Notice>
           )}
           {shared.unnamed.length > 0 && (
@@ -60,12 +61,13 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
         <div class="answer">
           <p>
             <strong>{shared.file.title}</strong>:{' '}
-            {isCopy ? 'a copy' : isOriginal ? 'the original' : 'not marked yet'}.
+            {isBlank ? 'a blank copy' : isCopy ? 'a copy' : isOriginal ? 'the original' : 'not marked yet'}.
           </p>
           <p>
             <span class="big">{count(filled, 'cell')}</span> with something private in the tables of this
             tool.
           </p>
+          {isBlank && <p>{leftWords(shared)}</p>}
           {isOriginal && (
             <p>
               <strong>It is marked:</strong> now File &gt; Make a copy, and open this task there. Nothing is
@@ -79,13 +81,13 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
           <ClearSection
             shared={shared}
             found={found}
-            onCleared={(words) => {
-              setCleared(words);
+            onCleared={(done) => {
+              setCleared(done);
               onReread();
             }}
           />
         ) : (
-          !isOriginal && <MarkButton shared={shared} />
+          !isOriginal && !isBlank && <MarkButton shared={shared} />
         )
       }
       more={
@@ -135,6 +137,13 @@ function Folded({ title, children }: { title: string; children: ComponentChildre
 }
 
 /** A copied tab holds no table of this tool, whatever it looks like. */
+/** What still stands in a copy whose tables were cleared. */
+function leftWords({ book }: SharedFile): string {
+  const filled = book.tabs.filter(({ values }) => values.some((row) => row.some((value) => value !== '')));
+  if (filled.length === 0) return 'Nothing is left on its tabs.';
+  return `Your own tabs stay, with what is left on them: ${tabNames(filled.map(({ name }) => name))}. Look through them.`;
+}
+
 function otherTabs({ file, contents }: SharedFile): string {
   const looked = new Set(contents.map(({ info }) => info.tab));
   const others = file.tabs.map(({ name }) => name).filter((name) => !looked.has(name));
