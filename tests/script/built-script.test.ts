@@ -16,7 +16,7 @@ function load(): vm.Context {
 
 describe('dist/Code.js', () => {
   // The goal is 110 KB.
-  it('stays under 118 KB', () => {
+  it('stays under 120 KB', () => {
     expect(statSync('dist/Code.js').size).toBeLessThanOrEqual(118 * KILOBYTE);
   });
 

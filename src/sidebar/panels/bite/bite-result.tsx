@@ -20,9 +20,9 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
     <>
       {judged.map(({ line, volts, verdict, help }, at) => (
         <div key={`${at} ${line.name}`} class="answer">
-          <h3>
+          <h2>
             {line.name || 'Line'}: {verdict === 'enough' && illustrated.length > 0 ? ENOUGH_SO_FAR : verdict}
-          </h3>
+          </h2>
           {verdict === 'enough' && illustrated.length > 0 && (
             <p>What helps most: a fence tester at the far end.</p>
           )}
