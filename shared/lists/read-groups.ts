@@ -169,7 +169,8 @@ function loggedWeight(reader: RowReader): Weight | undefined {
   const logged = isAmount(reader, 'weight') ? undefined : reader.dates.weighings?.get(key);
   if (!logged) return undefined;
   const called = nameKey(logged.name) === key ? '' : ` (“${logged.name}” there)`;
-  reader.notes.push(`The weight of “${nameOf(reader)}” is read from ${logged.cell}${called}.`);
+  const mean = logged.count > 1 ? `: the mean of ${logged.count} weighed that day` : '';
+  reader.notes.push(`The weight of “${nameOf(reader)}” is read from ${logged.cell}${called}${mean}.`);
   return { weightKg: logged.weightKg, weighedOn: logged.day };
 }
 

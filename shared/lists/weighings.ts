@@ -1,4 +1,7 @@
-/** The weights of a group list that has none: the last weighing of each group in a log elsewhere in the file. */
+/**
+ * The weights of a group list that has none: the last day of weighing of each group in a log elsewhere in the file, and
+ * the mean of what stands there for that day: pigs weighed one by one stand in a row each.
+ */
 
 import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
@@ -21,8 +24,10 @@ import { writingOfList } from './writing-of-list';
 export interface Weighing {
   readonly weightKg: number;
   readonly day: Day;
-  /** Where it stands: Weights!C12. */
+  /** Where it stands, the last of several: Weights!C12. */
   readonly cell: string;
+  /** How many weights it is the mean of. */
+  readonly count: number;
   /** What the group is called there. */
   readonly name: string;
 }
@@ -96,8 +101,14 @@ export function lastWeighings(
       const key = meantName(nameKey(name), known);
       if (key === undefined) continue;
       const cell = cellOnTab(tab.name, row, list.columns.weight ?? 1);
-      if (day >= (last.get(key)?.day ?? -Infinity)) last.set(key, { weightKg, day, cell, name });
+      const before = last.get(key);
+      if (before && day < before.day) continue;
+      const { count, mean } = before?.day === day ? { count: before.count, mean: before.weightKg } : NONE;
+      const weight = (mean * count + weightKg) / (count + 1);
+      last.set(key, { weightKg: weight, day, cell, name, count: count + 1 });
     }
   }
   return last;
 }
+
+const NONE = { count: 0, mean: 0 } as const;

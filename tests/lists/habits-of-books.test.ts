@@ -54,6 +54,23 @@ test('weights come out of a log by group, under a shortened name too, with a wee
   );
 });
 
+test('pigs weighed one by one on a day: their mean, and of the last day only', async () => {
+  const scales: StartCell[][] = [
+    ['Date', 'Group', 'Ear tag', 'kg'],
+    [d('2026-08-20'), 'Slate lot', 11, 25],
+    [d('2026-09-21'), 'Slate lot', 11, 36],
+    [d('2026-09-21'), 'Slate lot', 12, 41],
+    [d('2026-09-21'), 'Slate lot', 13, 37],
+    [d('2026-09-21'), 'Amber lot', 4, 72.5],
+  ];
+  const { groups, notes } = lists(await open({ LAND, PIGS, scales }));
+  // (36 + 41 + 37) / 3
+  expect(groups.map(({ weightKg }) => weightKg)).toEqual([72.5, 38]);
+  expect(notes.groups).toContain(
+    'The weight of “Slate lot” is read from scales!D5: the mean of 3 weighed that day.',
+  );
+});
+
 test('feed bought for groups is no weighing of them', async () => {
   const bills: StartCell[][] = [
     ['Date', 'Product', 'kg'],
