@@ -24,7 +24,7 @@ test('is written beside the page and has moves to come', async ({ skip }) => {
     await sidebar.getByRole('button', { name: 'Plan the moves' }).click();
     await sidebar.getByRole('button', { name: /Marrow Creek/ }).click();
     await planned(sidebar, 120_000);
-    expect(await preview.tabs()).toEqual(['Sheet1', 'Paddocks', 'Pigs', 'Today', 'Herd log', 'Rotation']);
+    expect(await preview.tabs()).toEqual(['Sheet1', 'Paddocks', 'Pigs', 'Today', 'Rotation', 'Herd log']);
     await preview.screenshot('sample-plan');
     // Three moves after the last day of the year, in the words of the page.
     const next = await sidebar.locator('ol.next li').allInnerTexts();
