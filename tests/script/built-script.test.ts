@@ -17,7 +17,7 @@ function load(): vm.Context {
 describe('dist/Code.js', () => {
   // The goal is 110 KB.
   it('stays under 120 KB', () => {
-    expect(statSync('dist/Code.js').size).toBeLessThanOrEqual(118 * KILOBYTE);
+    expect(statSync('dist/Code.js').size).toBeLessThanOrEqual(120 * KILOBYTE);
   });
 
   it('loads with nothing but the language and leaves only its own names', () => {
