@@ -9,6 +9,16 @@ export function bookOf({ overview, tabs }: WholeFile): Book {
   return { overview: { ...overview, blocks: allBlocks(overview.blocks, tabs) }, tabs };
 }
 
+/** Looked for once for each reading of the file, however many tasks and keystrokes ask. */
+export function oncePerBook<Found>(look: (book: Book) => Found): (book: Book) => Found {
+  const known = new WeakMap<Book, { readonly found: Found }>();
+  return (book) => {
+    const one = known.get(book) ?? { found: look(book) };
+    known.set(book, one);
+    return one.found;
+  };
+}
+
 export function tabNamed({ tabs }: Book, name: string | undefined): TabContent | undefined {
   return tabs.find((tab) => tab.name === name);
 }

@@ -63,10 +63,10 @@ export function claimedHeadings(
     const claims = heading.matches.flatMap((match): Claim[] => {
       const rivals = heading.matches.filter(({ kind }) => kind === match.kind);
       if (match.field === 'since' && rivals.length > 1 && !isBeside) return [];
-      // A day to come speaks against "last used" only where the heading may mean something else.
       // Every paddock has a name of its own: what comes again is said of several.
       const isSaidOfSeveral =
         match.field === 'name' && match.kind === 'paddocks' && hasTwins(tab, row, heading.column);
+      // A day to come speaks against "last used" only where the heading may mean something else.
       const fit = isSaidOfSeveral
         ? 'open'
         : fitOf(match.field, tab, row, heading.column, rivals.length > 1 ? today : undefined);

@@ -1,5 +1,5 @@
 import type { BlockInfo } from '../contract';
-import type { CellPlace, FoundList } from './model';
+import type { FoundList } from './model';
 
 /** The rectangle that a list takes: every heading near it down to its last row. */
 export function listArea({ tab, kind, headingRow, lastRow, headings, columns }: FoundList): BlockInfo {
@@ -26,8 +26,4 @@ export function ownArea(list: FoundList): BlockInfo {
     ...list,
     headings: list.headings.filter(({ column }) => column >= first && column <= last),
   });
-}
-
-export function isInside({ row, column, rows, columns }: BlockInfo, at: CellPlace): boolean {
-  return at.row >= row && at.row < row + rows && at.column >= column && at.column < column + columns;
 }

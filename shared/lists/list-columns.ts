@@ -1,10 +1,11 @@
 /** Changes to a proposed list: another column for a field, or another row of headings. */
 import { dateWords } from '../block/date-words';
+import { isInArea } from '../block/is-in-area';
 import type { Selection, TabContent } from '../contract';
 import type { ListUnit } from '../units/unit-words';
 import { findLists } from './find-lists';
 import { headingUnit } from './heading-unit';
-import { isInside, ownArea } from './list-area';
+import { ownArea } from './list-area';
 import { lyingLists } from './lying-lists';
 import { missingFields } from './missing-fields';
 import type { FoundList, GroupField, ListKind, PaddockField } from './model';
@@ -53,7 +54,9 @@ export function listFromSelection(
   selection: Selection,
   tab: TabContent | undefined,
 ): FoundList {
-  const found = tab ? findLists([tab]).filter((one) => isInside(ownArea(one), selection)) : [];
+  const found = tab
+    ? findLists([tab]).filter((one) => isInArea(ownArea(one), selection.row, selection.column))
+    : [];
   const [lying] = tab && found.length === 0 ? lyingLists(kind, [tab], selection) : [];
   if (lying) throw new Error(lying);
   const list = found.find((one) => one.kind === kind) ?? (tab && pointedList(kind, tab, selection));

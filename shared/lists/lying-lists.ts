@@ -1,8 +1,9 @@
 /** Lists that lie on their side: names across the sheet, and what is known of them below. */
 import { areaA1, quotedTab } from '../block/a1';
+import { isInArea } from '../block/is-in-area';
 import type { TabContent } from '../contract';
 import { findLists } from './find-lists';
-import { isInside, ownArea } from './list-area';
+import { ownArea } from './list-area';
 import type { CellPlace, ListKind } from './model';
 
 /** What to do with a list that lies on its side, for each of them; `at`: only where that cell is in it. */
@@ -11,7 +12,7 @@ export function lyingLists(kind: ListKind, tabs: readonly TabContent[], at?: Cel
   return lying
     .map(ownArea)
     .map((area) => ({ ...area, row: area.column, column: area.row, rows: area.columns, columns: area.rows }))
-    .filter((area) => !at || isInside(area, at))
+    .filter((area) => !at || isInArea(area, at.row, at.column))
     .map((area) => {
       const range = `${quotedTab(area.tab)}!${areaA1(area)}`;
       return `The list at ${range} lies on its side, its names across. Type =TRANSPOSE(${range}) into cell A1 of a new tab and read the spreadsheet again: there it stands upright, and follows what you change here.`;

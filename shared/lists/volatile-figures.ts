@@ -3,7 +3,7 @@ import { firstFew } from '../block/first-few';
 import type { GrowerList, ListSource } from './model';
 
 /** Built-ins that cell functions may not depend on (Google's guide to custom functions; RANDARRAY from memory). */
-const NEW_EACH_TIME = /\b(NOW|RAND|RANDBETWEEN|RANDARRAY)\s*\(/i;
+export const NEW_EACH_TIME = /\b(NOW|RAND|RANDBETWEEN|RANDARRAY)\s*\(/i;
 
 /** Tells which cells of a list hold such a formula. What they point at is not followed. */
 export function volatileFiguresNotes({ tab, list }: ListSource<GrowerList>): readonly string[] {

@@ -103,7 +103,7 @@ export function lastWeighings(
       const cell = cellOnTab(tab.name, row, list.columns.weight ?? 1);
       const before = last.get(key);
       if (before && day < before.day) continue;
-      const { count, mean } = before?.day === day ? { count: before.count, mean: before.weightKg } : NONE;
+      const { count, weightKg: mean } = before?.day === day ? before : NONE;
       const weight = (mean * count + weightKg) / (count + 1);
       last.set(key, { weightKg: weight, day, cell, name, count: count + 1 });
     }
@@ -111,4 +111,4 @@ export function lastWeighings(
   return last;
 }
 
-const NONE = { count: 0, mean: 0 } as const;
+const NONE = { count: 0, weightKg: 0 } as const;

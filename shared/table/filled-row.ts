@@ -37,9 +37,7 @@ export function filledRow(row: PastRow, lists: Lists): Filled {
   const weighing = WEIGHING.some((key) => other.includes(key)) ? WEIGHING : [];
   const taken = [...other, ...weighing.filter((key) => !row.typed.includes(key))];
   const right = Object.fromEntries(taken.map((key) => [FIELDS[key], listed[FIELDS[key]]]));
-  const groups = lists.groups.map(({ herd: _, ...unlogged }) => unlogged);
-  const unlogged = othersThan(listedFigures(row, { ...lists, groups }).listed);
-  const wrong = other.filter((key) => unlogged.includes(key));
+  const wrong = other.length === 0 ? [] : othersThan(listedFigures(row, withoutLog(lists)).listed);
   const corrected =
     wrong.length > 0 ? { corrected: `${wrong.map((key) => WORDS[key]).join(', ')} of ${move}` } : {};
   const isWhole =
@@ -51,6 +49,10 @@ export function filledRow(row: PastRow, lists: Lists): Filled {
     absent: [...(group ? [] : [row.group]), ...(paddock ? [] : [row.paddock])],
     ...corrected,
   };
+}
+
+function withoutLog(lists: Lists): Lists {
+  return { ...lists, groups: lists.groups.map(({ herd: _, ...unlogged }) => unlogged) };
 }
 
 /** What was filled in, and what cannot be because a name is not in the lists, in one sentence each. */

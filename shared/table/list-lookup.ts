@@ -1,13 +1,12 @@
 import { fixedA1, quotedTab } from '../block/a1';
 import { FIELD_QUANTITIES } from '../lists/headings';
 import type { GroupField, GrowerList, ListSource, PaddockField } from '../lists/model';
+import { NEW_EACH_TIME } from '../lists/volatile-figures';
 import { farmUnit } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
 
 /** Characters that make a lookup see a pattern or a comparison instead of a name. */
 const NOT_PLAIN = /[*?~]|^[=<>]/;
-/** A cell function refuses whatever rests on these (src/script/assumptions.ts, "changing"). */
-const EVER_CHANGING = /\b(NOW|RAND\w*)\(/i;
 
 /**
  * A formula part that looks a field up in the grower's list by the name in `nameCell`, so that a correction in the
@@ -37,7 +36,7 @@ export function listLookup(
   // Never a range of one cell: the preview's engine mixes it up with a cell. The row above a list of one is its heading.
   const firstRow = list.lastRow > list.firstRow ? list.firstRow : list.firstRow - 1;
   if (
-    tab.formulas.slice(firstRow - 1, list.lastRow).some((row) => EVER_CHANGING.test(row[column - 1] ?? ''))
+    tab.formulas.slice(firstRow - 1, list.lastRow).some((row) => NEW_EACH_TIME.test(row[column - 1] ?? ''))
   ) {
     return undefined;
   }

@@ -19,7 +19,6 @@ export type PictureInput = Pick<RotationBlockInput, 'problem' | 'plan' | 'settin
 
 const NO_PIGS = '·';
 const CLOSED = '×';
-export const TITLE_BEGINS = TITLES.picture;
 export const LEGEND_ENDS = `; ${NO_PIGS} no pigs, ${CLOSED} closed all week`;
 const DAYS_A_WEEK = 7;
 /** Short, so that a season fits on a screen; the title says the year. */
@@ -58,7 +57,7 @@ export function pictureBlock(input: PictureInput): Block {
     if (marks.length > 0) return text(marks.join(' '));
     return text(isClosed(paddock, monday) ? CLOSED : NO_PIGS);
   };
-  const title = `${TITLE_BEGINS}${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
+  const title = `${TITLES.picture}${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
   const legend = [...groups].map(([key, { letter }]) => `${letter} ${nameOf(key, input, rows)}`).join(', ');
   const use = useCells(seasonUse(problem, plan, past), settings.unitSystem);
   const body = problem.paddocks.map(
@@ -110,7 +109,7 @@ export function isEarlierPicture(
   seasonStart: Day,
 ): boolean {
   const end =
-    typeof title === 'string' && title.startsWith(TITLE_BEGINS) ? dayFromIso(title.slice(-10)) : undefined;
+    typeof title === 'string' && title.startsWith(TITLES.picture) ? dayFromIso(title.slice(-10)) : undefined;
   return end !== undefined && end <= seasonStart;
 }
 

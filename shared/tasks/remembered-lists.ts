@@ -1,4 +1,4 @@
-import type { Book } from '../block/book';
+import { type Book, oncePerBook } from '../block/book';
 import { ROTATION_NAME } from '../block/own-words';
 import { rememberedList } from '../lists/list-memory';
 import type { RotationSettings } from '../table/model';
@@ -13,22 +13,14 @@ type Remembered = RotationSettings['lists'];
 
 /**
  * Which lists and columns the grower settled on, for every task alike: as the rotation table says in its cells, and for a
- * list that it does not name the materials or the budget. Looked for once for each reading of the file.
+ * list that it does not name the materials or the budget.
  */
-export function rememberedLists(book: Book): Remembered {
-  const known = remembered.get(book) ?? lookFor(book);
-  remembered.set(book, known);
-  return known;
-}
-
-const remembered = new WeakMap<Book, Remembered>();
-
-function lookFor(book: Book): Remembered {
+export const rememberedLists = oncePerBook((book): Remembered => {
   const [paddocks, groups] = (['paddocks', 'groups'] as const).map((kind) =>
     ASKED.map((name) => listIn(book, name, kind)).find((list) => list !== undefined),
   );
   return { ...(paddocks && { paddocks }), ...(groups && { groups }) } as Remembered;
-}
+});
 
 function listIn(book: Book, name: string, kind: 'paddocks' | 'groups') {
   if (name === ROTATION_NAME) return standingRotation(book)?.rotation.settings?.lists[kind];

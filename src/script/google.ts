@@ -5,6 +5,7 @@
 
 import { areaA1 } from '../../shared/block/a1';
 import { cut } from '../../shared/block/read-block';
+import { stretches } from '../../shared/block/stretches';
 import type { BlockRule, BlockStyle, TabContent, WireCell } from '../../shared/contract';
 import { type Day, dayFromIso } from '../../shared/core/calendar/day';
 import type { Edge } from '../../shared/door/edge';
@@ -167,7 +168,7 @@ export function boundSpreadsheet(): SheetPort {
       rangeOf(area).clearContent().clearFormat().setNumberFormat('General');
     },
     hideColumns: (tab, columns) => {
-      for (const { first, count } of runsOf(columns)) sheetOf(tab).hideColumns(first, count);
+      for (const { first, count } of stretches(columns)) sheetOf(tab).hideColumns(first, count);
     },
     showColumns: (tab, first, count) => sheetOf(tab).showColumns(first, count),
     isHidden: (tab, column) => sheetOf(tab).isColumnHiddenByUser(column),
@@ -449,15 +450,4 @@ function withLock<T>(work: () => T): T {
       // Google releases it at the end of the script; what was done is done.
     }
   }
-}
-
-/** Numbers in their order, as stretches without a gap. */
-function runsOf(numbers: readonly number[]): { first: number; count: number }[] {
-  const runs: { first: number; count: number }[] = [];
-  for (const number of numbers) {
-    const last = runs[runs.length - 1];
-    if (last && last.first + last.count === number) last.count += 1;
-    else runs.push({ first: number, count: 1 });
-  }
-  return runs;
 }

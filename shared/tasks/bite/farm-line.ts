@@ -1,4 +1,4 @@
-import type { Book } from '../../block/book';
+import { oncePerBook } from '../../block/book';
 import { fromInside, toInside } from '../../units/units';
 import { buyList } from '../materials/buy-list';
 import { fenceType } from '../materials/fence-types';
@@ -17,7 +17,7 @@ export interface FarmLine {
 }
 
 /** The fence that one energizer feeds, as the materials plan it; undefined while they cannot be planned. */
-export function farmLine(book: Book): FarmLine | undefined {
+export const farmLine = oncePerBook((book): FarmLine | undefined => {
   const { plan, sources } = MATERIALS_TASK.read(book, {});
   if (!plan) return undefined;
   const { atATime, kind, settings, units } = plan;
@@ -34,4 +34,4 @@ export function farmLine(book: Book): FarmLine | undefined {
     ohms: joules === undefined ? undefined : innerOhms(VOLTS_WITHOUT_LOAD, labelVolts(joules)),
     sources,
   };
-}
+});

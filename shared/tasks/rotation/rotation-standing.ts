@@ -1,4 +1,4 @@
-import type { Book } from '../../block/book';
+import { oncePerBook } from '../../block/book';
 import { ROTATION_NAME } from '../../block/own-words';
 import type { OldRotation } from '../../table/model';
 import { readRotation } from '../../table/read-rotation';
@@ -10,17 +10,9 @@ export interface StandingRotation extends Standing {
   readonly rotation: OldRotation;
 }
 
-/** Looked for once for each reading of the file, however many tasks and keystrokes ask. */
-export function standingRotation(book: Book): StandingRotation | undefined {
-  if (!known.has(book)) known.set(book, lookFor(book));
-  return known.get(book);
-}
-
-const known = new WeakMap<Book, StandingRotation | undefined>();
-
-function lookFor(book: Book): StandingRotation | undefined {
+export const standingRotation = oncePerBook((book): StandingRotation | undefined => {
   const standing = standingOf(book, ROTATION_NAME, 'across');
   if (!standing) return undefined;
   const block = rememberedRotation(standing.block);
   return { ...standing, block, rotation: readRotation(block) };
-}
+});

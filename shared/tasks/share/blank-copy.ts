@@ -1,5 +1,6 @@
 import type { Book } from '../../block/book';
 import { cutBlock, wholeOf } from '../../block/read-block';
+import { stretches } from '../../block/stretches';
 import type { BlockInfo, ClearInCopy } from '../../contract';
 import { listArea } from '../../lists/list-area';
 import { rowKind } from '../../lists/list-rows';
@@ -9,7 +10,6 @@ import { areaFingerprint } from '../area-fingerprint';
 import { growerLists } from '../grower-lists';
 import { readyCells } from '../training/ready-cells';
 import { MARK_BLOCK } from './original-mark';
-import { stretches } from './stretches';
 
 /** What goes for a copy that somebody else begins with. */
 export interface BlankCopy extends Pick<ClearInCopy, 'rows' | 'tables'> {

@@ -1,9 +1,9 @@
 import { isFilled } from '../../block/is-filled';
 import type { BlockContent } from '../../block/read-block';
+import { stretches } from '../../block/stretches';
 import type { ClearInCopy } from '../../contract';
 import { PRIVATE_COLUMNS, type PrivateColumns, type PrivateKind } from './private-columns';
 import { privateExtras } from './private-extras';
-import { stretches } from './stretches';
 import { withoutUnit } from './without-unit';
 
 type Area = ClearInCopy['areas'][number];

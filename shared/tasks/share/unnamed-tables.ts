@@ -1,6 +1,6 @@
 import { headingRow } from '../../block/heading-row';
+import { TITLES } from '../../block/own-words';
 import type { TabContent, WireCell } from '../../contract';
-import { TITLE_BEGINS } from '../../table/picture-block';
 import { PRIVATE_COLUMNS } from './private-columns';
 import { withoutUnit } from './without-unit';
 
@@ -14,7 +14,7 @@ export function unnamedTables(tabs: readonly TabContent[], named: ReadonlySet<st
   );
   const isOurs = (values: readonly (readonly WireCell[])[]): boolean =>
     known.some((headings) => headingRow(values, headings) >= 0) ||
-    values.flat().some((cell) => typeof cell === 'string' && cell.startsWith(TITLE_BEGINS));
+    values.flat().some((cell) => typeof cell === 'string' && cell.startsWith(TITLES.picture));
   return tabs
     .filter(({ name, values }) => !named.has(name) && isOurs(values.map((row) => row.map(withoutUnit))))
     .map(({ name }) => name);

@@ -3,7 +3,7 @@ import { engineResult, firstError, scriptArgument } from './cell-values';
 import { refersToChangingCell } from './changing-cells';
 import type { Engine, EngineResult } from './engine';
 import { SCRIPT_ERROR } from './error-names';
-import { HOOKS_KEY, type HostHooks } from './host-hooks';
+import { type HostHooks, hooksIn } from './host-hooks';
 
 export type CellFunctionHelp = {
   name: string;
@@ -39,7 +39,7 @@ export function registerCellFunctions(engine: Engine, functions: readonly CellFu
       })),
       compute(...cells) {
         const context = this as unknown as Context;
-        const hooks = context[HOOKS_KEY] as HostHooks | undefined;
+        const hooks = hooksIn(this);
         if (!hooks?.hasCellFunction(help.name)) {
           return { value: '#NAME?', message: `Unknown function: '${help.name}'.` };
         }

@@ -3,7 +3,7 @@
  * other cells: it shows #ERROR! (reports of its message; TODAY is not among them).
  */
 import type { Engine, EngineModel } from './engine';
-import { HOOKS_KEY, type HostHooks } from './host-hooks';
+import { hooksIn } from './host-hooks';
 
 type Getters = EngineModel['getters'];
 type Position = { sheetId: string; row: number; col: number };
@@ -11,7 +11,6 @@ type Position = { sheetId: string; row: number; col: number };
 type Context = {
   getters: Getters;
   __originCellPosition?: Position;
-  [HOOKS_KEY]?: HostHooks;
 };
 
 const CHANGING = ['NOW', 'RAND', 'RANDARRAY', 'RANDBETWEEN'];
@@ -25,7 +24,7 @@ export function watchChangingFunctions(engine: Engine): void {
     functions.replace(name, {
       ...plain,
       compute(...values) {
-        const hooks = (this as unknown as Context)[HOOKS_KEY];
+        const hooks = hooksIn(this);
         if (hooks) hooks.hasChangingCells = true;
         return plain.compute.apply(this, values);
       },
@@ -35,7 +34,8 @@ export function watchChangingFunctions(engine: Engine): void {
 
 /** Whether the formula that is being calculated refers to such a cell. */
 export function refersToChangingCell(context: unknown): boolean {
-  const { getters, __originCellPosition: origin, [HOOKS_KEY]: hooks } = context as Context;
+  const { getters, __originCellPosition: origin } = context as Context;
+  const hooks = hooksIn(context);
   if (!origin || !hooks?.hasChangingCells || !hooks.modes.changingCellsRefused) return false;
   const seen = new Set<string>();
   const isChanging = (position: Position): boolean => {

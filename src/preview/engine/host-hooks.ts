@@ -15,3 +15,8 @@ export interface HostHooks {
 
 /** Name under which the hooks stand in the engine's evaluation context. */
 export const HOOKS_KEY = 'sounderHost';
+
+/** The hooks of the workbook in whose context the engine calculates. */
+export function hooksIn(context: unknown): HostHooks | undefined {
+  return (context as Readonly<Record<string, unknown>>)[HOOKS_KEY] as HostHooks | undefined;
+}

@@ -5,7 +5,7 @@ import { watchChangingFunctions } from './changing-cells';
 import type { Engine, EngineCommand, EngineResult } from './engine';
 import { EXTRA_ERROR_NAMES, SCRIPT_ERROR } from './error-names';
 import { PARSE_ERROR_FUNCTION } from './formula-text';
-import { HOOKS_KEY, type HostHooks } from './host-hooks';
+import { hooksIn } from './host-hooks';
 import { serialOfDate } from './zone-time';
 
 /** Name of the engine command that runs many commands as one undo step and one recalculation. */
@@ -69,7 +69,7 @@ function addStrictSumproduct(engine: Engine): void {
   functions.replace('SUMPRODUCT', {
     ...plain,
     compute(...ranges) {
-      const hooks = (this as unknown as Record<string, unknown>)[HOOKS_KEY] as HostHooks | undefined;
+      const hooks = hooksIn(this);
       const error = hooks?.modes.sumproductPassesErrors ? firstError(engine, ranges) : undefined;
       return (error as never) ?? plain.compute.apply(this, ranges);
     },
@@ -83,7 +83,7 @@ function addJoinOfShownDays(engine: Engine): void {
   functions.replace('CONCATENATE', {
     ...plain,
     compute(...parts) {
-      const hooks = (this as unknown as Record<string, unknown>)[HOOKS_KEY] as HostHooks | undefined;
+      const hooks = hooksIn(this);
       const { locale } = this;
       const shown = parts.map((part) => {
         const { value, format } = (part ?? {}) as EngineResult;
@@ -98,7 +98,7 @@ function addJoinOfShownDays(engine: Engine): void {
 /** TODAY and NOW in the workbook's own time zone, by the host's clock. */
 function addClock(engine: Engine): void {
   const serialNow = (context: unknown): number => {
-    const hooks = (context as Record<string, unknown>)[HOOKS_KEY] as HostHooks | undefined;
+    const hooks = hooksIn(context);
     return hooks ? serialOfDate(hooks.now(), hooks.timeZone()) : serialOfDate(new Date(), 'UTC');
   };
   const functions = engine.registries.functionRegistry;

@@ -3,32 +3,26 @@ import { columnLetters } from '../../../shared/block/a1';
 import { dayFromIso } from '../../../shared/core/calendar/day';
 import { filledFigures, type MissingFigures, type RowWithout } from '../../../shared/lists/missing-figures';
 import { decimalComma } from '../../../shared/locale/decimal-comma';
-import { usePage } from '../page';
 import { Button } from '../parts/button';
 import { InputField } from '../parts/field';
 import { Notice } from '../parts/notice';
-import { type Book, useReread } from '../parts/use-book';
-import { useWork } from '../parts/use-work';
-import { ask } from '../server';
+import type { Book } from '../parts/use-book';
+import { useChangeCells } from '../parts/use-change-cells';
 
 /** Asks for the areas or weights that a list lacks, and puts them into its own column. */
 export function MissingFiguresAsked({ book, lacks }: { book: Book; lacks: MissingFigures }) {
   const [typed, setTyped] = useState<Readonly<Record<number, string>>>({});
-  const work = useWork();
-  const { say } = usePage();
-  const reread = useReread();
+  const work = useChangeCells();
   const { field, unit, tab, heading } = lacks;
   const column = columnLetters(lacks.column);
   const write = (): void =>
-    work.start(async () => {
+    work.change(() => {
       const { locale, today } = book.overview;
       const on = { comma: decimalComma(locale), today: dayFromIso(today) ?? 0 };
       const filled = filledFigures(lacks, typed, on);
       if ('problem' in filled) throw new Error(`${filled.problem} Nothing was written.`);
-      await ask('changeCells', { cells: [...filled.cells] });
-      say(`Done: written into column ${column} of “${tab}”.`);
-      reread();
-    });
+      return filled.cells;
+    }, `Done: written into column ${column} of “${tab}”.`);
   const fields = (rows: readonly RowWithout[]) =>
     rows.map(({ row, name, cell, weighed = 'today', unread }) => (
       <InputField

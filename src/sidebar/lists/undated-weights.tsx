@@ -1,33 +1,26 @@
 import { useState } from 'preact/hooks';
 import { columnLetters } from '../../../shared/block/a1';
-import { dayFromIso, isoFromDay } from '../../../shared/core/calendar/day';
+import { dayFromIso } from '../../../shared/core/calendar/day';
 import { datedWeights, type UndatedWeights } from '../../../shared/lists/undated-weights';
-import { usePage } from '../page';
 import { Button } from '../parts/button';
 import { InputField } from '../parts/field';
 import { Notice } from '../parts/notice';
-import { useReread } from '../parts/use-book';
-import { useWork } from '../parts/use-work';
-import { ask } from '../server';
+import { useChangeCells } from '../parts/use-change-cells';
 
 /** Asks once of which day the weights are, and puts that day beside them. */
 export function UndatedWeightsAsked({ undated, today }: { undated: UndatedWeights; today: string }) {
   const [typed, setTyped] = useState(today);
-  const work = useWork();
-  const { say } = usePage();
-  const reread = useReread();
+  const work = useChangeCells();
   const where = `column ${columnLetters(undated.column)} of “${undated.tab}”`;
   const write = (): void =>
-    work.start(async () => {
+    work.change(() => {
       const day = dayFromIso(typed);
       if (day === undefined || typed > today)
         throw new Error(
           `The day must be ${today} or before, got ${typed || 'nothing'}. Nothing was written.`,
         );
-      await ask('changeCells', { cells: datedWeights(undated, day) });
-      say(`Done: ${isoFromDay(day)} is written into ${where}.`);
-      reread();
-    });
+      return datedWeights(undated, day);
+    }, `Done: ${typed} is written into ${where}.`);
   return (
     <Notice kind="warning">
       When were {undated.rows.map(({ name }) => `“${name}”`).join(', ')} weighed? No day stands beside the

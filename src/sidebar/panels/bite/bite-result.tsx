@@ -2,7 +2,7 @@ import type { BitePlan } from '../../../../shared/tasks/bite/bite-block';
 import { ENOUGH_SO_FAR, illustratedWords } from '../../../../shared/tasks/bite/illustrated';
 import { judgePlan } from '../../../../shared/tasks/bite/judge-plan';
 import { formatNumber } from '../../numbers/format-number';
-import { Notice } from '../../parts/notice';
+import { SentencesNotice } from '../../parts/notice';
 import { ScrollRegion } from '../../parts/scroll-region';
 
 const STATES = [
@@ -46,16 +46,7 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
           </ScrollRegion>
         </div>
       ))}
-      {illustrated.length > 0 && (
-        <Notice kind="warning">
-          Examples until you type yours:
-          <ul>
-            {illustrated.map((words) => (
-              <li key={words}>{words}</li>
-            ))}
-          </ul>
-        </Notice>
-      )}
+      <SentencesNotice kind="warning" lead="Examples until you type yours:" sentences={illustrated} />
     </>
   );
 }

@@ -1,4 +1,5 @@
 /** "Keep the herd log": head and weights that change, a row each. */
+import { useMemo } from 'preact/hooks';
 import { type Day, dayFromIso } from '../../../../shared/core/calendar/day';
 import type { ReadGroup } from '../../../../shared/lists/model';
 import { groupWeightOn } from '../../../../shared/plan/group-weights';
@@ -24,7 +25,7 @@ export function HerdPanel() {
 function HerdSteps({ book }: { book: Book }) {
   const state = useTask(HERD_TASK, book);
   const { typed, problem, units, groups, notes, questions } = state.form;
-  const unread = logUnread(book);
+  const unread = useMemo(() => logUnread(book), [book]);
   const warnings = [...notes, ...(unread ? [unread] : [])];
   const onDone = (): void => {
     for (const label of [CHANGE_LABELS.head, CHANGE_LABELS.weight, CHANGE_LABELS.note]) {

@@ -66,8 +66,10 @@ export function SeasonDrawing({ problem, plan }: Props) {
   );
 }
 
+type Marks = readonly (GroupMark | undefined)[];
+
 /** In the order of the groups; the same as in the sheet. */
-function marksOf({ groups }: PlanProblem): readonly (GroupMark | undefined)[] {
+function marksOf({ groups }: PlanProblem): Marks {
   const marks = groupMarks(groups.map(({ name }) => name));
   return groups.map(({ name }) => marks.get(nameKey(name)));
 }
@@ -75,6 +77,7 @@ function marksOf({ groups }: PlanProblem): readonly (GroupMark | undefined)[] {
 function Drawing({ problem, picture }: { problem: PlanProblem; picture: SeasonPicture }) {
   const id = useId();
   const { width, height, rows, months } = picture;
+  const marks = marksOf(problem);
   return (
     <svg
       width={width}
@@ -98,7 +101,7 @@ function Drawing({ problem, picture }: { problem: PlanProblem; picture: SeasonPi
       ))}
       {rows.map((row, p) => (
         <g key={problem.paddocks[p]?.name} transform={`translate(0 ${HEAD_HEIGHT + p * ROW_HEIGHT})`}>
-          <Row row={row} problem={problem} hatch={`url(#${id})`} width={width} />
+          <Row row={row} problem={problem} marks={marks} hatch={`url(#${id})`} width={width} />
         </g>
       ))}
     </svg>
@@ -108,9 +111,15 @@ function Drawing({ problem, picture }: { problem: PlanProblem; picture: SeasonPi
 const INSET = 3;
 const BAR_HEIGHT = ROW_HEIGHT - 2 * INSET;
 
-function Row(props: { row: PaddockRow; problem: PlanProblem; hatch: string; width: number }) {
-  const { row, problem, hatch, width } = props;
-  const marks = marksOf(problem);
+interface RowProps {
+  readonly row: PaddockRow;
+  readonly problem: PlanProblem;
+  readonly marks: Marks;
+  readonly hatch: string;
+  readonly width: number;
+}
+
+function Row({ row, problem, marks, hatch, width }: RowProps) {
   return (
     <>
       <line x1={0} y1={ROW_HEIGHT} x2={width} y2={ROW_HEIGHT} class="row-line" />

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useMemo, useState } from 'preact/hooks';
 import { wholeOf } from '../../../../shared/block/read-block';
 import { areaFingerprint } from '../../../../shared/tasks/area-fingerprint';
 import { type BlankCopy, blankCopy, blankRequest } from '../../../../shared/tasks/share/blank-copy';
@@ -38,7 +38,7 @@ interface Props {
 /** In a copy: choose what, type the name of the file, clear. The script refuses where this is the original after all. */
 export function ClearSection({ shared, found, onCleared }: Props) {
   const { title } = shared.file;
-  const blank = blankCopy(shared.book);
+  const blank = useMemo(() => blankCopy(shared.book), [shared.book]);
   const [what, setWhat] = useState('private');
   // Without its corners a map has no areas, so that is left to the grower.
   const [left, setLeft] = useState<readonly PrivateKind[]>(['place']);

@@ -136,7 +136,6 @@ function Folded({ title, children }: { title: string; children: ComponentChildre
   );
 }
 
-/** A copied tab holds no table of this tool, whatever it looks like. */
 /** What still stands in a copy whose tables were cleared. */
 function leftWords({ book }: SharedFile): string {
   const filled = book.tabs.filter(({ values }) => values.some((row) => row.some((value) => value !== '')));
@@ -144,6 +143,7 @@ function leftWords({ book }: SharedFile): string {
   return `Your own tabs stay, with what is left on them: ${tabNames(filled.map(({ name }) => name))}. Look through them.`;
 }
 
+/** A copied tab holds no table of this tool, whatever it looks like. */
 function otherTabs({ file, contents }: SharedFile): string {
   const looked = new Set(contents.map(({ info }) => info.tab));
   const others = file.tabs.map(({ name }) => name).filter((name) => !looked.has(name));
