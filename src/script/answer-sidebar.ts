@@ -18,6 +18,7 @@ import { startSample } from './actions/start-sample';
 import { writeBlock } from './actions/write-block';
 import { untoldFailure } from './failure-sentence';
 import { type SheetPort, Told } from './port';
+import * as words from './words';
 
 type Actions = { readonly [Name in CallName]: (port: SheetPort, request: Request<Name>) => Reply<Name> };
 
@@ -40,8 +41,7 @@ export function answerSidebar(port: () => SheetPort, callName: unknown, requestJ
 
 function answer(port: () => SheetPort, callName: unknown, requestJson: unknown): Envelope {
   try {
-    if (!isCallName(callName))
-      throw new Told('The sidebar and the script do not match. Reload the file. Nothing was written.');
+    if (!isCallName(callName)) throw new Told(words.NO_MATCH);
     const run = ACTIONS[callName] as (port: SheetPort, request: unknown) => unknown;
     return { ok: true, data: run(port(), parseRequest(callName, requestJson)) };
   } catch (error) {
@@ -57,13 +57,11 @@ function parseRequest(callName: CallName, requestJson: unknown): unknown {
   const parsed = v.safeParse(CALLS[callName].request, JSON.parse(String(requestJson)));
   if (parsed.success) return parsed.output;
   const path = v.getDotPath(parsed.issues[0]) ?? 'request';
-  throw new Told(
-    `The sidebar sent something that the script does not take (${callName}, ${path}). Reload the file. Nothing was written.`,
-  );
+  throw new Told(words.notTaken(callName, path));
 }
 
 function sampleFarm(id: string) {
   const farm = SAMPLE_FARMS.find((sample) => sample.id === id);
-  if (!farm) throw new Told(`There is no sample farm named "${id}". Nothing was written.`);
+  if (!farm) throw new Told(words.noSample(id));
   return farm;
 }

@@ -16,6 +16,7 @@ import type { TickedPage } from './on-edit';
 import type { Area, AreaContent, AreaWrite, Ground, Origins, SheetPort } from './port';
 import { Told } from './port';
 import { ruleShape } from './rule-shape';
+import * as words from './words';
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -107,7 +108,7 @@ export function boundSpreadsheet(): SheetPort {
   const sheetOf = (name: string): Sheet => {
     const sheet = known.get(name) ?? file.getSheetByName(name);
     if (sheet) known.set(name, sheet);
-    else throw new Told(`There is no tab named "${name}" any more. Nothing was written.`);
+    else throw new Told(words.tabGone(name));
     return sheet;
   };
   let knownZone: string | undefined;
@@ -437,9 +438,7 @@ function setLook(sheet: Sheet, column: number, widths: readonly number[], freeze
 function withLock<T>(work: () => T): T {
   const lock = LockService.getDocumentLock();
   if (!lock?.tryLock(LOCK_WAIT_MILLISECONDS)) {
-    throw new Told(
-      'Somebody else is writing a table in this file right now. Wait a moment and try again. Nothing was written.',
-    );
+    throw new Told(words.SOMEBODY_WRITES);
   }
   try {
     return work();

@@ -19,8 +19,8 @@ import {
   spreadsheetEdge,
   tickedPage,
 } from './google';
-import { HELP_TEXT } from './help-text';
 import { type Edit, mayBeTick, recordMove } from './on-edit';
+import * as words from './words';
 
 const TITLE = 'Sounder Sheet';
 /** Put in by the build. */
@@ -69,10 +69,7 @@ function startFromMenu(farm: SampleFarm): void {
   try {
     const { tabs } = startSample(boundSpreadsheet(), farm);
     const added = tabs.map((tab) => `"${tab}"`).join(' and ');
-    showText(
-      TITLE,
-      `Added ${added}. Everything in it is invented; its pigs went out six weeks ago. Next: Sounder Sheet > Open the sidebar > Plan the moves.`,
-    );
+    showText(TITLE, words.sampleAdded(added));
   } catch (error) {
     showText(TITLE, untoldFailure(error));
   }
@@ -89,7 +86,7 @@ export function checkThisSpreadsheet(): void {
 }
 
 export function showHelp(): void {
-  showText(TITLE, HELP_TEXT);
+  showText(TITLE, words.HELP);
 }
 
 export function answerSidebar(callName: unknown, requestJson: unknown): string {

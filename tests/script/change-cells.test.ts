@@ -42,9 +42,9 @@ describe('cells are changed', () => {
   });
 
   test.each([
-    ['B1', 'Ash', 'B1 on "Moves" no longer holds'],
-    ['A1', 'x', 'A1 on "Moves" no longer holds'],
-    ['B2', '=2*3', 'B2 on "Moves" no longer holds'],
+    ['B1', 'Ash', 'B1 on "Moves" was changed after it was read here'],
+    ['A1', 'x', 'A1 on "Moves" was changed after it was read here'],
+    ['B2', '=2*3', 'B2 on "Moves" was changed after it was read here'],
   ])('not where %s holds something else by now', async (cell, typed, says) => {
     const book = await open();
     book.type('Moves', cell, typed);

@@ -90,8 +90,8 @@ describe('a tab that holds a chart', () => {
     const book = await withChart();
     const errors = ['Chart', 'Gone'].map((name) => book.ask('readTabs', { tabs: [name] }));
     expect(errors).toEqual([
-      { ok: false, error: 'The tab "Chart" holds no cells. Read the file again.' },
-      { ok: false, error: 'The tab "Gone" is not in this file any more. Read the file again.' },
+      { ok: false, error: 'The tab "Chart" holds no cells. Read the spreadsheet again.' },
+      { ok: false, error: 'The tab "Gone" is not in this file any more. Read the spreadsheet again.' },
     ]);
   });
 });

@@ -178,7 +178,7 @@ describe('writing a block', () => {
     const reply = book.ask('writeBlock', block(SMALLER, { at: 'own' }, expects));
     expect(reply).toMatchObject({
       ok: false,
-      error: expect.stringContaining('Somebody changed the table on "Plan"'),
+      error: expect.stringContaining('The table on "Plan" was changed'),
     });
     expect(everything(book)).toBe(before);
   });
@@ -201,7 +201,7 @@ describe('writing a block', () => {
     book.type('Notes', 'A5', 'mine, changed');
     expect(book.ask('writeBlock', block(SMALLER, { at: 'own', area: grown }, stale))).toMatchObject({
       ok: false,
-      error: expect.stringContaining('Somebody changed the table'),
+      error: expect.stringContaining('was changed after it was read here'),
     });
     const next = written(book, block(CELLS, { at: 'own', area: grown }, fingerprint(book, grown)));
     expect(next).toEqual({ ...info, rows: 3, columns: 3 });

@@ -3,6 +3,7 @@ import { firstFew } from '../../../shared/block/first-few';
 import { markOfCell, markOfStanding } from '../../../shared/block/memory';
 import type { BlockCell, Request } from '../../../shared/contract';
 import { type Area, type SheetPort, Told } from '../port';
+import * as words from '../words';
 import { blockContent } from './block-content';
 import { takeBack } from './take-back';
 import { tried } from './write-block';
@@ -19,16 +20,14 @@ export function changeCells(port: SheetPort, { cells }: Request<'changeCells'>):
     for (const { area } of changes) port.makeRoom(area);
     const other = others(port, changes, 'before');
     if (other) {
-      throw new Told(
-        `${other} no longer holds what the page has read there. Read the spreadsheet again. Nothing was written.`,
-      );
+      throw new Told(words.noLongerHolds(other));
     }
     const formats = changes.map(({ area }) => port.readFormats(area));
     try {
       for (const [i, { area, after }] of changes.entries()) putCell(port, area, after, formats[i]!);
       // The reading sends the cells off: a refusal comes here.
       const lost = others(port, changes, 'after');
-      if (lost) throw new Told(`${lost} did not keep what was written.`);
+      if (lost) throw new Told(words.didNotKeep(lost));
     } catch (error) {
       takeBack(error, () => putBack(port, changes, formats), changes.map(named));
     }

@@ -6,6 +6,7 @@ import { DAY_FORMAT } from '../../../shared/block/day-format';
 import { decimalComma } from '../../../shared/locale/decimal-comma';
 import { ASSUMPTIONS, type Assumption, type AssumptionId } from '../assumptions';
 import type { ScratchTab, SheetPort } from '../port';
+import * as words from '../words';
 
 const SECOND = 1000;
 /** 2026-04-30 counted from 1899-12-30. */
@@ -149,18 +150,15 @@ function checkOne({ id, says, wanted }: Assumption, tab: ScratchTab): CheckLine 
 /** The result as text to copy. Nothing of what stands in the file is in it. */
 export function checkText({ lines, seconds }: CheckResult, version: string, today: string): string {
   const failed = lines.filter(({ holds }) => holds === false).length;
-  const verdict =
-    failed === 0
-      ? 'Everything that can be tried here holds.'
-      : `${failed} of ${lines.length} do not hold. Please send this text to whoever gave you the sheet: it holds nothing of your file.`;
-  const words = { true: 'PASS', false: 'FAIL', 'by hand': 'NOT TRIED' } as const;
+  const verdict = failed === 0 ? words.ALL_HOLDS : words.someFail(failed, lines.length);
+  const marks = { true: 'PASS', false: 'FAIL', 'by hand': 'NOT TRIED' } as const;
   return [
-    `Sounder Sheet ${version}, check of ${today}, ${seconds} s`,
+    words.checkTitle(version, today, seconds),
     verdict,
     '',
     ...lines.map(({ id, says, holds, got }) => {
       const came = got === '' ? '' : ` Got: ${got}.`;
-      return `${words[String(holds) as keyof typeof words]}  ${id}: ${says}${came}`;
+      return `${marks[String(holds) as keyof typeof marks]}  ${id}: ${says}${came}`;
     }),
   ].join('\n');
 }

@@ -10,6 +10,7 @@ import { MARK_BLOCK, originalMark, readMark } from '../../../shared/tasks/share/
 import { failureSentence } from '../failure-sentence';
 import { isWithin } from '../is-within';
 import { type Area, type SheetPort, Told } from '../port';
+import * as words from '../words';
 import { grid } from './block-content';
 
 export function clearInCopy(port: SheetPort, request: ClearInCopy): { cells: number } {
@@ -38,7 +39,7 @@ export function clearInCopy(port: SheetPort, request: ClearInCopy): { cells: num
       for (const table of tables) clearTable(port, table);
       port.flush();
     } catch (error) {
-      throw new Told(`${failureSentence(error)} Look at the cells: some of them may be cleared.`);
+      throw new Told(words.maybeCleared(failureSentence(error)));
     }
     return { cells: [...areas, ...rows, ...tables].reduce((sum, one) => sum + one.rows * one.columns, 0) };
   });
@@ -57,21 +58,17 @@ function clearTable(port: SheetPort, table: Area): void {
 function refuseOriginal(port: SheetPort, marked: Area | undefined): void {
   const mark = marked && readMark(port.read(marked).values);
   if (mark === undefined) {
-    throw new Told(
-      'This file carries no mark of an original, so it cannot be told from one. Mark the original first, copy it, and clear the copy. Nothing was cleared.',
-    );
+    throw new Told(words.NO_MARK);
   }
   if (mark === originalMark(port.fileId())) {
-    throw new Told('This is the original, not a copy. Nothing was cleared.');
+    throw new Told(words.IS_ORIGINAL);
   }
 }
 
 function refuseChanged(port: SheetPort, area: Area | undefined, expects: string, what: string): void {
   const now = area && port.read(area);
   if (!now || blockFingerprint(now.values, now.formulas) !== expects) {
-    throw new Told(
-      `${what} changed after it was read here. Read the file again and look at the list once more. Nothing was cleared.`,
-    );
+    throw new Told(words.changedSince(what));
   }
 }
 
@@ -80,5 +77,5 @@ function isInBlock(area: Area, blocks: readonly Area[]): boolean {
 }
 
 function refuseForeign(area: Area): never {
-  throw new Told(`${areaA1(area)} on "${area.tab}" is not in a table of ours. Nothing was cleared.`);
+  throw new Told(words.notOurs(areaA1(area), area.tab));
 }

@@ -1,5 +1,6 @@
 import type { Selection } from '../../../shared/contract';
 import { type SheetPort, Told } from '../port';
+import * as words from '../words';
 
 /** More cells than anybody selects on purpose for one argument. Judgement. */
 const MOST_CELLS = 100_000;
@@ -7,12 +8,12 @@ const MOST_CELLS = 100_000;
 /** The selected cells, cut to the used part of the tab so that a whole column costs little. */
 export function readSelection(port: SheetPort): Selection {
   const active = port.active();
-  if (!active) throw new Told('Click a cell in the sheet first.');
+  if (!active) throw new Told(words.CLICK_A_CELL);
   const tab = port.tabs().find((info) => info.name === active.tab);
   const rows = within(active.rows, (tab?.rows ?? 0) - active.row + 1);
   const columns = within(active.columns, (tab?.columns ?? 0) - active.column + 1);
   if (rows * columns > MOST_CELLS) {
-    throw new Told(`${active.a1} is more than ${MOST_CELLS} cells. Select fewer.`);
+    throw new Told(words.tooManyCells(active.a1, MOST_CELLS));
   }
   const { values } = port.read({ ...active, rows, columns });
   return { ...active, values };

@@ -3,6 +3,7 @@ import { dayFromIso } from '../../../shared/core/calendar/day';
 import { serialFromDay } from '../../../shared/core/calendar/serial';
 import type { SampleCell, SampleFarm } from '../../../shared/samples/sample-farm';
 import { type SheetPort, Told } from '../port';
+import * as words from '../words';
 import { takeBack } from './take-back';
 
 /** Adds the tabs of a sample farm to the file, in the season of today. Refuses where a tab of that name exists; never overwrites. */
@@ -13,9 +14,7 @@ export function startSample(port: SheetPort, farm: SampleFarm): { tabs: string[]
     const taken = tabs.filter((tab) => present.has(tab.name.toLowerCase()));
     if (taken.length > 0) {
       const names = taken.map((tab) => `"${tab.name}"`).join(' and ');
-      throw new Told(
-        `This file already has a tab named ${names}. Rename it, or start in an empty file. Nothing was written.`,
-      );
+      throw new Told(words.tabsThere(names));
     }
     const added: string[] = [];
     try {

@@ -1,5 +1,6 @@
 import { failureSentence } from '../failure-sentence';
 import { Told } from '../port';
+import * as words from '../words';
 
 /** Takes back what was begun and throws what stopped it, with the words that nothing was written; where that fails too, says where part of it may stand. */
 export function takeBack(error: unknown, step: () => void, places: readonly string[]): never {
@@ -7,7 +8,7 @@ export function takeBack(error: unknown, step: () => void, places: readonly stri
   try {
     step();
   } catch {
-    throw new Told(`${why} Look at ${places.join(' and ')}: part of it may stand there.`);
+    throw new Told(words.partMayStand(why, places.join(' and ')));
   }
   throw new Told(`${why} Nothing was written.`);
 }

@@ -7,6 +7,7 @@ import type { TabContent, WriteBlock } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { isWithin } from '../is-within';
 import { type Area, type Ground, type SheetPort, Told } from '../port';
+import * as words from '../words';
 
 /** Far above any season's table; a guard against a runaway request. Judgement. */
 const MOST_CELLS = 200_000;
@@ -29,9 +30,7 @@ export function targetArea(
   const size = sizeOf(request);
   if (place.at === 'own') return { area: overOwn(port, request, size, old, tabs), needsTab: false };
   if (old && request.replaces !== true) {
-    throw new Told(
-      `A table of this kind already stands on "${old.tab}" at ${areaA1(old)}. Rebuild it there, or delete that tab first. Nothing was written.`,
-    );
+    throw new Told(words.tableStands(old.tab, areaA1(old)));
   }
   if (place.at === 'new-tab') return newTab(port, place.tab, size);
   const area: Area = { tab: place.tab, row: place.row, column: place.column, ...size };
@@ -48,14 +47,13 @@ export function isForeignArea(port: SheetPort, area: Area): boolean {
 function newTab(port: SheetPort, name: string, size: { rows: number; columns: number }): Target {
   const tab = name.trim();
   if (tab === '' || tab.length > LONGEST_TAB_NAME) {
-    throw new Told(`The new tab needs a name of 1 to ${LONGEST_TAB_NAME} letters. Nothing was written.`);
+    throw new Told(words.newTabName(LONGEST_TAB_NAME));
   }
   const isThat = (other: string): boolean => other.toLowerCase() === tab.toLowerCase();
   const area = { tab, row: 1, column: 1, ...size };
   if (!port.tabNames().some(isThat)) return { area, needsTab: true };
   const taken = port.tabs().find((info) => isThat(info.name));
-  if (!taken || taken.rows > 0 || taken.columns > 0)
-    throw new Told(`There is already a tab named "${tab}". Choose another name. Nothing was written.`);
+  if (!taken || taken.rows > 0 || taken.columns > 0) throw new Told(words.tabTaken(tab));
   const blank = { ...area, tab: taken.name };
   refuseTaken(port.ground(blank), blank, undefined);
   return { area: blank, needsTab: false };
@@ -69,9 +67,7 @@ function overOwn(
   tabs: readonly TabContent[],
 ): Area {
   if (!old) {
-    throw new Told(
-      'The table to rebuild is no longer in this file. Build it on a new tab. Nothing was written.',
-    );
+    throw new Told(words.TABLE_GONE);
   }
   const area: Area = { tab: old.tab, row: old.row, column: old.column, ...size };
   const read = tabs.find(({ name }) => name === old.tab);
@@ -79,9 +75,7 @@ function overOwn(
   const own = <Cell>(rows: readonly (readonly Cell[])[]) =>
     rows.slice(0, old.rows).map((row) => row.slice(0, old.columns));
   if (request.expects !== blockFingerprint(own(ground.values), own(ground.formulas))) {
-    throw new Told(
-      `Somebody changed the table on "${old.tab}" after it was read here. Read it again, look at the plan and write once more. Nothing was written.`,
-    );
+    throw new Told(words.tableChanged(old.tab));
   }
   refuseTaken(ground, area, old);
   return area;
@@ -97,31 +91,23 @@ export function around(area: Area, old: Area): Area {
  * cells of the area or of the old block may not be edited. `ground` begins at the area's corner.
  */
 function refuseTaken(ground: Ground, area: Area, old: Area | undefined): void {
-  const needed = `The table needs ${areaA1(area)} on "${area.tab}", but`;
+  const needed = words.tableNeeds(areaA1(area), area.tab);
   const taken = takenCells(ground, area, old);
   if (taken.length > 0) {
-    throw new Told(
-      `${needed} something stands in ${firstFew(taken)}. Choose an empty area or a new tab, or move those cells. Nothing was written.`,
-    );
+    throw new Told(words.somethingStands(needed, firstFew(taken)));
   }
   const merged = ground.merged.filter((one) => overlaps(one, area)).map(areaA1);
   if (merged.length > 0) {
-    throw new Told(
-      `${needed} cells are merged in ${firstFew(merged)}. Undo that with Format > Merge cells > Unmerge, or choose another place. Nothing was written.`,
-    );
+    throw new Told(words.cellsMerged(needed, firstFew(merged)));
   }
   if (ground.isTabClosed) {
-    throw new Told(
-      `The tab "${area.tab}" is protected against changes. Ask its owner to let you edit it, or write to a new tab. Nothing was written.`,
-    );
+    throw new Told(words.tabProtected(area.tab));
   }
   const closed = ground.closed
     .filter((one) => overlaps(one, area) || (old && overlaps(one, old)))
     .map(areaA1);
   if (closed.length > 0) {
-    throw new Told(
-      `${needed} cells are protected in ${firstFew(closed)}. Ask the owner to let you edit them, or choose another place. Nothing was written.`,
-    );
+    throw new Told(words.cellsProtected(needed, firstFew(closed)));
   }
 }
 
@@ -152,14 +138,10 @@ function sizeOf({ cells, styles }: WriteBlock): { rows: number; columns: number 
   const even = (grid: readonly (readonly unknown[])[]) =>
     grid.length === rows && grid.every((row) => row.length === columns);
   if (columns === 0 || !even(cells) || !even(styles)) {
-    throw new Told(
-      'The table came in uneven rows and was not written. Please report this; nothing was changed.',
-    );
+    throw new Told(words.UNEVEN_ROWS);
   }
   if (rows * columns > MOST_CELLS) {
-    throw new Told(
-      `The table would take ${rows} rows and ${columns} columns, more than a sheet bears. Plan a shorter season. Nothing was written.`,
-    );
+    throw new Told(words.tooLarge(rows, columns));
   }
   return { rows, columns };
 }

@@ -14,6 +14,7 @@ import { markOfCell, markOfStanding } from '../../../shared/block/memory';
 import type { FileChanged, TabContent, WriteBlock, WriteDone } from '../../../shared/contract';
 import { failureSentence } from '../failure-sentence';
 import { type Area, type SheetPort, Told } from '../port';
+import * as words from '../words';
 import { blockContent, grid, hasBox, originOf } from './block-content';
 import { readFile } from './overview';
 import { around, isForeignArea, targetArea } from './target-area';
@@ -83,12 +84,10 @@ function writeCells(
     if (written === true) return;
     const why = failureSentence(error);
     if (written === undefined) {
-      throw new Told(
-        `${why} Whether the table was written could not be seen. Look at "${area.tab}", read the file again, and write once more if it is not there.`,
-      );
+      throw new Told(words.writtenUnseen(why, area.tab));
     }
     for (const step of [() => port.flush(), ...undo].reverse()) attempt(step);
-    throw new Told(`${why} ${old ? 'The table was left as it was.' : 'No table was written.'}`);
+    throw new Told(`${why} ${old ? words.LEFT_AS_IT_WAS : words.NO_TABLE_WRITTEN}`);
   }
 }
 
@@ -142,7 +141,7 @@ function finish(
   if (failure === undefined) return { failure: '', tab };
   const left = rest.length > 0 ? ', and rows or columns of the old one may be left beside it' : '';
   return {
-    failure: `The table is written, but its name, colours or widths may be missing${left}: write it once more. ${failure}`,
+    failure: words.looksMissing(left, failure),
   };
 }
 
@@ -195,7 +194,7 @@ function noteOfNotes(port: SheetPort, old: Area): string {
     for (const [r, c] of port.notedCells(old)) cells.push(cellA1(old.row + r, old.column + c));
   });
   if (failure || cells.length === 0) return '';
-  return `Notes attached to cells stay in their cells (${firstFew(cells)}): where rows of the table have moved, see that they still fit.`;
+  return words.notesStay(firstFew(cells));
 }
 
 /** What a look at the sheet gives; undefined where it fails. */

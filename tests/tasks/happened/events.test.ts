@@ -267,7 +267,7 @@ describe('writing', () => {
     const cells = await record(portOf(book), happened, seen);
     book.type('Rotation', 'D7', '2026-05-10');
     await expect(takeBack(portOf(book), cells)).rejects.toThrow(
-      /^D7 on "Rotation" no longer holds .* Nothing was written/,
+      /^D7 on "Rotation" was changed after .* Nothing was written/,
     );
     expect(book.shownValues('Rotation')[6]![3]).toBe('Sun 10 May 2026');
   });

@@ -145,7 +145,7 @@ describe('before a copy is given away', () => {
     const unmarked = await farm({ marked: false });
     expect(clear(unmarked)).toMatchObject({
       ok: false,
-      error: expect.stringContaining('no mark of an original'),
+      error: expect.stringContaining('carries no mark'),
     });
     expect(clear(await unmarked.copy())).toMatchObject({ ok: false });
   });

@@ -118,7 +118,7 @@ describe('nothing of the grower’s is written over', () => {
     expect(fill(farm.book, plan)).toEqual({
       ok: false,
       error:
-        'E3 on "Pigs" no longer holds what the page has read there. Read the spreadsheet again. Nothing was written.',
+        'E3 on "Pigs" was changed after it was read here. Read the spreadsheet again. Nothing was written.',
     });
     expect(farm.book.formula('Pigs', 'E2')).toBe('');
   });
