@@ -5,7 +5,7 @@ import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import { TITLES } from '../../block/own-words';
 import { markRow } from './original-mark';
-import { COPY_STEPS } from './share-advice';
+import { COPY_STEPS } from './words';
 
 export function composeMarkBlock(mark: string): ComposedBlock {
   const { cells, styles, ids } = composeBlock([

@@ -4,7 +4,7 @@ import { useMemo, useState } from 'preact/hooks';
 import { findPrivate } from '../../../../shared/tasks/share/find-private';
 import { markTask } from '../../../../shared/tasks/share/mark-task';
 import { MARK_BLOCK, readMark } from '../../../../shared/tasks/share/original-mark';
-import { COPIER_STEPS, COPY_STEPS, NOT_LOOKED_AT } from '../../../../shared/tasks/share/share-advice';
+import { COPIER_STEPS, COPY_STEPS, NOT_LOOKED_AT } from '../../../../shared/tasks/share/words';
 import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
 import { ReadAgain } from '../../parts/read-again';
