@@ -12,6 +12,7 @@ import { BITE_SETTINGS, type BiteSettings } from './bite-settings';
 import { ENOUGH_SO_FAR, illustrations } from './illustrated';
 import { VOLT_LEVELS } from './levels';
 import { addWires, OHMS, type WireRow, type WireTable } from './wire-rows';
+import * as words from './words';
 
 export const BITE_BLOCK = 'SOUNDER_BITE';
 
@@ -28,11 +29,6 @@ export interface BitePlan {
   readonly units: UnitSystem;
   readonly settings: BiteSettings;
 }
-
-export const BITE_CAUTIONS: readonly string[] = [
-  'Look out: a steady planning estimate. A pulse also meets capacitance, inductance and reflections. Measure with a fence tester at the far end before you trust the fence.',
-  'The energizer’s manual and local codes decide. One energizer, one circuit a fence, 2.5 m (8 ft) from the next; ground rods 10 m (33 ft) from supply and telephone earths; head, neck and body off the wire; never mains on a fence.',
-];
 
 export const LEVELS_TITLE = 'Levels that are named';
 
@@ -76,7 +72,7 @@ export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
 
 function addHead(draft: Draft): void {
   draft.add([text(TITLES.bite)], 'title');
-  for (const caution of BITE_CAUTIONS) draft.add([text(caution)], 'warning');
+  for (const caution of words.BITE_CAUTIONS) draft.add([text(caution)], 'warning');
 }
 
 const LINE_STYLES: readonly BlockStyle[] = [

@@ -1,5 +1,6 @@
 import type { UnitSystem } from '../../units/units';
 import type { SettingSpec, SettingValues } from '../settings';
+import * as words from './words';
 
 export type BiteKey = 'volts' | 'ohms' | 'weeds' | 'pig' | 'onFence' | 'delivered';
 
@@ -17,7 +18,7 @@ export const BITE_SETTINGS: readonly SettingSpec<BiteKey>[] = [
     unit: 'V',
     start: VOLTS_WITHOUT_LOAD,
     above: 0,
-    note: 'On its label, or measured at the terminals with the fence taken off. The start value is an illustration.',
+    note: words.VOLTS_NOTE,
   },
   {
     key: 'ohms',
@@ -25,7 +26,7 @@ export const BITE_SETTINGS: readonly SettingSpec<BiteKey>[] = [
     unit: 'Ω',
     start: 300,
     min: 0,
-    note: 'Seldom published. From its volts into 500 Ω: 500 × (volts without load ÷ volts at 500 Ω − 1). The start value is an illustration.',
+    note: words.OHMS_NOTE,
   },
   {
     key: 'weeds',
@@ -36,7 +37,7 @@ export const BITE_SETTINGS: readonly SettingSpec<BiteKey>[] = [
       metric: WEEDS_OHM_METERS / METERS_IN_THOUSAND.metric,
     },
     above: 0,
-    note: 'Of 1000 ft (1 km) of line; less is worse. An illustration: no published figure for growth was found.',
+    note: words.WEEDS_NOTE,
   },
   {
     key: 'pig',
@@ -44,7 +45,7 @@ export const BITE_SETTINGS: readonly SettingSpec<BiteKey>[] = [
     unit: 'Ω',
     start: 500,
     above: 0,
-    note: 'Worst case, wet feet and snout; also the load of the IEC test (Dalton, published; IEC, second hand).',
+    note: words.PIG_NOTE,
   },
   {
     key: 'onFence',
@@ -52,7 +53,7 @@ export const BITE_SETTINGS: readonly SettingSpec<BiteKey>[] = [
     unit: 'V',
     start: 3000,
     above: 0,
-    note: 'At no point under 2,000 (BUL, published); better 3,000, difficult stock 4,000 to 5,000 (Bioland, all stock, published).',
+    note: words.ON_FENCE_NOTE,
   },
   {
     key: 'delivered',
@@ -60,7 +61,7 @@ export const BITE_SETTINGS: readonly SettingSpec<BiteKey>[] = [
     unit: 'V',
     start: 2000,
     above: 0,
-    note: 'NRCS Iowa publishes 2,000 for sheep and 1,000 for cattle, nothing for pigs: judgement.',
+    note: words.DELIVERED_NOTE,
   },
 ];
 

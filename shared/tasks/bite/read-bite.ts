@@ -13,6 +13,7 @@ import { LEVELS_TITLE, LINE_HEADINGS, type PlannedLine } from './bite-block';
 import { BITE_SETTINGS, type BiteKey } from './bite-settings';
 import { WIRE_HEADINGS, type WireRow } from './wire-rows';
 import type { Strand } from './wires';
+import * as words from './words';
 
 export interface BiteRead {
   readonly lines: readonly PlannedLine[];
@@ -43,9 +44,7 @@ function readLine(row: KeptRow, units: UnitSystem, block: BlockContent, problems
   if (length === undefined || length <= 0) {
     const where = `${block.info.tab}!${cellA1(row.sheetRow, block.info.column + 2)}`;
     const got = 'v' in typed ? describeCell(typed.v) : 'a blank';
-    problems.push(
-      `${where}: the length of a fence line must be a number above 0, got ${got}. What is no line (a note, say) belongs below or beside the table.`,
-    );
+    problems.push(words.badLength(where, got));
     return [];
   }
   const meters = toInside(length, 'length', units);
@@ -69,7 +68,7 @@ function tellFormulas(row: KeptRow, block: BlockContent, problems: string[]): vo
     const cell = row.kept(heading);
     if (cell.k !== 'f') continue;
     const where = cellUnder(block, WIRE_HEADINGS, heading, row.sheetRow);
-    problems.push(`${where}: ${heading} must be typed as a value, got ${cell.v}`);
+    problems.push(words.typedAsValue(where, heading, cell.v));
   }
 }
 

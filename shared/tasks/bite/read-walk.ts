@@ -5,6 +5,7 @@ import { textOf } from '../rows-between';
 import { readSettings, type SettingsRead } from '../settings';
 import { WALK_HEADINGS, WALK_SETTINGS, type WalkRow } from './walk-block';
 import type { Reading } from './walk-log';
+import * as words from './words';
 
 export interface WalkRead {
   /** Blank rows between filled ones stay where they are. */
@@ -26,9 +27,8 @@ export function readWalk(block: BlockContent): WalkRead {
   const readings = typed.flatMap(([date, place, volts, found], row): Reading[] => {
     if (!filled[row]) return [];
     const day = dayOf(date);
-    if (day === undefined)
-      problems.push(`${cellOf(row, 0)}: date must be a date (a date cell, or text such as "2026-04-20")`);
-    if (volts.k !== 'n') problems.push(`${cellOf(row, 2)}: volts must be a number`);
+    if (day === undefined) problems.push(words.badDay(cellOf(row, 0)));
+    if (volts.k !== 'n') problems.push(words.badVolts(cellOf(row, 2)));
     if (day === undefined || volts.k !== 'n') return [];
     return [{ day, place: textOf(place), volts: volts.v, found: textOf(found) }];
   });

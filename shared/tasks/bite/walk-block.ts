@@ -11,6 +11,7 @@ import { addEndLine } from '../end-line';
 import { NEW_TABLE, roomToType, type TableRoom } from '../room-to-type';
 import { addSettings, type SettingSpec, type SettingValues } from '../settings';
 import type { Reading } from './walk-log';
+import * as words from './words';
 
 export const WALK_BLOCK = 'SOUNDER_FENCE_WALK';
 export const WALK_HEADINGS = ['Date', 'Place', 'Volts', 'What was found', 'Says'] as const;
@@ -21,12 +22,9 @@ export const WALK_SETTINGS: readonly SettingSpec<'level'>[] = [
     unit: 'V',
     start: 3000,
     above: 0,
-    note: 'At no point under 2,000 (BUL, published); better 3,000 (Bioland, all stock, published).',
+    note: words.ACT_BELOW_NOTE,
   },
 ];
-export const WALK_CAUTION =
-  'Measure with a fence tester, at the far end and in the worst growth. Switch the energizer off before you mend.';
-
 export const NO_NUMBER = 'type the volts as a number';
 export const NO_DAY = 'type the day as a date';
 
@@ -50,7 +48,7 @@ export function walkBlock(
 ): ComposedBlock {
   const draft = draftBlock(origin);
   draft.add([text(TITLES.walk)], 'title');
-  draft.add([text(WALK_CAUTION)], 'warning');
+  draft.add([text(words.WALK_CAUTION)], 'warning');
   const { level } = addSettings(draft, WALK_SETTINGS, settings, 'US');
   const first = draft.next() + SUMMARY_ROWS + 1;
   const end = first + roomToType(rows.length, FREE_ROWS, room);

@@ -1,5 +1,6 @@
 /** The fence walk log: what was measured where, and what it says. */
 import type { Day } from '../../core/calendar/day';
+import * as words from './words';
 
 export interface Reading {
   readonly day: Day;
@@ -31,19 +32,17 @@ export function walksOf(readings: readonly Reading[]): readonly Walk[] {
 /** The walks in one sentence, for those who do not see the drawing. */
 export function walkSentence(walks: readonly Walk[], level: number, dayWords: (day: Day) => string): string {
   const last = walks[walks.length - 1];
-  if (!last) return 'No reading yet.';
+  if (!last) return words.NO_READING;
   const lowest = walks.reduce((low, walk) => (walk.lowest < low.lowest ? walk : low), last);
   const before = walks[walks.length - 2];
-  const change = before ? `, ${changeWords(last.lowest - before.lowest)} since ${dayWords(before.day)}` : '';
-  const below = walks.filter((walk) => walk.lowest < level).length;
-  return (
-    `${walks.length} ${walks.length === 1 ? 'walk' : 'walks'}. Last ${dayWords(last.day)}: ${last.lowest} V${change}. ` +
-    `Lowest ${lowest.lowest} V on ${dayWords(lowest.day)}. ` +
-    `${below === 0 ? 'None' : below} below ${level} V.`
-  );
-}
-
-function changeWords(change: number): string {
-  if (change === 0) return 'no change';
-  return change > 0 ? `${change} V up` : `${-change} V down`;
+  return words.walksSoFar({
+    count: walks.length,
+    last: dayWords(last.day),
+    lowestOfLast: last.lowest,
+    before: before && { day: dayWords(before.day), change: last.lowest - before.lowest },
+    lowest: lowest.lowest,
+    dayOfLowest: dayWords(lowest.day),
+    below: walks.filter((walk) => walk.lowest < level).length,
+    level,
+  });
 }

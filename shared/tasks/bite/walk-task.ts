@@ -7,6 +7,7 @@ import type { Task } from '../task';
 import { readWalk } from './read-walk';
 import { readingRow, WALK_BLOCK, WALK_SETTINGS, type WalkRow, walkBlock } from './walk-block';
 import type { Reading } from './walk-log';
+import * as words from './words';
 
 export const READING_LABELS = {
   day: 'Date',
@@ -63,7 +64,7 @@ function readReading(
   if (volts.value > 0 && volts.value < LEAST_VOLTS) {
     const meant = Math.round(volts.value * VOLTS_IN_KILOVOLT);
     return {
-      problem: `${typed} volts is next to nothing. A tester that shows kilovolts (kV) says so for ${meant} volts: type ${meant}, or 0 for a dead fence`,
+      problem: words.looksLikeKilovolts(typed, meant),
     };
   }
   const on = dayFromIso(day);

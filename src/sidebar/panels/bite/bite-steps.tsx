@@ -1,5 +1,5 @@
-import { BITE_CAUTIONS } from '../../../../shared/tasks/bite/bite-block';
 import { BITE_TASK, LINES_LABEL } from '../../../../shared/tasks/bite/bite-task';
+import { BITE_CAUTIONS } from '../../../../shared/tasks/bite/words';
 import { unitsRest } from '../../parts/task-fields';
 import { settingsWords, TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';

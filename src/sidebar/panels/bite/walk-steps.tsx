@@ -1,6 +1,6 @@
-import { WALK_CAUTION } from '../../../../shared/tasks/bite/walk-block';
 import { walkSentence, walksOf } from '../../../../shared/tasks/bite/walk-log';
 import { READING_LABELS, WALK_TASK } from '../../../../shared/tasks/bite/walk-task';
+import { WALK_CAUTION } from '../../../../shared/tasks/bite/words';
 import { dayWords } from '../../parts/day-words';
 import { SentencesNotice } from '../../parts/notice';
 import { SettingsFields, TextField } from '../../parts/task-fields';
