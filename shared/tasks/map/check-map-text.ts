@@ -1,6 +1,7 @@
 import { MOST_DEPTH, MOST_FILE_BYTES } from './limits';
 import { MapTrouble } from './map-trouble';
 import { jsonDepth, xmlDepth } from './nesting-depth';
+import * as words from './words';
 
 export type MapText =
   | { readonly kind: 'geojson'; readonly value: unknown }
@@ -15,28 +16,22 @@ export type MapText =
 export function checkMapText(raw: string): MapText {
   refuseTooBig(raw.length);
   const text = raw.replace(/^\uFEFF/, '').trim();
-  if (text === '') throw new MapTrouble('The file is empty. Choose a GeoJSON or KML file.');
+  if (text === '') throw new MapTrouble(words.EMPTY);
   if (text.startsWith('PK')) {
-    throw new MapTrouble(
-      'This is a zipped file (KMZ or similar). Save it as KML, or unzip it and choose the .kml file inside.',
-    );
+    throw new MapTrouble(words.ZIPPED);
   }
   if (text.includes('\u0000')) {
-    throw new MapTrouble('This is not a text file. Choose a GeoJSON or KML file saved as UTF-8 text.');
+    throw new MapTrouble(words.NOT_TEXT);
   }
   if (text.startsWith('<')) return { kind: 'kml', xml: checkedXml(text) };
   if (text.startsWith('{') || text.startsWith('[')) return { kind: 'geojson', value: checkedJson(text) };
-  throw new MapTrouble(
-    `This is neither GeoJSON, which begins with {, nor KML, which begins with <. It begins with "${text.slice(0, 20)}".`,
-  );
+  throw new MapTrouble(words.otherKind(text.slice(0, 20)));
 }
 
 /** Refuses before reading, by the size that the browser tells. */
 export function refuseTooBig(bytes: number): void {
   if (bytes <= MOST_FILE_BYTES) return;
-  throw new MapTrouble(
-    `The file is ${megabytes(bytes)} MB; the most that is read is ${megabytes(MOST_FILE_BYTES)} MB. Save only the paddocks, without pictures and tracks, and try again.`,
-  );
+  throw new MapTrouble(words.tooLarge(megabytes(bytes), megabytes(MOST_FILE_BYTES)));
 }
 
 function megabytes(bytes: number): string {
@@ -48,28 +43,22 @@ function checkedJson(text: string): unknown {
   try {
     return JSON.parse(text);
   } catch (error) {
-    throw new MapTrouble(
-      `This begins like GeoJSON but is broken: ${(error as Error).message}. Export it again from your map program.`,
-    );
+    throw new MapTrouble(words.brokenGeojson((error as Error).message));
   }
 }
 
 function checkedXml(text: string): string {
   if (/<!\s*(DOCTYPE|ENTITY)/i.test(text)) {
-    throw new MapTrouble(
-      'This file has a DOCTYPE or entities of its own, which KML does not need and which can hide harm. It was not read. Export the paddocks again as plain KML.',
-    );
+    throw new MapTrouble(words.DOCTYPE);
   }
   refuseTooDeep(xmlDepth(text));
   if (!/<([A-Za-z_][\w.-]*:)?(kml|Document|Folder|Placemark)[\s>/]/.test(text)) {
-    throw new MapTrouble('This is XML but not KML: no <kml> and no <Placemark> in it. Choose a KML file.');
+    throw new MapTrouble(words.NOT_KML);
   }
   return text;
 }
 
 function refuseTooDeep(depth: number): void {
   if (depth <= MOST_DEPTH) return;
-  throw new MapTrouble(
-    `This file nests ${depth} levels deep; a map of paddocks needs fewer than ${MOST_DEPTH}. It was not read. Export the paddocks again.`,
-  );
+  throw new MapTrouble(words.nestedKml(depth, MOST_DEPTH));
 }

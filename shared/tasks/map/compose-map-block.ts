@@ -12,9 +12,10 @@ import { NO_ADDED_COLUMNS } from '../added-columns';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addSettings, addUnits, type SettingValues } from '../settings';
 import { addCorners, type CornerRows } from './corner-rows';
-import { listHeadings, MAP_SETTINGS, NOT_FOLLOWING } from './map-block';
+import { listHeadings, MAP_SETTINGS } from './map-block';
 import type { KeptInMap } from './map-from-block';
 import type { MeasuredMap, MeasuredPaddock } from './measure-map';
+import * as words from './words';
 
 export interface MapBlockInput {
   readonly map: MeasuredMap;
@@ -25,18 +26,13 @@ export interface MapBlockInput {
   readonly kept?: KeptInMap | undefined;
 }
 
-const ON_THE_MAP =
-  'On the map (WGS84 ellipsoid), not along slopes: steep ground takes more wire and posts. Walk the line before you buy.';
-const WATER_RULES =
-  'Distances are from the nearest point of the paddock, as drawn. Local rules decide how near to water and wells pigs may stand: ask your conservation district or water authority.';
-
 export function composeMapBlock(input: MapBlockInput): ComposedBlock {
   const { map, units, origin } = input;
   const { added = NO_ADDED_COLUMNS } = input.kept ?? {};
   const draft = draftBlock(origin);
   draft.add([text(TITLES.map)], 'title');
-  draft.add([text(ON_THE_MAP)], 'muted');
-  draft.add([text(WATER_RULES)], 'muted');
+  draft.add([text(words.SLOPE_CAUTION)], 'muted');
+  draft.add([text(words.DISTANCE_CAUTION)], 'muted');
   addUnits(draft, units);
   const { postSpacing } = addSettings(draft, MAP_SETTINGS, input.settings, units);
   const totalRow = draft.next();
@@ -53,7 +49,7 @@ export function composeMapBlock(input: MapBlockInput): ComposedBlock {
   for (const paddock of map.paddocks) addPaddock(draft, paddock, corners, postSpacing, input);
   draft.add();
   draft.add([text(CORNERS_TITLE)], 'title');
-  draft.add([text(NOT_FOLLOWING)], 'muted');
+  draft.add([text(words.NOT_FOLLOWING)], 'muted');
   draft.rows.push(...below.rows);
   return {
     ...composeBlock(draft.rows),

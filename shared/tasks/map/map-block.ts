@@ -1,9 +1,8 @@
 /** What the map's block in the sheet is called and how its columns are headed. */
 import { symbolOf, type UnitSystem } from '../../units/units';
 import type { SettingSpec } from '../settings';
+import * as words from './words';
 
-export const NOT_FOLLOWING =
-  'Adjoining paddocks and distances to water and wells do not follow: write the map table anew from your map.';
 export const CORNER_HEADINGS = ['corner of', 'corner', 'latitude', 'longitude'] as const;
 
 /** Words that the list finder knows, so that the block serves as the farm's paddock list. */
@@ -27,7 +26,7 @@ export const MAP_SETTINGS: readonly SettingSpec<'postSpacing'>[] = [
     label: 'post spacing',
     quantity: 'length',
     start: { US: 25, metric: 8 },
-    note: 'Widest gap between posts. Common practice for pigs, no source: 20 to 25 ft, closer on rough ground.',
+    note: words.POST_GAP_NOTE,
     above: 0.1,
     max: 100,
   },

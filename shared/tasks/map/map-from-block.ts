@@ -12,22 +12,19 @@ import { CORNER_HEADINGS, listHeadings } from './map-block';
 import { mapFromGeojson } from './map-from-geojson';
 import type { FarmMap } from './map-model';
 import { MapTrouble } from './map-trouble';
+import * as words from './words';
 
 /** Errors: MapTrouble where the corners are gone or are not degrees. */
 export function mapFromBlock(block: BlockContent): FarmMap {
   const rows = tableRows(block, CORNER_HEADINGS);
   if (!rows || rows.length === 0) {
-    throw new MapTrouble(
-      `The corner table on "${block.info.tab}" is gone. Take the corners from a file instead.`,
-    );
+    throw new MapTrouble(words.tableGone(block.info.tab));
   }
   const rings = new Map<string, [number, number][]>();
   for (const row of rows) {
     const [latitude, longitude] = [row.value('latitude'), row.value('longitude')];
     if (typeof latitude !== 'number' || typeof longitude !== 'number') {
-      throw new MapTrouble(
-        `${block.info.tab}!${cellA1(row.sheetRow, block.info.column + 2)} and the cell beside it must be decimal degrees.`,
-      );
+      throw new MapTrouble(words.badCorner(block.info.tab, cellA1(row.sheetRow, block.info.column + 2)));
     }
     const name = String(row.value('corner of'));
     rings.set(name, [...(rings.get(name) ?? []), [longitude, latitude]]);

@@ -10,6 +10,7 @@ import { MOST_CORNERS, MOST_CORNERS_OF_ONE, MOST_DEPTH, MOST_SHAPES } from './li
 import type { FarmMap, MapShape } from './map-model';
 import { MapTrouble } from './map-trouble';
 import { uniqueNames } from './unique-names';
+import * as words from './words';
 
 interface Found {
   readonly shapes: MapShape[];
@@ -26,8 +27,8 @@ export function mapFromGeojson(value: unknown): FarmMap {
   refuseOtherCoordinates(value);
   walk(value, '', found, 0);
   if (found.shapes.length === 0) {
-    const [why = 'There are no areas, lines or points in it.'] = found.problems;
-    throw new MapTrouble(`Nothing in this map can be used. ${why}`);
+    const [why = words.NO_SHAPES] = found.problems;
+    throw new MapTrouble(words.nothingUsable(why));
   }
   const names = uniqueNames(found.shapes.map(({ name }) => name));
   return {
@@ -42,40 +43,33 @@ function refuseOtherCoordinates(value: unknown): void {
     isObject(value) && isObject(value.crs) && isObject(value.crs.properties) ? value.crs : undefined;
   const name = crs ? String((crs.properties as Json).name ?? '') : '';
   if (name === '' || /CRS84|EPSG:+4326|WGS ?84/i.test(name)) return;
-  throw new MapTrouble(
-    `This map uses the coordinate system "${name.slice(0, 60)}". Export it again as latitude and longitude (WGS84, EPSG:4326).`,
-  );
+  throw new MapTrouble(words.otherCoordinates(name.slice(0, 60)));
 }
 
 /** Counted on the way, before the check for crossing sides, which takes the square of the corners. */
 function addShape(shape: MapShape, found: Found): void {
   found.shapes.push(shape);
   if (found.shapes.length > MOST_SHAPES) {
-    throw new MapTrouble(
-      `This map has more than ${MOST_SHAPES} shapes. Save only the paddocks and try again.`,
-    );
+    throw new MapTrouble(words.tooManyShapes(MOST_SHAPES));
   }
 }
 
 function countCorners(positions: unknown, found: Found): void {
   found.corners += Array.isArray(positions) ? positions.length : 0;
   if (found.corners <= MOST_CORNERS) return;
-  throw new MapTrouble(
-    `This map has more than ${MOST_CORNERS} corners. Draw each paddock with a corner only where the fence turns, not as a walked track.`,
-  );
+  throw new MapTrouble(words.tooManyCorners(MOST_CORNERS));
 }
 
 function walk(value: unknown, name: string, found: Found, depth: number): void {
-  if (depth > MOST_DEPTH) throw new MapTrouble(`This map nests more than ${MOST_DEPTH} levels deep.`);
+  if (depth > MOST_DEPTH) throw new MapTrouble(words.nestedDeep(MOST_DEPTH));
   if (!isObject(value)) {
-    found.problems.push('Something in the file is not a map object and was left out.');
+    found.problems.push(words.NOT_AN_OBJECT);
     return;
   }
   const children = value.type === 'FeatureCollection' ? value.features : value.geometries;
   if (value.type === 'FeatureCollection' || value.type === 'GeometryCollection') {
     const list = Array.isArray(children) ? children : [];
-    if (!Array.isArray(children))
-      found.problems.push(`A ${value.type} in the file has no list and was left out.`);
+    if (!Array.isArray(children)) found.problems.push(words.noList(value.type));
     for (const child of list) walk(child, name, found, depth + 1);
     return;
   }
@@ -85,7 +79,7 @@ function walk(value: unknown, name: string, found: Found, depth: number): void {
   }
   const own = nameOf(value) || name;
   if (value.geometry === null || value.geometry === undefined) {
-    found.problems.push(`${quoted(own)} has no geometry and was left out.`);
+    found.problems.push(words.noGeometry(quoted(own)));
     return;
   }
   walk(value.geometry, own, found, depth + 1);
@@ -108,9 +102,7 @@ function addGeometry(geometry: Json, given: string, found: Found): void {
   const add = ADDERS.get(type);
   if (add) add(coordinates, name, found);
   else {
-    found.problems.push(
-      `${quoted(name)} is of a kind that is not read (${String(type).slice(0, 30)}) and was left out.`,
-    );
+    found.problems.push(words.otherShape(quoted(name), String(type).slice(0, 30)));
   }
 }
 
@@ -118,7 +110,7 @@ type Adder = (coordinates: unknown, name: string, found: Found) => void;
 
 function eachPart(coordinates: unknown, name: string, found: Found, add: Adder): void {
   const parts = Array.isArray(coordinates) ? coordinates : [];
-  if (parts.length === 0) found.problems.push(`${quoted(name)} is empty and was left out.`);
+  if (parts.length === 0) found.problems.push(words.emptyShape(quoted(name)));
   for (const [i, part] of parts.entries())
     add(part, parts.length === 1 ? name : `${name}, part ${i + 1}`, found);
 }
@@ -134,7 +126,7 @@ const addArea: Adder = (coordinates, name, found) => {
   for (const [i, ring] of rings.slice(1).entries()) {
     const hole = usableOutline(ring, found);
     if (hole.ok) holes.push(hole.corners);
-    else found.problems.push(`Hole ${i + 1} in ${quoted(name)} was left out: ${hole.why}.`);
+    else found.problems.push(words.badHole(i + 1, quoted(name), hole.why));
   }
   addShape({ name, form: 'area', corners: outline.corners, holes }, found);
 };

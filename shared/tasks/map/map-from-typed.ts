@@ -9,6 +9,7 @@ import { MOST_CORNERS, MOST_CORNERS_OF_ONE, MOST_SHAPES } from './limits';
 import type { FarmMap, MapShape } from './map-model';
 import { MapTrouble } from './map-trouble';
 import { uniqueNames } from './unique-names';
+import * as words from './words';
 
 interface Ring {
   readonly name: string;
@@ -27,13 +28,10 @@ type Cells = Pick<Selection, 'tab' | 'row' | 'column' | 'values'>;
 export function mapFromTyped(cells: Cells): FarmMap {
   const width = cells.values[0]?.length ?? 0;
   if (width !== 2 && width !== 3) {
-    throw new MapTrouble(
-      `Select two columns, latitude and longitude, or three with the paddock’s name in front. ${width === 1 ? 'One column is' : `${width} columns are`} selected now.`,
-    );
+    throw new MapTrouble(words.selectColumns(width));
   }
   const rings = readRings(cells, width);
-  if (rings.length === 0)
-    throw new MapTrouble('The selected cells are blank. Select the corners and try again.');
+  if (rings.length === 0) throw new MapTrouble(words.BLANK_SELECTION);
   const names = uniqueNames(rings.map(({ name }, i) => name || `Paddock ${i + 1}`));
   const problems: string[] = [];
   const shapes = rings.flatMap((ring, i): MapShape[] => {
@@ -75,9 +73,7 @@ function readRings(cells: Cells, width: number): readonly Ring[] {
   refuse(wrong, rings.length, corners);
   const long = rings.find((one) => one.corners.length > MOST_CORNERS_OF_ONE);
   if (long) {
-    throw new MapTrouble(
-      `The paddock typed from row ${long.firstRow} has ${long.corners.length} corners; the most is ${MOST_CORNERS_OF_ONE}.`,
-    );
+    throw new MapTrouble(words.cornersOfOne(long.firstRow, long.corners.length, MOST_CORNERS_OF_ONE));
   }
   return rings;
 }
@@ -89,9 +85,8 @@ function refuse(wrong: readonly string[], rings: number, corners: number): void 
     const more = wrong.length > MOST_NAMED ? ` And ${wrong.length - MOST_NAMED} more.` : '';
     throw new MapTrouble(`${wrong.slice(0, MOST_NAMED).join(' ')}${more}`);
   }
-  if (rings > MOST_SHAPES) throw new MapTrouble(`These are ${rings} paddocks; the most is ${MOST_SHAPES}.`);
-  if (corners > MOST_CORNERS)
-    throw new MapTrouble(`These are ${corners} corners; the most is ${MOST_CORNERS}.`);
+  if (rings > MOST_SHAPES) throw new MapTrouble(words.manyPaddocks(rings, MOST_SHAPES));
+  if (corners > MOST_CORNERS) throw new MapTrouble(words.manyCorners(corners, MOST_CORNERS));
 }
 
 function troubleInRow(
@@ -106,7 +101,7 @@ function troubleInRow(
   const cell = cellA1(cells.row + r, column);
   if (notNumber >= 0) {
     const got = notNumber === 0 ? latitude : longitude;
-    return `${cell} must be decimal degrees such as 44.9537, got ${describeCell(typeof got === 'object' ? got.d : got)}.`;
+    return words.badDegrees(cell, describeCell(typeof got === 'object' ? got.d : got));
   }
   const why = degreesTrouble(latitude, longitude);
   return why && `Row ${cells.row + r} ${why}.`;

@@ -12,6 +12,7 @@ import { drawnIn, type KeptInMap, keptInMap, mapFromBlock } from './map-from-blo
 import type { FarmMap, Role } from './map-model';
 import { MapTrouble } from './map-trouble';
 import { type MeasuredMap, measureMap } from './measure-map';
+import * as words from './words';
 
 export const CORNERS_LABEL = 'Corners from';
 /** Where no other map was read, the table itself. */
@@ -27,7 +28,7 @@ const SPECS: readonly SettingSpec<Key>[] = [
     label: 'Neighbours within',
     quantity: 'length',
     start: { US: 10, metric: NEIGHBOUR_TOLERANCE_METERS },
-    note: 'Paddocks adjoin where their sides run along one another no farther apart than this, for at least 10 ft (3 m). Judgement: lines walked with a hand-held receiver seldom fall together better.',
+    note: words.ADJOIN_NOTE,
     min: 0,
     max: 30,
   },
@@ -63,8 +64,8 @@ export const MAP_TASK = {
     const { postSpacing = 8, tolerance = 0 } = insideSettings(SPECS, settings.values, units);
     const shapes = map?.shapes.map((shape, i) => ({ ...shape, role: roles[i] ?? 'other' }));
     const measured = shapes && settings.ok ? measureMap(shapes, postSpacing, tolerance) : undefined;
-    if (!map) ask.wrong(['Read a map first: a file, a text, or corners in the sheet.']);
-    if (measured?.paddocks.length === 0) ask.wrong([NO_PADDOCK]);
+    if (!map) ask.wrong([words.READ_A_MAP]);
+    if (measured?.paddocks.length === 0) ask.wrong([words.NO_PADDOCK]);
     const kept = block && keptInMap(block, units);
     return ask.form(
       () => ({ map: measured!, settings: { postSpacing: settings.values.postSpacing }, units, kept }),
@@ -90,8 +91,6 @@ function mapThatStands(block: BlockContent): FarmMap | { readonly trouble: strin
     throw error;
   }
 }
-
-export const NO_PADDOCK = 'None of the shapes is a paddock. Say above which areas are.';
 
 function keepsDistances({ marks }: MeasuredMap, kept: KeptInMap | undefined): boolean {
   const isDrawn = (kind: Role): boolean => marks.some(({ role }) => role === kind);
