@@ -13,6 +13,7 @@ import { shownCell } from '../cell-value';
 import { typedRows } from '../end-line';
 import { LOG_HEADINGS } from './log-headings';
 import { readyLookup } from './ready-lookup';
+import * as words from './words';
 
 export interface LogDecides {
   readonly tab: string;
@@ -50,18 +51,16 @@ export function letLogDecide(
     const standing = tab.formulas[row - 1]?.[column - 1] ?? '';
     if (markOfStanding('', standing) !== markOfStanding('', value)) {
       const stands = standing || shownCell(tab.values[row - 1]![column - 1]!);
-      told.push(`${cellA1(row, column)} (${stands}) stays for ${name}: clear it to let the log decide.`);
+      told.push(words.stays(cellA1(row, column), stands, name));
     }
     return [];
   });
   if (others.length > 0) {
-    told.push(`Not in the log, so nothing is put in: ${others.map(({ name }) => name).join(', ')}.`);
+    told.push(words.notInLog(others.map(({ name }) => name).join(', ')));
   }
   if (cells.length === 0) return { tab: tab.name, cells, told };
   if (!made) return { tab: tab.name, cells, told };
-  told.unshift(
-    `The list has no such column: “${MADE_HEADINGS.from}” is put into ${cellA1(list.headingRow, column)}.`,
-  );
+  told.unshift(words.columnMade(MADE_HEADINGS.from, cellA1(list.headingRow, column)));
   return { tab: tab.name, cells: [fill(list.headingRow, text(MADE_HEADINGS.from)), ...cells], told };
 }
 

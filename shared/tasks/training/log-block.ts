@@ -26,7 +26,8 @@ import { NEW_TABLE, roomToType, type TableRoom } from '../room-to-type';
 import { addSettings, type SettingSpec, type SettingValues } from '../settings';
 import { LOG_HEADINGS, LOG_INPUTS, NAME_MISSING, NOT_READY } from './log-headings';
 import { type LogTable, resultCells } from './log-results';
-import { MINIMUM_DAYS_NOTE } from './training-advice';
+import * as words from './words';
+import { MINIMUM_DAYS_NOTE } from './words';
 
 export const LOG_BLOCK = 'SOUNDER_TRAINING_LOG';
 
@@ -42,13 +43,6 @@ export const LOG_SETTINGS: readonly SettingSpec<'minimumDays'>[] = [
     whole: true,
   },
 ];
-
-const NOTES = [
-  'One row a pig or batch. Type days as dates. A seller’s word is written down and changes nothing.',
-  'For the rotation: press “Let the log decide when they may go out” in the sidebar, under “Train the pigs”. It puts a formula into your group list that finds the group by its name, also after sorting. While it says “not ready”, planning stops with a message.',
-];
-export const LOG_CAUTION =
-  'Turn out only what a person has seen back off from a live wire. No electric fence holds every pig: keep a second fence between pigs and roads.';
 
 /** Rows ready to type into. Judgement. */
 const FREE_ROWS = 15;
@@ -66,8 +60,8 @@ export function composeLogBlock(
 ): ComposedBlock {
   const draft = draftBlock(origin);
   draft.add([text(TITLES.log)], 'title');
-  for (const note of NOTES) draft.add([text(note)], 'muted');
-  draft.add([text(LOG_CAUTION)], 'warning');
+  for (const note of words.NOTES) draft.add([text(note)], 'muted');
+  draft.add([text(words.LOG_CAUTION)], 'warning');
   const { minimumDays } = addSettings(draft, LOG_SETTINGS, settings, 'US');
   const todayRow = draft.add([text('Today'), formula('=TODAY()', DAY_FORMAT)]);
   draft.add();

@@ -9,13 +9,12 @@ import { symbolOf, type UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { roundUp } from '../formula-parts';
 import { addSettings, addUnits, type SettingSpec, type SettingValues } from '../settings';
+import * as words from './words';
 
 export const PEN_BLOCK = 'SOUNDER_TRAINING_PEN';
 export const PEN_HEADINGS = ['Item', 'Need', 'Unit', 'On hand', 'To buy'] as const;
 
 export const HEIGHTS_LABEL = 'Wire heights on pasture later';
-const PEN_HEIGHTS_NOTE = 'Lowest first, in even steps, the highest at the height of the noses. Judgement.';
-const LATER_NOTE = 'For the fence they go to, by STRAND_HEIGHTS; its certainty stands there.';
 const HEIGHTS_ROW: readonly BlockStyle[] = ['plain', 'plain', 'plain', 'plain', 'muted'];
 
 export type PenKey = 'head' | 'weight' | 'panel' | 'spacing' | 'area' | 'strands';
@@ -29,7 +28,7 @@ export const PEN_SETTINGS: readonly SettingSpec<PenKey>[] = [
     label: 'Weight of one',
     quantity: 'mass',
     start: { US: 60, metric: 27 },
-    note: 'On the day they go in; the wires hang by it.',
+    note: words.WEIGHT_NOTE,
     above: 0,
     max: 400,
   },
@@ -38,7 +37,7 @@ export const PEN_SETTINGS: readonly SettingSpec<PenKey>[] = [
     label: 'Length of a panel',
     quantity: 'length',
     start: { US: 16, metric: 4.9 },
-    note: 'Rigid panels outside the wire. Common practice, no source.',
+    note: words.PANEL_NOTE,
     above: 0,
   },
   {
@@ -46,7 +45,7 @@ export const PEN_SETTINGS: readonly SettingSpec<PenKey>[] = [
     label: 'Widest gap between posts',
     quantity: 'length',
     start: { US: 16 / 3, metric: 4.9 / 3 },
-    note: 'Three gaps to a panel. Common practice, no source.',
+    note: words.POST_GAP_NOTE,
     above: 0,
   },
   {
@@ -54,7 +53,7 @@ export const PEN_SETTINGS: readonly SettingSpec<PenKey>[] = [
     label: 'Floor for each pig',
     quantity: 'floorArea',
     start: { US: 25, metric: 2.4 },
-    note: 'Judgement: about twice the floor on which a 250 lb (113 kg) pig lies flat. More in hot weather.',
+    note: words.FLOOR_NOTE,
     above: 0,
   },
   {
@@ -62,23 +61,12 @@ export const PEN_SETTINGS: readonly SettingSpec<PenKey>[] = [
     label: 'Live wires',
     unit: 'wires',
     start: 2,
-    note: '1 to 3. Small pigs do better with a second, lower wire: judgement.',
+    note: words.STRANDS_NOTE,
     min: 1,
     max: 3,
     whole: true,
   },
 ];
-
-/** Stand in the sheet and in the sidebar. */
-export const PEN_CAUTIONS = [
-  'Panels outside, live wire inside, so that the pigs see the wire and cannot get out: published (Defra Pig Welfare Code PB7950).',
-  'Never drive pigs into the wire. Leave them room to step back, and watch the first hour.',
-  'The energizer’s manual and local codes decide. Keep head, neck and body off the wire. Earth 10 m (33 ft) from supply and telephone earths; one energizer, one circuit a fence, 2.5 m (8 ft) from the next; no live barbed wire, never mains.',
-  'Shade, shelter, feed and water are not in this list. Heat kills pigs: keep water there at all times.',
-] as const;
-
-export const POST_SIDES =
-  'Corner posts stand inside the panels, posts along the sides outside, so that the pigs’ push goes into the posts. Common practice, no source.';
 
 /** What TRAINING_PEN answers with, row by row. "live wire" and insulators are for one wire. */
 const LINES = ['panels', 'side', 'posts', 'clips', 'insulators', 'wire', 'highest'] as const;
@@ -110,11 +98,11 @@ export function composePenBlock(
 ): ComposedBlock {
   const draft = draftBlock(origin);
   draft.add([text(TITLES.pen)], 'title');
-  draft.add([text('Change a setting here and the list follows.')], 'muted');
-  for (const caution of PEN_CAUTIONS) {
+  draft.add([text(words.LIST_FOLLOWS)], 'muted');
+  for (const caution of words.PEN_CAUTIONS) {
     for (const line of inLines(caution)) draft.add([text(line)], 'warning');
   }
-  for (const line of inLines(POST_SIDES)) draft.add([text(line)], 'muted');
+  for (const line of inLines(words.POST_SIDES)) draft.add([text(line)], 'muted');
   addUnits(draft, units);
   const set = addSettings(draft, PEN_SETTINGS, settings, units);
   draft.add();
@@ -180,10 +168,13 @@ function addHeights(
   const inPen = [1, 2, 3].map((i) =>
     formula(`=IF(${i}>${set.strands};"";${highest}*${i}/${set.strands})`, '0.0'),
   );
-  draft.add([text(`Wire heights in the pen (${unit})`), ...inPen, text(PEN_HEIGHTS_NOTE)], HEIGHTS_ROW);
+  draft.add([text(`Wire heights in the pen (${unit})`), ...inPen, text(words.HEIGHTS_NOTE)], HEIGHTS_ROW);
   const later = formula(`=STRAND_HEIGHTS(${set.weight};${set.strands};"${units}")`, '0.0');
   const rest = [2, 3].map((i) => (i <= strands ? answer('0.0') : BLANK));
-  draft.add([text(`${HEIGHTS_LABEL} (${unit})`), later, ...rest, text(LATER_NOTE)], HEIGHTS_ROW);
+  draft.add(
+    [text(`${HEIGHTS_LABEL} (${unit})`), later, ...rest, text(words.PASTURE_HEIGHTS_NOTE)],
+    HEIGHTS_ROW,
+  );
 }
 
 function toBuy(draft: Draft, row: number): BlockCell {

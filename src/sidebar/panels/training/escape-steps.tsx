@@ -1,4 +1,4 @@
-import { type Advice, ESCAPE_STEPS } from '../../../../shared/tasks/training/training-advice';
+import { type Advice, ESCAPE_STEPS } from '../../../../shared/tasks/training/words';
 
 export function EscapeSteps() {
   return (

@@ -1,10 +1,9 @@
 import type { BlockContent } from '../../../../shared/block/read-block';
-import { LOG_CAUTION } from '../../../../shared/tasks/training/log-block';
 import { NOT_READY } from '../../../../shared/tasks/training/log-headings';
 import { LOG_TASK } from '../../../../shared/tasks/training/log-task';
 import { logStates } from '../../../../shared/tasks/training/read-log';
 import { readyLookup } from '../../../../shared/tasks/training/ready-lookup';
-import { WATCH_STEPS } from '../../../../shared/tasks/training/training-advice';
+import { LOG_CAUTION, WATCH_STEPS } from '../../../../shared/tasks/training/words';
 import { count } from '../../parts/day-words';
 import { ScrollRegion } from '../../parts/scroll-region';
 import { SettingsFields } from '../../parts/task-fields';

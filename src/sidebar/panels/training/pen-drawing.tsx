@@ -1,10 +1,10 @@
-import { POST_SIDES } from '../../../../shared/tasks/training/pen-block';
 import {
   PANEL_HEIGHT_METERS,
   type PenPlan,
   type Place,
   WIRE_OFFSET_METERS,
 } from '../../../../shared/tasks/training/pen-drawing';
+import { POST_SIDES } from '../../../../shared/tasks/training/words';
 import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { count } from '../../parts/day-words';
 import { DrawingButtons } from '../../parts/drawing-buttons';
