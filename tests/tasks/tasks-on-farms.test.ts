@@ -19,13 +19,13 @@ import { BUDGET_BLOCK, type BudgetPlan, budgetBlock } from '../../shared/tasks/b
 import { BUDGET_SETTINGS } from '../../shared/tasks/budget/budget-settings';
 import { byPeriod } from '../../shared/tasks/budget/by-period';
 import { earlierBudget } from '../../shared/tasks/budget/earlier-budget';
-import { originOfLists, originOfRotation } from '../../shared/tasks/budget/origin-words';
 import { paddockLoads } from '../../shared/tasks/budget/paddock-loads';
 import { plainStays } from '../../shared/tasks/budget/plain-stays';
 import { readBudget } from '../../shared/tasks/budget/read-budget';
 import { rotationLinks } from '../../shared/tasks/budget/rotation-links';
 import { rotationStays } from '../../shared/tasks/budget/rotation-stays';
 import { stayNeeds } from '../../shared/tasks/budget/stay-needs';
+import { originOfLists, originOfRotation } from '../../shared/tasks/budget/words';
 import { workableStays } from '../../shared/tasks/budget/workable-stays';
 import { buyList } from '../../shared/tasks/materials/buy-list';
 import { COMPARISON_SETTINGS } from '../../shared/tasks/materials/comparison-model';

@@ -14,16 +14,11 @@ import { addSettings, addUnits } from '../settings';
 import type { BudgetStay } from './budget-model';
 import { BUDGET_SETTINGS, type BudgetKey, type BudgetSettings } from './budget-settings';
 import { byPeriod } from './by-period';
-import { LOOK_OUT } from './origin-words';
 import type { StayColumns, StaySource } from './stay-columns';
 import { addStays } from './stay-rows';
+import * as words from './words';
 
 export const BUDGET_BLOCK = 'SOUNDER_BUDGET';
-
-export const BUDGET_CAUTIONS: readonly string[] = [
-  'Look out: for growing pigs on full feed. In heat, from about 70 °F (21 °C) on, shade, a wallow and water come first. Check drinkers twice a day: a day without water, less in heat, can poison pigs with salt; give it back slowly, over hours, and call the vet.',
-  'Nutrients are an average, high for heavy pigs, and spread evenly here: near feeders and shelters it is many times more. Local nutrient and water rules decide.',
-];
 
 export interface BudgetPlan {
   readonly stays: readonly BudgetStay[];
@@ -66,8 +61,8 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
   const top = draftBlock(origin);
   top.add([text(TITLES.budget)], 'title');
   top.add([text(plan.origin)], 'muted');
-  for (const sentence of plan.leftOut) top.add([text(`${LOOK_OUT}${sentence}`)], 'warning');
-  for (const caution of BUDGET_CAUTIONS) top.add([text(caution)], 'warning');
+  for (const sentence of plan.leftOut) top.add([text(`${words.LOOK_OUT}${sentence}`)], 'warning');
+  for (const caution of words.BUDGET_CAUTIONS) top.add([text(caution)], 'warning');
   const heights = { season: 12, months: months.length + 4, paddocks: paddocks.length + 3 };
   const below = draftBlock({
     row: top.next() + heights.season + heights.months + heights.paddocks,
@@ -99,25 +94,15 @@ function addSeason(
       [text(label), formula(`=${body}`, format), text(symbolOf(quantity, units)), text(note)],
       ['plain', 'plain', 'muted', 'muted'],
     );
-  row('Feed together', `SUM(${columns.Feed})`, 'mass', 'With 5 % waste (NRC 2012, from memory).');
-  row(
-    'Water, most a day, all groups',
-    `MAX(${columns['Water of all']})`,
-    'volumePerDay',
-    'On an ordinary day.',
-  );
+  row('Feed together', `SUM(${columns.Feed})`, 'mass', words.WASTE_NOTE);
+  row('Water, most a day, all groups', `MAX(${columns['Water of all']})`, 'volumePerDay', words.ORDINARY_DAY);
   row(
     'Hot-day water, most a day, all groups',
     `MAX(${columns['Hot day of all']})`,
     'volumePerDay',
-    'On a hot day; see the settings.',
+    words.HOT_DAY,
   );
-  row(
-    'Shelter, largest group floor',
-    `MAX(${columns['Shelter floor']})`,
-    'floorArea',
-    'Bedded, every pig lying flat.',
-  );
+  row('Shelter, largest group floor', `MAX(${columns['Shelter floor']})`, 'floorArea', words.FLOOR_NOTE);
   addMoney(draft, columns, units, set);
   const failed = draft.add(
     [
@@ -125,7 +110,7 @@ function addSeason(
       // By the groups, not by what stands in the columns: where a typed value stops a function, they are blank.
       formula(`=2*SUMPRODUCT((${columns.Group}<>"")*1)-COUNT(${columns.Feed})-COUNT(${columns.N})`, '0'),
       text('cells'),
-      text('Their cells say why. They are missing in every sum above and below.'),
+      text(words.CELLS_SAY_WHY),
     ],
     ['plain', 'plain', 'muted', 'muted'],
   );
@@ -157,7 +142,7 @@ function addMoney(
   const feed = `SUM(${columns.Feed})*${set.feedPrice}/${set.feedPriced}`;
   const pigs = `SUM(${columns['Pigs counted']})`;
   const ofPigs = formula(`="a pig, of "&ROUND(${pigs};0)`);
-  row('Feed, cost of the season', set.feedPrice, feed, text('At the price in the settings.'));
+  row('Feed, cost of the season', set.feedPrice, feed, text(words.PRICE_NOTE));
   row('Feed, cost a pig', set.feedPrice, `${feed}/${pigs}`, ofPigs);
   const unit = symbolOf('mass', units);
   row(

@@ -1,5 +1,6 @@
 import { OUTDOOR_FACTOR } from '../../tables/nrc-intake';
 import type { SettingSpec, SettingValues } from '../settings';
+import * as words from './words';
 
 export type BudgetKey =
   | 'mild'
@@ -13,8 +14,6 @@ export type BudgetKey =
   | 'limitP'
   | 'limitK';
 
-const LIMIT_NOTE = 'Yours: local nutrient rules, soil test or advisor. Blank: not checked.';
-
 export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
   {
     key: 'mild',
@@ -23,7 +22,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     start: { US: 68, metric: 20 },
     min: -40,
     max: 50,
-    note: 'Water to have there, a quarter for spill (judgement), by air temperature (Mount 1971, published).',
+    note: words.WARM_NOTE,
   },
   {
     key: 'hot',
@@ -32,7 +31,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     start: { US: 90, metric: 32 },
     min: -40,
     max: 50,
-    note: 'Finishers suffer from about 70 °F (21 °C) on (UF/IFAS, published).',
+    note: words.HOT_NOTE,
   },
   {
     key: 'outdoor',
@@ -40,7 +39,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     unit: 'times',
     start: OUTDOOR_FACTOR,
     above: 0,
-    note: 'Outdoor pigs need about 15 % more energy in Northern Europe (Edwards 2003, published).',
+    note: words.OUTDOORS_NOTE,
   },
   {
     key: 'shelter',
@@ -48,7 +47,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     unit: 'm² per kg^0.67',
     start: 0.047,
     above: 0,
-    note: 'Times weight in kg to the power 0.67. 0.047: every pig lies flat (Petherick and Baxter 1981, second hand).',
+    note: words.LYING_NOTE,
   },
   {
     key: 'feedPrice',
@@ -56,7 +55,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     unit: 'money',
     min: 0,
     optional: true,
-    note: 'Yours, for the amount below: a bag, a ton, a pound. Blank: no cost.',
+    note: words.FEED_PRICE_NOTE,
   },
   {
     key: 'feedPriced',
@@ -64,7 +63,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     quantity: 'mass',
     start: { US: 2000, metric: 1000 },
     above: 0,
-    note: 'A US ton is 2,000 lb; a bag says what it holds.',
+    note: words.PRICE_FOR_NOTE,
   },
   {
     key: 'fenceCost',
@@ -72,7 +71,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     unit: 'money',
     min: 0,
     optional: true,
-    note: 'Yours; the list of fence materials ends with what to buy.',
+    note: words.FENCE_COST_NOTE,
   },
   {
     key: 'limitN',
@@ -80,7 +79,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     quantity: 'massPerArea',
     above: 0,
     optional: true,
-    note: LIMIT_NOTE,
+    note: words.LIMIT_NOTE,
   },
   {
     key: 'limitP',
@@ -88,7 +87,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     quantity: 'massPerArea',
     above: 0,
     optional: true,
-    note: `${LIMIT_NOTE} P2O5 = 2.29 × P.`,
+    note: `${words.LIMIT_NOTE} P2O5 = 2.29 × P.`,
   },
   {
     key: 'limitK',
@@ -96,7 +95,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     quantity: 'massPerArea',
     above: 0,
     optional: true,
-    note: `${LIMIT_NOTE} K2O = 1.205 × K.`,
+    note: `${words.LIMIT_NOTE} K2O = 1.205 × K.`,
   },
 ];
 

@@ -12,12 +12,12 @@ import { BUDGET_BLOCK, type BudgetPlan, budgetBlock, type LoadNotes } from './bu
 import type { BudgetStay } from './budget-model';
 import { BUDGET_SETTINGS } from './budget-settings';
 import { earlierBudget } from './earlier-budget';
-import { originOfLists, originOfRotation } from './origin-words';
 import { plainStays } from './plain-stays';
 import { type BudgetRead, readBudget } from './read-budget';
 import { rotationLinks } from './rotation-links';
 import { rotationStays } from './rotation-stays';
 import type { StaySource } from './stay-columns';
+import * as words from './words';
 import { workableStays } from './workable-stays';
 
 export const SEASON_LABELS = {
@@ -56,7 +56,7 @@ export const BUDGET_TASK = {
     const settings = ask.settings(BUDGET_SETTINGS, read?.settings, units);
     const limits = insideSettings(BUDGET_SETTINGS, settings.values, units);
     const workable = workableStays(settings.ok ? stays.stays : [], limits, units);
-    if (workable.stays.length === 0) ask.wrong(['There is no stay to count with.', ...workable.leftOut]);
+    if (workable.stays.length === 0) ask.wrong([words.NO_STAY, ...workable.leftOut]);
     const record = ask.block && earlierBudget(ask.block, workable.stays);
     return ask.form(
       () => ({
@@ -117,7 +117,7 @@ function askStays(
         problems: [...[...listed, ...problems].map(({ sentence }) => sentence), ...stays.problems],
       },
       source: links ? { rotation: links } : {},
-      origin: originOfRotation(tab),
+      origin: words.originOfRotation(tab),
       sources: { rotation: table.block },
     };
   }
@@ -135,12 +135,12 @@ function askStays(
     form: {
       from,
       stays: isTooMany ? [] : stays,
-      problems: isTooMany ? [`More than ${MOST_STAYS} stays: choose longer ones.`] : problems,
+      problems: isTooMany ? [words.tooManyStays(MOST_STAYS)] : problems,
       walk: { lists, typed, season: 'problem' in season ? undefined : season },
     },
     // Where a herd log says more than the list, the figures stand as numbers.
     source: lists.groups.some(({ herd }) => herd) ? withoutGroups(lists.sources) : lists.sources,
-    origin: originOfLists(typed.daysOn),
+    origin: words.originOfLists(typed.daysOn),
     sources: lists.sources,
   };
 }
@@ -167,14 +167,13 @@ function readSeason(
   comma: boolean,
 ): { start: Day; end: Day; daysOn: number } | { problem: string } {
   const [start, end] = [dayFromIso(typed.start), dayFromIso(typed.end)];
-  if (start === undefined || end === undefined)
-    return { problem: 'The season needs a first and a last day.' };
-  if (end <= start) return { problem: 'The season must end after it starts.' };
+  if (start === undefined || end === undefined) return { problem: words.NO_SEASON };
+  if (end <= start) return { problem: words.ENDS_BEFORE };
   const daysOn = readAmount(typed.daysOn, comma);
   const days = 'problem' in daysOn ? undefined : daysOn.value;
   if (days === undefined || !Number.isInteger(days) || days < 1) {
     return {
-      problem: `Days in a paddock must be a whole number from 1 up, got ${typed.daysOn || 'a blank'}.`,
+      problem: words.badDaysOn(typed.daysOn || 'a blank'),
     };
   }
   return { start, end, daysOn: days };

@@ -3,6 +3,7 @@ import type { BlockContent } from '../../block/read-block';
 import { isoFromDay } from '../../core/calendar/day';
 import type { BudgetStay } from './budget-model';
 import { STAY_HEADINGS } from './stay-columns';
+import * as words from './words';
 
 /** Says that a budget ends before the stays of a new one begin, so that it is kept; undefined where it does not. */
 export function earlierBudget(old: BlockContent, stays: readonly BudgetStay[]): string | undefined {
@@ -15,5 +16,5 @@ export function earlierBudget(old: BlockContent, stays: readonly BudgetStay[]): 
   const last = days.sort()[days.length - 1];
   if (last === undefined || stays.length === 0) return undefined;
   if (last > isoFromDay(Math.min(...stays.map(({ inDay }) => inDay)))) return undefined;
-  return `The budget on “${old.info.tab}” is of an earlier season, up to ${last}. It stays there as a record, and the new one gets a place of its own.`;
+  return words.earlierStays(old.info.tab, last);
 }

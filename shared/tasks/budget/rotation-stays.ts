@@ -1,5 +1,6 @@
 import type { OldRow } from '../../table/model';
 import type { BudgetStay } from './budget-model';
+import * as words from './words';
 
 /** Stays out of the rotation table as it stands; rows that lack a figure are named, not guessed. */
 export function rotationStays(
@@ -17,7 +18,7 @@ export function rotationStays(
       growthDays === undefined ||
       areaSquareMeters === undefined
     ) {
-      problems.push(`${tab}, row ${row.sheetRow}: the move must have a date, days, head, weight and area`);
+      problems.push(words.badMove(tab, row.sheetRow));
       return [];
     }
     return [

@@ -4,6 +4,7 @@ import type { UnitSystem } from '../../units/units';
 import type { BudgetStay, StayNeeds } from './budget-model';
 import type { BudgetSettings } from './budget-settings';
 import { stayNeeds } from './stay-needs';
+import * as words from './words';
 
 export interface WorkableStays {
   readonly stays: readonly BudgetStay[];
@@ -38,9 +39,8 @@ export function workableStays(
       });
     }
   }
-  const leftOut = [...failed].map(
-    ([group, { from, count, why }]) =>
-      `${group}: ${count} ${count === 1 ? 'stay' : 'stays'} from ${dayWords(from)} on left out of every figure (${why}). Type a daily gain in the group list, or an earlier end.`,
+  const leftOut = [...failed].map(([group, { from, count, why }]) =>
+    words.stayLeftOut(group, count, dayWords(from), why),
   );
   return { stays, needs, leftOut };
 }

@@ -1,5 +1,5 @@
-import { BUDGET_CAUTIONS } from '../../../../shared/tasks/budget/budget-block';
 import { BUDGET_TASK } from '../../../../shared/tasks/budget/budget-task';
+import { BUDGET_CAUTIONS } from '../../../../shared/tasks/budget/words';
 import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
 import { SettingsFields, unitsRest } from '../../parts/task-fields';
