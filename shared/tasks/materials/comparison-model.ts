@@ -1,6 +1,7 @@
 /** Settings, headings and typed cells of the comparison with fixed fence. */
 import type { BlockCell } from '../../contract';
 import type { SettingSpec } from '../settings';
+import * as words from './words';
 
 export type ComparisonKey = 'pay' | 'interest' | 'wovenPosts' | 'panelLength';
 
@@ -11,7 +12,7 @@ export const COMPARISON_SETTINGS: readonly SettingSpec<ComparisonKey>[] = [
     unit: 'an hour',
     start: 0,
     min: 0,
-    note: 'Your own figure, also for your own hours.',
+    note: words.PAY_NOTE,
   },
   {
     key: 'interest',
@@ -20,7 +21,7 @@ export const COMPARISON_SETTINGS: readonly SettingSpec<ComparisonKey>[] = [
     start: 8,
     min: 0,
     max: 100,
-    note: 'Worked back from Iowa State’s printed table.',
+    note: words.INTEREST_NOTE,
   },
   {
     key: 'wovenPosts',
@@ -28,7 +29,7 @@ export const COMPARISON_SETTINGS: readonly SettingSpec<ComparisonKey>[] = [
     quantity: 'length',
     start: { US: 12, metric: 3.6 },
     above: 0,
-    note: '12 ft (Iowa State, published).',
+    note: words.WOVEN_GAP_NOTE,
   },
   {
     key: 'panelLength',
@@ -64,17 +65,17 @@ export const YEARLY_INPUTS = {
   hours: {
     label: 'Hours to set it up the first time',
     start: [0, undefined, undefined],
-    note: 'Fixed fence: from the table above. Type 0 as the price of what costs you nothing.',
+    note: words.HOURS_NOTE,
   },
   life: {
     label: 'Life, years',
     start: [8, 20, 20],
-    note: 'Woven wire 20 (Iowa State, published); the others are judgement.',
+    note: words.LIFE_NOTE,
   },
   upkeep: {
     label: 'Upkeep a year, % of first cost',
     start: [5, 8, 5],
-    note: 'Woven wire 8, high-tensile electric 5 (Iowa State, published); panels are judgement.',
+    note: words.UPKEEP_NOTE,
   },
   work: { label: 'Hours a year to move, check and mend', start: [0, 0, 0], note: 'Your own figure.' },
 } as const;

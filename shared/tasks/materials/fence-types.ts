@@ -1,6 +1,7 @@
 /** What a fence can be made of. A kind of fence is data: what it is counted in, what it takes, what loads its energizer. */
 import type { MaterialItem } from './material-needs';
 import type { MaterialsKey } from './materials-settings';
+import * as words from './words';
 
 export interface FenceType {
   readonly words: string;
@@ -27,7 +28,7 @@ export const FENCE_TYPES = {
     words: 'Wire on posts',
     pieces: 'posts',
     piecesLabel: 'Posts along it, corners among them',
-    pieceNote: 'A post at every corner, each side divided evenly.',
+    pieceNote: words.EVEN_POSTS,
     pieceLength: 'postSpacing',
     items: ['linePosts', 'cornerPosts', 'rolls', 'reels', 'insulators', 'gateHandles', ...FOR_ALL],
     settings: [
@@ -48,16 +49,13 @@ export const FENCE_TYPES = {
     words: 'Netting, with its posts in it',
     pieces: 'nets',
     piecesLabel: 'Nets along it',
-    pieceNote:
-      'Each paddock in whole nets, less the side that it shares with one before: nets are never cut.',
+    pieceNote: words.WHOLE_NETS,
     pieceLength: 'netLength',
     items: ['nets', 'cornerPosts', 'guys', ...FOR_ALL],
     settings: ['netLength', 'netStrings'],
     loads: ['loadFactor', 'netStrings'],
     isHung: false,
-    cautions: [
-      'Pigs can be caught in netting under voltage, small and growing ones most (judgement): only for trained pigs, never piglets; keep it taut and live, look daily.',
-    ],
+    cautions: [words.NETTING_CAUTION],
   },
 } as const satisfies Readonly<Record<string, FenceType>>;
 export type FenceKind = keyof typeof FENCE_TYPES;

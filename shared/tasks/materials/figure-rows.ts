@@ -9,6 +9,7 @@ import { type FenceKind, fenceType } from './fence-types';
 import type { FenceFormulas } from './layout-formulas';
 import type { AtATime } from './material-needs';
 import type { MaterialsKey } from './materials-settings';
+import * as words from './words';
 
 export const FIGURES_TITLE = 'What it comes to';
 /** The heights spill along its row. */
@@ -37,14 +38,12 @@ export function addFigures(
       draft.add(rowCells(label, body, unitText, note, format), ['plain', 'plain', 'muted', 'muted']),
       1,
     );
-  row('Outer fence', fence.outer, unit, 'Round all paddocks together.');
-  row('Dividing fence', fence.dividing, unit, 'Between them, shared sides counted once.');
+  row('Outer fence', fence.outer, unit, words.ROUND_ALL);
+  row('Dividing fence', fence.dividing, unit, words.BETWEEN_THEM);
   const isSet = atATime.kind === 'set';
   const whole = isSet ? fence.set : fence.all;
   const times = isSet ? `*${set.groups}` : '';
-  const from = isSet
-    ? `${atATime.paddocks} paddocks stand fenced for a group at one time. The longest ${atATime.paddocks} that follow one another, times the groups out at once.`
-    : 'All paddocks, less what stands already.';
+  const from = isSet ? words.fencedAtATime(atATime.paddocks) : words.LESS_WHAT_STANDS;
   const corners = row('Corner and junction posts of it', `(${whole.corners})${times}`, 'posts');
   const line = row('Line to put up', `MAX(0;(${whole.length})${times}-${set.standing})`, unit, from);
   const there = `ROUNDDOWN(${set.standing}/${set[type.pieceLength]}+1/10^9;0)`;
@@ -59,39 +58,37 @@ export function addFigures(
     'Energizers',
     isSet ? set.groups : '1',
     'each',
-    isSet
-      ? 'One for each group out at once: never two on one fence. Fences of two stay 2.5 m (8 ft) apart (IEC annex, second hand), their ground rods too (judgement); 10 m (33 ft) is better (die grüne, published).'
-      : 'For all that hangs together; a paddock that stands apart takes a lead to it, or an energizer of its own.',
+    isSet ? words.ENERGIZERS_NOTE : words.HANGS_TOGETHER,
   );
   const live = row(
     'Line under voltage',
     `(${line}+${set.standing})/${energizers}`,
     unit,
-    'Of each energizer. Fence line, not counted per strand.',
+    words.FENCE_LINE_NOTE,
   );
   const wire = type.items.includes('rolls')
-    ? row('Wire', `${line}*${set.strands}*(1+${set.allowance}/100)`, unit, 'All strands, with the allowance.')
+    ? row('Wire', `${line}*${set.strands}*(1+${set.allowance}/100)`, unit, words.ALL_STRANDS)
     : '0';
   const unitsText = `"${units}"`;
   const joules = row(
     'Output each energizer needs',
     `ENERGIZER_JOULES(${live};${type.loads.map((key) => set[key]).join('*')};${unitsText})`,
     'J',
-    'The energizer’s manual and local code decide.',
+    words.MANUAL_DECIDES,
     '0.0',
   );
   const rods = row(
     'Ground rods for each',
     `GROUND_RODS(IF(${set.energizerJoules}="";${joules};${set.energizerJoules});${set.rodLength};${unitsText})`,
     'rods',
-    '3 ft of rod a joule (NRCS Virginia 382 and Gerrish, published); never less than 3 m (die grüne, Idele, published).',
+    words.ROD_LENGTH_NOTE,
   );
   const signCount = row('Warning signs', signs(set), 'signs');
   const fixed = row(
     'Fixed fence for the same ground',
     `MAX(0;${fence.all.length}-${set.standing})`,
     unit,
-    'Woven wire or panels stand round every paddock.',
+    words.FIXED_ROUND_EACH,
   );
   if (type.isHung) addHeights(draft, set, strands, units);
   return { line, pieces, corners, energizers, wire, rods, signs: signCount, fixed };

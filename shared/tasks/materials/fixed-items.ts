@@ -2,6 +2,7 @@
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { roundUp } from '../formula-parts';
 import type { ComparisonKey } from './comparison-model';
+import * as words from './words';
 
 /** Staples and hours of Iowa State's example for a quarter mile of woven wire (second hand). */
 const EXAMPLE_METERS = 1320 * 0.3048;
@@ -36,7 +37,7 @@ export function wovenItems(
       item: 'Corner and brace posts',
       quantity: `3*${lengths.corners}`,
       unit: 'posts',
-      note: 'A corner post and two braces each: judgement.',
+      note: words.BRACES_NOTE,
     },
     { item: 'Line posts, wood', quantity: `ROUNDUP(${posts}/2;0)`, unit: 'posts', note: 'Every other post.' },
     {
@@ -49,7 +50,7 @@ export function wovenItems(
       item: 'Staples and clips',
       quantity: `${lengths.fixed}*${staples}/${example}`,
       unit: symbolOf('mass', units),
-      note: '10 lb for 1,320 ft (Iowa State, second hand).',
+      note: words.STAPLE_WEIGHT_NOTE,
     },
     { item: 'Barbed wire, one strand', quantity: lengths.fixed, unit, note: 'Never under voltage.' },
     { item: 'Woven wire', quantity: lengths.fixed, unit, note: '' },
@@ -57,7 +58,7 @@ export function wovenItems(
       item: 'Hours to build',
       quantity: `${lengths.fixed}*${EXAMPLE_HOURS}/${example}`,
       unit: 'hours',
-      note: '42 h for 1,320 ft (Iowa State, second hand).',
+      note: words.BUILD_HOURS_NOTE,
     },
   ];
 }
@@ -74,19 +75,19 @@ export function panelItems(
       item: 'Posts',
       quantity: `2*${panels}`,
       unit: 'posts',
-      note: 'One at each joint and one between: judgement.',
+      note: words.PANEL_POSTS_NOTE,
     },
     {
       item: 'Clips',
       quantity: `6*${panels}`,
       unit: 'each',
-      note: 'Three a post: common practice, no source.',
+      note: words.STAPLES_NOTE,
     },
     {
       item: 'Hours to build',
       quantity: `${meters}*${PANEL_MINUTES_PER_METER}/60`,
       unit: 'hours',
-      note: 'Less than 5 minutes a metre (Lavelle and others 2011, published).',
+      note: words.DRIVE_NOTE,
     },
   ];
 }

@@ -4,6 +4,7 @@ import { type FenceKind, fenceType } from './fence-types';
 import type { FigureKey } from './figure-rows';
 import type { MaterialItem } from './material-needs';
 import type { MaterialsKey } from './materials-settings';
+import * as words from './words';
 
 export interface NeedsOn {
   readonly set: Readonly<Record<MaterialsKey, string>>;
@@ -24,46 +25,46 @@ export function needOf(item: MaterialItem, { set, figure, kind }: NeedsOn): Need
   const needs: Readonly<Record<MaterialItem, Need>> = {
     nets: {
       need: figure.pieces,
-      note: 'Join them by their clips and tie the end posts; a gate is where two meet, opened with the voltage off.',
+      note: words.NETS_NOTE,
     },
     linePosts: { need: roundUp(`${linePosts}*${spare}`), note: 'With the spares.' },
-    cornerPosts: { need: figure.corners, note: 'Where the line turns or another joins it.' },
+    cornerPosts: { need: figure.corners, note: words.CORNERS_NOTE },
     guys: {
       need: figure.corners,
-      note: 'A line and peg at each corner, or the net leans in: judgement. Some come with nets.',
+      note: words.GUYS_NOTE,
     },
     rolls: {
       need: roundUp(`${figure.wire}/${set.rollLength}`),
-      note: 'Wire of all strands with the allowance.',
+      note: words.WIRE_NOTE,
     },
     reels: {
       need: roundUp(`${figure.wire}/${set.reelLength}`),
-      note: 'To wind the wire up at each move.',
+      note: words.REELS_NOTE,
     },
     insulators: {
       need: roundUp(`${set.strands}*(${figure.corners}+${onLine})*${spare}`),
-      note: 'One a strand on corner posts; on line posts as set below.',
+      note: words.INSULATORS_NOTE,
     },
-    gateHandles: { need: `${set.gates}*${set.strands}`, note: 'One a strand and opening.' },
+    gateHandles: { need: `${set.gates}*${set.strands}`, note: words.GATES_NOTE },
     signs: {
       need: figure.signs,
-      note: 'At least 100 × 200 mm, yellow on both sides, where the public passes (IEC annex, second hand).',
+      note: words.SIGNS_NOTE,
     },
     energizer: {
       need: figure.energizers,
-      note: 'One for each group that is out: their fences stand apart. One fence is never fed by two.',
+      note: words.ENERGIZER_NOTE,
     },
     rods: {
       need: ofEach(figure.rods),
-      note: 'Do not use water pipes, building steel or a utility earth.',
+      note: words.RODS_NOTE,
     },
-    clamps: { need: ofEach(figure.rods), note: 'One a rod; do not mix copper with galvanised.' },
+    clamps: { need: ofEach(figure.rods), note: words.CLAMPS_NOTE },
     cable: {
       need: roundUp(ofEach(`(${set.leadOut}+${set.earthLead}+(${figure.rods}-1)*${set.rodGap})`)),
-      note: 'Lead-out and ground lead of each energizer.',
+      note: words.LEAD_NOTE,
     },
-    tester: { need: '1', note: 'Measure the volts; do not guess them.' },
+    tester: { need: '1', note: words.TESTER_NOTE },
   };
   if (fenceType(kind).items.includes(item)) return needs[item];
-  return { need: '0', note: 'Not for this kind of fence; what you typed stays.' };
+  return { need: '0', note: words.NOT_COUNTED };
 }

@@ -17,6 +17,7 @@ import type { Layout } from './layout';
 import { addLayout, setSize } from './layout-rows';
 import type { AtATime } from './material-needs';
 import { MATERIALS_SETTINGS, type MaterialsKey, type MaterialsSettings } from './materials-settings';
+import * as words from './words';
 
 export const MATERIALS_BLOCK = 'SOUNDER_MATERIALS';
 export const AT_A_TIME_LABEL = 'Paddocks fenced at a time';
@@ -40,16 +41,9 @@ export interface MaterialsTyped extends TypedComparison {
   readonly own: readonly OwnItem[];
 }
 
-const CAUTIONS: readonly string[] = [
-  'Look out: the energizer’s manual and local codes decide. Never mains on a fence, never live barbed wire. Keep head, neck and body away from the wire.',
-  'Never two energizers or circuits on one fence; fences of separate energizers, as for several groups, stay 2.5 m (8 ft) apart.',
-  'Ground rods: 10 m (33 ft) from supply and telephone earths. Never above power lines; 3 m (10 ft) clear to 1 kV, 4 m (13 ft) to 33 kV, 8 m (26 ft) over that. Measure the volts.',
-  'Against swine fever some countries demand a second, fixed fence round outdoor pigs: ask the vet office first.',
-];
-
 /** Cautions that stand beside the list, in the sheet and in the sidebar. */
 export function materialsCautions(kind: FenceKind): readonly string[] {
-  const [first = '', ...others] = CAUTIONS;
+  const [first = '', ...others] = words.CAUTIONS;
   return [first, ...fenceType(kind).cautions, ...others];
 }
 
@@ -89,14 +83,7 @@ export function materialsBlock(plan: MaterialsPlan, typed: MaterialsTyped, origi
 
 function addHead(draft: Draft, kind: FenceKind): void {
   draft.add([text(TITLES.materials)], 'title');
-  draft.add(
-    [
-      text(
-        'Type what you have and what things cost. Settings below may be changed here too; the list follows.',
-      ),
-    ],
-    'muted',
-  );
+  draft.add([text(words.TYPE_HERE)], 'muted');
   for (const caution of materialsCautions(kind)) draft.add([text(caution)], 'warning');
 }
 
@@ -104,7 +91,7 @@ function addGround(draft: Draft, { layout, atATime, kind, units, settings, list 
   draft.add([text('Settings')], 'heading');
   addUnits(draft, units);
   draft.add(
-    [text(KIND_LABEL), text(FENCE_WORDS[kind]), BLANK, text('Rebuild from the sidebar to change it.')],
+    [text(KIND_LABEL), text(FENCE_WORDS[kind]), BLANK, text(words.WRITE_TO_CHANGE)],
     ['plain', 'plain', 'muted', 'muted'],
   );
   const others = otherSettings(kind);
@@ -121,11 +108,7 @@ function addGround(draft: Draft, { layout, atATime, kind, units, settings, list 
       text(AT_A_TIME_LABEL),
       many ? { k: 'n', v: atATime.paddocks } : text('all'),
       text('paddocks'),
-      text(
-        many
-          ? 'What stands and what goes up next. Rebuild from the sidebar to change it.'
-          : 'Rebuild from the sidebar to change it.',
-      ),
+      text(many ? words.STANDS_AND_NEXT : words.WRITE_TO_CHANGE),
     ],
     ['plain', 'plain', 'muted', 'muted'],
   );

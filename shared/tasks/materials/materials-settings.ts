@@ -1,4 +1,5 @@
 import type { SettingSpec, SettingValues } from '../settings';
+import * as words from './words';
 
 export type MaterialsKey =
   | 'pigWeight'
@@ -32,7 +33,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'mass',
     start: { US: 50, metric: 23 },
     above: 0,
-    note: 'Sets the wire heights.',
+    note: words.LIGHTEST_NOTE,
   },
   {
     key: 'strands',
@@ -42,7 +43,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     min: 1,
     max: 3,
     whole: true,
-    note: 'Two for growing pigs and sows (extension FAQ, second hand); three under 45 lb (judgement).',
+    note: words.STRANDS_NOTE,
   },
   {
     key: 'groups',
@@ -51,7 +52,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     start: 1,
     min: 1,
     whole: true,
-    note: 'Each leapfrogs with its own set; counts only where the fence moves with the pigs.',
+    note: words.GROUPS_OUT_NOTE,
   },
   {
     key: 'standing',
@@ -59,7 +60,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'length',
     start: 0,
     min: 0,
-    note: 'Taken off the line to put up; it still loads the energizer.',
+    note: words.STANDS_NOTE,
   },
   {
     key: 'shape',
@@ -68,7 +69,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     start: 1.5,
     min: 1,
     max: 10,
-    note: 'Only where the list holds areas and no sides: judgement. Long thin paddocks take more fence; up to 4 is advised (Irish Farmers Journal, published).',
+    note: words.SHAPE_NOTE,
   },
   {
     key: 'postSpacing',
@@ -76,7 +77,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'length',
     start: { US: 25, metric: 7.5 },
     above: 0,
-    note: 'Step-in posts for pigs 20 to 25 ft (6 to 7.5 m), closer on uneven ground: from memory.',
+    note: words.POST_GAP_NOTE,
   },
   {
     key: 'spares',
@@ -94,7 +95,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     start: 10,
     min: 0,
     max: 100,
-    note: 'For knots, ends, corners and uneven ground: judgement.',
+    note: words.ALLOWANCE_NOTE,
   },
   {
     key: 'rollLength',
@@ -102,7 +103,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'length',
     start: { US: 1320, metric: 400 },
     above: 0,
-    note: 'See the label of the roll.',
+    note: words.ROLL_NOTE,
   },
   {
     key: 'reelLength',
@@ -110,7 +111,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'length',
     start: { US: 660, metric: 200 },
     above: 0,
-    note: 'See the reel; with one reel a strand of each paddock, moving is quickest.',
+    note: words.REEL_NOTE,
   },
   {
     key: 'lineInsulators',
@@ -120,7 +121,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     min: 0,
     max: 1,
     whole: true,
-    note: '0 for step-in posts with lugs, 1 for rods and steel posts.',
+    note: words.INSULATORS_SET_NOTE,
   },
   {
     key: 'gates',
@@ -129,7 +130,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     start: 2,
     min: 0,
     whole: true,
-    note: 'Trained pigs may refuse to cross where a wire stood: plan openings (common practice, no source).',
+    note: words.OPENINGS_NOTE,
   },
   {
     key: 'netLength',
@@ -137,7 +138,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'length',
     start: { US: 164, metric: 50 },
     above: 0,
-    note: 'See the net. Nets of 164 ft (50 m) and 100 ft are often sold: common practice, no source.',
+    note: words.NET_LENGTH_NOTE,
   },
   {
     key: 'netStrings',
@@ -147,7 +148,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     min: 1,
     max: 20,
     whole: true,
-    note: 'Count yours, without a dead one at the bottom (start: judgement). Each loads the energizer like a fence of its own: Univ. of Maine counts every strand (published); that a net leaks as much: judgement.',
+    note: words.LIVE_STRINGS_NOTE,
   },
   {
     key: 'publicSide',
@@ -155,7 +156,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'length',
     start: 0,
     min: 0,
-    note: 'Roads, paths and rights of way.',
+    note: words.PUBLIC_NOTE,
   },
   {
     key: 'signSpacing',
@@ -163,7 +164,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'length',
     start: { US: 295, metric: 90 },
     above: 0,
-    note: 'At most 90 m (295 ft) by a UK-style code of practice and an Australian safety sheet (published); the IEC text says "frequent intervals". Local rules decide.',
+    note: words.SIGN_GAP_NOTE,
   },
   {
     key: 'loadFactor',
@@ -171,7 +172,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     unit: 'times',
     start: 1,
     min: 1,
-    note: '1 J of output per mile of fence line (Gerrish, published); 2 to 3 times that for heavy growth is common practice, no source.',
+    note: words.GROWTH_NOTE,
   },
   {
     key: 'energizerJoules',
@@ -179,7 +180,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     unit: 'J',
     above: 0,
     optional: true,
-    note: 'Blank: the joules needed. The ground rods follow the energizer that is really there.',
+    note: words.OUTPUT_NOTE,
   },
   {
     key: 'rodLength',
@@ -187,7 +188,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'length',
     start: { US: 6, metric: 1.8 },
     above: 0,
-    note: 'Galvanised, 6 to 8 ft (NRCS Virginia 382, published).',
+    note: words.ROD_NOTE,
   },
   {
     key: 'rodGap',
@@ -195,7 +196,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'length',
     start: { US: 10, metric: 3 },
     min: 0,
-    note: '10 ft apart (NRCS Virginia 382, published).',
+    note: words.ROD_GAP_NOTE,
   },
   {
     key: 'leadOut',
@@ -203,7 +204,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'length',
     start: { US: 50, metric: 15 },
     min: 0,
-    note: 'High-voltage insulated cable, never ordinary household cable.',
+    note: words.CABLE_NOTE,
   },
   {
     key: 'earthLead',
@@ -211,7 +212,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     quantity: 'length',
     start: { US: 33, metric: 10 },
     min: 0,
-    note: 'Rods stay at least 10 m (33 ft) from utility and telephone earths (IEC installation annex, second hand).',
+    note: words.FIRST_ROD_NOTE,
   },
 ];
 

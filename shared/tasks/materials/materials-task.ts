@@ -18,6 +18,7 @@ import { MATERIALS_SETTINGS } from './materials-settings';
 import { type MaterialsRead, NOTHING_TYPED, readMaterials } from './read-materials';
 import { stockList } from './stock-list';
 import { stockAmounts, stockSettings, withAmounts } from './stock-settings';
+import * as words from './words';
 
 const LAYOUT_KINDS = {
   list: 'The paddocks of my list',
@@ -63,7 +64,7 @@ const SET_SETTINGS: readonly SettingSpec<'together'>[] = [
     start: 2,
     min: 1,
     whole: true,
-    note: 'What the pigs stand in, and what goes up next.',
+    note: words.NEXT_NOTE,
   },
 ];
 
@@ -92,16 +93,11 @@ export const MATERIALS_TASK = {
     const stock = stockList(book, units);
     const known = { ...(herd && { pigWeight: herd.lightest, groups: herd.groups }), ...stock?.settings };
     const hasNets = stock?.items.has(ITEM_NAMES.nets) ?? false;
-    const kind = ask.choice(
-      'What is the fence made of?',
-      FENCE_WORDS,
-      hasNets ? 'netting' : 'wire',
-      read?.kind,
-    );
+    const kind = ask.choice(words.WHICH_FENCE, FENCE_WORDS, hasNets ? 'netting' : 'wire', read?.kind);
     const settings = ask.settings(MATERIALS_SETTINGS, read?.settings, units, known);
     const { form, layout, sources } = askLayout(ask, read, units, settings.values.shape || 1);
     const was = read?.atATime;
-    const at = ask.choice('How many paddocks stand fenced at a time?', AT_A_TIME, 'set', was?.kind);
+    const at = ask.choice(words.HOW_MANY, AT_A_TIME, 'set', was?.kind);
     const stood = was?.kind === 'set' ? { values: { together: was.paddocks } } : undefined;
     const together = at.value === 'set' ? ask.settings(SET_SETTINGS, stood, units) : undefined;
     const comparison = ask.settings(COMPARISON_SETTINGS, read?.comparison, units);
@@ -145,11 +141,11 @@ function askLayout(ask: Asking, read: MaterialsRead | undefined, units: UnitSyst
   const lists = ask.lists(['paddocks'], units);
   const hadGrid = read !== undefined && 'rows' in read.grid.values;
   const start = hadGrid || !lists.chosen.paddocks ? 'grid' : 'list';
-  const kind = ask.choice('What do you fence?', LAYOUT_KINDS, start);
+  const kind = ask.choice(words.WHICH_GROUND, LAYOUT_KINDS, start);
   if (kind.value === 'grid') {
     const grid = ask.settings(GRID_SETTINGS, read?.grid, units);
     const { rows = 0, columns = 0, width, length: long } = grid.values;
-    if (rows * columns > MOST_PADDOCKS) ask.wrong([`There must be ${MOST_PADDOCKS} paddocks or fewer.`]);
+    if (rows * columns > MOST_PADDOCKS) ask.wrong([words.tooMany(MOST_PADDOCKS)]);
     const sides = { widthMeters: length(width), lengthMeters: length(long) };
     return { form: { kind, grid }, layout: { kind: 'grid', rows, columns, ...sides }, sources: {} };
   }
@@ -171,7 +167,7 @@ function askLayout(ask: Asking, read: MaterialsRead | undefined, units: UnitSyst
   const wrong = [...lists.wrong.paddocks, ...(laidOut?.problems ?? [])];
   ask.wrong(wrong.map(({ sentence }) => sentence));
   const paddocks = laidOut?.paddocks ?? [];
-  if (paddocks.length === 0) ask.wrong(['A paddock list with a paddock in it is needed.']);
+  if (paddocks.length === 0) ask.wrong([words.NO_LIST]);
   return {
     form: { kind, list: { lists, laidOut, touching } },
     layout: { kind: 'list', paddocks, touching: touching.value },
