@@ -2,6 +2,7 @@ import { firstFew } from '../../../shared/block/first-few';
 import type { Kept } from '../../../shared/tasks/merge/merge-block';
 import { Button } from './button';
 import { Notice } from './notice';
+import * as words from './words';
 
 interface Props {
   readonly kept: Kept;
@@ -16,19 +17,13 @@ export function KeptNotice({ kept, busy, onPutBack }: Props) {
     <>
       {kept.inPlace.length > 0 && (
         <>
-          <Notice kind="note">
-            You typed over cells of the table; that stays: {firstFew(kept.inPlace)}.
-          </Notice>
+          <Notice kind="note">{words.staysTyped(firstFew(kept.inPlace))}</Notice>
           <Button disabled={busy} onPress={onPutBack}>
             Put ours back
           </Button>
         </>
       )}
-      {kept.below.length > 0 && (
-        <Notice kind="note">
-          These have no place in the new table and move below it: {firstFew(kept.below)}.
-        </Notice>
-      )}
+      {kept.below.length > 0 && <Notice kind="note">{words.movesBelow(firstFew(kept.below))}</Notice>}
     </>
   );
 }

@@ -1,6 +1,7 @@
 import { PLACES, type Place, placeLegend, type placeOf, TAB_LABEL } from '../../../shared/tasks/place';
 import { Choices } from './choices';
 import { InputField } from './field';
+import * as words from './words';
 
 type Answer = (label: string, value: string) => void;
 
@@ -32,10 +33,7 @@ export function PlaceChoice({ of, place, answer }: Props) {
           onChange={(tab) => answer(TAB_LABEL, tab)}
         />
       ) : (
-        <p class="hint">
-          Select the cell for the upper left corner in the sheet first. Nothing that stands there is written
-          over: if the area is not empty, you are told.
-        </p>
+        <p class="hint">{words.SELECT_CORNER}</p>
       )}
     </details>
   );

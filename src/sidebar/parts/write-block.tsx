@@ -14,6 +14,7 @@ import { PlaceChoice } from './place-choice';
 import { type Book, useReread } from './use-book';
 import type { TaskState } from './use-task';
 import { useWork } from './use-work';
+import * as words from './words';
 import { AstrayNotice, BesideNotice, WrittenNotices } from './written-notices';
 
 interface Props {
@@ -26,9 +27,7 @@ interface Props {
   readonly missing?: string;
 }
 
-const MISSING = 'Something above is still missing or wrong.';
-
-export function WriteBlock({ task, state, book, onDone, missing = MISSING }: Props) {
+export function WriteBlock({ task, state, book, onDone, missing = words.STILL_MISSING }: Props) {
   const { form, answers, answer } = state;
   const { standing, record, changes = [], warnings = [] } = form;
   const { what } = task;
@@ -54,10 +53,7 @@ export function WriteBlock({ task, state, book, onDone, missing = MISSING }: Pro
       <NotPart apart={standing?.apart} />
       {record && <Notice kind="note">{record}</Notice>}
       {standing ? (
-        <p>
-          It stands on “{standing.block.info.tab}”, {areaA1(standing.block.info)}, and is written anew there;
-          what you typed is kept or named. {takenIn(standing)}
-        </p>
+        <p>{words.standsOn(standing.block.info.tab, areaA1(standing.block.info), takenIn(standing))}</p>
       ) : (
         form.plan !== undefined && <PlaceChoice of={task} place={place} answer={answer} />
       )}
@@ -90,21 +86,13 @@ export function WriteBlock({ task, state, book, onDone, missing = MISSING }: Pro
 }
 
 function takenIn({ adoptRows, adoptColumns }: Standing): string {
-  if (adoptColumns > 0)
-    return 'Your own columns right beside it become part of it, so that they move with its rows.';
+  if (adoptColumns > 0) return words.COLUMNS_JOIN;
   if (adoptRows === 0) return '';
-  return adoptRows === 1
-    ? 'The filled row right below it becomes part of it.'
-    : `The ${adoptRows} filled rows right below it become part of it.`;
+  return adoptRows === 1 ? words.ROW_JOINS : words.rowsJoin(adoptRows);
 }
 
 /** A cell below a table to type into that looks like a row of it and is none. */
 function NotPart({ apart }: { apart: string | undefined }) {
   if (apart === undefined) return null;
-  return (
-    <Notice kind="warning">
-      What stands from {apart} on is not part of this table and does not count. Rows that belong to it stand
-      right below its last row, without a blank row or a line of words between.
-    </Notice>
-  );
+  return <Notice kind="warning">{words.apart(apart)}</Notice>;
 }

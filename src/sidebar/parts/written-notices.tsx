@@ -1,6 +1,7 @@
 import { firstFew } from '../../../shared/block/first-few';
 import type { Written } from '../../../shared/tasks/run-task';
 import { Notice } from './notice';
+import * as words from './words';
 
 /** `next`: the next useful task, as a sentence. */
 export function WrittenNotices({
@@ -17,40 +18,25 @@ export function WrittenNotices({
         Written on “{block.tab}”, {a1}. {note}
       </Notice>
       <AstrayNotice astray={astray} isDone />
-      {next && <p class="hint">Next, under “All tasks”: {next}</p>}
+      {next && <p class="hint">{words.next(next)}</p>}
       {kept && kept.inPlace.length > 0 && (
-        <Notice kind="note">What you typed over cells of the table stays: {firstFew(kept.inPlace)}.</Notice>
+        <Notice kind="note">{words.staysTyped(firstFew(kept.inPlace))}</Notice>
       )}
       {kept?.gaveWay && kept.gaveWay.length > 0 && (
-        <Notice kind="note">
-          Ours stands again in place of what you had typed: {firstFew(kept.gaveWay)}.
-        </Notice>
+        <Notice kind="note">{words.gaveWay(firstFew(kept.gaveWay))}</Notice>
       )}
-      {kept && kept.below.length > 0 && (
-        <Notice kind="note">Kept below the table, where it has no place: {firstFew(kept.below)}.</Notice>
-      )}
+      {kept && kept.below.length > 0 && <Notice kind="note">{words.keptBelow(firstFew(kept.below))}</Notice>}
     </>
   );
 }
 
 export function BesideNotice({ beside }: { beside: string | undefined }) {
   if (beside === undefined) return null;
-  return (
-    <Notice kind="warning">
-      Something of yours stands beside the table, from {beside} on. It is not part of the table and does not
-      move with its rows: see whether it still stands in the right ones.
-    </Notice>
-  );
+  return <Notice kind="warning">{words.beside(beside)}</Notice>;
 }
 
 /** `isDone`: the table is written. */
 export function AstrayNotice({ astray, isDone }: { astray: readonly string[]; isDone?: boolean }) {
   if (astray.length === 0) return null;
-  return (
-    <Notice kind="warning">
-      {isDone ? 'Rows of the table have moved.' : 'Rows of the table will move.'} These cells of yours point
-      into it and {isDone ? 'may now' : 'will then'} mean another row: {firstFew(astray)}. Look at them, or
-      let them look a row up by what stands in it.
-    </Notice>
-  );
+  return <Notice kind="warning">{words.astray(firstFew(astray), isDone)}</Notice>;
 }
