@@ -4,7 +4,7 @@ import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { formatNumber } from '../../numbers/format-number';
 import { Cautions } from '../../parts/cautions';
 import { ScrollRegion } from '../../parts/scroll-region';
-import { type Outcome, words } from './work-out';
+import { inWords, type Outcome } from './work-out';
 
 interface Props {
   readonly entry: AnyEntry;
@@ -27,7 +27,7 @@ export function AnswerView({ entry, outcome, units, waiting }: Props) {
 }
 
 function OutcomeView({ entry, outcome, units }: Omit<Props, 'waiting'>) {
-  if (outcome.kind === 'unfinished') return <p>Fill in {list(outcome.missing.map(words))}.</p>;
+  if (outcome.kind === 'unfinished') return <p>Fill in {list(outcome.missing.map(inWords))}.</p>;
   if (outcome.kind === 'refused') return <p class="problem-text">{outcome.sentence}</p>;
   return <AnswerCells entry={entry} answer={outcome.answer} units={units} />;
 }

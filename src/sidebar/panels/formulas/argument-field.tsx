@@ -5,7 +5,8 @@ import { usePage } from '../../page';
 import { Button } from '../../parts/button';
 import { ask } from '../../server';
 import { type Argument, BLANK, fromSelection } from './argument';
-import { words } from './work-out';
+import * as words from './words';
+import { inWords } from './work-out';
 
 interface Props {
   readonly param: Param;
@@ -20,10 +21,10 @@ export function ArgumentField({ param, units, argument, problem, onChange }: Pro
   const id = useId();
   const { say } = usePage();
   const [failure, setFailure] = useState<string>();
-  const name = words(param.name);
+  const name = inWords(param.name);
   const takeSelection = async (): Promise<void> => {
     setFailure(undefined);
-    say(`Reading the selected cells for ${name}…`);
+    say(words.reading(name));
     try {
       const selected = fromSelection(await ask('readSelection', {}));
       onChange(selected);

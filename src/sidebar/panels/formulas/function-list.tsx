@@ -2,6 +2,7 @@ import { useId } from 'preact/hooks';
 import { CATALOGUE } from '../../../../shared/catalogue';
 import type { AnyEntry } from '../../../../shared/catalogue/define';
 import { findFunctions } from './find-functions';
+import * as words from './words';
 
 interface Props {
   readonly search: string;
@@ -16,7 +17,7 @@ export function FunctionList({ search, onSearch, onChoose }: Props) {
   const found = groups.reduce((sum, { entries }) => sum + entries.length, 0);
   return (
     <>
-      <label for={id}>What do you want to know?</label>
+      <label for={id}>{words.WHAT_TO_KNOW}</label>
       <input
         id={id}
         type="search"
@@ -26,9 +27,7 @@ export function FunctionList({ search, onSearch, onChoose }: Props) {
         onInput={(event) => onSearch(event.currentTarget.value)}
       />
       <p id={`${id}-count`} class="hint" aria-live="polite">
-        {found === 0
-          ? 'Nothing found. Try another word, such as posts, feed or rest.'
-          : `${found} to choose from`}
+        {found === 0 ? words.NOTHING_FOUND : `${found} to choose from`}
       </p>
       {groups.map((group) => (
         <section key={group.topic} aria-labelledby={`topic-${group.topic}`}>

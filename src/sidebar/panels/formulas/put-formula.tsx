@@ -8,6 +8,7 @@ import { Notice } from '../../parts/notice';
 import { ask } from '../../server';
 import { type Argument, typedReference } from './argument';
 import { formulaText } from './formula-text';
+import * as words from './words';
 
 interface Props {
   readonly entry: AnyEntry;
@@ -36,15 +37,13 @@ export function PutFormula({ entry, args, comma, ready }: Props) {
       const { where, holds, place } = await activePlace();
       const before = where === own?.where && holds !== undefined ? own.cell : BLANK;
       if (holds !== undefined && before === BLANK) {
-        throw new Error(
-          `${where} already holds “${holds}”. Select an empty cell and press the button again.`,
-        );
+        throw new Error(words.cellTaken(where, holds));
       }
       const cell = formula(formulaText(entry.name, args, { separator: ';', comma }));
       await ask('changeCells', { cells: [{ ...place, before, after: cell }] });
       setOwn({ where, cell });
       setProgress({ at: 'done', where });
-      say(`The formula is in ${where}.`);
+      say(words.formulaIn(where));
     } catch (error) {
       setProgress({ at: 'failed', sentence: (error as Error).message });
       say('');
@@ -58,16 +57,11 @@ export function PutFormula({ entry, args, comma, ready }: Props) {
           <code class="wrap">{formulaText(entry.name, args, { separator: comma ? ';' : ',', comma })}</code>
         </p>
       )}
-      {ready && typedList && (
-        <Notice kind="note">
-          To put this into the sheet, let {typedList.name} stand in cells: type them there, select them and
-          press “Use selected cells”.
-        </Notice>
-      )}
+      {ready && typedList && <Notice kind="note">{words.cellsFirst(typedList.name)}</Notice>}
       <Button kind="main" disabled={off} onPress={() => put()}>
         {progress.at === 'working' ? 'Working…' : 'Put into the active cell'}
       </Button>
-      {progress.at === 'done' && <Notice kind="done">The formula is in {progress.where}.</Notice>}
+      {progress.at === 'done' && <Notice kind="done">{words.formulaIn(progress.where)}</Notice>}
       {progress.at === 'failed' && <Notice kind="problem">{progress.sentence}</Notice>}
     </section>
   );

@@ -3,6 +3,7 @@ import type { TabContent } from '../../../../shared/contract';
 import { ask } from '../../server';
 import { type Argument, typedReference } from './argument';
 import { cutOut, parseReference } from './reference';
+import * as words from './words';
 
 interface Read {
   /** The arguments with the cells of typed references filled in. */
@@ -63,7 +64,7 @@ async function readAll(references: readonly string[]): Promise<[string, Argument
 function cut(text: string, tabName: string, tabs: readonly TabContent[]): Argument | Error {
   const reference = parseReference(text);
   const tab = tabs.find(({ name }) => name === tabName);
-  if (!reference || !tab) return new Error(`There is no tab called “${tabName}”.`);
+  if (!reference || !tab) return new Error(words.noTab(tabName));
   const cells = cutOut(tab.values, reference);
   return { from: 'cells', reference: text, cells: cells.length > 0 && cells[0]?.length ? cells : [['']] };
 }

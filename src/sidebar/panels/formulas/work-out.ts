@@ -19,7 +19,7 @@ export function workOut(entry: AnyEntry, args: readonly Argument[], comma: boole
   for (const [i, param] of entry.params.entries()) {
     const typed = args[i]?.from === 'typed' ? readTyped(args[i].text, comma) : undefined;
     if (typed && 'problem' in typed) {
-      return { kind: 'refused', argument: param.name, sentence: `${words(param.name)}: ${typed.problem}` };
+      return { kind: 'refused', argument: param.name, sentence: `${inWords(param.name)}: ${typed.problem}` };
     }
   }
   try {
@@ -43,6 +43,6 @@ function refused(entry: AnyEntry, sentence: string): Outcome {
 }
 
 /** An argument's name as people say it. */
-export function words(name: string): string {
+export function inWords(name: string): string {
   return name.replace(/_/g, ' ');
 }
