@@ -14,14 +14,12 @@ import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
 import { tabNames } from './tab-names';
 import type { SharedFile } from './use-shared-file';
+import * as words from './words';
 
 const WHAT = [
   { value: 'private', text: 'What is private' },
-  { value: 'all', text: 'Everything: a blank copy for somebody else' },
+  { value: 'all', text: words.EVERYTHING },
 ];
-
-const HISTORY =
-  'Editors can still find it in this copy’s version history (File > Version history brings it back): make a second copy of this one and give that away, or share this one for viewing only.';
 
 /** What was done; a copy with everything cleared carries no mark any more. */
 export interface Cleared {
@@ -54,9 +52,9 @@ export function ClearSection({ shared, found, onCleared }: Props) {
       say('Clearing…');
       const request = isAll ? blankRequest(blank, withLists) : privateRequest(chosen, shared);
       const { cells } = await ask('clearInCopy', request);
-      say('Cleared in this copy.');
+      say(words.CLEARED);
       const done = isAll ? blankWords(blank, withLists) : count(cells, 'cell');
-      onCleared({ words: `${done} cleared. ${HISTORY}`, isAll });
+      onCleared({ words: `${done} cleared. ${words.EDITORS_FIND}`, isAll });
     });
   return (
     <>
@@ -64,10 +62,7 @@ export function ClearSection({ shared, found, onCleared }: Props) {
       {isAll ? (
         <>
           <Box text="The rows of my lists too" checked={withLists} onChange={setWithLists} />
-          <p class="hint">
-            Goes: {blankWords(blank, withLists)}. Headings of the lists, your other tabs and your formulas
-            stay.
-          </p>
+          <p class="hint">{words.goes(blankWords(blank, withLists))}</p>
         </>
       ) : (
         <details class="rests">
@@ -86,16 +81,12 @@ export function ClearSection({ shared, found, onCleared }: Props) {
           ))}
         </details>
       )}
-      <InputField
-        label={`To be sure, type the name of this file: ${title}`}
-        value={typed}
-        onChange={setTyped}
-      />
+      <InputField label={words.typeName(title)} value={typed} onChange={setTyped} />
       <Button kind="main" disabled={work.busy || typed.trim() !== title.trim() || isNothing} onPress={clear}>
         {work.busy ? 'Clearing…' : 'Clear in this copy'}
       </Button>
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
-      <p class="hint">The original keeps everything.</p>
+      <p class="hint">{words.ORIGINAL_KEEPS}</p>
     </>
   );
 }

@@ -1,10 +1,11 @@
 import type { PrivateFound } from '../../../../shared/tasks/share/find-private';
 import { KIND_WORDS, PRIVATE_KINDS } from '../../../../shared/tasks/share/private-columns';
 import { count } from '../../parts/day-words';
+import * as words from './words';
 
 /** What is private, by kind. */
 export function PrivateList({ found }: { found: readonly PrivateFound[] }) {
-  if (found.length === 0) return <p>Nothing private was found in the tables that are looked at.</p>;
+  if (found.length === 0) return <p>{words.NOTHING_PRIVATE}</p>;
   return (
     <>
       {PRIVATE_KINDS.map((kind) => {

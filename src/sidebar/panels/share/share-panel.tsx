@@ -16,6 +16,7 @@ import { type Cleared, ClearSection } from './clear-section';
 import { PrivateList } from './private-list';
 import { tabNames } from './tab-names';
 import { type SharedFile, useSharedFile } from './use-shared-file';
+import * as words from './words';
 
 export function SharePanel() {
   const { shared, busy, problem, read } = useSharedFile();
@@ -50,10 +51,7 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
             </Notice>
           )}
           {shared.unnamed.length > 0 && (
-            <Notice kind="warning">
-              {tabNames(shared.unnamed)}: tables of this tool from an earlier season, or copies. They are not
-              looked at and not cleared: clear them yourself, or delete these tabs in the copy.
-            </Notice>
+            <Notice kind="warning">{words.ofEarlierSeasons(tabNames(shared.unnamed))}</Notice>
           )}
         </>
       }
@@ -102,9 +100,9 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
           <Folded title="How to give a copy away">
             <Steps steps={COPY_STEPS} />
           </Folded>
-          <Folded title="What whoever copies it must allow, and why">
+          <Folded title={words.COPIER_TITLE}>
             <Steps steps={COPIER_STEPS} />
-            <p class="hint">What Google’s menus say is from its help and from memory; it may have changed.</p>
+            <p class="hint">{words.FROM_MEMORY}</p>
           </Folded>
         </>
       }
@@ -118,10 +116,7 @@ function MarkButton({ shared }: { shared: SharedFile }) {
   const state = useTask(task, shared.book);
   return (
     <>
-      <p>
-        Mark it as the original first: things are cleared only in a file that is known as a copy. The mark is
-        a short text made of the file’s number; the number itself is not written.
-      </p>
+      <p>{words.MARK_FIRST}</p>
       <WriteBlock task={task} state={state} book={shared.book} />
     </>
   );
@@ -139,15 +134,15 @@ function Folded({ title, children }: { title: string; children: ComponentChildre
 /** What still stands in a copy whose tables were cleared. */
 function leftWords({ book }: SharedFile): string {
   const filled = book.tabs.filter(({ values }) => values.some((row) => row.some((value) => value !== '')));
-  if (filled.length === 0) return 'Nothing is left on its tabs.';
-  return `Your own tabs stay, with what is left on them: ${tabNames(filled.map(({ name }) => name))}. Look through them.`;
+  if (filled.length === 0) return words.NOTHING_LEFT;
+  return words.filledTabs(tabNames(filled.map(({ name }) => name)));
 }
 
 /** A copied tab holds no table of this tool, whatever it looks like. */
 function otherTabs({ file, contents }: SharedFile): string {
   const looked = new Set(contents.map(({ info }) => info.tab));
   const others = file.tabs.map(({ name }) => name).filter((name) => !looked.has(name));
-  return others.length === 0 ? '' : `Tabs not looked at: ${tabNames(others)}.`;
+  return others.length === 0 ? '' : words.notLookedAt(tabNames(others));
 }
 
 function Steps({ steps }: { steps: readonly string[] }) {
