@@ -1,4 +1,5 @@
 import { type Advice, ESCAPE_STEPS } from '../../../../shared/tasks/training/words';
+import * as words from './words';
 
 export function EscapeSteps() {
   return (
@@ -18,7 +19,7 @@ export function AdviceList({ steps }: { steps: readonly Advice[] }) {
         ))}
       </ol>
       <details class="rests">
-        <summary>Why? Where each of these comes from</summary>
+        <summary>{words.WHY}</summary>
         <ol>
           {steps.map(({ text, source }) => (
             <li key={text}>{source}</li>

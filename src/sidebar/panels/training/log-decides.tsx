@@ -11,6 +11,7 @@ import { Notice, SentencesNotice } from '../../parts/notice';
 import { type Book, readBook } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
+import * as words from './words';
 
 interface Props {
   readonly book: Book;
@@ -33,20 +34,18 @@ export function LogDecides({ book, log, lookup, onDone }: Props) {
       setDone(undefined);
       const now = standingOf(await readBook(), LOG_BLOCK)?.reading;
       if (!decides || !now || JSON.stringify(now.info) !== JSON.stringify(log.info)) {
-        throw new Error('The log or the list has moved. Read the spreadsheet again. Nothing was written.');
+        throw new Error(words.LOG_MOVED);
       }
       await ask('changeCells', { cells: [...decides.cells] });
-      setDone(`The group list on “${decides.tab}” now follows the log.`);
-      say('Done: the group list follows the log.');
+      const done = words.follows(decides.tab);
+      setDone(done);
+      say(done);
       onDone();
     });
   return (
     <>
       <h2>Let the rotation wait for it</h2>
-      <p>
-        The rotation can wait for the log: the day from which a group is ready goes into your group list,
-        under “In rotation from”. While the log says “not ready”, planning stops with a message.
-      </p>
+      <p>{words.CAN_WAIT}</p>
       <SentencesNotice kind="note" sentences={decides?.told ?? []} />
       {decides && decides.cells.length > 0 && (
         <Button disabled={work.busy} onPress={fill}>
@@ -62,8 +61,8 @@ export function LogDecides({ book, log, lookup, onDone }: Props) {
       <details class="rests">
         <summary>By hand</summary>
         <p>
-          Type this there, with the cell of the group’s name in place of A6. It finds the group by its name,
-          so the log may be sorted. <code class="wrap">{lookup}</code>
+          {words.TYPE_THIS}
+          <code class="wrap">{lookup}</code>
         </p>
       </details>
     </>

@@ -12,6 +12,7 @@ import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { AdviceList } from './escape-steps';
 import { LogDecides } from './log-decides';
+import * as words from './words';
 
 export function LogSteps({ book, onReread }: { book: Book; onReread: () => void }) {
   const state = useTask(LOG_TASK, book);
@@ -27,7 +28,7 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
           {standing ? (
             <LogNow block={standing.reading} adoptRows={standing.adoptRows} />
           ) : (
-            <p>One row a pig or batch. The sheet says what is still missing before it may go out.</p>
+            <p>{words.ONE_ROW}</p>
           )}
         </div>
       }
@@ -38,7 +39,7 @@ export function LogSteps({ book, onReread }: { book: Book; onReread: () => void 
             <LogDecides book={book} log={standing.reading} lookup={lookup} onDone={onReread} />
           )}
           <details class="rests">
-            <summary>Before turn-out: how to check a pig</summary>
+            <summary>{words.BEFORE_TURN_OUT}</summary>
             <AdviceList steps={WATCH_STEPS} />
           </details>
         </>
@@ -60,7 +61,7 @@ const NOT_COUNTED = 'below the log: not counted until it is written anew';
 /** What the log in the sheet says now. */
 function LogNow({ block, adoptRows }: { block: BlockContent; adoptRows: number }) {
   const rows = logStates(block);
-  if (rows.length === 0) return <p class="hint">The log in the sheet has no pigs yet.</p>;
+  if (rows.length === 0) return <p class="hint">{words.NO_PIGS_YET}</p>;
   const firstBelow = block.info.row + block.info.rows - adoptRows;
   const shown = rows.map((row) =>
     row.sheetRow < firstBelow ? row : { ...row, status: NOT_READY, missing: NOT_COUNTED },

@@ -9,6 +9,7 @@ import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/
 import { count } from '../../parts/day-words';
 import { DrawingButtons } from '../../parts/drawing-buttons';
 import { INK, round, SketchText, SOFT } from '../../parts/sketch-text';
+import * as words from './words';
 
 const WIDTH = 276;
 const PLAN = { left: 38, top: 30, size: 200 };
@@ -20,14 +21,18 @@ const POST = '#5b3a14';
 /** Plan and side view of the pen. What it shows is said in words below it. */
 export function PenDrawing({ plan, units }: { plan: PenPlan; units: UnitSystem }) {
   const heights = plan.wireHeightsMeters.map((height) => amount(height, 'height', units));
-  const words = `Pen of ${amount(plan.sideMeters, 'length', units)} a side, ${count(plan.panelsPerSide, 'panel')} on each, live wire inside at ${heights.join(' and ')}.`;
+  const shows = words.penDrawn(
+    amount(plan.sideMeters, 'length', units),
+    count(plan.panelsPerSide, 'panel'),
+    heights.join(' and '),
+  );
   const drawing = (
     <svg
       width={WIDTH}
       height={HEIGHT}
       viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
       role="img"
-      aria-label={`${words} ${POST_SIDES}`}
+      aria-label={`${shows} ${POST_SIDES}`}
       xmlns="http://www.w3.org/2000/svg"
       font-family="system-ui, sans-serif"
     >
@@ -41,8 +46,7 @@ export function PenDrawing({ plan, units }: { plan: PenPlan; units: UnitSystem }
     <>
       <div class="sketch">{drawing}</div>
       <p>
-        {words} {POST_SIDES} The wire stands about {amount(WIRE_OFFSET_METERS, 'height', units)} off the
-        panels (common practice, no source) and must not touch them.
+        {shows} {POST_SIDES} {words.wireStands(amount(WIRE_OFFSET_METERS, 'height', units))}
       </p>
       <DrawingButtons title="The training pen" drawing={drawing} fileName="training-pen.svg" />
     </>
