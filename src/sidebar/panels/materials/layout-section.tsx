@@ -7,6 +7,8 @@ import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
 import { ChoiceField, SettingsFields } from '../../parts/task-fields';
 import type { TaskState } from '../../parts/use-task';
+import { PUT_RIGHT } from '../../parts/words';
+import * as words from './words';
 
 interface Props {
   readonly layout: LayoutForm;
@@ -44,7 +46,7 @@ function ListPart({ lists, laidOut, touching, state, units, onReread }: ListProp
       {!lists.chosen.paddocks && <SampleFarmOffer onAdded={onReread} />}
       {(laidOut?.problems.length ?? 0) > 0 && (
         <Notice kind="problem">
-          To put right in the sheet first:
+          {PUT_RIGHT}
           <ul>
             {laidOut?.problems.map(({ sentence }) => (
               <li key={sentence}>{sentence}</li>
@@ -52,18 +54,10 @@ function ListPart({ lists, laidOut, touching, state, units, onReread }: ListProp
           </ul>
         </Notice>
       )}
-      {guessed > 0 && (
-        <p class="hint">
-          {count(guessed, 'paddock')} with an area but no sides: a rectangle is assumed, see “Length of a
-          paddock for each width”.
-        </p>
-      )}
+      {guessed > 0 && <p class="hint">{words.rectanglesAssumed(count(guessed, 'paddock'))}</p>}
       <ChoiceField choice={touching} state={state} />
       <p class="hint">
-        {named
-          ? 'Which ones touch is taken from your column of adjoining paddocks.'
-          : 'Each paddock is taken to touch the next one in the list.'}{' '}
-        The shorter of the two sides counts as shared.
+        {named ? words.TOUCHING_NAMED : words.TOUCHING_NEXT} {words.SHORTER_SIDE}
       </p>
     </>
   );

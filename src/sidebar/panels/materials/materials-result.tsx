@@ -5,6 +5,7 @@ import type { MaterialsPlan } from '../../../../shared/tasks/materials/materials
 import { fromInside, type Quantity, symbolOf } from '../../../../shared/units/units';
 import { formatNumber } from '../../numbers/format-number';
 import { count } from '../../parts/day-words';
+import * as words from './words';
 
 interface Props {
   readonly plan: MaterialsPlan;
@@ -20,7 +21,7 @@ export function MaterialsResult({ plan, list }: Props) {
         <span class="big">{shown(list.lineMeters, 'length', plan)}</span> of fence{whereFrom(plan, list)}
       </p>
       {buy.length === 0 ? (
-        <p>Nothing left to buy.</p>
+        <p>{words.NOTHING_TO_BUY}</p>
       ) : (
         <table>
           <thead>
@@ -57,7 +58,7 @@ function howMany({ toBuy, need, unit }: BuyList['lines'][number]): string {
 }
 
 function costWords({ cost, lines, unpriced }: BuyList) {
-  if (lines.every((line) => line.cost === undefined)) return 'Type your prices below, and see the cost.';
+  if (lines.every((line) => line.cost === undefined)) return words.TYPE_PRICES;
   return (
     <>
       <strong>Cost {money(cost)}</strong>
@@ -101,19 +102,17 @@ export function MaterialsLengths({ plan, list }: Props) {
         <strong>Where the numbers come from</strong>
       </summary>
       <ul>
-        <li>Outer fence {shown(fence.outerMeters, 'length', plan)}, round all paddocks together.</li>
-        <li>Dividing fence {shown(fence.dividingMeters, 'length', plan)}, shared sides counted once.</li>
+        <li>{words.outerFence(shown(fence.outerMeters, 'length', plan))}</li>
+        <li>{words.dividingFence(shown(fence.dividingMeters, 'length', plan))}</li>
         <li>{pieceNote}</li>
-        {isHung && <li>Wire {shown(wireMeters, 'length', plan)}, all strands, with the allowance.</li>}
-        {isHung && (
-          <li>
-            Wires at {heights.join(', ')} {symbolOf('height', units)} above ground.
-          </li>
-        )}
+        {isHung && <li>{words.wire(shown(wireMeters, 'length', plan))}</li>}
+        {isHung && <li>{words.wireHeights(heights.join(', '), symbolOf('height', units))}</li>}
         <li>
-          {count(energizers, 'energizer')}, one for each fence that stands apart, of{' '}
-          {formatNumber(Math.ceil(joules * 10 - 1e-9) / 10)} J or more: each has{' '}
-          {shown(liveMeters, 'length', plan)} under voltage.
+          {words.energizers(
+            count(energizers, 'energizer'),
+            formatNumber(Math.ceil(joules * 10 - 1e-9) / 10),
+            shown(liveMeters, 'length', plan),
+          )}
         </li>
       </ul>
     </details>

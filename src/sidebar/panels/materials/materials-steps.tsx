@@ -10,6 +10,7 @@ import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { LayoutSection } from './layout-section';
 import { MaterialsLengths, MaterialsResult } from './materials-result';
+import * as words from './words';
 
 /** Settings that every farm sets; the others wait behind "More settings". */
 const MAIN_KEYS = [
@@ -61,10 +62,7 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
               <ChoiceField choice={kind} state={state} />
               <SettingsFields form={{ ...settings, specs: main }} state={state} />
               {kind.value === 'wire' && settings.values.strands !== strands && (
-                <p class="hint">
-                  For pigs of that weight {strands} strands are the usual start (two: extension, second hand;
-                  three for the smallest: judgement).
-                </p>
+                <p class="hint">{words.usualStrands(strands)}</p>
               )}
             </>
           ),
