@@ -13,6 +13,7 @@ import { Notice } from '../../parts/notice';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
 import { readMapFile, readMapText } from './read-map-text';
+import * as words from './words';
 
 interface Props {
   /** A map table stands in the file. */
@@ -55,10 +56,7 @@ export function CornersSection({ stands, onMap }: Props) {
         }}
       />
       {source === 'file' && (
-        <Field
-          label="Map file"
-          hint={`Drawn in a map program, ${MOST_FILE_BYTES / 1_000_000} MB at most. It is read in this page only.`}
-        >
+        <Field label="Map file" hint={words.drawnInProgram(MOST_FILE_BYTES / 1_000_000)}>
           {(described) => (
             <input
               {...described}
@@ -96,11 +94,7 @@ export function CornersSection({ stands, onMap }: Props) {
       )}
       {source === 'typed' && (
         <>
-          <p class="hint">
-            Two columns, latitude and longitude in decimal degrees such as 44.9537 and −93.0900, with a blank
-            row between paddocks; or three, with the paddock’s name in front. Go round each paddock along its
-            fence. Select them, then:
-          </p>
+          <p class="hint">{words.TWO_COLUMNS}</p>
           <Button
             disabled={work.busy}
             onPress={() => take(async () => mapFromTyped(await ask('readSelection', {})))}
@@ -111,12 +105,9 @@ export function CornersSection({ stands, onMap }: Props) {
       )}
       {stands &&
         (source === STANDING.value ? (
-          <p class="hint">With every corner that you corrected in the sheet.</p>
+          <p class="hint">{words.CORRECTED_TOO}</p>
         ) : (
-          <Notice kind="note">
-            A map table stands in this file. Written anew from here, its corners are replaced, those that you
-            corrected in the sheet too.
-          </Notice>
+          <Notice kind="note">{words.CORNERS_REPLACED}</Notice>
         ))}
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
     </>

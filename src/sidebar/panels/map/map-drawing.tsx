@@ -14,6 +14,7 @@ import {
 import type { UnitSystem } from '../../../../shared/units/units';
 import { DrawingButtons } from '../../parts/drawing-buttons';
 import { INK, round, SketchText, SOFT } from '../../parts/sketch-text';
+import * as words from './words';
 
 const FIELD = '#eef4ea';
 const WATER = '#1f5f8b';
@@ -61,7 +62,7 @@ function MapSvg({ map, units, frame }: Props & { frame: Frame }) {
       height={height}
       viewBox={`0 0 ${width} ${height}`}
       role="img"
-      aria-label={`Map of ${counted(map.paddocks.length, 'paddock')} to scale, north up. A table says the same in words.`}
+      aria-label={words.drawn(counted(map.paddocks.length, 'paddock'))}
       xmlns="http://www.w3.org/2000/svg"
       font-family="system-ui, sans-serif"
     >

@@ -21,6 +21,7 @@ import { MapNumbers } from './map-numbers';
 import { MapWarnings } from './map-warnings';
 import { SetbackNote } from './setback-note';
 import { MapProblems, ShapesSection, shapesWords } from './shapes-section';
+import * as words from './words';
 
 export type MapState = TaskState<ReturnType<(typeof MAP_TASK)['read']>>;
 
@@ -62,12 +63,7 @@ function MapSteps({ book }: { book: Book }) {
       }}
       before={
         <>
-          {isOutdated && (
-            <Notice kind="warning">
-              Names or corners in the map table were changed in the sheet: they are shown now. To replace
-              them, read your map once more.
-            </Notice>
-          )}
+          {isOutdated && <Notice kind="warning">{words.CHANGED_IN_SHEET}</Notice>}
           {map && <MapProblems problems={map.problems} />}
           {map && !drawn && settings.ok && <Notice kind="warning">{NO_PADDOCK}</Notice>}
         </>
@@ -76,12 +72,7 @@ function MapSteps({ book }: { book: Book }) {
       more={
         drawn && (
           <>
-            {keepsDistances && (
-              <Notice kind="note">
-                Distances to water and wells that stand in the table stay as they are, for this map has no
-                water or no well in it. Where a fence has moved, read the map file with the water once more.
-              </Notice>
-            )}
+            {keepsDistances && <Notice kind="note">{words.DISTANCES_STAY}</Notice>}
             <MapWarnings {...drawn} spacingMeters={spacingMeters} />
             <SetbackNote {...drawn} />
             <MapButtons {...drawn} />

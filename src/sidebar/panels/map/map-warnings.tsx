@@ -2,6 +2,7 @@ import type { MeasuredMap } from '../../../../shared/tasks/map/measure-map';
 import { lengthText } from '../../../../shared/tasks/map/sketch';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { Notice } from '../../parts/notice';
+import * as words from './words';
 
 /** More corners than this look like a walked track, not like fence corners. Judgement. */
 const MANY_CORNERS = 40;
@@ -24,20 +25,17 @@ export function MapWarnings({ map, units, spacingMeters }: Props) {
     <>
       {map.overlapping.length > 0 && (
         <Notice kind="warning">
-          These lie over one another, so ground is counted twice:{' '}
-          {some(map.overlapping.map(([one, other]) => `${one} and ${other}`))}.
+          {words.overlapping(some(map.overlapping.map(([one, other]) => `${one} and ${other}`)))}
         </Notice>
       )}
       {crowded.length > 0 && (
         <Notice kind="warning">
-          {some(crowded.map(({ name, corners }) => `${name} (${corners.length} corners)`))}: a post is counted
-          at every corner. Draw a corner only where the fence turns.
+          {words.crowded(some(crowded.map(({ name, corners }) => `${name} (${corners.length} corners)`)))}
         </Notice>
       )}
       {holed.map(({ name, holesBoundaryMeters }) => (
         <Notice key={name} kind="note">
-          {name} has a hole in it. Its area is taken off; its edge, {lengthText(holesBoundaryMeters, units)},
-          is in neither perimeter nor posts. Fence it too if pigs must stay out.
+          {words.holes(name, lengthText(holesBoundaryMeters, units))}
         </Notice>
       ))}
     </>

@@ -3,6 +3,7 @@ import { checkMapText, refuseTooBig } from '../../../../shared/tasks/map/check-m
 import { mapFromGeojson } from '../../../../shared/tasks/map/map-from-geojson';
 import type { FarmMap } from '../../../../shared/tasks/map/map-model';
 import { MapTrouble } from '../../../../shared/tasks/map/map-trouble';
+import * as words from './words';
 
 /** A map out of GeoJSON or KML text. Errors: MapTrouble, a sentence for the grower. */
 export function readMapText(text: string): FarmMap {
@@ -22,7 +23,7 @@ function geojsonOfKml(xml: string): unknown {
   const broken = doc.querySelector('parsererror');
   if (broken) {
     const why = (broken.querySelector('div')?.textContent ?? broken.textContent ?? '').trim().slice(0, 120);
-    throw new MapTrouble(`This KML is broken: ${why}. Export it again from your map program.`);
+    throw new MapTrouble(words.brokenKml(why));
   }
   return kml(doc);
 }
