@@ -4,6 +4,7 @@ import { judgePlan } from '../../../../shared/tasks/bite/judge-plan';
 import { formatNumber } from '../../numbers/format-number';
 import { SentencesNotice } from '../../parts/notice';
 import { ScrollRegion } from '../../parts/scroll-region';
+import * as words from './words';
 
 const STATES = [
   ['clean', 'Clean'],
@@ -23,21 +24,14 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
           <h2>
             {line.name || 'Line'}: {verdict === 'enough' && illustrated.length > 0 ? ENOUGH_SO_FAR : verdict}
           </h2>
-          {verdict === 'enough' && illustrated.length > 0 && (
-            <p>What helps most: a fence tester at the far end.</p>
-          )}
-          {help && (
-            <p>
-              What helps most: {help.words}. A pig at the far end, in weeds, then gets{' '}
-              {formatNumber(Math.round(help.volts))} V.
-            </p>
-          )}
+          {verdict === 'enough' && illustrated.length > 0 && <p>{words.TESTER_HELPS}</p>}
+          {help && <p>{words.helpsMost(help.words, formatNumber(Math.round(help.volts)))}</p>}
           <ScrollRegion label={`Volts of ${line.name}`}>
             <table>
               <tbody>
-                {STATES.map(([key, words]) => (
+                {STATES.map(([key, state]) => (
                   <tr key={key}>
-                    <th scope="row">{words}</th>
+                    <th scope="row">{state}</th>
                     <td class="number">{formatNumber(Math.round(volts[key]))} V</td>
                   </tr>
                 ))}
@@ -46,7 +40,7 @@ export function BiteResult({ plan }: { plan: BitePlan }) {
           </ScrollRegion>
         </div>
       ))}
-      <SentencesNotice kind="warning" lead="Examples until you type yours:" sentences={illustrated} />
+      <SentencesNotice kind="warning" lead={words.EXAMPLES} sentences={illustrated} />
     </>
   );
 }

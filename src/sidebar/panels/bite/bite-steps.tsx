@@ -8,6 +8,7 @@ import { BiteResult } from './bite-result';
 import { EnergizerFields, TECHNICAL } from './energizer-fields';
 import { LevelsTable } from './levels-table';
 import { LinesSection } from './lines-section';
+import * as words from './words';
 
 export function BiteSteps({ book }: { book: Book }) {
   const state = useTask(BITE_TASK, book);
@@ -45,7 +46,7 @@ export function BiteSteps({ book }: { book: Book }) {
             <>
               <EnergizerFields form={form.settings} state={state} />
               <details>
-                <summary>Levels that are named, and how sure they are</summary>
+                <summary>{words.LEVELS_TITLE}</summary>
                 <LevelsTable />
               </details>
             </>

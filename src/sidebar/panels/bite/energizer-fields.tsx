@@ -14,6 +14,7 @@ import { Choices } from '../../parts/choices';
 import { InputField } from '../../parts/field';
 import { SettingsFields } from '../../parts/task-fields';
 import type { TaskState } from '../../parts/use-task';
+import * as words from './words';
 
 /** Ohms and a pig's resistance: few know theirs. */
 export const TECHNICAL: readonly BiteKey[] = ['ohms', 'weeds', 'pig'];
@@ -40,7 +41,7 @@ export function EnergizerFields({ form, state }: Props) {
       <LabelField
         label="Its output in joules, by the label"
         unit="J"
-        hint="Measured volts are better: labels count joules in more than one way. Reckoned on the low side (judgement)."
+        hint={words.MEASURED_BETTER}
         voltsOf={labelVolts}
         form={form}
         state={state}
@@ -54,16 +55,10 @@ export function EnergizerFields({ form, state }: Props) {
           state.answer(labelOf('weeds'), String(growthSetting(chosen as Growth, units)))
         }
       />
-      <p class="hint">What growth takes is an illustration: no published figure was found. Measure.</p>
+      <p class="hint">{words.GROWTH_NOTE}</p>
       <details class="rests">
         <summary>More: ohms</summary>
-        <LabelField
-          label="Its volts with 500 Ω on it, if the label says"
-          unit="V"
-          voltsOf={(volts) => volts}
-          form={form}
-          state={state}
-        />
+        <LabelField label={words.VOLTS_500} unit="V" voltsOf={(volts) => volts} form={form} state={state} />
         <SettingsFields form={part(true)} state={state} />
       </details>
     </>
@@ -100,9 +95,7 @@ function LabelField({ label, unit, hint, voltsOf, form: { values, comma }, state
       }
       hint={hint}
       problem={
-        typed !== '' && ohmsOf(typed) === undefined
-          ? `Must be a number above 0 that goes with ${values.volts ?? 0} V without load, got ${typed}. Measure the volts.`
-          : undefined
+        typed !== '' && ohmsOf(typed) === undefined ? words.badVolts(values.volts ?? 0, typed) : undefined
       }
       value={typed}
       onChange={type}

@@ -1,14 +1,12 @@
 import { VOLT_LEVELS } from '../../../../shared/tasks/bite/levels';
 import { ScrollRegion } from '../../parts/scroll-region';
+import * as words from './words';
 
 /** Levels with their certainty: none for pigs is official. */
 export function LevelsTable() {
   return (
     <>
-      <p class="hint">
-        No official level for pigs was found. “On the fence” and “delivered to the animal” are different
-        things.
-      </p>
+      <p class="hint">{words.NO_OFFICIAL_LEVEL}</p>
       <ScrollRegion label="Levels that are named">
         <table>
           <thead>

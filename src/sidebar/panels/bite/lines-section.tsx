@@ -3,6 +3,7 @@ import type { WireRow } from '../../../../shared/tasks/bite/wire-rows';
 import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { Button } from '../../parts/button';
 import { InputField, SelectField } from '../../parts/field';
+import * as words from './words';
 
 interface Props {
   readonly lines: readonly TypedLine[];
@@ -28,14 +29,14 @@ export function LinesSection({ lines, problems, wires, units, onChange }: Props)
                 Length <span class="unit">({symbolOf('length', units)})</span>
               </>
             }
-            hint="Along the fence from the energizer to the far end."
+            hint={words.ALONG_FENCE}
             problem={problems[at] || undefined}
             value={line.Length}
             onChange={(Length) => change(at, { Length })}
           />
           <InputField
             label="Live wires"
-            hint="Tied together at both ends they share the current."
+            hint={words.SHARED_CURRENT}
             value={line['Live wires']}
             onChange={(live) => change(at, { 'Live wires': live })}
           />
@@ -58,10 +59,7 @@ export function LinesSection({ lines, problems, wires, units, onChange }: Props)
       <Button onPress={() => onChange([...lines, { ...NEW_LINE, Name: `Line ${lines.length + 1}` }])}>
         One more line
       </Button>
-      <p class="hint">
-        By its look: cut an end and count the metal threads; grey ones are stainless steel, red ones copper.
-        What each wire is made of stands in the sheet, where you can change it to what its label says.
-      </p>
+      <p class="hint">{words.BY_ITS_LOOK}</p>
     </>
   );
 }

@@ -1,5 +1,6 @@
 import type { Walk } from '../../../../shared/tasks/bite/walk-log';
 import { dayWords } from '../../parts/day-words';
+import * as words from './words';
 
 const WIDTH = 270;
 const HEIGHT = 90;
@@ -15,11 +16,7 @@ export function VoltTrend({ walks, level }: { walks: readonly Walk[]; level: num
   const points = walks.map(({ day, lowest }) => `${x(day).toFixed(1)},${y(lowest).toFixed(1)}`);
   return (
     <figure class="chart">
-      <svg
-        viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-        role="img"
-        aria-label="Lowest volts of each walk over time. The sentence below says the same in words."
-      >
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={words.TREND}>
         <line class="level" x1={EDGE} x2={WIDTH - EDGE} y1={y(level)} y2={y(level)} />
         <polyline class="trend" points={points.join(' ')} />
         {walks.map(({ day, lowest }) => (
@@ -32,9 +29,7 @@ export function VoltTrend({ walks, level }: { walks: readonly Walk[]; level: num
           />
         ))}
       </svg>
-      <figcaption class="hint">
-        {dayWords(first.day)} to {dayWords(last.day)}; dashed: your level. Larger points are below it.
-      </figcaption>
+      <figcaption class="hint">{words.trendDays(dayWords(first.day), dayWords(last.day))}</figcaption>
     </figure>
   );
 }

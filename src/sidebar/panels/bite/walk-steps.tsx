@@ -7,7 +7,9 @@ import { SettingsFields, TextField } from '../../parts/task-fields';
 import { settingsWords, TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
+import { WRITTEN_WITH_LOG } from '../../parts/words';
 import { VoltTrend } from './volt-trend';
+import * as words from './words';
 
 export function WalkSteps({ book }: { book: Book }) {
   const state = useTask(WALK_TASK, book);
@@ -25,13 +27,7 @@ export function WalkSteps({ book }: { book: Book }) {
       state={state}
       book={book}
       onDone={onDone}
-      before={
-        <SentencesNotice
-          kind="warning"
-          lead="Rows that cannot be counted (they are kept):"
-          sentences={log?.problems ?? []}
-        />
-      }
+      before={<SentencesNotice kind="warning" lead={words.NOT_COUNTED} sentences={log?.problems ?? []} />}
       answer={
         <div class="answer">
           {last && (
@@ -54,7 +50,7 @@ export function WalkSteps({ book }: { book: Book }) {
               <TextField type="date" label={READING_LABELS.day} value={typed.day} state={state} />
               <TextField
                 label={READING_LABELS.place}
-                hint="For example “far corner, Lane 3”."
+                hint={words.WHERE_EXAMPLE}
                 value={typed.place}
                 state={state}
               />
@@ -65,9 +61,7 @@ export function WalkSteps({ book }: { book: Book }) {
                 state={state}
               />
               <TextField label={READING_LABELS.found} value={typed.found} state={state} />
-              <p class="hint">
-                Written with the log by the button above. In the sheet you can type rows yourself.
-              </p>
+              <p class="hint">{WRITTEN_WITH_LOG}</p>
             </>
           ),
         },
