@@ -11,6 +11,7 @@ import { Choices } from '../../parts/choices';
 import { Notice } from '../../parts/notice';
 import { ScrollRegion } from '../../parts/scroll-region';
 import { FeedChart } from './feed-chart';
+import * as words from './words';
 
 const LIMITS = ['limitN', 'limitP', 'limitK'] as const;
 const PERIODS = [
@@ -39,24 +40,28 @@ export function BudgetResult({ plan, needs, limits }: Props) {
       </p>
       <ul>
         <li>
-          Most water, all groups: {show(season.waterLiters, 'volumePerDay')},{' '}
-          {show(season.hotWaterLiters, 'volumePerDay')} when hot.
+          {words.mostWater(
+            show(season.waterLiters, 'volumePerDay'),
+            show(season.hotWaterLiters, 'volumePerDay'),
+          )}
         </li>
-        <li>Shelter, largest group: {show(season.shelterSquareMeters, 'floorArea')} of bedded floor.</li>
+        <li>{words.shelter(show(season.shelterSquareMeters, 'floorArea'))}</li>
         {money?.feed !== undefined && (
           <li>
-            The feed costs {cost(money.feed)}: {cost(money.feedPerPig)} a pig, of {formatNumber(money.pigs)},{' '}
-            {cost(money.feedPerKgGained && money.feedPerKgGained / fromInside(1, 'mass', units))} for each{' '}
-            {symbolOf('mass', units)} gained.
+            {words.feedCosts(
+              cost(money.feed),
+              cost(money.feedPerPig),
+              formatNumber(money.pigs),
+              cost(money.feedPerKgGained && money.feedPerKgGained / fromInside(1, 'mass', units)),
+              symbolOf('mass', units),
+            )}
           </li>
         )}
         {money?.fencePerPig !== undefined && (
-          <li>
-            Fence: {cost(money.fencePerPig)} a pig, of {formatNumber(money.pigs)}.
-          </li>
+          <li>{words.fenceCosts(cost(money.fencePerPig), formatNumber(money.pigs))}</li>
         )}
       </ul>
-      {!money && <p class="hint">Type your feed price to see the cost.</p>}
+      {!money && <p class="hint">{words.TYPE_PRICE}</p>}
     </div>
   );
 }
@@ -88,9 +93,7 @@ export function BudgetMore({ plan, needs, limits }: Props) {
           Over your limit: {over.map((one) => `${one.paddock} (${one.over.join(', ')})`).join('; ')}.
         </Notice>
       )}
-      {LIMITS.every((key) => limits[key] === undefined) && (
-        <p class="hint">No limit is typed above, so nothing is held against one.</p>
-      )}
+      {LIMITS.every((key) => limits[key] === undefined) && <p class="hint">{words.NO_LIMIT}</p>}
       <ScrollRegion label="Nutrients by paddock">
         <table>
           <caption class="hint">{symbolOf('massPerArea', units)}, elemental, spread evenly</caption>

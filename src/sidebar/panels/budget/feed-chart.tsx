@@ -2,6 +2,7 @@ import type { Period, PeriodSum } from '../../../../shared/tasks/budget/by-perio
 import { formatNumber } from '../../numbers/format-number';
 import { dayWords } from '../../parts/day-words';
 import { ScrollRegion } from '../../parts/scroll-region';
+import * as words from './words';
 
 const WIDTH = 270;
 const HEIGHT = 110;
@@ -24,11 +25,7 @@ export function FeedChart({ sums, unit, period }: Props) {
   const amount = (sum: number): string => `${formatNumber(Math.round(sum))} ${unit}`;
   return (
     <figure class="chart">
-      <svg
-        viewBox={`0 0 ${WIDTH} ${HEIGHT}`}
-        role="img"
-        aria-label={`Feed by ${period}. The sentence and the table below say the same.`}
-      >
+      <svg viewBox={`0 0 ${WIDTH} ${HEIGHT}`} role="img" aria-label={words.chart(period)}>
         {sums.map(({ start, sum }, at) => (
           <rect
             key={start}
@@ -50,8 +47,7 @@ export function FeedChart({ sums, unit, period }: Props) {
         </text>
       </svg>
       <figcaption>
-        Most feed in the {period} from {dayWords(most.start)}: {amount(most.sum)}. First {amount(first.sum)},
-        last {amount(last.sum)}.
+        {words.chartSaid(period, dayWords(most.start), amount(most.sum), amount(first.sum), amount(last.sum))}
       </figcaption>
       <details>
         <summary>As a table</summary>

@@ -10,6 +10,8 @@ import { Notice } from '../../parts/notice';
 import { ChoiceField, TextField } from '../../parts/task-fields';
 import type { Book } from '../../parts/use-book';
 import type { TaskState } from '../../parts/use-task';
+import { PUT_RIGHT } from '../../parts/words';
+import * as words from './words';
 
 interface Props {
   readonly stays: StaysForm;
@@ -27,7 +29,7 @@ export function StaysSection({ stays, state, book, units, onReread }: Props) {
       {stays.walk && <Walk {...stays.walk} state={state} book={book} units={units} onReread={onReread} />}
       {stays.problems.length > 0 ? (
         <Notice kind="problem">
-          To put right first:
+          {PUT_RIGHT}
           <ul>
             {stays.problems.map((sentence) => (
               <li key={sentence}>{sentence}</li>
@@ -53,12 +55,7 @@ function Walk({ lists, typed, season, state, book, units, onReread }: WalkProps)
       {!lists.chosen.paddocks && !lists.chosen.groups && <SampleFarmOffer onAdded={onReread} />}
       <TextField type="date" label={SEASON_LABELS.start} value={typed.start} state={state} />
       <TextField type="date" label={SEASON_LABELS.end} value={typed.end} state={state} />
-      <TextField
-        label={SEASON_LABELS.daysOn}
-        hint="Plan the moves first for better figures: they know rests, open dates and the ground."
-        value={typed.daysOn}
-        state={state}
-      />
+      <TextField label={SEASON_LABELS.daysOn} hint={words.PLAN_FIRST} value={typed.daysOn} state={state} />
       {/* A plain walk does not look at open dates. */}
       <ListNotes
         notes={seasonNotesOf({ ...lists, paddocks: [] }, season && { ...season, today, system: units })}
