@@ -7,6 +7,7 @@ import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { WithBook } from '../../parts/with-book';
 import { nextWords, standsWords } from '../happened/card-words';
+import * as words from './words';
 
 export function TodayPanel() {
   return <WithBook>{(book) => <TodaySteps book={book} />}</WithBook>;
@@ -23,13 +24,10 @@ function TodaySteps({ book }: { book: Book }) {
       answer={<TodayCard book={book} />}
       more={
         <>
-          <p>A tab for the phone. It follows the rotation table by itself, also without this page.</p>
+          <p>{words.TAB_FOR_PHONE}</p>
           <details class="rests">
             <summary>What stands on it, and its boxes</summary>
-            <p>
-              Where each group stands, what is next and when, what is late, water and feed of the day, what to
-              carry.
-            </p>
+            <p>{words.WHAT_STANDS}</p>
             <p>
               Each group has a box <b>Moved</b>. Tick it on the day the group has moved: the day goes into
               Moved in of its next move, and the tick goes. Where it cannot be said which move is meant, a

@@ -1,0 +1,5 @@
+/** The sentences of the page about today’s page. */
+export const TAB_FOR_PHONE =
+  'A tab for the phone. It follows the rotation table by itself, also without this page.';
+export const WHAT_STANDS =
+  'Where each group stands, what is next and when, what is late, water and feed of the day, what to carry.';
