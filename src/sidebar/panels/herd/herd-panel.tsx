@@ -15,6 +15,8 @@ import { TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { type TaskState, useTask } from '../../parts/use-task';
 import { WithBook } from '../../parts/with-book';
+import { WRITTEN_WITH_LOG } from '../../parts/words';
+import * as words from './words';
 
 type HerdForm = ReturnType<(typeof HERD_TASK)['read']>;
 
@@ -85,7 +87,7 @@ function ChangeFields({ state }: { state: TaskState<HerdForm> }) {
       <TextField type="date" label={CHANGE_LABELS.day} value={typed.day} state={state} />
       <TextField
         label={CHANGE_LABELS.head}
-        hint="Sold, died, joined: how many there are now. 0 when the last has gone."
+        hint={words.HEAD_NOTE}
         problem={problem}
         value={typed.head}
         state={state}
@@ -97,17 +99,11 @@ function ChangeFields({ state }: { state: TaskState<HerdForm> }) {
         state={state}
       />
       <TextField label={CHANGE_LABELS.note} value={typed.note} state={state} />
-      <p class="hint">Written with the log by the button above. In the sheet you can type rows yourself.</p>
+      <p class="hint">{WRITTEN_WITH_LOG}</p>
       <details class="rests">
-        <summary>Split, joined, and the first row of a group</summary>
-        <p>
-          A group that is not in the log yet gets a first row from your list: from then on the log counts, and
-          what you change in the list changes nothing that is past.
-        </p>
-        <p>
-          Split: put the new group into your list, in from that day, and say here what is left of the old one.
-          Joined: let one leave in the list on that day, and say here how many the other is.
-        </p>
+        <summary>{words.SPLIT_TITLE}</summary>
+        <p>{words.FIRST_ROW}</p>
+        <p>{words.SPLIT_OR_JOINED}</p>
       </details>
     </>
   );
@@ -116,5 +112,5 @@ function ChangeFields({ state }: { state: TaskState<HerdForm> }) {
 function nowWords(group: ReadGroup, today: Day, units: UnitSystem): string {
   const { head, weighedOn } = herdOn(group, today);
   const weight = Math.round(fromInside(groupWeightOn(group, today), 'mass', units));
-  return `${group.name}: ${head} head, about ${weight} ${symbolOf('mass', units)} each; weighed last on ${dayWords(weighedOn)}.`;
+  return words.nowIs(group.name, head, weight, symbolOf('mass', units), dayWords(weighedOn));
 }
