@@ -4,6 +4,7 @@ import { FIELD_LABELS, type ListKind } from '../../../shared/lists/model';
 import { Button } from '../parts/button';
 import { Notice } from '../parts/notice';
 import type { Lists } from './use-lists';
+import * as words from './words';
 
 /** For each two columns that may both be a field a question: one press says which. */
 export function ColumnQuestions({ kinds, lists }: { kinds: readonly ListKind[]; lists: Lists }) {
@@ -11,7 +12,7 @@ export function ColumnQuestions({ kinds, lists }: { kinds: readonly ListKind[]; 
     const list = lists.chosen[kind];
     return (list?.doubts ?? []).map((doubt) => (
       <Notice kind="warning" key={`${kind} ${doubt.field} ${doubt.other}`}>
-        Which is the {FIELD_LABELS[doubt.field]} on “{list!.tab}”?
+        {words.whichIs(FIELD_LABELS[doubt.field], list!.tab)}
         <div class="pair">
           {[doubt.column, doubt.other].map((column, i) => (
             <Button key={column} onPress={() => lists.choose(withColumn(list!, doubt.field, column))}>

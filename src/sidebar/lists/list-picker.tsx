@@ -11,6 +11,7 @@ import {
 import { Button } from '../parts/button';
 import { SelectField } from '../parts/field';
 import type { Lists } from './use-lists';
+import * as words from './words';
 
 interface Props {
   readonly kind: ListKind;
@@ -85,7 +86,7 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
       {kind === 'paddocks' && list && <RemarkOffers list={list} lists={lists} />}
       <details open={!list}>
         <summary>The list is somewhere else</summary>
-        <p class="hint">Select any cell of it in the sheet, then press the button.</p>
+        <p class="hint">{words.SELECT_CELL}</p>
         <Button onPress={onPoint}>This is my {label.toLowerCase()}</Button>
       </details>
     </section>
@@ -103,10 +104,8 @@ function RemarkOffers({ list, lists }: { list: FoundList; lists: Lists }) {
 }
 
 const NEEDS: Readonly<Record<ListKind, string>> = {
-  paddocks:
-    'It needs a row of headings such as “Paddock” and “Area (ac)” (or “Width (ft)” and “Length (ft)”), and a row for each paddock.',
-  groups:
-    'It needs a row of headings such as “Group”, “Head”, “Weight (lb)” and “Weighed on”, and a row for each group.',
+  paddocks: words.PADDOCK_HEADINGS,
+  groups: words.GROUP_HEADINGS,
 };
 
 function samePlace(a: FoundList, b: FoundList): boolean {
@@ -150,7 +149,7 @@ function Columns({ list, lists }: { list: FoundList; lists: Lists }) {
                     .filter(Boolean)
                     .join(', ')
             }
-            problem={needed ? 'Needed: choose the column that holds it.' : undefined}
+            problem={needed ? words.NEEDED : undefined}
             value={column === undefined ? NONE : String(column)}
             options={options}
             onChange={(value) =>

@@ -9,9 +9,9 @@ import { useWork } from '../parts/use-work';
 import { ask } from '../server';
 import { ColumnQuestions } from './column-questions';
 import { ListPicker } from './list-picker';
-import { groupWords, paddockWords } from './list-words';
 import { MissingFiguresAsked } from './missing-figures';
 import type { Lists } from './use-lists';
+import * as words from './words';
 
 interface Props {
   readonly book: Book;
@@ -39,9 +39,9 @@ export function ListsSection({ book, lists, units, onUnits }: Props) {
         <MissingFiguresAsked key={lacks.field} book={book} lacks={lacks} />
       ))}
       <UnitsChoice units={units} onChange={onUnits} />
-      <p class="hint">A unit in a heading, such as “Area (ha)”, goes before this choice.</p>
-      {picker('paddocks', paddockWords(lists, units))}
-      {picker('groups', groupWords(lists))}
+      <p class="hint">{words.UNIT_GOES_BEFORE}</p>
+      {picker('paddocks', words.paddockWords(lists, units))}
+      {picker('groups', words.groupWords(lists))}
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
       {lists.problems.length > 0 && <Problems lists={lists} />}
     </>
@@ -51,8 +51,7 @@ export function ListsSection({ book, lists, units, onUnits }: Props) {
 function Problems({ lists }: { lists: Lists }) {
   return (
     <Notice kind="problem">
-      {count(lists.problems.length, 'thing')} to put right in the sheet. Then press “Read the spreadsheet
-      again”.
+      {words.toPutRight(count(lists.problems.length, 'thing'))}
       <ul>
         {lists.problems.map(({ sentence }) => (
           <li key={sentence}>{sentence}</li>

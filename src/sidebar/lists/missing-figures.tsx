@@ -8,6 +8,7 @@ import { InputField } from '../parts/field';
 import { Notice } from '../parts/notice';
 import type { Book } from '../parts/use-book';
 import { useChangeCells } from '../parts/use-change-cells';
+import * as words from './words';
 
 /** Asks for the areas or weights that a list lacks, and puts them into its own column. */
 export function MissingFiguresAsked({ book, lacks }: { book: Book; lacks: MissingFigures }) {
@@ -16,13 +17,16 @@ export function MissingFiguresAsked({ book, lacks }: { book: Book; lacks: Missin
   const { field, unit, tab, heading } = lacks;
   const column = columnLetters(lacks.column);
   const write = (): void =>
-    work.change(() => {
-      const { locale, today } = book.overview;
-      const on = { comma: decimalComma(locale), today: dayFromIso(today) ?? 0 };
-      const filled = filledFigures(lacks, typed, on);
-      if ('problem' in filled) throw new Error(`${filled.problem} Nothing was written.`);
-      return filled.cells;
-    }, `Done: written into column ${column} of “${tab}”.`);
+    work.change(
+      () => {
+        const { locale, today } = book.overview;
+        const on = { comma: decimalComma(locale), today: dayFromIso(today) ?? 0 };
+        const filled = filledFigures(lacks, typed, on);
+        if ('problem' in filled) throw new Error(`${filled.problem} Nothing was written.`);
+        return filled.cells;
+      },
+      words.doneColumn(column, tab),
+    );
   const fields = (rows: readonly RowWithout[]) =>
     rows.map(({ row, name, cell, weighed = 'today', unread }) => (
       <InputField
@@ -43,11 +47,9 @@ export function MissingFiguresAsked({ book, lacks }: { book: Book; lacks: Missin
         {work.busy ? 'Writing…' : `Write into column ${column} of “${tab}”`}
       </Button>
       <p class="hint">
-        {heading
-          ? `The list has no column for it: “${heading.text}” is written into ${column}${heading.row}, at its right edge. `
-          : ''}
-        {lacks.weighedOn ? 'A weight without a day of weighing gets today’s. ' : ''}
-        What you leave blank stays as it is. A dash leaves one out of the plan.
+        {heading && words.newColumn(heading.text, `${column}${heading.row}`)}
+        {lacks.weighedOn && words.WEIGHED_TODAY}
+        {words.LEFT_BLANK}
       </p>
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
     </>

@@ -6,8 +6,8 @@ import { useWork } from '../parts/use-work';
 import { ask } from '../server';
 import { ColumnQuestions } from './column-questions';
 import { ListPicker } from './list-picker';
-import { groupWords, paddockWords } from './list-words';
 import type { Lists } from './use-lists';
+import * as words from './words';
 
 interface Props {
   readonly kind: ListKind;
@@ -30,7 +30,7 @@ export function OneList({ kind, lists, units }: Props) {
       <ListPicker
         kind={kind}
         lists={lists}
-        summary={kind === 'paddocks' ? paddockWords(lists, units) : groupWords(lists)}
+        summary={kind === 'paddocks' ? words.paddockWords(lists, units) : words.groupWords(lists)}
         onPoint={point}
       />
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}

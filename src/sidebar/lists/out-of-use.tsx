@@ -4,6 +4,7 @@ import { Button } from '../parts/button';
 import { Notice } from '../parts/notice';
 import { useChangeCells } from '../parts/use-change-cells';
 import type { Lists } from './use-lists';
+import * as words from './words';
 
 /** For each paddock that may be out of use a question: one press shuts it in the grower's own list. */
 export function OutOfUseAsked({ lists, today }: { lists: Lists; today: string }) {
@@ -19,7 +20,7 @@ export function OutOfUseAsked({ lists, today }: { lists: Lists; today: string })
         onPress={() =>
           work.change(
             () => shutCells(source, paddock, { shutFrom: day }).map(({ cell }) => cell),
-            `Done: “${paddock.name.trim()}” is shut from ${today} in “${source.tab.name}”.`,
+            words.shut(paddock.name.trim(), today, source.tab.name),
           )
         }
       >

@@ -9,6 +9,7 @@ import { Notice } from '../parts/notice';
 import { useWork } from '../parts/use-work';
 import { runPlan } from '../planner/run-plan';
 import { ask } from '../server';
+import * as words from './words';
 
 /** For a file without lists: an invented farm to try with, on tabs of its own. */
 export function SampleFarmOffer({ onAdded }: { onAdded: () => void }) {
@@ -16,18 +17,17 @@ export function SampleFarmOffer({ onAdded }: { onAdded: () => void }) {
   const { say } = usePage();
   const add = (farm: SampleFarm): void =>
     work.start(async () => {
-      say('Writing the sample farm…');
+      say(words.WRITING_SAMPLE);
       try {
         await playSample(ask, farm, planned);
-        say('Done: the sample farm.');
+        say(words.SAMPLE_DONE);
       } finally {
         onAdded();
       }
     });
   return (
     <Notice kind="note">
-      No lists yet? Add an invented farm on new tabs and try with it. It stands in the middle of a season
-      round today: lists, herd log, table of moves and today’s page, with one move late.
+      {words.NO_LISTS_YET}
       <div class="pair">
         {SAMPLE_FARMS.map((farm) => (
           <Button key={farm.id} disabled={work.busy} onPress={() => add(farm)}>
@@ -35,7 +35,7 @@ export function SampleFarmOffer({ onAdded }: { onAdded: () => void }) {
           </Button>
         ))}
       </div>
-      {work.busy && <p class="hint">Writing it takes some seconds…</p>}
+      {work.busy && <p class="hint">{words.TAKES_SECONDS}</p>}
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
     </Notice>
   );
