@@ -5,6 +5,7 @@ import { Button } from './parts/button';
 import { ScreenHeading } from './parts/screen-heading';
 import { ask } from './server';
 import { TASKS } from './tasks';
+import * as words from './words';
 
 export function App() {
   const [taskId, setTaskId] = useState<string>();
@@ -42,7 +43,7 @@ export function App() {
 function Home(props: { takeFocus: boolean; onChoose: (id: string) => void }) {
   return (
     <>
-      <ScreenHeading takeFocus={props.takeFocus}>What do you want to do?</ScreenHeading>
+      <ScreenHeading takeFocus={props.takeFocus}>{words.WHAT_TO_DO}</ScreenHeading>
       <ul class="tasks">
         {useTasks().map((task) => (
           <li key={task.id}>
@@ -58,9 +59,7 @@ function Home(props: { takeFocus: boolean; onChoose: (id: string) => void }) {
           </li>
         ))}
       </ul>
-      <p class="hint">
-        Everything stays in this spreadsheet. Nothing is written until you press a button that says so.
-      </p>
+      <p class="hint">{words.STAYS_HERE}</p>
     </>
   );
 }

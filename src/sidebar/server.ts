@@ -5,6 +5,7 @@
 import * as v from 'valibot';
 import { CALLS, type CallName, Envelope, type Reply, type Request } from '../../shared/contract';
 import { failureSentence } from './failure-sentence';
+import * as words from './words';
 
 interface Runner {
   withSuccessHandler(handler: (reply: unknown) => void): Runner;
@@ -29,19 +30,16 @@ export function writesSoFar(): number {
   return writes;
 }
 
-const OUT_OF_STEP =
-  'The answer of the spreadsheet’s script does not fit this page. Reload the spreadsheet, then open the sidebar again from the menu.';
-
 /** Asks the script. Rejects only with a ServerFailure. */
 export async function ask<Name extends CallName>(name: Name, request: Request<Name>): Promise<Reply<Name>> {
   const isWrite = WRITES.includes(name);
   const text = await send(name, JSON.stringify(request), isWrite);
   const envelope = v.safeParse(Envelope, parse(text));
-  if (!envelope.success) throw new ServerFailure(OUT_OF_STEP);
+  if (!envelope.success) throw new ServerFailure(words.OTHER_VERSION);
   if (!envelope.output.ok) throw new ServerFailure(envelope.output.error);
   if (isWrite) writes += 1;
   const reply = v.safeParse(CALLS[name].reply, envelope.output.data);
-  if (!reply.success) throw new ServerFailure(OUT_OF_STEP);
+  if (!reply.success) throw new ServerFailure(words.OTHER_VERSION);
   return reply.output as Reply<Name>;
 }
 

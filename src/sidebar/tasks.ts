@@ -12,6 +12,7 @@ import { RotationPanel } from './panels/rotation/rotation-panel';
 import { SharePanel } from './panels/share/share-panel';
 import { TodayPanel } from './panels/today/today-panel';
 import { TrainingPanel } from './panels/training/training-panel';
+import * as words from './words';
 
 export interface Task {
   readonly id: string;
@@ -27,69 +28,68 @@ export const TASKS: readonly Task[] = [
   {
     id: 'rotation',
     title: 'Plan the moves',
-    about: 'A dated table of which pigs go to which paddock when, from your own lists.',
+    about: words.PLAN,
     Panel: RotationPanel,
   },
   {
     id: 'happened',
     title: 'What happened',
-    about: 'A group has moved, is late, was sold; a paddock is shut: recorded, and what it does to the plan.',
+    about: words.HAPPENED,
     Panel: HappenedPanel,
     needs: ROTATION_NAME,
   },
   {
     id: 'today',
     title: 'See today at a glance',
-    about:
-      'A page for the phone: where each group stands, what is next, and a box to tick when it has moved.',
+    about: words.TODAY,
     Panel: TodayPanel,
   },
   {
     id: 'herd',
     title: 'Keep the herd log',
-    about: 'How many there are from which day on, and what they weigh: sold, died, joined, weighed.',
+    about: words.HERD,
     Panel: HerdPanel,
   },
   {
     id: 'map',
     title: 'Draw the paddocks',
-    about: 'Areas, fence and posts from corners on a map; a drawing to print.',
+    about: words.MAP,
     Panel: MapPanel,
   },
   {
     id: 'materials',
     title: 'List the fence materials',
-    about: 'Posts, wire, energizer and all the rest: what you need, what to buy, what it costs.',
+    about: words.MATERIALS,
     Panel: MaterialsPanel,
   },
   {
     id: 'training',
     title: 'Train the pigs',
-    about: 'A pen with a live wire inside, a log that says who is ready, and what to do when one gets out.',
+    about: words.TRAINING,
     Panel: TrainingPanel,
   },
   {
     id: 'bite',
     title: 'Check the volts',
-    about: 'Will it bite at the far end, in weeds, with a pig on it; and a log of your fence walks.',
+    about: words.BITE,
     Panel: BitePanel,
   },
   {
     id: 'budget',
     title: 'Budget feed, water and ground',
-    about: 'Feed, water, shelter and nutrients for the season and stay by stay.',
+    about: words.BUDGET,
     Panel: BudgetPanel,
   },
   {
     id: 'formulas',
     title: 'Work out a number',
-    about: 'Fence, posts, feed, water, rest and more; put the formula into your sheet.',
+    about: words.NUMBER,
     Panel: FormulasPanel,
   },
   {
     id: 'share',
     title: 'Give a copy away',
-    about: 'What is private in this file, and how to clear it in a copy before you share it.',
+    about: words.COPY,
     Panel: SharePanel,
   },
 ];

@@ -14,7 +14,7 @@ describe('failureSentence', () => {
     ['Authorization is required to perform that action.', /allow the script/],
     ['You are trying to edit a protected cell or object.', /protected/],
     ["We're sorry, a server error occurred. Please wait a bit and try again.", /Wait a little/],
-    ['Service invoked too many times for one day: spreadsheets', /called too often/],
+    ['Service invoked too many times for one day: spreadsheets', /Too many calls/],
     ['No spreadsheet', /only beside a spreadsheet/],
     ['No answer in time', /has not answered/],
     ['something nobody foresaw', /“something nobody foresaw”/],
