@@ -15,7 +15,7 @@ import { scoreStays } from './score-plan';
 import { smallestChange, type Tries } from './smallest-change';
 import { loadSpread } from './stay-loads';
 import { finish, partOf, type Steps } from './steps';
-import { capital, counted, orList } from './words';
+import * as words from './words';
 
 /** How often the problem is solved again for each sort of change, less often on very large farms; judgement. */
 const MOST_TRIES = 5;
@@ -62,10 +62,7 @@ export function* explainSteps(problem: PlanProblem, plan: Plan | NoPlan): Steps<
   const offers = mends.flatMap(({ change, n }) =>
     change.button ? [{ button: change.button(n), rules: change.apply(n).rules }] : [],
   );
-  const mend =
-    changes.length > 0
-      ? `${capital(orList(changes))} would close it.`
-      : 'No single change that was tried would close it: more land, fewer pigs or a shorter season together may.';
+  const mend = changes.length > 0 ? words.wouldClose(changes) : words.NO_SINGLE_CHANGE;
   return { ...plain, mend, changes, offers };
 }
 
@@ -77,10 +74,7 @@ export function plainWords(problem: PlanProblem, plan: Plan | NoPlan): PlanWords
 }
 
 function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
-  if (plan.stays.length === 0)
-    return [
-      'There is no move to plan: by the group list no group is on pasture any more. Look at its weights, and at the days or weights on which groups leave.',
-    ];
+  if (plan.stays.length === 0) return [words.NO_MOVE];
   const rows = scoreStays(problem, plan.stays);
   const short = rows.map((row) => row.restShortDays).filter((days) => days > 0);
   const over = rows.map((row) => row.overLimitDays).filter((days) => days > 0);
@@ -88,31 +82,25 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
   const sentences = (plan.droppedWishes ?? []).map((wish) => droppedSentence(problem, wish));
   if (short.length > 0) {
     const most = Math.max(...short);
-    sentences.push(`Rest falls short on ${counted(short.length, 'move')}, ${counted(most, 'day')} at most.`);
+    sentences.push(words.restShort(short.length, most));
   }
   if (over.length > 0) {
     const days = over.reduce((sum, n) => sum + n, 0);
-    sentences.push(
-      `The ground carries more than its limit on ${counted(days, 'day')} in ${counted(over.length, 'stay')}.`,
-    );
+    sentences.push(words.overLimit(days, over.length));
   }
   const tooLong = plan.score.tooLongDays ?? 0;
   if (tooLong > 0) {
-    sentences.push(
-      `No move day comes within the longest stay: stays are ${counted(tooLong, 'day')} longer in all.`,
-    );
+    sentences.push(words.stayTooLong(tooLong));
   }
   if (!fallsShort(plan)) sentences.push(goodNews(problem));
   sentences.push(...hardUse(problem, plan), ...stayingLonger(problem));
-  const far = strides > 0 ? `, ${strides} of them to a paddock that does not adjoin` : '';
-  sentences.push(`${capital(counted(moves, 'move'))} in all${far}.`);
+  sentences.push(words.movesInAll(moves, strides));
   return sentences;
 }
 
 function droppedSentence({ groups, paddocks }: PlanProblem, { group, day, paddock, days }: Wish): string {
-  const into = paddock === undefined ? '' : ` into ${paddocks[paddock]?.name}`;
-  const long = days === undefined ? '' : ` for ${counted(days, 'day')}`;
-  return `${groups[group]?.name}${into} on ${dayWords(day)}${long}, as you typed it, is not kept: no plan was found with it.`;
+  const into = paddock === undefined ? undefined : paddocks[paddock]!.name;
+  return words.wishNotKept(groups[group]!.name, into, dayWords(day), days);
 }
 
 function hardUse(problem: PlanProblem, plan: Plan): string[] {
@@ -121,7 +109,7 @@ function hardUse(problem: PlanProblem, plan: Plan): string[] {
   const { paddock, inDay } = spread.worstStay;
   const times = (spread.worst / spread.median).toFixed(1);
   const name = problem.paddocks[paddock]!.name;
-  return [`${name} bears ${times} times the load of the median stay in the stay from ${dayWords(inDay)} on.`];
+  return [words.bearsTimes(name, times, dayWords(inDay))];
 }
 
 /** Groups whose list gives a day to leave after the last day of the plan: nothing is planned for them from there. */
@@ -129,15 +117,12 @@ function stayingLonger({ groups, rules }: PlanProblem): string[] {
   return groups.flatMap(({ name, until = rules.seasonEnd }) => {
     const days = until - rules.seasonEnd;
     if (days <= 0) return [];
-    return [
-      `The plan ends on ${dayWords(rules.seasonEnd)}, ${counted(days, 'day')} before ${name} leaves (${dayWords(until)}): set the season end later to plan those days too.`,
-    ];
+    return [words.planEnds(dayWords(rules.seasonEnd), days, name, dayWords(until))];
   });
 }
 
 function goodNews(problem: PlanProblem): string {
-  const limit = problem.rules.groundLimit === undefined ? '' : ', and the ground limit is kept';
-  return `Every paddock gets the rest it is due${limit}.`;
+  return words.everyRest(problem.rules.groundLimit !== undefined);
 }
 
 /** Whether a paddock gets too little rest, the ground carries too much or a stay is too long. */

@@ -1,6 +1,6 @@
 import type { PlanGroup, PlanProblem, RestRule } from './model';
 import { OPEN_DAYS } from './open-days';
-import { countInWords } from './words';
+import * as words from './words';
 
 /** A change to the farm that comes in steps: `apply(problem, n)` makes it n steps large, `most` at most. */
 export interface PlanChange {
@@ -23,7 +23,7 @@ export function morePaddocks(problem: PlanProblem): PlanChange {
   const areaSquareMeters = median?.areaSquareMeters ?? 0;
   return {
     most: median ? Math.max(12, problem.paddocks.length) : 0,
-    words: (n) => `${countInWords(n)} more ${n === 1 ? 'paddock' : 'paddocks'} as large as ${median?.name}`,
+    words: (n) => words.morePaddocks(n, median!.name),
     apply: (n) => ({
       ...problem,
       paddocks: [
@@ -44,7 +44,7 @@ export function fewerHead(problem: PlanProblem): PlanChange[] {
   order.sort((a, b) => b.group.head * b.group.weightKg - a.group.head * a.group.weightKg);
   return order.map(({ group, g }) => ({
     most: Math.floor(group.head / 2),
-    words: (n) => `${n} fewer ${n === 1 ? 'pig' : 'pigs'} in ${group.name}`,
+    words: (n) => words.fewerPigs(n, group.name),
     apply: (n) => ({
       ...problem,
       groups: problem.groups.map((other, i) => (i === g ? withFewer(group, n) : other)),
@@ -73,10 +73,8 @@ export function shorterRest(problem: PlanProblem): PlanChange {
   const own = problem.paddocks.map((paddock) => paddock.restDays ?? 0);
   return {
     most: Math.max(0, Math.ceil(Math.max(...own, longestRest(rest))) - SHORTEST_REST_OFFERED),
-    words: (n) => `a rest ${n} ${n === 1 ? 'day' : 'days'} shorter (which helps the plan, not the ground)`,
-    ...(own.every((days) => days === 0) && {
-      button: (n: number) => `Use a rest ${n} ${n === 1 ? 'day' : 'days'} shorter`,
-    }),
+    words: words.shorterRest,
+    ...(own.every((days) => days === 0) && { button: words.useRest }),
     apply: (n) => ({
       ...problem,
       paddocks: problem.paddocks.map((paddock) =>
@@ -94,7 +92,7 @@ export function longerStay(problem: PlanProblem): PlanChange {
   const { longestStayDays } = problem.rules;
   return {
     most: Math.max(7, longestStayDays),
-    words: (n) => `stays of up to ${longestStayDays + n} days`,
+    words: (n) => words.longerStays(longestStayDays + n),
     button: (n) => `Use ${longestStayDays + n} days`,
     apply: (n) => ({ ...problem, rules: { ...problem.rules, longestStayDays: longestStayDays + n } }),
   };
@@ -104,8 +102,8 @@ export function longerStay(problem: PlanProblem): PlanChange {
 export function moreMoveDays(problem: PlanProblem): PlanChange[] {
   return WEEKDAY_ORDER.filter((day) => !problem.rules.moveWeekdays[day]).map((day) => ({
     most: 1,
-    words: () => `moving on ${WEEKDAYS[day]} as well`,
-    button: () => `Move on ${WEEKDAYS[day]} as well`,
+    words: () => words.movingAlso(WEEKDAYS[day]!),
+    button: () => words.moveAlso(WEEKDAYS[day]!),
     apply: () => ({
       ...problem,
       rules: { ...problem.rules, moveWeekdays: problem.rules.moveWeekdays.map((yes, d) => yes || d === day) },
@@ -117,7 +115,7 @@ export function moreMoveDays(problem: PlanProblem): PlanChange[] {
 export function withoutGroup(problem: PlanProblem): PlanChange[] {
   return problem.groups.map(({ name }, g) => ({
     most: problem.groups.length > 1 ? 1 : 0,
-    words: () => `keeping ${name} out of the rotation`,
+    words: () => words.keptOut(name),
     apply: () => ({ ...problem, groups: problem.groups.filter((_, other) => other !== g) }),
   }));
 }
@@ -129,7 +127,7 @@ export function wholeSeasonOpen(problem: PlanProblem): PlanChange[] {
     const { openFrom: _1, openUntil: _2, shutFrom: _3, shutUntil: _4, ...open } = paddock;
     return {
       most: 1,
-      words: () => `opening ${paddock.name} all season`,
+      words: () => words.openAllSeason(paddock.name),
       apply: () => ({ ...problem, paddocks: problem.paddocks.map((other, q) => (q === p ? open : other)) }),
     };
   });

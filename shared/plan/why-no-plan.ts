@@ -16,7 +16,7 @@ import {
 import { planTables } from './plan-tables';
 import { smallestChange } from './smallest-change';
 import { partOf, type Steps } from './steps';
-import { capital, counted } from './words';
+import * as words from './words';
 
 /** How often the problem is solved again for each sort of change; judgement. */
 const TRIES_PER_SORT = 8;
@@ -36,16 +36,16 @@ function* reasonFor(problem: PlanProblem): Steps<string> {
     sharedPlace(problem) ??
     tooFewPaddocks(problem) ??
     (yield* stuckAlone(problem)) ??
-    'No plan was found for all the groups together, though each alone has one. That is not proof that there is none.'
+    words.NOT_TOGETHER
   );
 }
 
 function badStays({ rules, paddocks }: PlanProblem): string | undefined {
   const { shortestStayDays, longestStayDays } = rules;
-  if (paddocks.length === 0) return 'There is no paddock.';
-  if (longestStayDays < 1) return `The longest stay must be 1 day or more, got ${longestStayDays}.`;
+  if (paddocks.length === 0) return words.NO_PADDOCK;
+  if (longestStayDays < 1) return words.badLongest(longestStayDays);
   if (shortestStayDays <= longestStayDays) return undefined;
-  return `The shortest stay, ${counted(shortestStayDays, 'day')}, is longer than the longest, ${counted(longestStayDays, 'day')}.`;
+  return words.shortestTooLong(shortestStayDays, longestStayDays);
 }
 
 function sharedPlace({ groups, paddocks }: PlanProblem): string | undefined {
@@ -54,7 +54,7 @@ function sharedPlace({ groups, paddocks }: PlanProblem): string | undefined {
     const other = groups
       .slice(0, g)
       .find(({ standing }) => place !== undefined && standing?.paddock === place);
-    if (other) return `${other.name} and ${group.name} both stand in ${paddocks[place!]?.name}.`;
+    if (other) return words.bothStand(other.name, group.name, paddocks[place!]!.name);
   }
   return undefined;
 }
@@ -65,8 +65,7 @@ function tooFewPaddocks({ groups, paddocks, rules }: PlanProblem): string | unde
     const here = spans.filter((span) => span.entry <= day && day < span.end).length;
     const open = paddocks.filter((paddock) => isOpen(paddock, day)).length;
     if (here > open) {
-      const has = here === 1 ? 'is' : 'are';
-      return `On ${dayWords(day)} there ${has} ${counted(here, 'group')} in the rotation and ${counted(open, 'open paddock')}.`;
+      return words.tooFewOpen(dayWords(day), here, open);
     }
   }
   return undefined;
@@ -78,7 +77,7 @@ function* stuckAlone(problem: PlanProblem): Steps<string | undefined> {
     if (standing || entry >= end) continue;
     const { left } = groupBound(tables, g, entry, end, { points: 0, paddock: -1 }, () => NEVER);
     if (left[tables.paddockCount] === Infinity) {
-      return `Even alone, ${problem.groups[g]!.name} finds no row of stays that fits the open dates, the move days and the shortest and longest stay.`;
+      return words.noneAlone(problem.groups[g]!.name);
     }
   }
   return undefined;
@@ -96,7 +95,7 @@ function* mendFor(problem: PlanProblem): Steps<string | undefined> {
     const tries = { left: TRIES_PER_SORT };
     const search = smallestChange(change, isPlannable, tries);
     const n = yield* partOf(search, i / changes.length, (i + 1) / changes.length);
-    if (n !== undefined) return `${capital(change.words(n))} would make a plan possible.`;
+    if (n !== undefined) return words.wouldMakePlan(change.words(n));
   }
   return undefined;
 }
