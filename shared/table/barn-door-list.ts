@@ -10,6 +10,7 @@ import { fromInside, type Quantity, symbolOf } from '../units/units';
 import type { RotationBlockInput, RotationSettings } from './model';
 import { WEEKDAYS } from './settings-rows';
 import { type TableRow, tableRows } from './table-rows';
+import * as words from './words';
 
 export interface BarnDoorInput extends Pick<RotationBlockInput, 'problem' | 'plan' | 'settings' | 'past'> {
   /** Moves from this day on. */
@@ -39,14 +40,6 @@ export interface BarnDoorList {
 
 export const COMES_IN = 'training pen or barn';
 
-/** Common practice, no source, save for what the energizer's manual says. */
-export const REMINDERS = [
-  'Switch the energizer off before you touch or shift wire; its manual comes first.',
-  'Set up and test the next fence before the pigs are let in; check the voltage again when they are in.',
-  'Trained pigs refuse to cross a place where a wire stood: open where none has been (common practice, no source).',
-  'Water first, then pigs; shade and wallow on hot days. Never move heavy pigs alone.',
-] as const;
-
 /** The moves as plain lines for one printed page: when, who, from where to where, what to carry. */
 export function barnDoorList(input: BarnDoorInput): BarnDoorList {
   const { problem, settings } = input;
@@ -70,7 +63,7 @@ export function barnDoorList(input: BarnDoorInput): BarnDoorList {
   const all = [...moves, ...leavings(input, rows)].sort((a, b) =>
     a.date < b.date ? -1 : a.date > b.date ? 1 : 0,
   );
-  return { title: `Moves from ${isoFromDay(input.from)}`, moves: all, reminders: REMINDERS };
+  return { title: `Moves from ${isoFromDay(input.from)}`, moves: all, reminders: words.REMINDERS };
 }
 
 /** The day on which each group leaves for good, where its last stay reaches to the end of its time. */

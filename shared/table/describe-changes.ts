@@ -5,6 +5,7 @@ import { countedAsDone, daysSet, daysTyped, goesAlong } from './describe-typed';
 import type { OldRow } from './model';
 import type { RebuildInput } from './rebuild-input';
 import { tableRows } from './table-rows';
+import * as words from './words';
 
 interface Move {
   readonly paddock: string;
@@ -17,16 +18,14 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
   const rows = tableRows({ ...rebuild, plan });
   const typed = [...goesAlong(rows), ...daysTyped(rows), ...daysSet(past), ...countedAsDone(past)];
   const sentences = [...changesOf(rebuild, rows, (name) => keptFromNow(name, past)), ...typed];
-  return sentences.length > 0 ? sentences : [STAYS];
+  return sentences.length > 0 ? sentences : [words.REST_STAYS];
 }
 
 /** What it changes in where the groups go and when. */
 export function describeMoves(rebuild: RebuildInput, plan: Plan): string[] {
   const sentences = changesOf(rebuild, tableRows({ ...rebuild, plan }), () => []);
-  return sentences.length > 0 ? sentences : [STAYS];
+  return sentences.length > 0 ? sentences : [words.REST_STAYS];
 }
-
-const STAYS = 'The rest of the plan stays as it is.';
 
 /** Group by group; `also`: what else is said of it. */
 function changesOf(
@@ -46,7 +45,7 @@ function changesOf(
     const after = rows.filter((row) => !row.past && nameKey(row.group) === key);
     const isListed = problem.groups.some((group) => nameKey(group.name) === key);
     return [
-      ...(isListed ? [] : [`${name} is not in the group list any more.`]),
+      ...(isListed ? [] : [words.groupGone(name)]),
       ...standingChange(name, rows, past),
       ...movesChange(name, before, after),
       ...also(name),
@@ -59,9 +58,7 @@ function keptFromNow(name: string, past: RebuildInput['past']): string[] {
   const rows = past.filter((row) => nameKey(row.group) === nameKey(name) && row.lookups.includes('head'));
   const heads = [...new Set(rows.map(({ head }) => head))].join(' and ');
   if (rows.length === 0) return [];
-  const moves =
-    rows.length === 1 ? '1 move that has happened is' : `${rows.length} moves that have happened are`;
-  return [`${name}: ${moves} kept from now on with ${heads} head, as your list says now.`];
+  return [words.headKept(name, rows.length, heads)];
 }
 
 function moveOf({ paddock, inDay }: OldRow): Move[] {
@@ -77,7 +74,7 @@ function standingChange(
   const stay = rows.filter((row) => row.past && nameKey(row.group) === nameKey(name)).pop();
   const old = past.filter((row) => nameKey(row.group) === nameKey(name)).pop();
   if (!stay || !old || stay.outDay === old.outDay) return [];
-  return [`${name} leaves ${stay.paddock} on ${isoFromDay(stay.outDay)}, not on ${isoFromDay(old.outDay)}.`];
+  return [words.leaves(name, stay.paddock, isoFromDay(stay.outDay), isoFromDay(old.outDay))];
 }
 
 function movesChange(name: string, before: readonly Move[], after: readonly Move[]): string[] {
@@ -87,12 +84,10 @@ function movesChange(name: string, before: readonly Move[], after: readonly Move
   if (first === undefined) return [];
   const was = inOrder[first];
   const is = after[first];
-  if (!was && is) return [`${name}: ${moves(after.length - inOrder.length)} more, from ${said(is)} on.`];
-  if (was && !is) return [`${name}: ${moves(inOrder.length - after.length)} fewer, from ${said(was)} on.`];
+  if (!was && is) return [words.moreFrom(name, after.length - inOrder.length, said(is))];
+  if (was && !is) return [words.fewerFrom(name, inOrder.length - after.length, said(was))];
   if (!was || !is) return [];
-  const count = after.length - inOrder.length;
-  const more = count === 0 ? '' : ` ${moves(Math.abs(count))} ${count > 0 ? 'more' : 'fewer'} in all.`;
-  return [`${name}: ${said(is)} instead of ${said(was)}, and on from there.${more}`];
+  return [words.instead(name, said(is), said(was), after.length - inOrder.length)];
 }
 
 function isSame(a: Move | undefined, b: Move | undefined): boolean {
@@ -103,8 +98,4 @@ function isSame(a: Move | undefined, b: Move | undefined): boolean {
 
 function said({ paddock, inDay }: Move): string {
   return `${paddock} on ${isoFromDay(inDay)}`;
-}
-
-function moves(count: number): string {
-  return count === 1 ? '1 move' : `${count} moves`;
 }

@@ -5,16 +5,17 @@ import type { ColumnKey } from './columns';
 import type { PastRow } from './model';
 import { moveName } from './move-name';
 import { type TableRow, wishesIn } from './table-rows';
+import * as words from './words';
 
 /** Cover and notes that were typed into a move to come go along with it to another day. */
 export function goesAlong(rows: readonly TableRow[]): string[] {
   const moved = rows.flatMap(({ past, old, inDay }) => {
     const isMoved = !past && old?.inDay !== undefined && old.inDay !== inDay;
     return isMoved && SEEN.some((key) => old.typed.includes(key))
-      ? [`${moveName(old)} (to ${isoFromDay(inDay)})`]
+      ? [words.toDay(moveName(old), isoFromDay(inDay))]
       : [];
   });
-  return told('What was typed beside these moves goes along to another day', moved);
+  return told(words.goesAlong, moved);
 }
 
 const SEEN: readonly ColumnKey[] = ['cover', 'note'];
@@ -24,24 +25,23 @@ export function daysTyped(rows: readonly TableRow[]): string[] {
   const typed = rows.flatMap((row) => {
     const planned = row.outDay - row.inDay;
     const isOther = wishesIn(row).includes('days') && row.old!.days !== planned;
-    return isOther ? [`${moveName(row)} (${row.old!.days}; the plan was made with ${planned})`] : [];
+    return isOther ? [words.daysPlanned(moveName(row), row.old!.days!, planned)] : [];
   });
-  return told('Days typed on moves to come stay, and the group’s later moves shift with them', typed);
+  return told(words.daysStay, typed);
 }
 
 /** The days of a past move end where the group's next move begins, whatever was planned or typed. */
 export function daysSet(past: readonly PastRow[]): string[] {
   const set = past.flatMap((row) =>
-    row.daysBefore === undefined ? [] : [`${moveName(row)} (${row.daysBefore} becomes ${row.days})`],
+    row.daysBefore === undefined ? [] : [words.daysBecome(moveName(row), row.daysBefore, row.days)],
   );
-  return told('Days of past moves are set to the days up to the group’s next move', set);
+  return told(words.pastDays, set);
 }
 
 /** A move without a day moved in counts as done once a later one of its group has such a day. */
 export function countedAsDone(past: readonly PastRow[]): string[] {
   const skipped = past.filter(({ movedIn, isLive }) => movedIn === undefined && isLive);
-  const why = 'Counted as done on the planned day, for a later move of the group has a day typed';
-  return told(why, skipped.map(moveName), 'Where a stop was left out, type skipped instead of the day.');
+  return told(words.countedDone, skipped.map(moveName));
 }
 
 /** As many moves as a sentence names. Judgement. */
@@ -49,7 +49,6 @@ const MOST_NAMED = 4;
 /** A move's name has a comma in it. */
 const BETWEEN = '; ';
 
-function told(what: string, moves: readonly string[], also?: string): string[] {
-  if (moves.length === 0) return [];
-  return [[`${what}: ${firstFew(moves, MOST_NAMED, BETWEEN)}.`, ...(also ? [also] : [])].join(' ')];
+function told(say: (moves: string) => string, moves: readonly string[]): string[] {
+  return moves.length === 0 ? [] : [say(firstFew(moves, MOST_NAMED, BETWEEN))];
 }

@@ -1,6 +1,7 @@
 import { FIELDS, isOther, type Lists, listedFigures } from './listed-figures';
 import type { LookedUp, PastRow } from './model';
 import { moveName } from './move-name';
+import * as words from './words';
 
 export interface Filled {
   readonly row: PastRow;
@@ -60,17 +61,9 @@ export function filledNotes(filled: readonly Filled[]): string[] {
   const moves = filled.flatMap(({ move, absent }) =>
     move !== undefined && absent?.length === 0 ? [move] : [],
   );
-  const taken: string[] =
-    moves.length === 0
-      ? []
-      : [
-          `Head, weight or area was missing in ${moves[0]}${andMore(moves.length - 1)} and is taken from the lists as they are now.`,
-        ];
+  const taken: string[] = moves.length === 0 ? [] : [words.takenFromLists(moves[0]!, moves.length - 1)];
   const wrong = filled.flatMap(({ corrected }) => corrected ?? []);
-  if (wrong.length > 0)
-    taken.push(
-      `Formulas of the table show another column of your lists (${wrong[0]}${andMore(wrong.length - 1)}): what the lists say is written instead. Have columns of a list changed places?`,
-    );
+  if (wrong.length > 0) taken.push(words.otherColumn(wrong[0]!, wrong.length - 1));
   const names = [...new Set(filled.flatMap(({ absent }) => absent ?? []))];
   return [...taken, ...names.map((name) => absentNote(name, filled))];
 }
@@ -79,9 +72,5 @@ function absentNote(name: string, filled: readonly Filled[]): string {
   const moves = filled.flatMap(({ move, absent }) =>
     move !== undefined && absent?.includes(name) ? [move] : [],
   );
-  return `“${name}” is not in your lists, and head, weight or area is missing in ${moves[0]}${andMore(moves.length - 1)}. Where it has another name now, write that name into the table before you write it anew, or these figures stay blank.`;
-}
-
-function andMore(count: number): string {
-  return count === 0 ? '' : ` and ${count} more ${count === 1 ? 'move' : 'moves'}`;
+  return words.notInLists(name, moves[0]!, moves.length - 1);
 }

@@ -4,6 +4,7 @@ import type { GroupField, GrowerList, ListKind, ListSource, PaddockField } from 
 import { OPEN_DAYS } from '../plan/open-days';
 import type { UnitSystem } from '../units/units';
 import { listLookup } from './list-lookup';
+import * as words from './words';
 
 /** What tables look up in the lists. */
 const FOLLOWED: Readonly<Record<ListKind, readonly (PaddockField | GroupField)[]>> = {
@@ -15,9 +16,7 @@ const FOLLOWED: Readonly<Record<ListKind, readonly (PaddockField | GroupField)[]
 export function fixedFiguresNotes(source: ListSource<GrowerList>, system: UnitSystem): readonly string[] {
   const cells = fixedFigures(source, system);
   if (cells.length === 0) return [];
-  return [
-    `Tables take these figures as fixed values, and a change there counts only once the table is written anew: ${firstFew(cells)}. They are text, in another unit than the table, in a column with NOW() or RAND(), or their tab or name is such that a formula cannot look it up.`,
-  ];
+  return [words.fixedFigures(firstFew(cells))];
 }
 
 function fixedFigures(source: ListSource<GrowerList>, system: UnitSystem): readonly string[] {

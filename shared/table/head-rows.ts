@@ -6,13 +6,12 @@ import { TITLES } from '../block/own-words';
 import type { BlockStyle } from '../contract';
 import { isoFromDay } from '../core/calendar/day';
 import type { RotationBlockInput } from './model';
+import * as words from './words';
 
 /** Above the table, so that headings can stay in sight; the rest of the warnings is in the check column. */
 const MOST_WARNINGS = 4;
 /** What the title looks like where nobody typed another one. */
 export const TITLE = /^Rotation from \d{4}-\d\d-\d\d to \d{4}-\d\d-\d\d$/;
-const HINT =
-  'Type the day under Moved in when a group has moved, or the word skipped: later moves of the group shift. Days, cover left and note are yours too. Write the table anew to plan the rest, and before head or weights in your list change, so that the past keeps its figures.';
 /** Begins each line of warnings, so that what a grower types there is not taken for one. */
 export const WARNING = 'About this plan: ';
 /** Title and hint. */
@@ -21,7 +20,7 @@ const FIRST_LINES = 2;
 export function rowsAbove(input: RotationBlockInput): BlockRow[] {
   const { seasonStart, seasonEnd } = input.settings.rules;
   const title = `${TITLES.rotation}${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
-  return [title, HINT, ...warningLines(input)].map(
+  return [title, words.TYPE_DAY, ...warningLines(input)].map(
     (line, r): BlockRow => ({
       cells: [line === '' ? BLANK : text(line)],
       style: styleOf(r, line),
@@ -45,7 +44,7 @@ function styleOf(row: number, line: string): BlockStyle {
 function warningLines({ warnings, headRows }: RotationBlockInput): string[] {
   const shown = warnings.length > MOST_WARNINGS ? warnings.slice(0, MOST_WARNINGS - 1) : warnings;
   const more = warnings.length - shown.length;
-  const sentences = more > 0 ? [...shown, `And ${more} more: see the Check column.`] : [...shown];
+  const sentences = more > 0 ? [...shown, words.andMoreChecks(more)] : [...shown];
   // One line is left free in a first table: most rebuilds have something to say.
   const room = Math.max(1, headRows === undefined ? sentences.length : headRows - FIRST_LINES);
   const fitting = sentences.slice(0, room - 1);

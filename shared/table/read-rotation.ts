@@ -13,6 +13,7 @@ import { cellWords, ownDay, ownNumber, wholeDays } from './own-cell';
 import { readSettings } from './read-settings';
 import { isMove, rememberedRotation } from './remembered-rotation';
 import { isSkipped, SKIPPED } from './skipped';
+import * as words from './words';
 
 /** The block with what is needed to find things in it. */
 interface Reading {
@@ -51,7 +52,7 @@ export function readRotation(standing: BlockContent): OldRotation {
 
 function noHeadings({ info }: BlockContent): TableProblem {
   const cell = cellOnTab(info.tab, info.row, info.column);
-  return { cell, sentence: `${cell}: the table must have its headings (Group, Paddock, …), not found` };
+  return { cell, sentence: words.noHeadings(cell) };
 }
 
 function valueAt({ block, columns }: Reading, r: number, key: ColumnKey): WireCell {
@@ -65,7 +66,7 @@ function tellHalfMove(reading: Reading, r: number): void {
   if (isBlank('movedIn') || isBlank('group') === isBlank('paddock')) return;
   const key = isBlank('group') ? 'group' : 'paddock';
   const cell = cellName(reading, r, key);
-  const sentence = `${cell}: ${key} must be given where a day moved in is typed, got a blank`;
+  const sentence = words.mustBeGiven(cell, key);
   reading.problems.push({ cell, sentence });
 }
 
@@ -151,7 +152,7 @@ function typedDay(reading: Reading, r: number): Day | undefined {
   const cell = cellName(reading, r, 'movedIn');
   reading.problems.push({
     cell,
-    sentence: `${cell}: moved in must be a date, or the word ${SKIPPED}, got ${describeWire(value)}`,
+    sentence: words.badMovedIn(cell, SKIPPED, describeWire(value)),
   });
   return undefined;
 }
@@ -170,6 +171,6 @@ function tellMovedInFaults(reading: Reading, rows: readonly OldRow[], season: Mo
     }
     const cell = cellName(reading, row.sheetRow - reading.block.info.row, 'movedIn');
     const got = isoFromDay(row.movedIn!);
-    reading.problems.push({ cell, sentence: `${cell}: moved in must be ${mustBe}, got ${got}` });
+    reading.problems.push({ cell, sentence: words.movedInMustBe(cell, mustBe, got) });
   }
 }

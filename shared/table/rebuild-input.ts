@@ -5,6 +5,7 @@ import { type Filled, filledNotes, filledRow } from './filled-row';
 import { goneSince, untilGone } from './gone-since';
 import type { OldRotation, OldRow, PastRow } from './model';
 import { unlistedPaddocks } from './unlisted-paddocks';
+import * as words from './words';
 
 /** The farm as the lists say now, and the rules to plan by. */
 export interface ListedFarm {
@@ -220,7 +221,7 @@ function standingOf(row: PastRow | undefined, paddocks: readonly PlanPaddock[]):
 }
 
 function unplacedNote({ group, paddock, inDay }: PastRow, planStart: Day): string {
-  return `${group} stands in ${paddock} since ${isoFromDay(inDay)}, which is not in the paddock list any more: its stay there ends on ${isoFromDay(planStart)}, and the new plan lets it come in anew.`;
+  return words.paddockGone(group, paddock, isoFromDay(inDay), isoFromDay(planStart));
 }
 
 /** Where the table has a real move of the group, it counts, and not the place in the list. */
@@ -247,14 +248,8 @@ function overdueNote({ past, future }: Split, today: Day): string[] {
   const last = past[past.length - 1];
   const overdue = future.filter((row) => row.inDay !== undefined && row.inDay < today).length;
   if (overdue === 0) return [];
-  const first = future[0]!;
-  const moves = overdue === 1 ? '1 move' : `${overdue} moves`;
-  const taken = last
-    ? `the new plan takes it that the group still stands in ${last.paddock} since ${isoFromDay(last.inDay)}`
-    : 'the new plan takes it that the group has not come in yet';
-  return [
-    `${first.group}: ${moves} planned before today ${overdue === 1 ? 'has' : 'have'} no day moved in; ${taken}.`,
-  ];
+  const taken = last ? words.stillStands(last.paddock, isoFromDay(last.inDay)) : words.NOT_IN_YET;
+  return [words.overdue(future[0]!.group, overdue, taken)];
 }
 
 /** A day typed ahead moves the beginning of the plan there for every group. */
@@ -267,9 +262,7 @@ function noteWaiting(
   for (const [g, group] of groups.entries()) {
     const entry = Math.max(group.from, rules.seasonStart, today);
     if (standing[g] || entry >= planStart || (group.until ?? planStart) <= entry) continue;
-    notes.push(
-      `${group.name} has no place from ${isoFromDay(entry)} to ${isoFromDay(planStart)}: a day moved in is typed ahead, and the plan begins on it. Clear that day, or give the group a place until then.`,
-    );
+    notes.push(words.typedAhead(group.name, isoFromDay(entry), isoFromDay(planStart)));
   }
 }
 
@@ -278,8 +271,6 @@ function noteShared(now: ListedFarm, standing: readonly (Standing | undefined)[]
     const other = standing.findIndex((two, h) => h < g && two && one && two.paddock === one.paddock);
     if (!one || other < 0) continue;
     const names = `${now.groups[other]!.name} and ${now.groups[g]!.name}`;
-    notes.push(
-      `${names} both stand in ${now.paddocks[one.paddock]!.name} by their last typed moves: correct one of them.`,
-    );
+    notes.push(words.bothStand(names, now.paddocks[one.paddock]!.name));
   }
 }

@@ -2,6 +2,7 @@ import { isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanPaddock } from '../plan/model';
 import type { PastRow } from './model';
+import * as words from './words';
 
 /**
  * One sentence for each paddock that pigs have stood in and that is not in the list: a slip of the pen, or a paddock
@@ -15,8 +16,7 @@ export function unlistedPaddocks(past: readonly PastRow[], paddocks: readonly Pl
     const before = last.get(key);
     if (!listed.has(key) && (before === undefined || row.outDay > before.outDay)) last.set(key, row);
   }
-  return [...last.values()].map(
-    (row) =>
-      `“${row.paddock}” (row ${row.sheetRow}, until ${isoFromDay(row.outDay)}) is not in the paddock list, so its stays count as no use of any paddock. Where it is a paddock of the list under another name, write the name as in the list.`,
+  return [...last.values()].map((row) =>
+    words.notInPaddocks(row.paddock, row.sheetRow, isoFromDay(row.outDay)),
   );
 }

@@ -5,9 +5,9 @@ import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import { TITLES } from '../../block/own-words';
 import type { BlockCell } from '../../contract';
-import { REMINDERS } from '../../table/barn-door-list';
 import { DEFAULT_TEMPERATURE_C } from '../../table/model';
 import { SETTING_LABELS } from '../../table/settings-rows';
+import { REMINDERS } from '../../table/words';
 import {
   COOL_LITERS_PER_KG,
   COOL_UP_TO_CELSIUS,
