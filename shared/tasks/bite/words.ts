@@ -18,7 +18,7 @@ export const MAKE_UP_NOTE = 'Example make-up; read the label of yours and change
 
 // Look out
 export const BITE_CAUTIONS: readonly string[] = [
-  'Look out: a planning estimate, as for a steady current; a pulse also meets capacitance, inductance and reflections. Measure with a fence tester at the far end before you trust the fence.',
+  'Look out: a steady planning estimate. A pulse also meets capacitance, inductance and reflections. Measure with a fence tester at the far end before you trust the fence.',
   'The energizer’s manual and local codes decide. One energizer, one circuit a fence, 2.5 m (8 ft) from the next; ground rods 10 m (33 ft) from supply and telephone earths; head, neck and body off the wire; never mains on a fence.',
 ];
 export const WALK_CAUTION =
