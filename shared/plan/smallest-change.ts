@@ -9,8 +9,8 @@ export interface Tries {
 
 /**
  * The smallest number of steps of a change found with which the farm is `good`; undefined where none was found.
- * Doubles the steps until it is good, then halves the gap. What it returns has been solved, so it is certain
- * to help; that no smaller change would is not certain. What cannot be good is not solved, nor counted as a try.
+ * Begins with the fewest that `mayBeGood`, takes ever more until it is good, then halves the gap. What it returns has been
+ * solved, so it is certain to help; that no smaller change would is not certain. What cannot be good is not solved.
  */
 export function* smallestChange(
   change: PlanChange,
@@ -18,11 +18,15 @@ export function* smallestChange(
   tries: Tries,
   mayBeGood: (problem: PlanProblem) => boolean = () => true,
 ): Steps<number | undefined> {
-  let bad = 0;
+  const first = fewestSteps(change, mayBeGood);
+  let bad = first - 1;
   let enough: number | undefined;
-  for (let n = 1; n <= change.most && enough === undefined && tries.left > 0; n = nextSize(n, change.most)) {
+  let more = Math.ceil(first / 4);
+  for (let n = first; n <= change.most && enough === undefined && tries.left > 0; ) {
     if (yield* helps(n)) enough = n;
     else bad = n;
+    n = n < change.most ? Math.min(n + more, change.most) : n + 1;
+    more *= 2;
   }
   while (enough !== undefined && enough - bad > 1 && tries.left > 0) {
     const middle = (bad + enough) >> 1;
@@ -31,14 +35,20 @@ export function* smallestChange(
   }
   return enough;
 
-  function* helps(n: number): Steps<boolean> {
-    const changed = change.apply(n);
-    if (!mayBeGood(changed)) return false;
+  function helps(n: number): Steps<boolean> {
     tries.left -= 1;
-    return yield* good(changed);
+    return good(change.apply(n));
   }
 }
 
-function nextSize(n: number, most: number): number {
-  return n < most ? Math.min(2 * n, most) : most + 1;
+/** The fewest steps that may be good, found by halving; one more than the most where none may. */
+function fewestSteps({ most, apply }: PlanChange, mayBeGood: (problem: PlanProblem) => boolean): number {
+  let low = 1;
+  let high = most + 1;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (mayBeGood(apply(middle))) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
