@@ -60,7 +60,9 @@ function nightsBefore({ groups, rules }: PlanProblem, days: number): Int32Array 
   const nights = new Int32Array(days + 1);
   const spans = groups.map((group) => groupSpan(group, rules));
   for (let day = 0; day < days; day++) {
-    const here = spans.filter(({ entry, end }) => entry <= rules.seasonStart + day && rules.seasonStart + day < end);
+    const here = spans.filter(
+      ({ entry, end }) => entry <= rules.seasonStart + day && rules.seasonStart + day < end,
+    );
     nights[day + 1] = nights[day]! + here.length;
   }
   return nights;
@@ -89,12 +91,18 @@ function lightestLoad({ groups, rules }: PlanProblem): number {
   let least = Infinity;
   for (const group of groups) {
     const { entry, end } = groupSpan(group, rules);
-    for (let day = Math.max(entry, rules.seasonStart); day < end; day++) least = Math.min(least, groupLoadOn(group, day));
+    for (let day = Math.max(entry, rules.seasonStart); day < end; day++)
+      least = Math.min(least, groupLoadOn(group, day));
   }
   return least;
 }
 
-function mostNights({ restDays, from, until, most }: Room, first: number, after: number, least: number): number {
+function mostNights(
+  { restDays, from, until, most }: Room,
+  first: number,
+  after: number,
+  least: number,
+): number {
   const days = Math.max(0, Math.min(until, after) - Math.max(from, first));
   const round = most + (restDays ?? least);
   return round > 0 ? Math.floor(days / round) * most + Math.min(most, days % round) : 0;
