@@ -18,10 +18,6 @@ export const TAB_ORDER: readonly string[] = [
   'SOUNDER_ORIGINAL',
 ];
 
-/** Above the corner table of a map; the list finder stops here. */
-export const CORNERS_TITLE =
-  'Corners: correct a latitude or longitude here; area, perimeter and posts follow.';
-
 /** Headings that only our own table of moves has. */
 export const MOVE_KEYS = { group: 'Group key', paddock: 'Paddock key' } as const;
 

@@ -1,7 +1,7 @@
 import type { Book } from '../block/book';
 import { cellOnTab } from '../block/cell-on-tab';
 import { firstFew } from '../block/first-few';
-import { READ_AGAIN } from '../block/read-again';
+import { READ_AGAIN } from '../block/words';
 import { listAgain } from './list-again';
 import type { FoundList, GrowerList, ListSource, ListSources } from './model';
 import { headingTexts } from './recalled-list';

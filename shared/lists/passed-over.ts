@@ -1,4 +1,5 @@
-import { CORNERS_TITLE, MAP_BLOCK } from '../block/own-words';
+import { MAP_BLOCK } from '../block/own-words';
+import { CORNERS_TITLE } from '../block/words';
 import type { BlockInfo, TabContent } from '../contract';
 
 /**

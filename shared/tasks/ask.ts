@@ -19,6 +19,7 @@ import {
 } from './settings';
 import { type Standing, standingOf } from './standing';
 import type { Answer, Answers, Form, Sources } from './task';
+import * as words from './words';
 
 export const UNITS_LEGEND = 'Units';
 export const UNITS_OPTIONS = {
@@ -64,14 +65,13 @@ export function asking(
   const taken: Record<string, Answer> = {};
   const onTab = (kind: ListKind, tab: string): FoundList => {
     const list = foundLists(book).find((one) => one.kind === kind && one.tab === tab);
-    if (!list) throw new TypeError(`“${MEMORY_LABELS[kind]}” must be the tab of one, got “${tab}”`);
+    if (!list) throw new TypeError(words.oneOf(MEMORY_LABELS[kind], tab));
     return list;
   };
   const textAt = (label: string): string | undefined => {
     labels.push(label);
     const answer = answers[label];
-    if (answer !== undefined && typeof answer !== 'string')
-      throw new TypeError(`“${label}” must be answered with a text`);
+    if (answer !== undefined && typeof answer !== 'string') throw new TypeError(words.answerWithText(label));
     return answer;
   };
   /** `inTable`: as the block says. */
@@ -85,7 +85,7 @@ export function asking(
     const keys = Object.keys(options) as Key[];
     const chosen = text === undefined ? undefined : keys.find((key) => options[key] === text);
     if (text !== undefined && chosen === undefined)
-      throw new TypeError(`“${legend}” must be one of ${Object.values(options).join(', ')}, got “${text}”`);
+      throw new TypeError(words.oneOfThese(legend, Object.values(options).join(', '), text));
     const value = chosen ?? inTable ?? start;
     inSheet[legend] = inTable;
     taken[legend] = options[value];

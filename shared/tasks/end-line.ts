@@ -9,9 +9,7 @@ import { dayIn } from '../lists/read-list-cell';
 import { shiftFormula } from '../table/shift-formula';
 import type { Draft } from './draft-block';
 import { keptCell } from './kept-cell';
-
-const MORE_ROWS = 'For more rows, write this table anew from the sidebar.';
-const NOT_COUNTED = 'Rows below this line are not counted yet: write this table anew from the sidebar.';
+import * as words from './words';
 
 /**
  * A formula for "something was typed in the row right below `endRow`", the first column left aside. The range begins
@@ -24,7 +22,7 @@ export function isFilledBelow(draft: Draft, endRow: number, lastColumn: number):
 /** Adds the line; columns up to `lastColumn` (from 0) are typed into. */
 export function addEndLine(draft: Draft, lastColumn: number): void {
   const isFilled = isFilledBelow(draft, draft.next(), lastColumn);
-  draft.add([formula(`=IF(${isFilled};"${NOT_COUNTED}";"${MORE_ROWS}")`)], 'muted');
+  draft.add([formula(`=IF(${isFilled};"${words.NOT_COUNTED_YET}";"${words.FOR_MORE_ROWS}")`)], 'muted');
 }
 
 export interface TypedRows {
@@ -102,5 +100,9 @@ export function endLineRow(block: BlockContent): number {
 /** By its words too: a program may have left the text alone, without the formula. */
 function isEndLine({ values, formulas }: BlockContent, r: number): boolean {
   const value = values[r]?.[0];
-  return value === MORE_ROWS || value === NOT_COUNTED || (formulas[r]?.[0] ?? '').includes(MORE_ROWS);
+  return (
+    value === words.FOR_MORE_ROWS ||
+    value === words.NOT_COUNTED_YET ||
+    (formulas[r]?.[0] ?? '').includes(words.FOR_MORE_ROWS)
+  );
 }

@@ -36,6 +36,7 @@ import type { RotationSettings } from '../table/model';
 import type { UnitSystem } from '../units/units';
 import { groupsWithHerd } from './herd/herd-log';
 import { rememberedLists } from './remembered-lists';
+import * as words from './words';
 
 export type ChosenLists = Readonly<Partial<Record<ListKind, FoundList>>>;
 
@@ -175,7 +176,7 @@ function copiesOf({ tabs, overview: { blocks } }: Book): readonly string[] {
 function notesOf({ notes, leftOut }: Pick<PaddocksRead, 'notes' | 'leftOut'>): string[] {
   if (leftOut.length === 0) return [...notes];
   const rows = leftOut.map(({ cell, text }) => `${cell} (“${text}”)`);
-  return [`Left out as totals: ${rows.join(', ')}.`, ...notes];
+  return [words.leftOutTotals(rows.join(', ')), ...notes];
 }
 
 function ofKind(lists: readonly FoundList[], kind: ListKind): FoundList[] {

@@ -4,10 +4,11 @@ import { freeTabName } from '../block/free-tab-name';
 import { TAB_ORDER } from '../block/own-words';
 import type { TabInfo } from '../contract';
 import type { Answers, Task } from './task';
+import * as words from './words';
 
 export const PLACES = {
   'new-tab': 'On a new tab',
-  area: 'In the empty area at the selected cell',
+  area: words.AT_CELL,
 } as const;
 export const TAB_LABEL = 'Name of the new tab';
 
@@ -39,9 +40,9 @@ export function placeOf(
 }
 
 function tabProblem(tab: string, tabs: readonly string[]): string | undefined {
-  if (tab === '') return 'The new tab needs a name.';
+  if (tab === '') return words.NAME_NEEDED;
   const taken = tabs.some((name) => name.toLowerCase() === tab.toLowerCase());
-  return taken ? 'There is already a tab of this name. Choose another.' : undefined;
+  return taken ? words.NAME_TAKEN : undefined;
 }
 
 /** Our tabs stand together at the end, in their order: the tab of ours in front of which a new one goes, if any. */

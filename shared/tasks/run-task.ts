@@ -5,7 +5,6 @@
 import { type Book, bookAfter, bookOf } from '../block/book';
 import { fileFingerprint } from '../block/file-fingerprint';
 import { pointingCells } from '../block/pointing-cells';
-import { READ_AGAIN } from '../block/read-again';
 import type { BlockCell, CallName, FileChanged, Reply, Request, WriteDone } from '../contract';
 import { bindLists } from '../lists/bind-lists';
 import { blockMeaning } from '../table/block-meaning';
@@ -18,6 +17,7 @@ import { standingRotation } from './rotation/rotation-standing';
 import { filledBeside, type Standing } from './standing';
 import type { Answers, Form, Sources, Task } from './task';
 import { readyCells } from './training/ready-cells';
+import * as words from './words';
 
 /** The calls of the script, as the page makes them. */
 export type Port = <Name extends CallName>(name: Name, request: Request<Name>) => Promise<Reply<Name>>;
@@ -93,7 +93,7 @@ export async function writeTask<Plan>(
 }
 
 function writtenOr(done: Written | FileChanged): Written {
-  if ('changed' in done) throw new Error(meanwhile('The file'));
+  if ('changed' in done) throw new Error(words.changedSince('The file'));
   return done;
 }
 
@@ -115,12 +115,9 @@ function unchanged<Plan, View extends object>(
 ): Form<Plan> & View {
   refuseOtherMeaning(seen.sources, now);
   const form = task.read(now, { ...seen.taken, ...answers });
-  if (seen.standing && !form.standing)
-    throw new Error('The table is gone from the file. Press “Read the spreadsheet again”.');
+  if (seen.standing && !form.standing) throw new Error(words.TABLE_GONE);
   if (form.standing && !seen.standing && !seen.record)
-    throw new Error(
-      `Meanwhile a table of this kind already stands on “${form.standing.area.tab}”. ${READ_AGAIN}`,
-    );
+    throw new Error(words.meanwhileStands(form.standing.area.tab));
   refuseChanged(seen, form, answers);
   return form;
 }
@@ -129,18 +126,15 @@ function unchanged<Plan, View extends object>(
 function refuseChanged(seen: Form, now: Form, answers: Answers): void {
   const said = ({ inSheet }: Form, label: string): string => JSON.stringify(inSheet[label] ?? '');
   const changed = Object.keys(answers).filter((label) => said(seen, label) !== said(now, label));
-  if (changed.length > 0) throw new Error(meanwhile(changed.map((label) => `“${label}”`).join(', ')));
-}
-
-function meanwhile(what: string): string {
-  return `${what} was changed in the sheet after the page had read it. ${READ_AGAIN}`;
+  if (changed.length > 0)
+    throw new Error(words.changedSince(changed.map((label) => `“${label}”`).join(', ')));
 }
 
 function refuseOtherMeaning({ rotation, ...lists }: Sources, now: Book): void {
   bindLists(lists, now);
   const table = rotation && standingRotation(now)?.block;
   if (!rotation || (table && blockMeaning(table) === blockMeaning(rotation))) return;
-  throw new Error(meanwhile(`The rotation table on “${rotation.info.tab}”`));
+  throw new Error(words.changedSince(words.rotationTable(rotation.info.tab)));
 }
 
 async function write<Plan>(
@@ -276,5 +270,5 @@ function refuseUnasked(asked: readonly string[], answers: Answers): void {
     (label) => answers[label] !== undefined && !asked.includes(label),
   );
   if (wrong.length === 0) return;
-  throw new TypeError(`The form does not ask for ${wrong.join(', ')}. It asks for: ${asked.join('; ')}.`);
+  throw new TypeError(words.notAsked(wrong.join(', '), asked.join('; ')));
 }

@@ -8,16 +8,12 @@ import type { PlanProblem } from '../plan/model';
 import type { SampleFarm, SampleWeighing } from '../samples/sample-farm';
 import { CHANGE_LABELS, HERD_TASK } from './herd/herd-task';
 import { standingRotation } from './rotation/rotation-standing';
-import {
-  COUNT_LABEL,
-  COUNT_OPTIONS,
-  PLAN_LABEL,
-  type Planned,
-  ROTATION_TASK,
-} from './rotation/rotation-task';
+import { COUNT_OPTIONS, PLAN_LABEL, type Planned, ROTATION_TASK } from './rotation/rotation-task';
+import { COUNT_LABEL } from './rotation/words';
 import { type Port, readBook, runTask } from './run-task';
 import type { Answers, Task } from './task';
 import { TODAY_TASK } from './today/today-task';
+import * as words from './words';
 
 /** How a plan is worked out where the season is made: at once, or beside the page. */
 export type Planner = (problem: PlanProblem) => Promise<Planned> | Planned;
@@ -35,9 +31,7 @@ export async function playSample(port: Port, { id, weighings }: SampleFarm, plan
     await write(port, TODAY_TASK, {});
   } catch (error) {
     const why = error instanceof Error ? error.message : String(error);
-    throw new Error(
-      `The lists stand on ${tabs.map((tab) => `“${tab}”`).join(' and ')}; the rest of the sample could not be written. ${why}`,
-    );
+    throw new Error(words.listsStand(tabs.map((tab) => `“${tab}”`).join(' and '), why));
   }
 }
 

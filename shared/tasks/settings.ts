@@ -11,6 +11,7 @@ import type { BlockCell, WireCell } from '../contract';
 import { describeCell, least, most, Refusal, type Words } from '../refusals';
 import { type Quantity, symbolOf, toInside, type UnitSystem } from '../units/units';
 import type { Draft } from './draft-block';
+import * as words from './words';
 
 export interface SettingSpec<Key extends string = string> {
   readonly key: Key;
@@ -134,7 +135,7 @@ export function readSettings<Key extends string>(
     else {
       const where = `${block.info.tab}!${cellA1(block.info.row + at, block.info.column + 1)}`;
       const got = typeof cell === 'object' ? 'a date' : describeCell(cell);
-      problems.push(`${where}: ${label} must be a number, got ${got}`);
+      problems.push(words.mustBeNumber(where, label, got));
     }
   }
   return { values, problems };
@@ -150,7 +151,7 @@ export const UNITS_LABEL = 'Units of this table';
 /** A row that says which units the block is in, so that a rebuild stays in them. */
 export function addUnits(draft: Draft, units: UnitSystem): void {
   draft.add(
-    [text(UNITS_LABEL), text(units), BLANK, text('Write the table on a new tab to change them.')],
+    [text(UNITS_LABEL), text(units), BLANK, text(words.NEW_TAB_FOR_UNITS)],
     ['plain', 'plain', 'muted', 'muted'],
   );
 }

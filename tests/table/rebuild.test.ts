@@ -11,7 +11,7 @@ import { SPILLED } from '../../shared/table/function-cells';
 import { readRotation } from '../../shared/table/read-rotation';
 import { rebuildInput } from '../../shared/table/rebuild-input';
 import { shiftFormula } from '../../shared/table/shift-formula';
-import { KEPT_BELOW } from '../../shared/tasks/merge/rows-below';
+import { KEPT_BELOW } from '../../shared/tasks/merge/words';
 import { standingRotation } from '../../shared/tasks/rotation/rotation-standing';
 import { KEEP_FIGURES_TASK } from '../../shared/tasks/rotation/rotation-task';
 import type { StartCell } from '../../src/headless';

@@ -1,4 +1,4 @@
-import { READ_AGAIN } from '../../block/read-again';
+import { READ_AGAIN } from '../../block/words';
 import type { CellChange } from '../../contract';
 import { type Port, readBook } from '../run-task';
 import { farmNow } from './farm-now';

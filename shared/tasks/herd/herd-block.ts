@@ -16,6 +16,7 @@ import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addEndLine } from '../end-line';
 import { NEW_TABLE, roomToType, type TableRoom } from '../room-to-type';
 import { addUnits } from '../settings';
+import * as words from './words';
 
 export const HERD_BLOCK = 'SOUNDER_HERD';
 export const HERD_HEADINGS = ['Group', 'Day', 'Head from then on', 'Weight each', 'Note', 'Says'] as const;
@@ -25,11 +26,6 @@ export const HERD_KEY = 'Group of the log';
 const FREE_ROWS = 40;
 const STYLES: readonly BlockStyle[] = ['input', 'input', 'input', 'input', 'input', 'plain', 'working'];
 const WIDTHS = [165, DAY_WIDTH, 92, 92, 220, 220, 110];
-const HINT =
-  'A row for each change: from which day on, how many head, or what they weigh each, or both. Head 0 when the last has gone.';
-const HINT_OF_LIST =
-  'The first row of a group comes from your list. From then on this log counts, and what changes in the list changes nothing that is past.';
-
 /** A row as typed, or one that the sidebar adds. */
 export type HerdRow = readonly [BlockCell, BlockCell, BlockCell, BlockCell, BlockCell];
 
@@ -63,8 +59,8 @@ export function herdBlock(
 ): ComposedBlock {
   const draft = draftBlock(origin);
   draft.add([text(TITLES.herd)], 'title');
-  draft.add([text(HINT)], 'muted');
-  draft.add([text(HINT_OF_LIST)], 'muted');
+  draft.add([text(words.ONE_ROW)], 'muted');
+  draft.add([text(words.FIRST_ROW)], 'muted');
   addUnits(draft, units);
   draft.add([BLANK, BLANK, text('pigs'), text(symbolOf('mass', units))], 'muted');
   draft.add([...HERD_HEADINGS, HERD_KEY].map(text), 'heading');

@@ -8,6 +8,7 @@ import type { TableRoom } from '../room-to-type';
 import type { Task } from '../task';
 import { HERD_BLOCK, type HerdEntry, type HerdRow, herdBlock, herdRow } from './herd-block';
 import { readHerd } from './read-herd';
+import * as words from './words';
 
 export const CHANGE_LABELS = {
   group: 'Group that has changed',
@@ -38,7 +39,7 @@ export const HERD_TASK = {
     const typed = ask.texts(CHANGE_LABELS, { group: names[0] ?? '', day: book.overview.today });
     const read = readChange(typed, units, ask.comma);
     const problem = 'problem' in read ? read.problem : undefined;
-    if (names.length === 0) ask.wrong(['There is no group list in this file yet: the log begins from it.']);
+    if (names.length === 0) ask.wrong([words.NO_GROUP_LIST]);
     if (problem !== undefined) ask.wrong([problem]);
     const isNew = ({ name }: ReadGroup): boolean =>
       !log?.entries.some((entry) => nameKey(entry.group) === nameKey(name));

@@ -6,6 +6,7 @@ import { standingOf } from '../standing';
 import { TODAY_BLOCK } from '../today/tick-words';
 import { HERD_BLOCK } from './herd-block';
 import { readHerd } from './read-herd';
+import * as words from './words';
 
 const READERS = [
   [ROTATION_NAME, 'the rotation table (“Plan the moves”)'],
@@ -29,5 +30,5 @@ export function logUnread(book: Book): string | undefined {
   });
   if (blind.length === 0) return undefined;
   const which = blind.map(([, words]) => words).join(', then ');
-  return `Head and weight of the herd log are not looked up everywhere yet. Write anew: ${which}.`;
+  return words.writeAnew(which);
 }

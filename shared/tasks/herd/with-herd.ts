@@ -3,6 +3,7 @@ import type { ListProblem, ReadGroup } from '../../lists/model';
 import { nameKey } from '../../lists/read-list-cell';
 import type { HerdStep } from '../../plan/model';
 import type { HerdRead } from './read-herd';
+import * as words from './words';
 
 export interface GroupsWithHerd {
   readonly groups: readonly ReadGroup[];
@@ -20,8 +21,7 @@ export function withHerd(groups: readonly ReadGroup[], { entries, problems }: He
   const notes: string[] = [];
   const known = new Set(groups.map(({ name }) => nameKey(name)));
   for (const { group, cell } of entries) {
-    if (!known.has(nameKey(group)))
-      notes.push(`${cell}: “${group}” is not in the group list, so nothing follows from it.`);
+    if (!known.has(nameKey(group))) notes.push(words.notListed(cell, group));
   }
   const all = groups.map((group) => {
     const own = entries.filter((entry) => nameKey(entry.group) === nameKey(group.name));
@@ -30,13 +30,13 @@ export function withHerd(groups: readonly ReadGroup[], { entries, problems }: He
     for (const { day, cell, head } of own) {
       // The first row of a group is its weighing before it came.
       if (came !== undefined && day < came && day > group.weighedOn && head !== undefined) {
-        notes.push(`${cell}: ${dayWords(day)} lies before ${group.name} came in on ${dayWords(came)}.`);
+        notes.push(words.beforeItCame(cell, dayWords(day), group.name, dayWords(came)));
       }
     }
     const herd = stepsOf(own);
     const gone = goneFrom(herd);
     if (gone === undefined) return { ...group, herd };
-    notes.push(`${group.name} has no head from ${dayWords(gone)} on by the herd log: it leaves on that day.`);
+    notes.push(words.noHead(group.name, dayWords(gone)));
     return { ...group, herd, until: Math.min(gone, group.until ?? gone) };
   });
   return { groups: all, notes, problems };

@@ -5,7 +5,8 @@
 import { BLANK, formula, number, text } from '../../block/cells';
 import { composeBlock } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
-import { CORNERS_TITLE, TITLES } from '../../block/own-words';
+import { TITLES } from '../../block/own-words';
+import { CORNERS_TITLE } from '../../block/words';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { NO_ADDED_COLUMNS } from '../added-columns';

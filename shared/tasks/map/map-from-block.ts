@@ -2,8 +2,8 @@
 
 import { cellA1 } from '../../block/a1';
 import { firstFew } from '../../block/first-few';
-import { CORNERS_TITLE } from '../../block/own-words';
 import { type BlockContent, type TableRow, tableRows } from '../../block/read-block';
+import { CORNERS_TITLE } from '../../block/words';
 import type { BlockCell, WireCell } from '../../contract';
 import type { UnitSystem } from '../../units/units';
 import { type AddedColumns, addedColumns } from '../added-columns';

@@ -4,7 +4,7 @@
  */
 
 import { markOfStanding } from '../../block/memory';
-import { CORNERS_TITLE } from '../../block/own-words';
+import { CORNERS_TITLE } from '../../block/words';
 import { MEMORY_LABELS } from '../../lists/list-memory';
 import { COLUMNS, headingOf } from '../../table/columns';
 import { LEVELS_TITLE, LINE_HEADINGS } from '../bite/bite-block';

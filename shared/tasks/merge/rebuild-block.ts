@@ -6,6 +6,7 @@ import { UNITS_LABEL } from '../settings';
 import { asWritten } from './as-written';
 import { type MergedBlock, mergeBlock } from './merge-block';
 import { OUR_WORDS } from './our-words';
+import * as words from './words';
 
 interface How {
   /** What was typed over something of ours gives way. */
@@ -35,7 +36,5 @@ function refuseOtherUnits({ info, values, memory }: BlockContent): void {
   const was = memory?.rows[row]?.marks[1];
   const got = values[row]?.[1] ?? '';
   if (was === undefined || got === '' || bareMark(was) === markOfStanding(got, '')) return;
-  throw new Error(
-    `${cellA1(info.row + row, info.column + 1)}: the units of a table that stands cannot be changed, got ${String(got)}. Put the other units back; for these write the table on a new tab. Nothing was written.`,
-  );
+  throw new Error(words.unitsStay(cellA1(info.row + row, info.column + 1), String(got)));
 }

@@ -9,10 +9,10 @@ import { shownCell } from '../cell-value';
 import { keptCell } from '../kept-cell';
 import type { Slot } from './place-columns';
 import type { StandingCell as Cell } from './standing-cell';
+import * as words from './words';
 
 type Grid = { cells: BlockCell[][]; styles: BlockStyle[][] };
 
-export const KEPT_BELOW = 'Kept from this table as it was before';
 /** Ids of the rows below the table; what stands in them is the grower's. */
 export const KEPT_ID = '!';
 
@@ -34,7 +34,7 @@ export function addBelow(
   { slots, places, columns, isRecord }: Placing,
 ): readonly string[] {
   const idOfRow = (row: number): string => old.memory?.rows[row]?.id ?? '';
-  const all = left.filter(({ value }) => value !== KEPT_BELOW);
+  const all = left.filter(({ value }) => value !== words.KEPT_BELOW);
   if (all.length === 0) return [];
   const placeOf = ({ column }: Cell): number => (places[column]! < 0 ? column : places[column]!);
   const width = Math.max(slots.length, ...all.map((cell) => placeOf(cell) + 1));
@@ -44,7 +44,7 @@ export function addBelow(
     ids.push(`${KEPT_ID}${cells.length}`);
   };
   add([BLANK], 'plain');
-  add([text(KEPT_BELOW)], 'heading');
+  add([text(words.KEPT_BELOW)], 'heading');
   for (const row of new Set(all.map((cell) => cell.row))) {
     const at = cells.length;
     const line = Array.from({ length: width }, (): BlockCell => BLANK);

@@ -3,6 +3,7 @@ import type { Day } from '../../core/calendar/day';
 import { dayWords } from '../../core/calendar/day-words';
 import { columnsOf } from '../../table/move-rows';
 import type { StandingRotation } from './rotation-standing';
+import * as words from './words';
 
 /** Days moved in that are still to come, each with its cell: what is planned there, nobody has done yet. */
 export function daysAhead({ block, rotation }: StandingRotation, today: Day): string[] {
@@ -10,8 +11,6 @@ export function daysAhead({ block, rotation }: StandingRotation, today: Day): st
   return rotation.rows.flatMap(({ sheetRow, movedIn = today, group, paddock }) => {
     if (movedIn <= today) return [];
     const cell = cellOnTab(block.info.tab, sheetRow, block.info.column + column);
-    return [
-      `${cell}: ${dayWords(movedIn)} is still to come. The plan takes it that ${group} goes to ${paddock} on that day. Clear the cell if that is not settled.`,
-    ];
+    return [words.stillToCome(cell, dayWords(movedIn), group, paddock)];
   });
 }

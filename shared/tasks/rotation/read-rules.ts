@@ -5,6 +5,7 @@ import type { PlanRules, RestRule } from '../../plan/model';
 import { EVENNESS } from '../../table/settings-rows';
 import { toInside, type UnitSystem } from '../../units/units';
 import type { RulesForm } from './rules-form';
+import * as words from './words';
 
 export type RuleProblems = Readonly<Partial<Record<keyof RulesForm, string>>>;
 
@@ -27,25 +28,22 @@ export function readRules(form: RulesForm, system: UnitSystem, comma: boolean): 
   };
   const day = (field: 'seasonStart' | 'seasonEnd'): Day => {
     const read = dayFromIso(form[field]);
-    if (read === undefined) problems[field] = 'Must be a date.';
+    if (read === undefined) problems[field] = words.BE_A_DATE;
     return read ?? Number.NaN;
   };
   const seasonStart = day('seasonStart');
   const seasonEnd = day('seasonEnd');
-  if (seasonEnd <= seasonStart) problems.seasonEnd = 'The season must end after it starts.';
-  else if (seasonEnd - seasonStart > MOST_DAYS)
-    problems.seasonEnd = 'The season must be three years or less.';
+  if (seasonEnd <= seasonStart) problems.seasonEnd = words.ENDS_AFTER;
+  else if (seasonEnd - seasonStart > MOST_DAYS) problems.seasonEnd = words.THREE_YEARS;
   const rest = readRest(form, number);
   const shortestStayDays = number('shortest', form.shortest, { min: 1, max: MOST_DAYS, whole: true });
   const longestStayDays = number('longest', form.longest, { min: 1, max: MOST_DAYS, whole: true });
-  if (longestStayDays < shortestStayDays)
-    problems.longest = `Must be as long as the shortest stay (${form.shortest}) or longer, got ${form.longest}.`;
+  if (longestStayDays < shortestStayDays) problems.longest = words.asLongAs(form.shortest, form.longest);
   const limit =
     form.groundLimit.trim() === ''
       ? undefined
       : toInside(number('groundLimit', form.groundLimit, { above: 0 }), 'loadPerArea', system);
-  if (!form.weekdays.includes(true))
-    problems.weekdays = 'Choose at least one day on which pigs can be moved.';
+  if (!form.weekdays.includes(true)) problems.weekdays = words.CHOOSE_A_DAY;
   const { days: noMoveDays, problem } = readDays(form.noMoveDays);
   if (problem) problems.noMoveDays = problem;
   const rules: PlanRules = {
@@ -75,11 +73,11 @@ function readNumber(text: string, { min, max, above, whole }: Limits, comma: boo
     return read.problem.startsWith('be ') ? `Must ${read.problem}.` : `Please ${read.problem}.`;
   const { value } = read;
   const got = text.trim();
-  if (value === undefined) return 'Must be a number, got nothing.';
-  if (whole && !Number.isInteger(value)) return `Must be a whole number, got ${got}.`;
-  if (min !== undefined && value < min) return `Must be ${min} or more, got ${got}.`;
-  if (max !== undefined && value > max) return `Must be ${max} or less, got ${got}.`;
-  if (above !== undefined && value <= above) return `Must be more than ${above}, got ${got}.`;
+  if (value === undefined) return words.NOT_NOTHING;
+  if (whole && !Number.isInteger(value)) return words.beWhole(got);
+  if (min !== undefined && value < min) return words.atLeast(min, got);
+  if (max !== undefined && value > max) return words.atMost(max, got);
+  if (above !== undefined && value <= above) return words.moreThan(above, got);
   return value;
 }
 
@@ -108,7 +106,7 @@ function readDays(text: string): { days: Day[]; problem: string | undefined } {
     const last = dayFromIso(to);
     if (first === undefined || last === undefined || last < first || last - first > MOST_DAYS) {
       const got = part.replace('…', ' to ');
-      return { days: [], problem: `Write dates as 2026-06-01 or 2026-06-01 to 2026-06-07, got ${got}.` };
+      return { days: [], problem: words.writeDates(got) };
     }
     for (let day = first; day <= last; day++) days.add(day);
   }

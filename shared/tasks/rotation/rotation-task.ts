@@ -25,11 +25,10 @@ import { type StandingRotation, standingRotation } from './rotation-standing';
 import { type RulesForm, rulesFormOf, startingRules } from './rules-form';
 import { isNewSeason, type Season, seasonOf } from './season';
 import { tableInput } from './table-input';
+import * as words from './words';
 
 export const RULES_LABEL = 'Your rules';
 export const PLAN_LABEL = 'The plan';
-export const COUNT_LABEL =
-  'Count moves planned up to today as done: their planned day is written under “Moved in”';
 export const COUNT_OPTIONS = { no: 'No', yes: 'Yes' } as const;
 
 /** What the planner found, as the answer to the form that had no plan yet: it may take seconds. */
@@ -64,7 +63,7 @@ const WHAT = { name: ROTATION_NAME, what: 'the table', tabName: 'Rotation' } as 
 
 export const ROTATION_TASK: Task<RotationInput, RotationView> = {
   ...WHAT,
-  next: '“See today at a glance” makes a page for the phone of it.',
+  next: words.PHONE_PAGE,
   read: (book, answers) => {
     const old = standingRotation(book);
     const settings = old?.rotation.settings;
@@ -80,7 +79,8 @@ export const ROTATION_TASK: Task<RotationInput, RotationView> = {
         ? rulesFormOf(settings.rules, units, comma)
         : startingRules(lists.paddocks, lists.groups, today));
     const { rules, problems: ruleProblems } = readRules(rulesForm, units, comma);
-    const countsPlanned = old !== undefined && ask.choice(COUNT_LABEL, COUNT_OPTIONS, 'no').value === 'yes';
+    const countsPlanned =
+      old !== undefined && ask.choice(words.COUNT_LABEL, COUNT_OPTIONS, 'no').value === 'yes';
     const season = seasonOf({ lists, rules, old, today, countPlannedAsDone: countsPlanned });
     const isNew = old !== undefined && isNewSeason(old, rules);
     const rebuild = 'missing' in season ? undefined : season.rebuild;
@@ -119,15 +119,14 @@ function sentenceOf({ sentence }: { readonly sentence: string }): string {
 }
 
 function whatPlanLacks(problem: PlanProblem, planned: Planned | undefined): readonly string[] {
-  if (!planned) return ['The plan is still to be worked out.'];
-  if (JSON.stringify(planned.problem) !== JSON.stringify(problem))
-    return ['The lists, the rules or the table say something else than the plan was made with.'];
+  if (!planned) return [words.STILL_PLANNING];
+  if (JSON.stringify(planned.problem) !== JSON.stringify(problem)) return [words.OTHER_THAN_PLAN];
   const { outcome } = planned;
   return 'reason' in outcome ? [outcome.reason, ...(outcome.mend ? [outcome.mend] : [])] : [];
 }
 
 function lastSeasonStays({ block }: StandingRotation): string {
-  return `This is a new season. The table on “${block.info.tab}” stays as the record of the season before, with its figures as they are now; the new one gets a tab of its own and is from then on the one that is written anew. The days on which its moves really happened count as last use of the paddocks.`;
+  return words.newSeason(block.info.tab);
 }
 
 /**
@@ -150,8 +149,7 @@ export const KEEP_FIGURES_TASK: Task<RotationInput> = {
         old.block.values.map(([first]) => (typeof first === 'string' ? first : '')),
         planProblem(lists.paddocks, lists.groups, settings.rules),
       );
-    if (!input)
-      ask.wrong([`Some moves of the table on “${old?.block.info.tab}” have no day. Give them one first.`]);
+    if (!input) ask.wrong([words.giveDays(old?.block.info.tab)]);
     return ask.form(() => input as RotationInput, {}, { sources: { ...(old && { rotation: old.block }) } });
   },
   compose: ROTATION_TASK.compose,

@@ -9,6 +9,7 @@ import { type RebuildInput, rebuildInput } from '../../table/rebuild-input';
 import type { GrowerLists } from '../grower-lists';
 import { fromToday, planProblem } from './plan-problem';
 import type { StandingRotation } from './rotation-standing';
+import * as words from './words';
 
 export type Season =
   /** Why nothing can be planned yet. */
@@ -27,9 +28,8 @@ export function seasonOf({ lists, rules, old, today, countPlannedAsDone }: Given
   const missing = whatIsMissing(lists, rules);
   const problems = old?.rotation.problems ?? [];
   if (missing) return { missing, problems };
-  if (problems.length > 0)
-    return { missing: 'First put right what is wrong in the table that stands there.', problems };
-  if (!rules) return { missing: 'First put right what is wrong in the rules below.', problems };
+  if (problems.length > 0) return { missing: words.TABLE_FIRST, problems };
+  if (!rules) return { missing: words.RULES_FIRST, problems };
   const listed = planProblem(lists.paddocks, lists.groups, rules);
   // Of the whole season, so that what was planned first holds for the rest of it too.
   const whole = { ...listed, evenShare: evenShare(listed) };
@@ -58,13 +58,12 @@ export function isNewSeason({ rotation }: StandingRotation, rules: PlanRules | u
 function nobodyIn(problem: PlanProblem): Season | undefined {
   const leftOut = groupsLeftOut(problem);
   if (leftOut.length < problem.groups.length) return undefined;
-  return { missing: `There is nothing to plan. ${leftOut.join(' ')}`, problems: [] };
+  return { missing: words.nothingToPlan(leftOut.join(' ')), problems: [] };
 }
 
 function whatIsMissing(lists: GrowerLists, rules: PlanRules | undefined): string | undefined {
-  if (!lists.chosen.paddocks || !lists.chosen.groups) return 'First both lists must be found.';
-  if (lists.problems.length > 0) return 'First put right what is wrong in the lists.';
-  if (lists.paddocks.length === 0 || lists.groups.length === 0)
-    return 'First both lists must hold something.';
-  return rules ? undefined : 'First put right what is wrong in the rules below.';
+  if (!lists.chosen.paddocks || !lists.chosen.groups) return words.FIND_LISTS;
+  if (lists.problems.length > 0) return words.LISTS_FIRST;
+  if (lists.paddocks.length === 0 || lists.groups.length === 0) return words.FILL_LISTS;
+  return rules ? undefined : words.RULES_FIRST;
 }

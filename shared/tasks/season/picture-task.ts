@@ -1,6 +1,7 @@
 import { isEarlierPicture, type PictureInput, pictureBlock } from '../../table/picture-block';
 import { asking } from '../ask';
 import type { Sources, Task } from '../task';
+import * as words from './words';
 
 type Season = Omit<PictureInput, 'corner'>;
 
@@ -19,11 +20,7 @@ export function pictureTask(season: Season, sources: Sources = {}): Task<Season>
       const ask = asking(book, answers, PICTURE_BLOCK);
       const start = season.settings.rules.seasonStart;
       const isEarlier = ask.standing && isEarlierPicture(ask.standing.block.values, start);
-      return ask.form(
-        () => season,
-        {},
-        { sources, record: isEarlier ? 'The picture of an earlier season stays.' : undefined },
-      );
+      return ask.form(() => season, {}, { sources, record: isEarlier ? words.EARLIER_STAYS : undefined });
     },
     compose: (plan, corner) => pictureBlock({ ...plan, corner }),
   };

@@ -8,7 +8,7 @@ import { columnOfHeading } from '../../table/columns';
 import { settingsTitleRow } from '../../table/read-settings';
 import { ITEM_HEADINGS, ITEM_NAMES, TOTAL_LABEL } from '../materials/item-rows';
 import { MATERIALS_BLOCK } from '../materials/materials-block';
-import { KEPT_BELOW } from '../merge/rows-below';
+import { KEPT_BELOW } from '../merge/words';
 
 /** Cells of one column, from 0 within the block, that are cleared together. */
 export interface ExtraCells {

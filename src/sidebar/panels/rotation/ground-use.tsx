@@ -5,6 +5,7 @@ import type { PastRow } from '../../../../shared/table/model';
 import { seasonUse } from '../../../../shared/table/season-use';
 import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { count, dayWords } from '../../parts/day-words';
+import * as words from './words';
 
 interface Props {
   readonly problem: PlanProblem;
@@ -25,17 +26,19 @@ export function GroundUse({ problem, plan, past, units }: Props) {
   return (
     <>
       <p>
-        Weight of pig × days on each {units === 'US' ? 'acre' : 'hectare'} ({unit}). The stays to come bear{' '}
+        {words.useOf(units === 'US' ? 'acre' : 'hectare', unit)}
         <strong>{loadWords(spread.median, units)}</strong> in the middle and{' '}
         <strong>{loadWords(spread.worst, units)}</strong> at most: {place(spread.worstStay)}.
       </p>
       {spread.hard.length > 0 && (
         <p>
-          {count(spread.hard.length, 'stay bears', 'stays bear')} more than twice the middle:{' '}
-          {firstFew(spread.hard.map(({ stay }) => place(stay)))}.
+          {words.hard(
+            count(spread.hard.length, 'stay bears', 'stays bear'),
+            firstFew(spread.hard.map(({ stay }) => place(stay))),
+          )}
         </p>
       )}
-      <p>Over the whole season:</p>
+      <p>{words.WHOLE_SEASON}</p>
       <ul class="bars">
         {use.map(({ load, stays, days, cover }, p) => (
           <li key={problem.paddocks[p]?.name} class="use">

@@ -7,6 +7,7 @@ import { Notice } from '../../parts/notice';
 import { type Book, useReread } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
+import * as words from './words';
 
 interface Props {
   readonly old: StandingRotation;
@@ -26,11 +27,7 @@ export function KeepFigures({ old, book }: Props) {
     });
   return (
     <>
-      <Notice kind="warning">
-        {live} moves of the table on “{old.block.info.tab}” still show head, weight and feed as your lists are
-        now. Keep its figures before you change the lists for another season. Where the lists are changed
-        already, set them back first (File, Version history).
-      </Notice>
+      <Notice kind="warning">{words.stillShow(live, old.block.info.tab)}</Notice>
       <Button disabled={work.busy} onPress={keep}>
         {work.busy ? 'Writing…' : 'Keep the figures of this season'}
       </Button>

@@ -2,6 +2,7 @@ import type { Day } from '../../../../shared/core/calendar/day';
 import type { Plan, PlanProblem, Stay } from '../../../../shared/plan/model';
 import { count, dayWords } from '../../parts/day-words';
 import { ScrollRegion } from '../../parts/scroll-region';
+import * as words from './words';
 
 const SHOWN_AHEAD = 3;
 
@@ -12,7 +13,7 @@ export function nextStays(plan: Plan, today: Day): readonly Stay[] {
 
 export function NextMoves({ problem, plan, today }: { problem: PlanProblem; plan: Plan; today: Day }) {
   const next = nextStays(plan, today);
-  if (next.length === 0) return <p>No moves are left in this season.</p>;
+  if (next.length === 0) return <p>{words.NO_MOVES_LEFT}</p>;
   return (
     <ol class="next">
       {next.map((stay) => (

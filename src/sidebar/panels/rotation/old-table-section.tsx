@@ -1,8 +1,9 @@
 import { type Day, isoFromDay } from '../../../../shared/core/calendar/day';
 import type { StandingRotation } from '../../../../shared/tasks/rotation/rotation-standing';
-import { COUNT_LABEL } from '../../../../shared/tasks/rotation/rotation-task';
 import type { Season } from '../../../../shared/tasks/rotation/season';
+import { COUNT_LABEL } from '../../../../shared/tasks/rotation/words';
 import { Notice } from '../../parts/notice';
+import * as words from './words';
 
 interface Props {
   readonly old: StandingRotation;
@@ -19,23 +20,15 @@ export function OldTableSection({ old, season, today, counted, onCount }: Props)
   const typed = rows.filter(({ movedIn }) => movedIn !== undefined).length;
   return (
     <>
-      <p>
-        A rotation table stands on “{old.block.info.tab}” with {rows.length} moves, {typed} of them with a day
-        typed under “Moved in”. Only what comes after the last real move of each group is planned anew.
-      </p>
-      {end !== undefined && end <= today && (
-        <Notice kind="note">
-          The season of this table ended on {isoFromDay(end)}. For a new season type its first and last day
-          above: it gets a table of its own, and this one stays as it is.
-        </Notice>
-      )}
+      <p>{words.tableStands(old.block.info.tab, rows.length, typed)}</p>
+      {end !== undefined && end <= today && <Notice kind="note">{words.seasonEnded(isoFromDay(end))}</Notice>}
       <label class="choice">
         <input type="checkbox" checked={counted} onChange={(event) => onCount(event.currentTarget.checked)} />
         {COUNT_LABEL}
       </label>
       {problems.length > 0 && (
         <Notice kind="problem">
-          The table cannot be written anew before this is put right in the sheet:
+          {words.PUT_RIGHT}
           <ul>
             {problems.map(({ sentence }) => (
               <li key={sentence}>{sentence}</li>

@@ -4,6 +4,7 @@ import { formatNumber } from '../../numbers/format-number';
 import { Button } from '../../parts/button';
 import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
+import * as words from './words';
 
 interface Props {
   readonly own: OwnGroundLimit;
@@ -19,22 +20,15 @@ export function OwnLimitOffer({ own, units, onUse }: Props) {
   const said = (limit: number): string => `${formatNumber(inUnits(limit))} ${symbolOf('loadPerArea', units)}`;
   const stays = count(own.records, 'stay');
   if (own.limit === undefined) {
-    return (
-      <p class="hint">
-        Cover is typed for {stays}. At least 3 are needed, and cover must fall as the load rises, before your
-        own ground limit can be worked out.
-      </p>
-    );
+    return <p class="hint">{words.tooFewRecords(stays)}</p>;
   }
   const { limit, spread } = own;
   return (
     <Notice kind="note">
       <p>
-        Your own records of {stays} give a ground limit of <strong>{said(limit)}</strong> for 75 % of the
-        ground still covered.{' '}
-        {spread
-          ? `With one record left out at a time it is ${said(spread[0])} to ${said(spread[1])}.`
-          : 'These are too few records to say how sure that is.'}
+        {words.ownLimit(stays)}
+        <strong>{said(limit)}</strong> for 75 % of the ground still covered.{' '}
+        {spread ? words.leftOut(said(spread[0]), said(spread[1])) : words.UNSURE}
       </p>
       <Button onPress={() => onUse(inUnits(limit))}>Use this limit</Button>
     </Notice>

@@ -8,6 +8,7 @@ import type { Book } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { WrittenNotices } from '../../parts/written-notices';
 import { ask } from '../../server';
+import * as words from './words';
 
 /** Writes the paddock × week picture of the season into the sheet, on a tab of its own. */
 interface Props {
@@ -28,9 +29,7 @@ export function PictureStep({ input, sources, book }: Props) {
     });
   return (
     <>
-      <p class="hint">
-        Drawn anew each time; what you typed into it stays. The picture of an earlier season stays too.
-      </p>
+      <p class="hint">{words.DRAWN_ANEW}</p>
       <Button disabled={work.busy} onPress={write}>
         {work.busy ? 'Writing…' : 'Write the season as a picture in cells'}
       </Button>

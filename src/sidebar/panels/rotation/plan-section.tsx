@@ -12,6 +12,7 @@ import { AllMoves, NextMoves } from './moves-list';
 import { PlanWordsShown } from './plan-words';
 import { SeasonDrawing } from './season-drawing';
 import type { Made, Planner } from './use-plan';
+import * as words from './words';
 
 interface Props {
   readonly planner: Planner;
@@ -28,18 +29,14 @@ export function PlanSection({ planner, season, today, onUse }: Props) {
   return (
     <>
       {'missing' in season && <p class="hint">{season.missing}</p>}
-      {problem && <Notice kind="problem">The plan could not be worked out: {problem}</Notice>}
+      {problem && <Notice kind="problem">{words.notWorkedOut(problem)}</Notice>}
       {busy && <Working planner={planner} />}
       {(isStopped || problem) && (
         <Button kind="main" onPress={planner.plan}>
           Work out the plan
         </Button>
       )}
-      {stale && !busy && (
-        <Notice kind="warning">
-          The lists, the rules or the table have changed since. What follows is the old plan.
-        </Notice>
-      )}
+      {stale && !busy && <Notice kind="warning">{words.OLD_PLAN}</Notice>}
       <div class={isOld ? 'old-result' : undefined} inert={isOld}>
         {noPlan && <PlanWordsShown plan={undefined} words={noPlan} onUse={onUse} />}
         {made && <PlanShown made={made} today={today} onUse={onUse} />}

@@ -5,7 +5,6 @@ import type { PlanRules } from '../../../../shared/plan/model';
 import { ownGroundLimit } from '../../../../shared/table/own-ground-limit';
 import { UNITS_LEGEND, UNITS_OPTIONS } from '../../../../shared/tasks/ask';
 import {
-  COUNT_LABEL,
   COUNT_OPTIONS,
   PLAN_LABEL,
   ROTATION_TASK,
@@ -13,6 +12,7 @@ import {
   RULES_LABEL,
 } from '../../../../shared/tasks/rotation/rotation-task';
 import { rulesFormOf } from '../../../../shared/tasks/rotation/rules-form';
+import { COUNT_LABEL } from '../../../../shared/tasks/rotation/words';
 import { readUnchanged } from '../../../../shared/tasks/run-task';
 import { ListNotes, seasonNotesOf } from '../../lists/list-notes';
 import { ListsSection } from '../../lists/lists-section';
@@ -33,6 +33,7 @@ import { PlanLine, PlanSection, SeasonShown } from './plan-section';
 import { RulesSection } from './rules-section';
 import { TakeAlong } from './take-along';
 import { usePlan } from './use-plan';
+import * as words from './words';
 
 interface Props {
   readonly book: Book;
@@ -102,7 +103,7 @@ export function RotationSteps({ book, onReread }: Props) {
               state={state}
               book={book}
               onDone={() => setWritten(true)}
-              missing={planner.busy ? 'The plan is still being worked out.' : 'This plan is not up to date.'}
+              missing={planner.busy ? words.STILL_PLANNING : words.NOT_UP_TO_DATE}
             />
             <SeasonShown
               made={made}
@@ -115,11 +116,7 @@ export function RotationSteps({ book, onReread }: Props) {
         {plan && (
           <>
             <h2>More from the plan</h2>
-            {old && !isNewSeason && !hasWritten && (
-              <p class="hint">
-                This comes from the plan above. Write the table anew first, so that the sheet says the same.
-              </p>
-            )}
+            {old && !isNewSeason && !hasWritten && <p class="hint">{words.FROM_THE_PLAN}</p>}
             <PictureStep book={book} input={plan} sources={form.sources} />
             <TakeAlong
               input={{

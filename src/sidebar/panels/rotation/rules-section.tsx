@@ -6,6 +6,7 @@ import { symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { Choices } from '../../parts/choices';
 import { MONTHS, WEEKDAYS } from '../../parts/day-words';
 import { Field, InputField } from '../../parts/field';
+import * as words from './words';
 
 interface Props {
   readonly form: RulesForm;
@@ -44,11 +45,7 @@ export function RulesSection({ form, units, problems, onChange }: Props) {
   return (
     <>
       <InputField label="Season starts" {...date('seasonStart')} />
-      <InputField
-        label="Season ends"
-        hint="The day the pigs leave the pasture; their last night there is the one before."
-        {...date('seasonEnd')}
-      />
+      <InputField label="Season ends" hint={words.SEASON_END_NOTE} {...date('seasonEnd')} />
       <Choices
         legend="Rest for a paddock"
         value={form.rest}
@@ -57,11 +54,7 @@ export function RulesSection({ form, units, problems, onChange }: Props) {
       />
       <p class="hint">{PARASITE_CAUTION}</p>
       {form.rest === 'fixed' && (
-        <InputField
-          label="Days of rest"
-          hint="30 to 90 days is advised for pigs in woods, longer on wet soil (ATTRA/NCAT). 40 to start with is judgement: look at your ground."
-          {...text('restDays')}
-        />
+        <InputField label="Days of rest" hint={words.REST_NOTE} {...text('restDays')} />
       )}
       {form.rest === 'monthly' && (
         <Months
@@ -81,19 +74,15 @@ export function RulesSection({ form, units, problems, onChange }: Props) {
           />
           <InputField
             label="Growth needed before pigs come back"
-            hint={`In the same unit, for example ${symbolOf('massPerArea', units)} a day and ${symbolOf('massPerArea', units)}. Ask your local adviser for the rates.`}
+            hint={words.growthUnit(symbolOf('massPerArea', units))}
             {...text('needed')}
           />
         </>
       )}
       <InputField label="Shortest stay (days)" {...text('shortest')} />
-      <InputField
-        label="Longest stay (days)"
-        hint="3 to 7 days is advised for pigs in woods (ATTRA/NCAT); on open ground that is judgement. Shorter is kinder to the ground, but needs more paddocks for the rest: it starts with the shortest of 7 to 14 days that gives it."
-        {...text('longest')}
-      />
+      <InputField label="Longest stay (days)" hint={words.STAY_NOTE} {...text('longest')} />
       <Choices
-        legend="How much will you move for the ground's sake?"
+        legend={words.HOW_MUCH_MOVED}
         value={form.evenness}
         options={EVENNESS_WORDS}
         onChange={(value) => set({ evenness: value as EvennessWord })}
@@ -105,7 +94,7 @@ export function RulesSection({ form, units, problems, onChange }: Props) {
       />
       <Field
         label="Dates with no moves – may stay empty"
-        hint="Such as 2026-07-04, or 2026-07-01 to 2026-07-10 for a trip."
+        hint={words.NO_MOVES_NOTE}
         problem={problems.noMoveDays}
       >
         {(described) => (
@@ -119,7 +108,7 @@ export function RulesSection({ form, units, problems, onChange }: Props) {
       </Field>
       <InputField
         label={`Ground limit (${symbolOf('loadPerArea', units)}) – may stay empty`}
-        hint="How much weight of pig the ground bears for how many days. Leave it empty until your own records give it (GROUND_LIMIT)."
+        hint={words.LIMIT_NOTE}
         {...text('groundLimit')}
       />
     </>

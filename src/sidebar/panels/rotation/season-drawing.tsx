@@ -11,6 +11,7 @@ import {
   type SeasonPicture,
   seasonPicture,
 } from './season-picture';
+import * as words from './words';
 
 interface Props {
   readonly problem: PlanProblem;
@@ -79,13 +80,7 @@ function Drawing({ problem, picture }: { problem: PlanProblem; picture: SeasonPi
   const { width, height, rows, months } = picture;
   const marks = marksOf(problem);
   return (
-    <svg
-      width={width}
-      height={height}
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-label="Season by paddock. The list of all moves below says the same in words."
-    >
+    <svg width={width} height={height} viewBox={`0 0 ${width} ${height}`} role="img" aria-label={words.DRAWN}>
       <defs>
         <pattern id={id} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
           <line x1="0" y1="0" x2="0" y2="5" class="hatch" />

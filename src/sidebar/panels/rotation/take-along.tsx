@@ -7,9 +7,7 @@ import { Notice } from '../../parts/notice';
 import { useWork } from '../../parts/use-work';
 import { movesCalendar } from './moves-calendar';
 import { printMoves } from './print-moves';
-
-const NO_WINDOW =
-  'The browser did not let the page open a window. Allow pop-ups for this page and try again.';
+import * as words from './words';
 
 interface Props {
   readonly input: Omit<BarnDoorInput, 'from'>;
@@ -27,13 +25,13 @@ export function TakeAlong({ input, readNow, today }: Props) {
     work.start(async () => {
       await readNow();
       downloadText('pig-moves.ics', 'text/calendar;charset=utf-8', movesCalendar(list(), new Date()));
-      say('The calendar file pig-moves.ics is in your downloads.');
+      say(words.IN_DOWNLOADS);
     });
   const print = (): void => {
     // At once: browsers let a page open a window only while a button is being pressed.
     const opened = window.open('', '_blank');
     work.start(async () => {
-      if (!opened) throw new Error(NO_WINDOW);
+      if (!opened) throw new Error(words.NO_WINDOW);
       try {
         await readNow();
         printMoves(opened, list());
@@ -45,7 +43,7 @@ export function TakeAlong({ input, readNow, today }: Props) {
   };
   return (
     <>
-      <p>Moves from today on, with what to carry and a reminder at noon of the day before.</p>
+      <p>{words.CALENDAR_HOLDS}</p>
       <div class="pair">
         <Button disabled={work.busy} onPress={calendar}>
           Download the calendar file
@@ -54,9 +52,7 @@ export function TakeAlong({ input, readNow, today }: Props) {
           Open the list to print
         </Button>
       </div>
-      <p class="hint">
-        The calendar does not follow later changes: delete its old moves before you add a new file.
-      </p>
+      <p class="hint">{words.DELETE_OLD}</p>
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
     </>
   );

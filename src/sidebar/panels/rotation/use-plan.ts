@@ -6,6 +6,7 @@ import type { Planned } from '../../../../shared/tasks/rotation/rotation-task';
 import type { Made as PlanMade } from '../../../../shared/tasks/rotation/table-input';
 import { usePage } from '../../page';
 import { runPlan } from '../../planner/run-plan';
+import * as words from './words';
 
 /** What is typed is worked out when the typing has paused for so long; judgement. */
 const PAUSE_MS = 400;
@@ -65,7 +66,7 @@ export function usePlan(problem: PlanProblem | undefined, onFound: (planned: Pla
     } else if (news.kind === 'plan') {
       const { outcome } = news;
       setResult({ of: key, problem: of, outcome, words: plainWords(of, outcome), isExplained: false });
-      say('stays' in outcome ? 'The plan is ready.' : 'There is no plan under these rules.');
+      say('stays' in outcome ? words.READY : words.NO_PLAN);
     } else {
       setResult((now) => now && { ...now, words: news.words, isExplained: true });
       setRun((now) => now && { ...now, state: 'done' });

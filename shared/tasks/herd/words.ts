@@ -1,0 +1,14 @@
+/** The sentences of the herd log. */
+export const ONE_ROW =
+  'A row for each change: from which day on, how many head, or what they weigh each, or both. Head 0 when the last has gone.';
+export const FIRST_ROW =
+  'The first row of a group comes from your list. From then on this log counts, and what changes in the list changes nothing that is past.';
+export const NO_GROUP_LIST = 'There is no group list in this file yet: the log begins from it.';
+export const writeAnew = (tables: string): string =>
+  `Head and weight of the herd log are not looked up everywhere yet. Write anew: ${tables}.`;
+export const notListed = (cell: string, group: string): string =>
+  `${cell}: “${group}” is not in the group list, so nothing follows from it.`;
+export const beforeItCame = (cell: string, day: string, group: string, came: string): string =>
+  `${cell}: ${day} lies before ${group} came in on ${came}.`;
+export const noHead = (group: string, day: string): string =>
+  `${group} has no head from ${day} on by the herd log: it leaves on that day.`;
