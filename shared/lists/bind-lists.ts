@@ -1,10 +1,10 @@
 import type { Book } from '../block/book';
 import { cellOnTab } from '../block/cell-on-tab';
 import { firstFew } from '../block/first-few';
-import { READ_AGAIN } from '../block/words';
 import { listAgain } from './list-again';
 import type { FoundList, GrowerList, ListSource, ListSources } from './model';
 import { headingTexts } from './recalled-list';
+import * as words from './words';
 
 /**
  * The same lists where they stand in the file now, for formulas that look things up there: rows and columns may have
@@ -15,7 +15,7 @@ export function bindLists({ paddocks, groups }: ListSources, now: Book): ListSou
   const bound = [paddocks && boundList(paddocks, now), groups && boundList(groups, now)] as const;
   const changed = bound.flatMap((one) => one?.changed ?? []);
   if (changed.length > 0) {
-    throw new Error(`Your lists have changed: ${firstFew(changed)}. ${READ_AGAIN}`);
+    throw new Error(words.listsChanged(firstFew(changed)));
   }
   return {
     ...(bound[0]?.source && { paddocks: bound[0].source }),

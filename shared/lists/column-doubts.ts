@@ -2,6 +2,7 @@ import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
 import { firstOf, headingText } from './list-columns';
 import { type Doubt, FIELD_LABELS, type FoundList, type ListProblem } from './model';
+import * as words from './words';
 
 /** The question for each two columns that may both be a field, with what stands in them. */
 export function columnDoubts(
@@ -11,7 +12,7 @@ export function columnDoubts(
   return (list?.doubts ?? []).map((doubt) => {
     const cell = cellOnTab(list!.tab, list!.headingRow, doubt.column);
     const [one, other] = doubtWords(tab, list!, doubt);
-    return { cell, sentence: `${cell}: which is the ${FIELD_LABELS[doubt.field]}, ${one} or ${other}?` };
+    return { cell, sentence: words.whichIs(cell, FIELD_LABELS[doubt.field], one, other) };
   });
 }
 
@@ -21,6 +22,6 @@ export function doubtWords(
   list: FoundList,
   { column, other }: Doubt,
 ): readonly [string, string] {
-  const words = (one: number): string => `“${headingText(list, one)}” (${firstOf(tab, list, one)})`;
-  return [words(column), words(other)];
+  const said = (one: number): string => `“${headingText(list, one)}” (${firstOf(tab, list, one)})`;
+  return [said(column), said(other)];
 }

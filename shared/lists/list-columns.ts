@@ -10,6 +10,7 @@ import { lyingLists } from './lying-lists';
 import { missingFields } from './missing-fields';
 import type { FoundList, GroupField, ListKind, PaddockField } from './model';
 import { pointedList } from './pointed-list';
+import * as words from './words';
 
 type Field = PaddockField | GroupField;
 
@@ -61,19 +62,17 @@ export function listFromSelection(
   if (lying) throw new Error(lying);
   const list = found.find((one) => one.kind === kind) ?? (tab && pointedList(kind, tab, selection));
   if (list) return list;
-  throw new Error(
-    `No row of headings was found at or above ${selection.a1} of “${selection.tab}”. Select a cell of the list. If you have just typed there, press “Read the spreadsheet again” first.`,
-  );
+  throw new Error(words.noHeadings(selection.a1, selection.tab));
 }
 
 /** What stands first in a column, to see whether it is the right one. */
 export function firstOf(tab: TabContent | undefined, list: FoundList, column: number): string {
   const rows = tab?.values.slice(list.firstRow - 1, list.lastRow) ?? [];
   const cells = rows.map((row) => row[column - 1] ?? '').filter((cell) => cell !== '');
-  const words = cells
+  const said = cells
     .slice(0, FIRST)
     .map((cell) => (typeof cell === 'object' ? dateWords(cell.d) : String(cell)));
-  return words.join(' · ');
+  return said.join(' · ');
 }
 
 const FIRST = 3;

@@ -1,4 +1,5 @@
 import { FIELD_LABELS, type FoundList, type GrowerList } from './model';
+import * as words from './words';
 
 type Field = keyof typeof FIELD_LABELS;
 
@@ -6,15 +7,9 @@ type Field = keyof typeof FIELD_LABELS;
 export function lostHeadings(before: GrowerList | undefined, now: FoundList | undefined): string[] {
   const texts: Partial<Record<Field, string>> = before?.texts ?? {};
   const columns: Partial<Record<Field, number>> = now?.columns ?? {};
-  const moved =
-    before && now && before.tab !== now.tab
-      ? [`The table was built from the list on “${before.tab}”; it is now read from “${now.tab}”.`]
-      : [];
+  const moved = before && now && before.tab !== now.tab ? [words.otherTab(before.tab, now.tab)] : [];
   const missed = (Object.entries(texts) as [Field, string][])
     .filter(([field]) => now !== undefined && columns[field] === undefined)
-    .map(
-      ([field, text]) =>
-        `The heading “${text}” stood for “${FIELD_LABELS[field]}” when the table was built and is not in the list any more: nothing is read for it. Choose another under “Which heading stands for what”.`,
-    );
+    .map(([field, text]) => words.headingLost(text, FIELD_LABELS[field]));
   return [...moved, ...missed];
 }

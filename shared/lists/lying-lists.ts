@@ -5,6 +5,7 @@ import type { TabContent } from '../contract';
 import { findLists } from './find-lists';
 import { ownArea } from './list-area';
 import type { CellPlace, ListKind } from './model';
+import * as words from './words';
 
 /** What to do with a list that lies on its side, for each of them; `at`: only where that cell is in it. */
 export function lyingLists(kind: ListKind, tabs: readonly TabContent[], at?: CellPlace): readonly string[] {
@@ -15,7 +16,7 @@ export function lyingLists(kind: ListKind, tabs: readonly TabContent[], at?: Cel
     .filter((area) => !at || isInArea(area, at.row, at.column))
     .map((area) => {
       const range = `${quotedTab(area.tab)}!${areaA1(area)}`;
-      return `The list at ${range} lies on its side, its names across. Type =TRANSPOSE(${range}) into cell A1 of a new tab and read the spreadsheet again: there it stands upright, and follows what you change here.`;
+      return words.liesOnSide(range);
     });
 }
 

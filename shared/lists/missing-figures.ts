@@ -11,6 +11,7 @@ import { isBlankCell, rowKind } from './list-rows';
 import { MADE_HEADINGS } from './made-headings';
 import type { GrowerList, ListSource } from './model';
 import { DASH, describeWire } from './read-list-cell';
+import * as words from './words';
 
 export interface MissingFigures {
   readonly tab: string;
@@ -138,13 +139,14 @@ export function filledFigures(
       continue;
     }
     const read = readAmount(typed[row] ?? '', comma);
-    if ('problem' in read) return { problem: `${name}: ${field} must ${read.problem}` };
+    if ('problem' in read) return { problem: words.figureMust(name, field, read.problem) };
     if (read.value === undefined) continue;
-    if (read.value <= 0) return { problem: `${name}: ${field} must be more than 0, got ${read.value}` };
+    if (read.value <= 0)
+      return { problem: words.figureMust(name, field, `be more than 0, got ${read.value}`) };
     cells.push(fill(row, number(read.value), column, text(unread)));
     if (weighedOn && weighed === undefined) cells.push(fill(row, date(today), weighedOn.column));
   }
-  if (cells.length === 0) return { problem: `Type at least one ${field}.` };
+  if (cells.length === 0) return { problem: words.typeOne(field) };
   const isDated = weighedOn?.isNew && cells.some((cell) => cell.column === weighedOn.column);
   const headings = [
     ...(heading ? [fill(heading.row, text(heading.text))] : []),

@@ -5,6 +5,7 @@ import { isDate } from './column-content';
 import { isBlankCell, rowKind, type UnderHeadings } from './list-rows';
 import type { GrowerList } from './model';
 import { ERRORS } from './read-list-cell';
+import * as words from './words';
 
 /** Fields of which every item holds a number or a date. */
 const FIGURES = ['area', 'width', 'length', 'head', 'weight', 'weighedOn', 'dailyGain'];
@@ -65,6 +66,5 @@ export function otherTableNotes(tab: TabContent, list: GrowerList): readonly str
   if (row === undefined || row <= list.lastRow) return [];
   const { first: column } = besides({ tab, row: list.headingRow, columns: list.columns }, row);
   const cell = `${cellOnTab(tab.name, row, column)} (“${tab.values[row - 1]?.[column - 1]}”)`;
-  const what = list.kind === 'paddocks' ? 'paddocks' : 'groups';
-  return [`Not read as ${what}: what stands from ${cell} on, as a table of its own.`];
+  return [words.otherTable(list.kind, cell)];
 }

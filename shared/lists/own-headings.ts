@@ -1,5 +1,6 @@
 import { MOVE_KEYS, STAY_KEYS } from '../block/own-words';
 import type { BlockInfo, TabContent, WireCell } from '../contract';
+import * as words from './words';
 
 const MOVES = Object.values(MOVE_KEYS);
 const STAYS = Object.values(STAY_KEYS);
@@ -49,12 +50,8 @@ export function copiedMovesNotes(
     const row = values.findIndex((cells, r) => hasAll(withoutBlocks(cells, r + 1, own), MOVES));
     if (row < 0) return [];
     if (isTableThere) {
-      return [
-        `“${name}” holds another table of moves, a copy or an earlier one (headings in row ${row + 1}). What is typed there does not count.`,
-      ];
+      return [words.anotherTable(name, row + 1)];
     }
-    return [
-      `“${name}” holds a table of moves without its name, as a copied tab does (headings in row ${row + 1}). It is not read as a list and cannot be written anew: bring the tab that it was copied from back, or write a new table.`,
-    ];
+    return [words.copiedTable(name, row + 1)];
   });
 }

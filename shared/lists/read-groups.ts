@@ -28,6 +28,7 @@ import {
 import { type LeftOut, readRows } from './read-rows';
 import { fold, textDay } from './text-day';
 import { typedTotalNotes } from './typed-total';
+import * as words from './words';
 
 export interface GroupsRead {
   readonly groups: readonly ReadGroup[];
@@ -68,7 +69,7 @@ function runningAlong(groups: readonly ReadGroup[], readers: readonly RowReader[
       const place = inOf(group);
       const first = breeding.slice(0, b).find((other) => inOf(other.group) === place)?.group;
       if (!first || place === undefined) return [];
-      const told = `${nameCell(reader)}: “${nameOf(reader)}” stands with “${first.name.trim()}” and is not counted. To count it, add its pigs to the head of “${first.name.trim()}”.`;
+      const told = words.standsWith(nameCell(reader), nameOf(reader), first.name.trim());
       return [[group, told]];
     }),
   );
@@ -79,13 +80,12 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
   const isOfBreeding = isBreeding(reader);
   if (isOfBreeding) {
     const out = breedingLeftOut(reader);
-    const rest = out ?? 'no gain is counted for it where the list gives none';
-    reader.notes.push(`${nameCell(reader)}: “${nameOf(reader)}” is read as breeding stock: ${rest}.`);
+    reader.notes.push(words.breedingStock(nameCell(reader), nameOf(reader), out ?? words.NO_GAIN));
     if (out) return undefined;
   }
   const head = readAmount(reader, 'head', { min: 0, whole: true });
   if (head === 0) {
-    reader.notes.push(`${nameCell(reader)}: “${nameOf(reader)}” has no pigs any more and is left out.`);
+    reader.notes.push(words.noPigs(nameCell(reader), nameOf(reader)));
     return undefined;
   }
   const logged = loggedWeight(reader);
@@ -134,11 +134,10 @@ function nameCell(reader: RowReader): string {
 /** Why breeding stock has no place in the plan of the growing pigs; undefined: it has one. */
 function breedingLeftOut(reader: RowReader): string | undefined {
   const { weighings, isPaddock } = reader.dates;
-  if (!hasCell(reader, 'weight') && !weighings?.has(nameKey(nameOf(reader))))
-    return 'it has no weight and is left out; write a weight to have it planned';
+  if (!hasCell(reader, 'weight') && !weighings?.has(nameKey(nameOf(reader)))) return words.BREEDING_UNWEIGHED;
   if (!placeOf(reader, 'paddock')) return undefined;
   if (hasCell(reader, 'paddock') && isPaddock?.(placeSaid(reader).place) !== false) return undefined;
-  return 'it stands in none of the paddocks and is left out; write where it stands to have it planned';
+  return words.BREEDING_ELSEWHERE;
 }
 
 /** Sows and boars, in the languages of the headings. Collected by judgement. */
@@ -168,9 +167,8 @@ function loggedWeight(reader: RowReader): Weight | undefined {
   const key = nameKey(nameOf(reader));
   const logged = isAmount(reader, 'weight') ? undefined : reader.dates.weighings?.get(key);
   if (!logged) return undefined;
-  const called = nameKey(logged.name) === key ? '' : ` (“${logged.name}” there)`;
-  const mean = logged.count > 1 ? `: the mean of ${logged.count} weighed that day` : '';
-  reader.notes.push(`The weight of “${nameOf(reader)}” is read from ${logged.cell}${called}${mean}.`);
+  const called = nameKey(logged.name) === key ? undefined : logged.name;
+  reader.notes.push(words.weightFromLog(nameOf(reader), { ...logged, called }));
   return { weightKg: logged.weightKg, weighedOn: logged.day };
 }
 
@@ -194,10 +192,8 @@ function readWeighedOn(reader: RowReader): Day | undefined {
     return remarked;
   }
   if (isGiven || today === undefined) return readDay(reader, 'weighedOn');
-  const given = isWords
-    ? `${shownAt(reader, 'weighedOn')} is no day`
-    : `${nameCell(reader)}: no day is given`;
-  reader.notes.push(`${given} for the weight of “${nameOf(reader)}”; it is taken as of today.`);
+  const given = isWords ? words.isNoDay(shownAt(reader, 'weighedOn')) : words.noDayGiven(nameCell(reader));
+  reader.notes.push(words.weighedToday(given, nameOf(reader)));
   return today;
 }
 

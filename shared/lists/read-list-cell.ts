@@ -23,6 +23,7 @@ import {
 } from './model';
 import { textDay } from './text-day';
 import type { Weighing } from './weighings';
+import * as words from './words';
 
 export type ListField = PaddockField | GroupField;
 
@@ -122,7 +123,7 @@ export function isDashed(reader: RowReader, field: ListField): boolean {
   if (!DASH.test(String(cellOf(reader, field)))) return false;
   const { row, column } = placeOf(reader, field)!;
   reader.notes.push(
-    `${cellOnTab(reader.tab.name, row, column)}: “${nameOf(reader)}” has a dash for its ${FIELD_LABELS[field]} and is left out.`,
+    words.dashed(cellOnTab(reader.tab.name, row, column), nameOf(reader), FIELD_LABELS[field]),
   );
   return true;
 }
@@ -260,7 +261,7 @@ export function readDayOrWords(reader: RowReader, field: ListField): Day | undef
     return readDay(reader, field);
   const { row, column } = placeOf(reader, field)!;
   reader.notes.push(
-    `${cellOnTab(reader.tab.name, row, column)}: “${cell.trim()}” is no day: for “${nameOf(reader)}” no day is read as “${FIELD_LABELS[field]}”.`,
+    words.noDay(cellOnTab(reader.tab.name, row, column), cell.trim(), nameOf(reader), FIELD_LABELS[field]),
   );
   return undefined;
 }

@@ -32,6 +32,7 @@ import { type LeftOut, readRows } from './read-rows';
 import { closingRemarkDay, openingRemarkDay } from './remark-day';
 import { fold } from './text-day';
 import { typedTotalNotes } from './typed-total';
+import * as words from './words';
 
 export interface PaddocksRead {
   readonly paddocks: readonly ReadPaddock[];
@@ -138,12 +139,9 @@ function readShut(reader: RowReader): Pick<ReadPaddock, 'shutFrom' | 'shutUntil'
   if (shutFrom === undefined && shutUntil === undefined) return {};
   if (shutFrom !== undefined && shutUntil !== undefined && shutUntil < shutFrom)
     refuse(reader, 'shutUntil', 'not be before the day it is shut');
-  const from = shutFrom === undefined ? '' : ` from ${isoFromDay(shutFrom)}`;
-  const until = shutUntil === undefined ? ' on' : ` to ${isoFromDay(shutUntil)}, that day included`;
+  const [from, until] = [shutFrom, shutUntil].map((day) => (day === undefined ? undefined : isoFromDay(day)));
   const { row, column } = placeOf(reader, shutFrom === undefined ? 'shutUntil' : 'shutFrom')!;
-  reader.notes.push(
-    `${cellOnTab(reader.tab.name, row, column)}: “${nameOf(reader)}” is shut${from}${until}: no pigs are planned there then.`,
-  );
+  reader.notes.push(words.isShut(cellOnTab(reader.tab.name, row, column), nameOf(reader), from, until));
   return { ...(shutFrom !== undefined && { shutFrom }), ...(shutUntil !== undefined && { shutUntil }) };
 }
 
@@ -186,7 +184,7 @@ function outOfUse(reader: RowReader, paddock: ReadPaddock): PaddocksRead['unused
   );
   if (!said) return [];
   const cell = cellOnTab(reader.tab.name, reader.row, said.column);
-  const sentence = `${cell}: “${said.text}”: “${nameOf(reader)}” is read like the others. If no pigs are to stand there, shut it.`;
+  const sentence = words.readLikeOthers(cell, said.text, nameOf(reader));
   return [{ paddock, sentence }];
 }
 
@@ -196,16 +194,17 @@ function textsIn(reader: RowReader, field: (typeof OPEN_DAYS)[number]): { column
 }
 
 function openingOffer(reader: RowReader, remark: Remark): PaddocksRead['remarks'][number] {
-  const choose = `Then choose column ${columnLetters(remark.column)} for “Open from”.`;
-  return { column: remark.column, sentence: `${asked(reader, remark, 'from')} ${choose}` };
+  const sentence = words.chooseOpenFrom(asked(reader, remark, 'from'), columnLetters(remark.column));
+  return { column: remark.column, sentence };
 }
 
 function closingNote(reader: RowReader, remark: Remark): string {
-  return `${asked(reader, remark, 'until')} Then write that day in a column “Open until”: remarks are not read for it.`;
+  return words.writeOpenUntil(asked(reader, remark, 'until'));
 }
 
 function asked(reader: RowReader, { column, text, day }: Remark, which: 'from' | 'until'): string {
-  return `${cellOnTab(reader.tab.name, reader.row, column)}: “${text}”: is “${nameOf(reader)}” open ${which} ${isoFromDay(day)}?`;
+  const cell = cellOnTab(reader.tab.name, reader.row, column);
+  return words.isItOpen(cell, text, nameOf(reader), which, isoFromDay(day));
 }
 
 function optional<Field extends (typeof PADDOCK_FIELDS)[number]>(

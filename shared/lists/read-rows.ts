@@ -8,6 +8,7 @@ import { isWeightOfAll } from './other-meanings';
 import { otherTableNotes } from './other-table-below';
 import { nameKey, nameOf, type RowReader } from './read-list-cell';
 import { unitDoubts } from './unit-doubts';
+import * as words from './words';
 import { writingOfList } from './writing-of-list';
 
 /** A row left out because it adds up the others. */
@@ -61,7 +62,7 @@ export function readRows<Item extends { name: string }>(
   }
   const lastTotal = Math.max(0, ...totals);
   notes.push(...readers.filter(({ row }) => totals.length > 0 && row > lastTotal).map(belowTotalNote));
-  if (readings.length > 0) notes.push(`Read from text: ${readings.join('; ')}.`);
+  if (readings.length > 0) notes.push(words.readFromText(readings));
   refuseTwins(items, readers, nameColumn, problems);
   if (items.length === 0 && problems.length === 0) problems.push(noItems(list, nameColumn));
   return read;
@@ -70,7 +71,7 @@ export function readRows<Item extends { name: string }>(
 /** What stands below the total may be meant to be left out. */
 function belowTotalNote(reader: RowReader): string {
   const cell = cellOnTab(reader.tab.name, reader.row, reader.list.columns.name ?? 1);
-  return `${cell}: “${nameOf(reader)}” stands below the total and is read like those above it.`;
+  return words.belowTotal(cell, nameOf(reader));
 }
 
 /** A name alone may head some rows, or be an item of which nothing is known yet: nothing can be planned for it. */
@@ -78,8 +79,7 @@ function loneNote(tab: TabContent, list: GrowerList, row: number): string {
   const columns = Object.values(list.columns).filter((column) => column !== undefined);
   const column = columns.find((one) => !isBlankCell(tab.values[row - 1]?.[one - 1])) ?? 1;
   const text = String(tab.values[row - 1]?.[column - 1]).trim();
-  const what = list.kind === 'paddocks' ? 'paddock' : 'group';
-  return `${cellOnTab(tab.name, row, column)}: “${text}” has nothing beside it and is not read as a ${what}.`;
+  return words.loneName(cellOnTab(tab.name, row, column), text, list.kind);
 }
 
 function missingColumns(tab: TabContent, list: GrowerList, isWeighed: boolean): ListProblem[] {
@@ -88,9 +88,8 @@ function missingColumns(tab: TabContent, list: GrowerList, isWeighed: boolean): 
   const cell = cellOnTab(list.tab, list.headingRow, Number.isFinite(first) ? first : 1);
   return missingFields(list.kind, (field) => field in columns || (field === 'weight' && isWeighed)).map(
     (field) => {
-      const orSides = field === 'area' ? ' (or one for width and one for length)' : '';
-      const sentence = `${cell}: the ${list.kind === 'paddocks' ? 'paddock' : 'group'} list must have a column for ${FIELD_LABELS[field]}${orSides}; none was found${field === 'weight' ? weightOfAll(tab, list) : ''}`;
-      return { cell, sentence };
+      const said = words.noColumn(cell, list.kind, FIELD_LABELS[field], field === 'area');
+      return { cell, sentence: field === 'weight' ? `${said}${weightOfAll(tab, list)}` : said };
     },
   );
 }
@@ -101,14 +100,14 @@ function weightOfAll(tab: TabContent, { headingRow }: GrowerList): string {
   const column = cells.findIndex((cell) => typeof cell === 'string' && isWeightOfAll(plainWords(cell)));
   if (column < 0) return '';
   const text = JSON.stringify(String(cells[column]).trim());
-  return ` (${text} in ${cellOnTab(tab.name, headingRow, column + 1)} is the weight of all pigs together; that of one pig is needed)`;
+  return words.weightOfAll(text, cellOnTab(tab.name, headingRow, column + 1));
 }
 
 function noItems(list: GrowerList, nameColumn: number): ListProblem {
   const cell = cellOnTab(list.tab, list.firstRow, nameColumn);
   return {
     cell,
-    sentence: `${cell}: the list must hold at least one ${list.kind === 'paddocks' ? 'paddock' : 'group'}, got none`,
+    sentence: words.emptyList(cell, list.kind),
   };
 }
 
@@ -130,7 +129,7 @@ function refuseTwins(
     const other = cellOnTab(reader.tab.name, first.row, nameColumn);
     problems.push({
       cell,
-      sentence: `${cell}: name must differ from ${other}, got ${JSON.stringify(name)} in both`,
+      sentence: words.sameName(cell, other, JSON.stringify(name)),
     });
   }
 }

@@ -1,9 +1,10 @@
 /** What in the lists does not fit the season: usually a wrong year. Said, not refused, for it may be meant. */
 
 import { cellBefore } from '../block/cell-on-tab';
-import { type Day, isoFromDay } from '../core/calendar/day';
+import { isoFromDay } from '../core/calendar/day';
 import type { ReadGroup, ReadPaddock } from './model';
 import { type NotedSeason, weighingNotes } from './weighing-notes';
+import * as words from './words';
 
 export interface NotedLists {
   readonly paddocks: readonly ReadPaddock[];
@@ -32,17 +33,16 @@ function paddockNotes(
   tab: string,
   { start, end, today }: NotedSeason,
 ): string[] {
-  const unused = 'no pigs are planned there';
   if (openUntil !== undefined && openUntil < start) {
-    return [`${cellBefore(tab, cells.openUntil)}“${name}” ${before('closes', openUntil, start)}: ${unused}.`];
+    const cell = cellBefore(tab, cells.openUntil);
+    return [words.closesBefore(cell, name, isoFromDay(openUntil), isoFromDay(start))];
   }
   if (openFrom !== undefined && openFrom >= end) {
-    return [`${cellBefore(tab, cells.openFrom)}“${name}” ${after('opens', openFrom, end)}: ${unused}.`];
+    const cell = cellBefore(tab, cells.openFrom);
+    return [words.opensAfter(cell, name, isoFromDay(openFrom), isoFromDay(end))];
   }
   if (lastUsed === undefined || lastUsed <= Math.max(today, start)) return [];
-  return [
-    `${cellBefore(tab, cells.lastUsed)}“${name}” was last used on ${isoFromDay(lastUsed)}, a day still to come: its rest is counted from that day.`,
-  ];
+  return [words.usedAhead(cellBefore(tab, cells.lastUsed), name, isoFromDay(lastUsed))];
 }
 
 function groupNotes(
@@ -50,20 +50,11 @@ function groupNotes(
   tab: string,
   { start, end }: NotedSeason,
 ): string[] {
-  const unmoved = 'no moves are planned for it';
   if (until !== undefined && until <= start) {
-    return [`${cellBefore(tab, cells.until)}“${name}” ${before('leaves', until, start)}: ${unmoved}.`];
+    return [words.leavesBefore(cellBefore(tab, cells.until), name, isoFromDay(until), isoFromDay(start))];
   }
   if (from !== undefined && from >= end) {
-    return [`${cellBefore(tab, cells.from)}“${name}” ${after('comes in', from, end)}: ${unmoved}.`];
+    return [words.comesAfter(cellBefore(tab, cells.from), name, isoFromDay(from), isoFromDay(end))];
   }
   return [];
-}
-
-function before(verb: string, day: Day, start: Day): string {
-  return `${verb} on ${isoFromDay(day)}, and the season begins on ${isoFromDay(start)}`;
-}
-
-function after(verb: string, day: Day, end: Day): string {
-  return `${verb} on ${isoFromDay(day)}, and the season ends on ${isoFromDay(end)}`;
 }

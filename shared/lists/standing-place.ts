@@ -2,6 +2,7 @@
 import { cellOnTab } from '../block/cell-on-tab';
 import type { ListProblem, ReadGroup, ReadPaddock } from './model';
 import { nameKey } from './read-list-cell';
+import * as words from './words';
 
 /** Position in the paddock list of the paddock in which a group stands; -1: not listed; undefined: nothing is said. */
 export function standingPlace(
@@ -23,18 +24,9 @@ export function standingProblems(
     const place = places[g];
     if (!standsIn || place === undefined || !cells.paddock) return [];
     const cell = cellOnTab(tab, cells.paddock.row, cells.paddock.column);
-    const must = `${cell}: stands in now must be`;
-    const got = `got ${JSON.stringify(standsIn.paddock)}`;
+    const got = JSON.stringify(standsIn.paddock);
+    if (place < 0) return [{ cell, sentence: words.placeNotListed(cell, got) }];
     const other = groups[places.findIndex((one, h) => h < g && one === place)];
-    if (place < 0) {
-      return [
-        {
-          cell,
-          sentence: `${must} a name in the paddock list, ${got}. If the column means something else, choose “(not in the list)” for “Stands in now”`,
-        },
-      ];
-    }
-    if (!other) return [];
-    return [{ cell, sentence: `${must} a paddock of its own, ${got} as for “${other.name}”` }];
+    return other ? [{ cell, sentence: words.placeTaken(cell, got, other.name) }] : [];
   });
 }

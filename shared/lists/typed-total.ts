@@ -1,5 +1,6 @@
 import { cellOnTab } from '../block/cell-on-tab';
 import type { RowReader } from './read-list-cell';
+import * as words from './words';
 
 /** Fewer rows may add up to the last one by chance. Judgement. */
 const FEWEST_ROWS = 3;
@@ -22,7 +23,5 @@ export function typedTotalNotes(
   const above = amounts.slice(0, last).reduce((sum, one) => sum + one, 0);
   if (Math.abs(amount - above) > ROUNDING * above) return [];
   const cell = cellOnTab(reader.tab.name, reader.row, column);
-  return [
-    `${cell}: “${item.name}” is as much as all rows above it together. If it adds them up, call it “Total”, for it is read like the others now.`,
-  ];
+  return [words.maybeTotal(cell, item.name)];
 }

@@ -5,6 +5,7 @@ import type { UnitSystem } from '../units/units';
 import { headingDoubt } from './heading-unit';
 import { FIELD_QUANTITIES } from './headings';
 import { FIELD_LABELS, type GroupField, type ListOf, type ListProblem, type PaddockField } from './model';
+import * as words from './words';
 
 /** Units that every grower of either system knows how to write into a heading. */
 const TO_WRITE: Readonly<Record<ListQuantity, string>> = {
@@ -37,11 +38,11 @@ export function unitDoubts(
     const heading = JSON.stringify(text.trim().replace(/\s+/g, ' '));
     if (doubt.kind === 'unit') {
       const unit = JSON.stringify(doubt.text);
-      const sentence = `${cell}: the unit ${unit} in ${heading} is not known for ${FIELD_LABELS[field]}; write ${TO_WRITE[quantity]}`;
+      const sentence = words.unknownUnit(cell, unit, heading, FIELD_LABELS[field], TO_WRITE[quantity]);
       problems.push({ cell, sentence });
     } else {
       const read = farmUnit(quantity, system);
-      notes.push(`${cell}: ${heading} names no unit that is known here; its numbers are read in ${read}.`);
+      notes.push(words.noUnit(cell, heading, read));
     }
   }
   return { problems, notes };

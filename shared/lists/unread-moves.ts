@@ -2,6 +2,7 @@ import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
 import type { FoundList } from './model';
 import { isAbout } from './weighings';
+import * as words from './words';
 
 /** Says where moves of the groups seem to be written down, which are not read, where their list does not say where they stand. */
 export function unreadMoves(
@@ -16,6 +17,6 @@ export function unreadMoves(
   });
   return logs.map(({ tab, headingRow, columns }) => {
     const cell = cellOnTab(tab, headingRow, columns.name ?? 1);
-    return `${cell}: the moves here are not read. Write where each group stands now, and since when, into columns “Paddock” and “Since” of the group list.`;
+    return words.movesNotRead(cell);
   });
 }

@@ -1,6 +1,7 @@
 import { cellOnTab } from '../block/cell-on-tab';
 import { firstFew } from '../block/first-few';
 import type { GrowerList, ListSource } from './model';
+import * as words from './words';
 
 /** Built-ins that cell functions may not depend on (Google's guide to custom functions; RANDARRAY from memory). */
 export const NEW_EACH_TIME = /\b(NOW|RAND|RANDBETWEEN|RANDARRAY)\s*\(/i;
@@ -16,7 +17,5 @@ export function volatileFiguresNotes({ tab, list }: ListSource<GrowerList>): rea
         .map((column) => cellOnTab(list.tab, list.firstRow + i, column)),
     );
   if (cells.length === 0) return [];
-  return [
-    `Google Sheets gives our formulas no figure that is worked out with NOW or RAND, and shows an error there. Type the number: ${firstFew(cells)}.`,
-  ];
+  return [words.volatile(firstFew(cells))];
 }

@@ -4,6 +4,7 @@ import { groupWeightOn } from '../plan/group-weights';
 import { plainNumber } from '../refusals';
 import { fromInside, symbolOf, type UnitSystem } from '../units/units';
 import type { ReadGroup } from './model';
+import * as words from './words';
 
 export interface NotedSeason {
   readonly start: Day;
@@ -26,32 +27,24 @@ const MOST_GAIN_KG = 1.4;
 export function weighingNotes(group: ReadGroup, tab: string, season: NotedSeason): string[] {
   const { name, weighedOn, weightKg, dailyGainKg, cells } = group;
   const { start, end, today, system, isUnderWay } = season;
-  const words = (kg: number, quantity: 'mass' | 'massPerDay'): string =>
+  const said = (kg: number, quantity: 'mass' | 'massPerDay'): string =>
     `${plainNumber(fromInside(kg, quantity, system), 3)} ${symbolOf(quantity, system)}`;
   if (weightKg > HEAVIEST_KG) {
-    return [
-      `${cellBefore(tab, cells.weight)}“${name}” weighs ${words(weightKg, 'mass')} a pig. Check that it is the weight of one pig, and its unit.`,
-    ];
+    return [words.heavyPig(cellBefore(tab, cells.weight), name, said(weightKg, 'mass'))];
   }
   const notes: string[] = [];
   if (dailyGainKg !== undefined && dailyGainKg > MOST_GAIN_KG) {
-    notes.push(
-      `${cellBefore(tab, cells.dailyGain)}“${name}” gains ${words(dailyGainKg, 'massPerDay')}, more than growing pigs do. Check the number and its unit.`,
-    );
+    notes.push(words.fastGain(cellBefore(tab, cells.dailyGain), name, said(dailyGainKg, 'massPerDay')));
   }
   const from = Math.max(group.from ?? group.standsIn?.since ?? start, start);
-  const weighed = `${cellBefore(tab, cells.weighedOn)}“${name}” was weighed on ${isoFromDay(weighedOn)}`;
+  const weighed = words.wasWeighed(cellBefore(tab, cells.weighedOn), name, isoFromDay(weighedOn));
   const isFar = weighedOn > today || weighedOn >= end || weighedOn - from > FAR_DAYS;
   const isAhead = weighedOn > from && (isFar || !isUnderWay);
   if (isAhead) {
-    notes.push(
-      `${weighed}, after it comes in (${isoFromDay(from)}). Check the date: weight, feed and water before the weighing are not known.`,
-    );
+    notes.push(words.weighedAfter(weighed, isoFromDay(from)));
   } else if (from - weighedOn > FAR_DAYS) {
-    const then = words(groupWeightOn(group, from), 'mass');
-    notes.push(
-      `${weighed}, long before it comes in (${isoFromDay(from)}), and is taken to weigh ${then} by then. Check the date, or weigh again.`,
-    );
+    const then = said(groupWeightOn(group, from), 'mass');
+    notes.push(words.weighedLongBefore(weighed, isoFromDay(from), then));
   }
   return notes;
 }
