@@ -118,7 +118,7 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     (standing.values[row] as unknown[])[1] = 77;
     (standing.formulas[row] as string[])[1] = '';
     await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
-    await page.getByText(/You typed over cells of the table; that stays: B\d+ \(77\)/).waitFor();
+    await page.getByText(/What you typed over cells of the table stays: B\d+ \(77\)/).waitFor();
     await page.getByRole('button', { name: 'Put ours back' }).click();
     await page.getByText(/Ours stands again in place of what you had typed: B\d+ \(77\)/).waitFor();
     expect(sheet.written.pop()?.cells[row]?.[1]).toMatchObject({ k: 'f' });
