@@ -4,6 +4,7 @@ import { READ_AGAIN } from '../block/words';
 // What has changed since the file was read
 export const tabGone = (tab: string): string =>
   `There is no tab named “${tab}” any more. Read the spreadsheet again.`;
+export const NO_TABLE = 'There is no rotation table yet. Choose “Plan the moves” first.';
 export const TABLE_GONE = 'The table is gone from the file. Press “Read the spreadsheet again”.';
 export const meanwhileStands = (tab: string): string =>
   `Meanwhile a table of this kind already stands on “${tab}”. ${READ_AGAIN}`;
@@ -27,6 +28,8 @@ export const oneOfThese = (label: string, options: string, got: string): string 
 export const mustBeNumber = (cell: string, label: string, got: string): string =>
   `${cell}: ${label} must be a number, got ${got}`;
 export const leftOutTotals = (cells: string): string => `Left out as totals: ${cells}.`;
+
+export const ENDS_AFTER = 'The season must end after it starts.';
 
 // Rows below a table
 /** Tables are read back by these two, so they stay as they are. */

@@ -1,3 +1,4 @@
+import { TOO_MANY_CALLS } from '../../shared/block/words';
 import { withoutStop } from '../../shared/core/without-stop';
 import { Told } from './port';
 import * as words from './words';
@@ -21,7 +22,7 @@ export function failureSentence(error: unknown): string {
     return words.notAllowed(message);
   }
   if (/too many|quota|limit exceeded|rate/i.test(message)) {
-    return words.SLOW_DOWN;
+    return TOO_MANY_CALLS;
   }
   if (/execution time|timed out|timeout/i.test(message)) {
     return words.TOOK_TOO_LONG;

@@ -68,7 +68,6 @@ export const TYPED_COLUMNS =
   'These cells belong to a table with typed columns, which takes no formats. In its menu choose Table > Convert to unformatted data, or take another place.';
 export const notAllowed = (message: string): string =>
   `Google did not allow it (${message}). Choose something in the menu Sounder Sheet and allow access. If you can only view this file, ask its owner for edit access or make a copy.`;
-export const SLOW_DOWN = 'Too many calls in a short time, says Google. Wait a minute and try again.';
 export const TOOK_TOO_LONG =
   'It took too long and Google stopped it. Close other files with scripts and try again.';
 export const refused = (message: string): string =>

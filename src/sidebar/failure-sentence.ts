@@ -1,4 +1,6 @@
 /** Turns what a failed call to the script left behind into a sentence that says what to do. */
+
+import { TOO_MANY_CALLS } from '../../shared/block/words';
 import { withoutStop } from '../../shared/core/without-stop';
 import * as words from './words';
 
@@ -47,7 +49,7 @@ const CAUSES: readonly Cause[] = [
   },
   {
     sign: /too many (times|scripts|requests)|rate limit|quota/i,
-    sentence: words.TOO_OFTEN,
+    sentence: TOO_MANY_CALLS,
   },
   {
     sign: /server error|internal error|service .*unavailable/i,

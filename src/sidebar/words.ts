@@ -31,7 +31,6 @@ export const PROTECTED =
 export const OTHER_VERSION = `This page and the spreadsheet’s script are of different versions. Reload the spreadsheet, then ${REOPEN}.`;
 export const TOO_SLOW =
   'The spreadsheet took too long. Wait a minute and try again; a smaller list or fewer open tabs helps.';
-export const TOO_OFTEN = 'Too many calls in a short time, says Google. Wait a minute and try again.';
 export const GOOGLES_FAULT = 'The fault is on Google’s side. Wait a little and try again.';
 export const CONNECTION_LOST =
   'The connection to the spreadsheet was lost. Check the internet connection, then try again; if it stays lost, reload the spreadsheet.';

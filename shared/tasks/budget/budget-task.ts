@@ -8,6 +8,7 @@ import { type GrowerLists, growerLists } from '../grower-lists';
 import { type StandingRotation, standingRotation } from '../rotation/rotation-standing';
 import { insideSettings } from '../settings';
 import type { Sources, Task } from '../task';
+import { ENDS_AFTER } from '../words';
 import { BUDGET_BLOCK, type BudgetPlan, budgetBlock, type LoadNotes } from './budget-block';
 import type { BudgetStay } from './budget-model';
 import { BUDGET_SETTINGS } from './budget-settings';
@@ -168,7 +169,7 @@ function readSeason(
 ): { start: Day; end: Day; daysOn: number } | { problem: string } {
   const [start, end] = [dayFromIso(typed.start), dayFromIso(typed.end)];
   if (start === undefined || end === undefined) return { problem: words.NO_SEASON };
-  if (end <= start) return { problem: words.ENDS_BEFORE };
+  if (end <= start) return { problem: ENDS_AFTER };
   const daysOn = readAmount(typed.daysOn, comma);
   const days = 'problem' in daysOn ? undefined : daysOn.value;
   if (days === undefined || !Number.isInteger(days) || days < 1) {

@@ -11,7 +11,6 @@ export const earlierStays = (tab: string, last: string): string =>
 export const NO_STAY = 'There is no stay to count with.';
 export const tooManyStays = (most: number): string => `More than ${most} stays: choose longer ones.`;
 export const NO_SEASON = 'The season needs a first and a last day.';
-export const ENDS_BEFORE = 'The season must end after it starts.';
 export const badDaysOn = (typed: string): string =>
   `Days in a paddock must be a whole number from 1 up, got ${typed}.`;
 export const badMove = (tab: string, row: number): string =>

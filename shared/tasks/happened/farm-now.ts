@@ -6,6 +6,7 @@ import { herdOn } from '../../plan/herd-on';
 import type { OldRow, RotationSettings } from '../../table/model';
 import { type GrowerLists, growerLists } from '../grower-lists';
 import { type StandingRotation, standingRotation } from '../rotation/rotation-standing';
+import { NO_TABLE } from '../words';
 
 export interface FarmNow {
   readonly book: Book;
@@ -38,7 +39,7 @@ export function farmNow(book: Book): FarmNow | { readonly missing: readonly stri
   const old = standingRotation(book);
   const settings = old?.rotation.settings;
   if (!old || !settings) {
-    return { missing: ['There is no rotation table yet. Choose “Plan the moves” first.'] };
+    return { missing: [NO_TABLE] };
   }
   const lists = growerLists(book, settings.unitSystem, {}, settings.lists);
   const problems = [...old.rotation.problems, ...lists.problems].map(({ sentence }) => sentence);

@@ -10,13 +10,12 @@ import { standingOf } from '../standing';
 import type { FarmNow } from './farm-now';
 import { type Happened, NotRecorded, type Typing } from './happened';
 import { cardOf, dayTyped } from './moves-typed';
-
-export const NO_LOG = 'There is no herd log yet.';
+import * as words from './words';
 
 /** The row that the herd log's own form makes, and a first one of the group where it has none, in blank rows of it. */
 export function herdTyped(farm: FarmNow, happened: Happened): Typing[] {
   const standing = standingOf(farm.book, HERD_BLOCK, 'down');
-  if (!standing) throw new NotRecorded(NO_LOG);
+  if (!standing) throw new NotRecorded(words.NO_LOG);
   const { group } = cardOf(farm, happened);
   const { head = '', weight = '', note = '' } = happened;
   refuseHerd(farm, happened, head.trim());
@@ -28,13 +27,12 @@ export function herdTyped(farm: FarmNow, happened: Happened): Typing[] {
     [CHANGE_LABELS.note]: note,
   });
   if (!form.plan) throw new NotRecorded(form.questions.join(' '), head.trim() === '' ? 'weight' : 'head');
-  if (head.trim() === '' && weight.trim() === '')
-    throw new NotRecorded('Give how many there are now, or what they weigh each.', 'head');
+  if (head.trim() === '' && weight.trim() === '') throw new NotRecorded(words.GIVE_ONE, 'head');
   const known = readHerd(standing.reading).rows.length;
   const fresh = form.plan.rows.slice(known);
   const { headings, sheetRows } = typedRows(standing.block, HERD_HEADINGS);
   if (headings.length === 0 || known + fresh.length > sheetRows.length) {
-    throw new NotRecorded('The herd log has no row left: write it anew first, under “Keep the herd log”.');
+    throw new NotRecorded(words.LOG_FULL);
   }
   const { tab, column } = standing.block.info;
   return fresh.flatMap((row, i) =>
@@ -54,19 +52,13 @@ function refuseHerd(farm: FarmNow, happened: Happened, head: string): void {
   const { group, moves } = cardOf(farm, happened);
   const day = dayTyped(happened);
   const listed = farm.lists.groups.find(({ name }) => nameKey(name) === nameKey(group));
-  if (!listed) throw new NotRecorded(`“${group}” is not in the group list any more.`, 'group');
+  if (!listed) throw new NotRecorded(words.groupGone(group), 'group');
   const came = listed.from ?? moves[0]?.inDay;
   if (head !== '' && came !== undefined && day < came) {
-    throw new NotRecorded(
-      `${group} came in on ${isoFromDay(came)}: a head from a day before that changes nothing. What the list says holds until then.`,
-      'day',
-    );
+    throw new NotRecorded(words.beforeItCame(group, isoFromDay(came)), 'day');
   }
   const later = moves.filter(({ inDay, out }) => inDay! >= day || (out !== undefined && out > day));
   const last = later[later.length - 1];
   if (head !== '0' || happened.allGone || !last) return;
-  throw new NotRecorded(
-    `${group} still has moves, the last into ${last.paddock} on ${isoFromDay(last.inDay!)}. If all of them have gone, say so below.`,
-    'head',
-  );
+  throw new NotRecorded(words.stillHasMoves(group, last.paddock, isoFromDay(last.inDay!)), 'head');
 }

@@ -18,13 +18,13 @@ import { SKIPPED } from '../../table/skipped';
 import type { Card, FarmNow } from './farm-now';
 import { type Happened, NotRecorded, type Typing } from './happened';
 import { rotationCell } from './rotation-cells';
+import * as words from './words';
 
 export function movedTyped(farm: FarmNow, happened: Happened): Typing[] {
   const card = cardOf(farm, happened);
   const day = dayTyped(happened);
   if (day > farm.today) {
-    const must = `The day must be ${isoFromDay(farm.today)} or before, got ${isoFromDay(day)}`;
-    throw new NotRecorded(`${must}: a move is recorded once it has happened.`, 'day');
+    throw new NotRecorded(words.dayOrBefore(isoFromDay(farm.today), isoFromDay(day)), 'day');
   }
   const planned = happened.move === '' ? undefined : moveOf(card, happened);
   const paddock = listedPaddock(farm, happened.paddock || planned?.paddock).name;
@@ -43,24 +43,14 @@ export function notYetTyped(farm: FarmNow, happened: Happened): Typing[] {
   const move = moveOf(card, happened);
   const stay = card.moves[card.moves.indexOf(move) - 1];
   if (!stay) {
-    throw new NotRecorded(
-      `${card.group} has not come in yet: the day on which it does stands in your group list.`,
-      'move',
-    );
+    throw new NotRecorded(words.notInYet(card.group), 'move');
   }
   const day = dayTyped(happened);
   const earliest = Math.max(farm.today, stay.inDay! + 1);
   if (day < earliest)
-    throw new NotRecorded(
-      `The new day must be ${isoFromDay(earliest)} or later, got ${isoFromDay(day)}.`,
-      'day',
-    );
+    throw new NotRecorded(words.newDayOrLater(isoFromDay(earliest), isoFromDay(day)), 'day');
   const { seasonEnd } = farm.settings.rules;
-  if (day >= seasonEnd)
-    throw new NotRecorded(
-      `The season ends on ${isoFromDay(seasonEnd)}: the new day must be before it.`,
-      'day',
-    );
+  if (day >= seasonEnd) throw new NotRecorded(words.seasonEnds(isoFromDay(seasonEnd)), 'day');
   const came = stay.movedIn === undefined ? [typing(farm, stay, 'movedIn', date(stay.inDay!))] : [];
   return [...came, typing(farm, stay, 'days', number(day - stay.inDay!, '0'))];
 }
@@ -68,7 +58,7 @@ export function notYetTyped(farm: FarmNow, happened: Happened): Typing[] {
 export function coverTyped(farm: FarmNow, happened: Happened): Typing[] {
   const { moves, at } = cardOf(farm, happened);
   const stay = moves.slice(0, at ? moves.indexOf(at) + 1 : 0).find(({ id }) => id === happened.move);
-  if (!stay) throw new NotRecorded('Choose the stay that the cover was left by.', 'move');
+  if (!stay) throw new NotRecorded(words.CHOOSE_STAY, 'move');
   return [typing(farm, stay, 'cover', number(coverOf(farm, happened.cover ?? ''), '0%'))];
 }
 
@@ -76,7 +66,7 @@ export function coverTyped(farm: FarmNow, happened: Happened): Typing[] {
 export function asPlannedTyped(farm: FarmNow): Typing[] {
   const due = farm.cards.flatMap(({ open }) => open.filter(({ inDay }) => inDay! <= farm.today).slice(-1));
   if (due.length === 0) {
-    throw new NotRecorded('Every move up to today has its day already: nothing is to be written.');
+    throw new NotRecorded(words.ALL_DAYS_THERE);
   }
   return due.map((move) => typing(farm, move, 'movedIn', date(move.inDay!)));
 }
@@ -90,41 +80,38 @@ export function dayTyped({ day = '' }: Happened): Day {
 export function cardOf({ cards }: FarmNow, { group = '' }: Happened): Card {
   const card = cards.find((one) => nameKey(one.group) === nameKey(group));
   if (card) return card;
-  throw new NotRecorded(`“${group}” is neither in the group list nor in the rotation table.`, 'group');
+  throw new NotRecorded(words.groupUnknown(group), 'group');
 }
 
 /** The open move that is meant. */
 function moveOf({ group, moves, open }: Card, { move }: Happened): OldRow {
   const first = open[0];
-  if (!first) throw new NotRecorded(`No move of ${group} is planned. Nothing was written.`, 'move');
+  if (!first) throw new NotRecorded(words.noMove(group), 'move');
   const found = moves.slice(moves.indexOf(first)).find(({ id }) => id === move);
   if (!found) throw new NotRecorded('Choose the move.', 'move');
   if (found.movedIn === undefined) return found;
-  throw new NotRecorded(`${moveName(found)} has a day already.`, 'move');
+  throw new NotRecorded(words.hasDay(moveName(found)), 'move');
 }
 
 export function listedPaddock({ lists }: FarmNow, name = ''): ReadPaddock {
   const listed = lists.paddocks.find((one) => nameKey(one.name) === nameKey(name));
   if (listed) return listed;
-  throw new NotRecorded(`“${name}” is not in your paddock list.`, 'paddock');
+  throw new NotRecorded(words.notInPaddocks(name), 'paddock');
 }
 
 function refuseDay({ settings }: FarmNow, card: Card, planned: OldRow | undefined, day: Day): void {
   const { group, at, isRecorded, moves, open } = card;
   if (at && isRecorded && day <= at.inDay!) {
-    const came = `${group} came to ${at.paddock} on ${isoFromDay(at.inDay!)}`;
-    throw new NotRecorded(`${came}: the day must be after that, got ${isoFromDay(day)}.`, 'day');
+    const came = isoFromDay(at.inDay!);
+    throw new NotRecorded(words.dayAfter(group, at.paddock, came, isoFromDay(day)), 'day');
   }
   if (!planned) return;
   const between = open.find((move) => moves.indexOf(move) < moves.indexOf(planned) && move.inDay! >= day);
   if (between) {
-    throw new NotRecorded(
-      `${moveName(between)} comes before it. If that move was left out, record first that it was skipped.`,
-      'move',
-    );
+    throw new NotRecorded(words.comesBefore(moveName(between)), 'move');
   }
   const fault = movedInFault({ ...planned, movedIn: day }, [], settings.rules);
-  if (fault) throw new NotRecorded(`The day must be ${fault}, got ${isoFromDay(day)}.`, 'day');
+  if (fault) throw new NotRecorded(words.dayMustBe(fault, isoFromDay(day)), 'day');
 }
 
 function refuseTaken({ cards }: FarmNow, own: Card, paddock: string, day: Day): void {
@@ -132,11 +119,8 @@ function refuseTaken({ cards }: FarmNow, own: Card, paddock: string, day: Day): 
     const { group, at, hasLeft, isRecorded } = card;
     if (card === own || !at || nameKey(at.paddock) !== nameKey(paddock)) continue;
     if (at.inDay! > day || (hasLeft && at.out! <= day)) continue;
-    const how = isRecorded ? '' : ' as planned, no day typed';
-    throw new NotRecorded(
-      `${group} stands in ${at.paddock} since ${isoFromDay(at.inDay!)}${how}. Two groups cannot stand in one paddock: record first where ${group} went.`,
-      'paddock',
-    );
+    const since = isoFromDay(at.inDay!);
+    throw new NotRecorded(words.standsAlready(group, at.paddock, since, isRecorded), 'paddock');
   }
 }
 
@@ -156,10 +140,7 @@ function unplanned(farm: FarmNow, { group }: Card, paddock: string, day: Day): T
   const tab = farm.book.tabs.find(({ name }) => name === info.tab)!;
   const taken = COLUMNS.findIndex((_, c) => isFilled(tab, row - 1, info.column - 1 + c));
   if (row < info.row || taken >= 0) {
-    throw new NotRecorded(
-      'The row under the moves is not free: write the table anew first, under “Plan the moves”.',
-      'move',
-    );
+    throw new NotRecorded(words.NO_FREE_ROW, 'move');
   }
   const move = { group, paddock, inDay: day, sheetRow: row };
   return (['group', 'paddock', 'movedIn'] as const).map((key) =>
@@ -175,7 +156,7 @@ function typing(farm: FarmNow, move: Move, key: ColumnKey, after: BlockCell): Ty
   if (cell) return { what: `${label} of ${moveName(move)}`, cell };
   const { tab, row: top, column: left } = farm.old.block.info;
   const table = cellOnTab(tab, top, left);
-  throw new NotRecorded(`The rotation table at ${table} has no column “${label}” any more.`);
+  throw new NotRecorded(words.columnGone(table, label));
 }
 
 /** A share of one, from percent. */
@@ -185,5 +166,5 @@ function coverOf({ book }: FarmNow, typed: string): number {
   const share = typed.trim().endsWith('%') ? value : value / 100;
   const isClear = typed.trim().endsWith('%') || value === 0 || value > 1;
   if (isClear && share >= 0 && share <= 1) return share;
-  throw new NotRecorded(`Cover left must be in percent, from 0 to 100, got ${typed || 'nothing'}.`, 'cover');
+  throw new NotRecorded(words.coverMust(typed || 'nothing'), 'cover');
 }

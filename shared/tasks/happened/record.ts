@@ -1,9 +1,9 @@
-import { READ_AGAIN } from '../../block/words';
 import type { CellChange } from '../../contract';
 import { type Port, readBook } from '../run-task';
 import { farmNow } from './farm-now';
 import type { Happened } from './happened';
 import { typedFor } from './typed-for';
+import * as words from './words';
 
 /**
  * Types what has happened into the sheet, out of what stands there now. `seen`: the cells as they were shown; where they
@@ -19,8 +19,7 @@ export async function record(
   const read = typedFor(farm, happened);
   if ('problem' in read) throw new Error(`${read.problem} Nothing was written.`);
   const cells = read.typed.map(({ cell }) => cell);
-  if (seen && JSON.stringify(seen) !== JSON.stringify(cells))
-    throw new Error(`The sheet was changed after the page had read it. ${READ_AGAIN}`);
+  if (seen && JSON.stringify(seen) !== JSON.stringify(cells)) throw new Error(words.CHANGED_SINCE);
   await port('changeCells', { cells });
   return cells;
 }

@@ -6,6 +6,7 @@ import { type ShutDays, shutCells } from '../shut-cells';
 import type { FarmNow } from './farm-now';
 import { type Happened, NotRecorded, type Typing } from './happened';
 import { dayTyped, listedPaddock } from './moves-typed';
+import * as words from './words';
 
 /** The list has room for one such time of each paddock. */
 export function shutTyped(farm: FarmNow, happened: Happened): Typing[] {
@@ -18,19 +19,16 @@ function shutDays({ today, cards }: FarmNow, happened: Happened, { name, ...list
   const { until: typed = '' } = happened;
   const shutUntil = dayFromIso(typed);
   if (typed !== '' && (shutUntil === undefined || shutUntil < shutFrom))
-    throw new NotRecorded(`The last day must be ${isoFromDay(shutFrom)} or later, got ${typed}.`, 'until');
+    throw new NotRecorded(words.lastDayMust(isoFromDay(shutFrom), typed), 'until');
   const there = cards.find(({ at, hasLeft }) => !hasLeft && at && nameKey(at.paddock) === nameKey(name));
   if (there && shutFrom <= today) {
-    throw new NotRecorded(
-      `${there.group} stands in ${name} since ${isoFromDay(there.at!.inDay!)}: record first where it went.`,
-      'paddock',
-    );
+    throw new NotRecorded(words.standsThere(there.group, name, isoFromDay(there.at!.inDay!)), 'paddock');
   }
   const { shutFrom: from = listed.shutUntil, shutUntil: until = Infinity } = listed;
   const isAhead = from !== undefined && until >= today;
   if (isAhead && ((shutUntil ?? Infinity) < from || until < shutFrom)) {
     throw new NotRecorded(
-      `Your list says already that ${name} is shut from ${isoFromDay(from)}${until < Infinity ? ` to ${isoFromDay(until)}` : ''}, and it has room for one such time: record this one once that is over, or clear those days.`,
+      words.shutAlready(name, isoFromDay(from), until < Infinity ? isoFromDay(until) : undefined),
       'day',
     );
   }

@@ -4,6 +4,7 @@ import { readAmount } from '../../locale/read-amount';
 import type { PlanRules, RestRule } from '../../plan/model';
 import { EVENNESS } from '../../table/settings-rows';
 import { toInside, type UnitSystem } from '../../units/units';
+import { ENDS_AFTER } from '../words';
 import type { RulesForm } from './rules-form';
 import * as words from './words';
 
@@ -33,7 +34,7 @@ export function readRules(form: RulesForm, system: UnitSystem, comma: boolean): 
   };
   const seasonStart = day('seasonStart');
   const seasonEnd = day('seasonEnd');
-  if (seasonEnd <= seasonStart) problems.seasonEnd = words.ENDS_AFTER;
+  if (seasonEnd <= seasonStart) problems.seasonEnd = ENDS_AFTER;
   else if (seasonEnd - seasonStart > MOST_DAYS) problems.seasonEnd = words.THREE_YEARS;
   const rest = readRest(form, number);
   const shortestStayDays = number('shortest', form.shortest, { min: 1, max: MOST_DAYS, whole: true });

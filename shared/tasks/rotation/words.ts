@@ -1,7 +1,6 @@
 /** The sentences of the rotation: what is wrong, what is missing, what the button says. */
 // The rules
 export const BE_A_DATE = 'Must be a date.';
-export const ENDS_AFTER = 'The season must end after it starts.';
 export const THREE_YEARS = 'The season must be three years or less.';
 export const asLongAs = (shortest: string, longest: string): string =>
   `Must be as long as the shortest stay (${shortest}) or longer, got ${longest}.`;

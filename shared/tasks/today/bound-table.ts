@@ -5,6 +5,7 @@ import { nameKey } from '../../lists/read-list-cell';
 import { type ColumnKey, columnOfHeading } from '../../table/columns';
 import { SETTING_LABELS } from '../../table/settings-rows';
 import type { UnitSystem } from '../../units/units';
+import * as words from './words';
 
 const NEEDED = [
   'group',
@@ -44,11 +45,11 @@ export function boundTable({ info, values }: BlockContent): BoundTable | { reado
   const at = values.findIndex((row) => NEEDED.every((key) => row.some((cell) => means(cell, key))));
   if (at < 0) {
     return {
-      problem: `The rotation table on “${info.tab}” lacks headings that today’s page looks for. Write the table anew first.`,
+      problem: words.lacksHeadings(info.tab),
     };
   }
   if (info.tab.includes("'")) {
-    return { problem: `Give the tab “${info.tab}” a name without an apostrophe first: formulas look there.` };
+    return { problem: words.noApostrophe(info.tab) };
   }
   const columnOf = (key: BoundColumn): number => values[at]!.findIndex((cell) => means(cell, key));
   const [top, bottom] = [info.row + at + 1, info.row + info.rows - 1 + SPARE_ROWS];

@@ -18,6 +18,7 @@ import { fromInside, symbolOf } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import type { BoundTable } from './bound-table';
 import { BOX_COLUMN, TICK } from './tick-words';
+import * as words from './words';
 import {
   addWorkingHeadings,
   addWorkingRow,
@@ -33,15 +34,13 @@ const WHOLE = '#,##0';
 const WIDTHS = [116, 104, 140];
 const COLOURS = { late: '#f4cccc', today: '#fff2cc' } as const;
 const ROWS_A_CARD = 15;
-const HINT = 'Tick Moved when a group has moved: the day goes into the rotation table.';
-const STILL_TICKED = 'Ticked: if it stays, nothing was written. Type the day.';
 const LATE = 'Late';
 
 export function todayBlock(table: TodayTable, origin: Origin): ComposedBlock {
   const draft = draftBlock(origin);
   const workingTop = origin.row + 3 + ROWS_A_CARD * table.groups.length + REMINDERS.length + 3;
   draft.add([text(TITLES.today), formula('=TODAY()', DAY)], 'title');
-  draft.add([text(HINT)], 'muted');
+  draft.add([text(words.TICK)], 'muted');
   const warning = draft.add([formula(outOfDate(table, draft, workingTop))], 'plain', 'out of date');
   colour(draft, warning, `${draft.fixed(warning, 0)}<>""`, COLOURS.late);
   const cards = table.groups.map((group, g) => ({
@@ -144,11 +143,11 @@ function atEntry(table: BoundTable, at: WorkingAt): string {
 function toDoFormula(at: WorkingAt, box: string, hasLeft: string): string {
   const late = `(TODAY()-${at('Next day')})`;
   const rules: readonly (readonly [when: string, says: string])[] = [
-    [`${box}=TRUE`, `"${STILL_TICKED}"`],
-    [hasLeft, '"The moves of this group are over."'],
-    [`${at(TICK.next)}+${at('At')}=0`, '"No move of this group is planned."'],
+    [`${box}=TRUE`, `"${words.TICK_STAYS}"`],
+    [hasLeft, `"${words.MOVES_OVER}"`],
+    [`${at(TICK.next)}+${at('At')}=0`, `"${words.NO_MOVE}"`],
     [`${at('Without a day')}>1`, `"${LATE}: "&${at('Without a day')}&" moves up to today have no day."`],
-    [`${at(TICK.next)}=0`, '"Last stay: no move after it."'],
+    [`${at(TICK.next)}=0`, `"${words.LAST_STAY}"`],
     [`${late}>1`, `"${LATE} by "&${late}&" days: move, or type the day."`],
     [`${late}=1`, `"${LATE} by a day: move, or type the day."`],
     [`${late}=0`, '"Move today."'],

@@ -4,6 +4,7 @@ import { growerLists } from '../grower-lists';
 import { herdSource } from '../herd/herd-log';
 import { standingRotation } from '../rotation/rotation-standing';
 import type { Task } from '../task';
+import { NO_TABLE } from '../words';
 import { type BoundTable, boundTable } from './bound-table';
 import { TODAY_BLOCK } from './tick-words';
 import { todayBlock } from './today-block';
@@ -17,9 +18,7 @@ export const TODAY_TASK: Task<TodayTable> = {
   read: (book, answers) => {
     const ask = asking(book, answers, TODAY_BLOCK);
     const block = standingRotation(book)?.block;
-    const table = block
-      ? boundTable(block)
-      : { problem: 'There is no rotation table yet. Choose “Plan the moves” first: today’s page reads it.' };
+    const table = block ? boundTable(block) : { problem: NO_TABLE };
     if ('problem' in table) ask.wrong([table.problem]);
     const form = ask.form(() => withLog(table as BoundTable, herdSource(book)), {}, {});
     // What is wrong in a list leaves figures of the page blank.

@@ -13,6 +13,7 @@ import { keyFormula } from '../../table/move-formulas';
 import type { Draft } from '../draft-block';
 import type { BoundColumn, BoundTable } from './bound-table';
 import { TICK } from './tick-words';
+import * as words from './words';
 
 const DAY = 'yyyy-mm-dd';
 const WHOLE = '0';
@@ -107,7 +108,7 @@ export function addWorkingRow(draft: Draft, table: TodayTable, group: string, ca
 
 export function addWorkingHeadings(draft: Draft): void {
   draft.add([BLANK]);
-  draft.add([text('Worked out from the rotation table; nothing is typed here.')], 'muted');
+  draft.add([text(words.WORKED_OUT)], 'muted');
   draft.add(WORKING_HEADINGS.map(text), 'muted');
 }
 

@@ -3,8 +3,8 @@ import type { Card, FarmNow } from '../../../../shared/tasks/happened/farm-now';
 import type { Happened, What } from '../../../../shared/tasks/happened/happened';
 import { Button } from '../../parts/button';
 import { count } from '../../parts/day-words';
-import { nextWords, standsWords } from './card-words';
 import { startsWith } from './starts-with';
+import * as words from './words';
 
 interface Props {
   readonly farm: FarmNow;
@@ -35,10 +35,10 @@ export function CardView({ farm, card, open, onToggle, children }: Props) {
     <section aria-label={group}>
       <h2>{group}</h2>
       <p>
-        {standsWords(card)}
+        {words.standsWords(card)}
         {head !== undefined && ` ${count(head, 'pig')}.`}
       </p>
-      {next ? <p>{nextWords(card, farm.today)}</p> : <p>No move is planned.</p>}
+      {next ? <p>{words.nextWords(card, farm.today)}</p> : <p>{words.NO_MOVE_PLANNED}</p>}
       <div class="offers">
         {starts.map(({ what, text }) => (
           <Button

@@ -4,9 +4,9 @@ import type { CellChange } from '../../../../shared/contract';
 import { nameKey } from '../../../../shared/lists/read-list-cell';
 import type { Card, FarmNow } from '../../../../shared/tasks/happened/farm-now';
 import type { Happened } from '../../../../shared/tasks/happened/happened';
-import { NO_LOG } from '../../../../shared/tasks/happened/herd-typed';
 import { record } from '../../../../shared/tasks/happened/record';
 import { typedFor, typingWords } from '../../../../shared/tasks/happened/typed-for';
+import { NO_LOG } from '../../../../shared/tasks/happened/words';
 import { HERD_TASK } from '../../../../shared/tasks/herd/herd-task';
 import { writeTask } from '../../../../shared/tasks/run-task';
 import { symbolOf } from '../../../../shared/units/units';
@@ -18,6 +18,7 @@ import { useReread } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
 import { PlanAfter } from './plan-after';
+import * as words from './words';
 
 interface Props {
   readonly farm: FarmNow;
@@ -136,7 +137,7 @@ function Fields({ farm, happened, set, problemOf }: FieldsProps) {
           {moveField('After the stay in', begun(card))}
           <InputField
             label="Cover left (%)"
-            hint="How much of the ground is still covered by plants or litter, by eye."
+            hint={words.COVER_NOTE}
             value={happened.cover ?? ''}
             problem={problemOf('cover')}
             onChange={(cover) => set({ cover })}
@@ -151,7 +152,7 @@ function Fields({ farm, happened, set, problemOf }: FieldsProps) {
           <InputField
             type="date"
             label="Shut up to"
-            hint="The last day; blank for the rest of the season. This goes into your own paddock list."
+            hint={words.SHUT_NOTE}
             value={happened.until ?? ''}
             problem={problemOf('until')}
             onChange={(until) => set({ until })}
@@ -171,7 +172,7 @@ function HerdFields(props: FieldsProps & { children: ComponentChildren }) {
       {children}
       <InputField
         label="Head from then on"
-        hint="Sold, died, joined: how many there are now."
+        hint={words.HEAD_NOTE}
         value={happened.head ?? ''}
         problem={problemOf('head')}
         onChange={(head) => set({ head })}
@@ -183,7 +184,7 @@ function HerdFields(props: FieldsProps & { children: ComponentChildren }) {
             checked={happened.allGone === true}
             onChange={(event) => set({ allGone: event.currentTarget.checked })}
           />
-          All of them have gone: their moves to come fall away
+          {words.ALL_GONE}
         </label>
       )}
       <InputField
@@ -222,7 +223,7 @@ function BeginLog({ farm }: { farm: FarmNow }) {
     });
   return (
     <div class="answer">
-      <p>Heads and weights go into a herd log, a tab of its own. It begins with what your group list says.</p>
+      <p>{words.LOG_NOTE}</p>
       <Button kind="main" disabled={work.busy} onPress={begin}>
         {work.busy ? 'Writing…' : 'Begin the herd log'}
       </Button>

@@ -15,6 +15,7 @@ import { ask, writesSoFar } from '../../server';
 import { CardView } from './card-view';
 import { HappenedForm } from './happened-form';
 import { startsWith } from './starts-with';
+import * as words from './words';
 
 /** What was recorded last, here or before this task was opened again; `at`: how much was written by then. */
 let last:
@@ -84,12 +85,7 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
       ))}
       <h2>The whole farm</h2>
       {whole('shut', 'A paddock is shut')}
-      <p class="hint">
-        All of this can be typed as well, also on the phone: the day, or the word skipped, under Moved in;
-        another paddock; Days of the stay; Cover left; a row of the herd log; a move that nobody planned in
-        the blank row under the moves. A move without a day counts as done once a later one of its group has
-        one. Write the table anew (“Plan the moves”) to plan the rest from what has happened.
-      </p>
+      <p class="hint">{words.BY_HAND}</p>
     </>
   );
 }

@@ -4,6 +4,8 @@ import { describeMoves } from '../../../../shared/table/describe-changes';
 import type { FarmNow } from '../../../../shared/tasks/happened/farm-now';
 import { seasonAfter } from '../../../../shared/tasks/happened/season-after';
 import { usePlan } from '../rotation/use-plan';
+import { notWorkedOut } from '../rotation/words';
+import * as words from './words';
 
 /** As many changes as are shown. Judgement. */
 const MOST = 4;
@@ -22,10 +24,10 @@ export function PlanAfter({ farm, cells }: { farm: FarmNow; cells: readonly Cell
 
 function changesIn(season: ReturnType<typeof seasonAfter>, planner: ReturnType<typeof usePlan>) {
   if ('missing' in season) return <p>{season.missing}</p>;
-  if (planner.problem) return <p>The plan could not be worked out: {planner.problem}</p>;
+  if (planner.problem) return <p>{notWorkedOut(planner.problem)}</p>;
   const { made, noPlan, stale } = planner;
   if (stale || (!made && !noPlan)) return <p aria-live="polite">Working out what changes…</p>;
-  if (!made || !season.rebuild) return <p>With this no plan is left: {noPlan?.score.join(' ')}</p>;
+  if (!made || !season.rebuild) return <p>{words.noPlanLeft(noPlan?.score.join(' '))}</p>;
   const changes = describeMoves(season.rebuild, made.plan);
   return (
     <>

@@ -6,7 +6,7 @@ import { TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { WithBook } from '../../parts/with-book';
-import { nextWords, standsWords } from '../happened/card-words';
+import { nextWords, standsWords } from '../happened/words';
 import * as words from './words';
 
 export function TodayPanel() {
@@ -28,11 +28,7 @@ function TodaySteps({ book }: { book: Book }) {
           <details class="rests">
             <summary>What stands on it, and its boxes</summary>
             <p>{words.WHAT_STANDS}</p>
-            <p>
-              Each group has a box <b>Moved</b>. Tick it on the day the group has moved: the day goes into
-              Moved in of its next move, and the tick goes. Where it cannot be said which move is meant, a
-              sentence stands beside the box and nothing is written.
-            </p>
+            <p>{words.BOXES}</p>
           </details>
         </>
       }
