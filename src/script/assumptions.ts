@@ -213,9 +213,9 @@ export const ASSUMPTIONS = [
   },
   {
     id: 'page',
-    says: 'Printing, downloads and a worker made from its own script work from the sidebar.',
+    says: 'The sidebar may run a script that it has unpacked itself; printing, downloads and a worker made from that script work there.',
     matters:
-      'printing the moves, saving a drawing, planning beside the page; without a worker it plans in slices',
+      'the sidebar, which else says that its script did not start; printing the moves, saving a drawing, planning beside the page; without a worker it plans in slices',
     sure: 'memory',
     source: MEMORY,
   },

@@ -1,10 +1,10 @@
 /** Builds the page from its sources and opens it at the sidebar's width beside a stand-in for the spreadsheet. */
 import { existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
-import { build } from 'esbuild';
 import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { expect } from 'vitest';
 import type { CallName } from '../../shared/contract';
+import { sidebarPage } from '../../src/generate/sidebar-page';
 import { unfold } from '../browser/unfold';
 
 const SIDEBAR = { width: 300, height: 700 };
@@ -22,22 +22,7 @@ export interface AnsweringSheet {
 
 /** The page as the build makes it, without minifying. */
 function pageText(): Promise<string> {
-  page ??= build({
-    entryPoints: ['src/sidebar/main.tsx'],
-    bundle: true,
-    write: false,
-    format: 'iife',
-    target: 'es2019',
-    jsx: 'automatic',
-    jsxImportSource: 'preact',
-  }).then(({ outputFiles }) =>
-    readFileSync('src/sidebar/index.html', 'utf8')
-      .replace('<!-- style -->', () => `<style>${readFileSync('src/sidebar/style.css', 'utf8')}</style>`)
-      .replace(
-        '<!-- script -->',
-        () => `<script>${outputFiles[0]?.text.replace(/<!--/g, '<\\!--')}</script>`,
-      ),
-  );
+  page ??= sidebarPage({ minify: false });
   return page;
 }
 
