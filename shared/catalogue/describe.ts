@@ -1,19 +1,12 @@
 /** Words about a catalogue entry that stubs, README and sidebar share. */
 import { QUANTITIES, type Quantity } from '../units/units';
-import type { AnyEntry, ColumnOut, Param, Result, SourceUse } from './define';
+import type { AnyEntry, Param, SourceUse } from './define';
 
 /** "ft or m" for a quantity, the plain unit otherwise, '' where there is none. */
 export function unitWords(of: { quantity?: Quantity; unit?: string } | Param): string {
   const { quantity, unit } = of as { quantity?: Quantity; unit?: string };
   if (quantity) return `${QUANTITIES[quantity].US.symbol} or ${QUANTITIES[quantity].metric.symbol}`;
   return unit ?? '';
-}
-
-/** Unit of a result; for a row the units of its columns, each named once. */
-export function resultUnit(result: Result): string {
-  if (result.kind === 'lines') return '';
-  const columns: readonly ColumnOut[] = result.kind === 'row' ? result.columns : [result];
-  return [...new Set(columns.map(unitWords).filter(Boolean))].join('; ');
 }
 
 /** The call as people read it: FENCE_LENGTH(width, length, [strands]). */

@@ -1,6 +1,6 @@
 /** Prints the cell stubs with their JSDoc, and the other top-level functions that Google Sheets must see. */
-import type { AnyEntry, Param, Result } from '../../shared/catalogue/define';
-import { resultUnit, unitWords } from '../../shared/catalogue/describe';
+import type { AnyEntry, Param } from '../../shared/catalogue/define';
+import { unitWords } from '../../shared/catalogue/describe';
 
 /** Functions of the pushed script that are not cell functions: menu items and the sidebar's one door. */
 export const SCRIPT_FUNCTIONS = [
@@ -14,7 +14,10 @@ export const SCRIPT_FUNCTIONS = [
   { name: 'answerSidebar', params: ['callName', 'requestJson'] },
 ] as const;
 
-/** Text that follows the bundle: one plain function a cell function, then the menu's and sidebar's. */
+/**
+ * Text that follows the bundle: one plain function a cell function, then the menu's and sidebar's. Without @return, which
+ * Google Sheets does not show.
+ */
 export function printStubs(catalogue: readonly AnyEntry[]): string {
   const cells = catalogue.map(printCellStub);
   const others = SCRIPT_FUNCTIONS.map(({ name, params }) => {
@@ -30,7 +33,6 @@ function printCellStub(entry: AnyEntry): string {
     '/**',
     ` * ${oneLine([entry.summary, ...(entry.cautions ?? [])].join(' '))}`,
     ...entry.params.map((param) => ` * @param {${jsType(param)}} ${param.name} ${oneLine(paramHelp(param))}`),
-    ` * @return {${returnType(entry.result)}} ${oneLine(returnHelp(entry.result))}`,
     ' * @customfunction',
     ' */',
     `function ${entry.name}(${names}) { return Lib_.cell('${entry.name}', arguments); }`,
@@ -56,17 +58,6 @@ function jsType(param: Param): string {
   } as const;
   if (param.kind === 'list' || param.kind === 'corners') return 'number[][]';
   return `${one[param.kind]}|${one[param.kind]}[][]`;
-}
-
-function returnType(result: Result): string {
-  return result.kind === 'value' ? 'number' : 'number[][]';
-}
-
-function returnHelp(result: Result): string {
-  const unit = resultUnit(result);
-  const label =
-    result.kind === 'row' ? result.columns.map((column) => column.label).join(', ') : result.label;
-  return unit ? `${label}, in ${unit}` : label;
 }
 
 /** JSDoc descriptions are one line of plain text; a comment must not be closed early. */

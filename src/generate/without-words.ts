@@ -6,6 +6,7 @@
 import { readFileSync } from 'node:fs';
 import { type Plugin, transform } from 'esbuild';
 import { parseAst } from 'rolldown/parseAst';
+import { cut, type Node, nodesIn } from './syntax';
 
 const WORDS = new Set([
   'summary',
@@ -17,14 +18,14 @@ const WORDS = new Set([
   'matters',
   'sure',
   'source',
+  'topic',
+  'label',
 ]);
 const FILES = /shared\/catalogue\/.*\.ts$|src\/script\/assumptions\.ts$/;
 
 const CONTRACT = /shared\/contract\.ts$/;
 /** Making a schema does nothing else: one that nobody uses is left out. */
 const MAKES_SCHEMA = /\bv\.\w+\(/g;
-
-type Node = { type: string; start: number; end: number; key?: { name?: string } } & Record<string, unknown>;
 
 export const withoutWords: Plugin = {
   name: 'without words',
@@ -49,20 +50,6 @@ export const contractWithout = (shape: 'request' | 'reply'): Plugin => ({
 
 async function without(path: string, words: ReadonlySet<string>): Promise<string> {
   const { code } = await transform(readFileSync(path, 'utf8'), { loader: 'ts', target: 'esnext' });
-  return cut(code, wordsIn(parseAst(code) as unknown as Node, words));
-}
-
-/** Properties of object literals with such a name, outermost first. */
-function wordsIn(node: Node, words: ReadonlySet<string>): Node[] {
-  if (node.type === 'Property' && words.has(node.key?.name ?? '')) return [node];
-  return Object.values(node)
-    .flat()
-    .filter((child): child is Node => typeof (child as Node | null)?.type === 'string')
-    .flatMap((child) => wordsIn(child, words));
-}
-
-function cut(code: string, words: readonly Node[]): string {
-  return [...words]
-    .sort((a, b) => b.start - a.start)
-    .reduce((text, { start, end }) => text.slice(0, start) + text.slice(end).replace(/^\s*,/, ''), code);
+  const isWord = ({ type, key }: Node): boolean => type === 'Property' && words.has(key?.name ?? '');
+  return cut(code, nodesIn(parseAst(code) as unknown as Node, isWord));
 }
