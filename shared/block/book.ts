@@ -9,12 +9,12 @@ export function bookOf({ overview, tabs }: WholeFile): Book {
   return { overview: { ...overview, blocks: allBlocks(overview.blocks, tabs) }, tabs };
 }
 
-/** Looked for once for each reading of the file, however many tasks and keystrokes ask. */
-export function oncePerBook<Found>(look: (book: Book) => Found): (book: Book) => Found {
-  const known = new WeakMap<Book, { readonly found: Found }>();
-  return (book) => {
-    const one = known.get(book) ?? { found: look(book) };
-    known.set(book, one);
+/** Looked for once for each reading of the file, or of a tab, however many tasks and keystrokes ask. */
+export function oncePer<Read extends object, Found>(look: (read: Read) => Found): (read: Read) => Found {
+  const known = new WeakMap<Read, { readonly found: Found }>();
+  return (read) => {
+    const one = known.get(read) ?? { found: look(read) };
+    known.set(read, one);
     return one.found;
   };
 }

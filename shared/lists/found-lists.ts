@@ -1,4 +1,4 @@
-import { type Book, oncePerBook } from '../block/book';
+import { type Book, oncePer } from '../block/book';
 import type { BlockInfo } from '../contract';
 import { dayFromIso } from '../core/calendar/day';
 import { findLists } from './find-lists';
@@ -6,7 +6,7 @@ import { listArea } from './list-area';
 import type { FoundList } from './model';
 
 /** The lists of a file as it was read. */
-export const foundLists = oncePerBook(({ tabs, overview }): readonly FoundList[] =>
+export const foundLists = oncePer(({ tabs, overview }: Book): readonly FoundList[] =>
   findLists(tabs, overview.blocks, dayFromIso(overview.today)),
 );
 

@@ -1,7 +1,7 @@
 import { fixedA1, quotedTab } from '../block/a1';
+import { isChanging } from '../block/changing-cells';
 import { FIELD_QUANTITIES } from '../lists/headings';
 import type { GroupField, GrowerList, ListSource, PaddockField } from '../lists/model';
-import { NEW_EACH_TIME } from '../lists/volatile-figures';
 import { farmUnit } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
 
@@ -12,7 +12,7 @@ const NOT_PLAIN = /[*?~]|^[=<>]/;
  * A formula part that looks a field up in the grower's list by the name in `nameCell`, so that a correction in the
  * list reaches the table and sorting the list does no harm. Undefined where only a plain value is safe: the
  * name is not literally there or would be read as a pattern, the cell is not a plain number or date, the column
- * is in another unit than the table or holds NOW() or RAND() (a cell function refers to all of it, so that one such
+ * is in another unit than the table or changes with NOW() or RAND() (a cell function refers to all of it, so that one such
  * cell would turn every row of an answer into an error), or the tab's name holds an apostrophe, which not every engine can refer to.
  */
 export function listLookup(
@@ -35,12 +35,8 @@ export function listLookup(
   if (quantity && units[field] && units[field] !== farmUnit(quantity, system)) return undefined;
   // Never a range of one cell: the preview's engine mixes it up with a cell. The row above a list of one is its heading.
   const firstRow = list.lastRow > list.firstRow ? list.firstRow : list.firstRow - 1;
-  if (
-    tab.formulas.slice(firstRow - 1, list.lastRow).some((row) => NEW_EACH_TIME.test(row[column - 1] ?? ''))
-  ) {
-    return undefined;
-  }
   const rows = tab.values.slice(firstRow - 1, list.lastRow);
+  if (rows.some((_, i) => isChanging(tab, firstRow + i, column))) return undefined;
   const at = rows.findIndex((cells) => cells[nameColumn - 1] === name);
   const isFound = firstRow + at >= list.firstRow;
   const cell = isFound ? rows[at]?.[column - 1] : undefined;

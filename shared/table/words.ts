@@ -35,7 +35,7 @@ export const notInPaddocks = (paddock: string, row: number, day: string): string
 const andMore = (move: string, more: number): string =>
   more === 0 ? move : `${move} and ${counted(more, 'more move')}`;
 export const fixedFigures = (cells: string): string =>
-  `A change of these figures counts only once the table is written anew: ${cells}. They are text, in another unit than the table, in a column with NOW() or RAND(), or on a tab or by a name that no formula can look up.`;
+  `A change of these figures counts only once the table is written anew: ${cells}. They are text, in another unit than the table, in a column with a cell that NOW() or RAND() changes, or on a tab or by a name that no formula can look up.`;
 
 // What was typed on it
 export const goesAlong = (moves: string): string =>

@@ -27,7 +27,6 @@ import { headingTexts } from '../lists/recalled-list';
 import { standingProblems } from '../lists/standing-place';
 import { type UndatedWeights, undatedWeights } from '../lists/undated-weights';
 import { unreadMoves } from '../lists/unread-moves';
-import { volatileFiguresNotes } from '../lists/volatile-figures';
 import { lastWeighings, type Weighing } from '../lists/weighings';
 import { dateOrder } from '../locale/date-order';
 import { decimalComma } from '../locale/decimal-comma';
@@ -105,7 +104,7 @@ export function growerLists(
   const moves =
     groupTab && chosen.groups ? unreadMoves({ tab: groupTab, list: chosen.groups }, all, tabOf) : [];
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
-    tab && list ? [...fixedFiguresNotes({ tab, list }, units), ...volatileFiguresNotes({ tab, list })] : [];
+    tab && list ? fixedFiguresNotes({ tab, list }, units) : [];
   const herd = groupsWithHerd(book, groups.groups);
   const wrong = {
     paddocks: [...columnDoubts(paddockTab, chosen.paddocks), ...paddocks.problems],

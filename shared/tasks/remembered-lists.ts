@@ -1,4 +1,4 @@
-import { type Book, oncePerBook } from '../block/book';
+import { type Book, oncePer } from '../block/book';
 import { ROTATION_NAME } from '../block/own-words';
 import { rememberedList } from '../lists/list-memory';
 import type { RotationSettings } from '../table/model';
@@ -15,7 +15,7 @@ type Remembered = RotationSettings['lists'];
  * Which lists and columns the grower settled on, for every task alike: as the rotation table says in its cells, and for a
  * list that it does not name the materials or the budget.
  */
-export const rememberedLists = oncePerBook((book): Remembered => {
+export const rememberedLists = oncePer((book: Book): Remembered => {
   const [paddocks, groups] = (['paddocks', 'groups'] as const).map((kind) =>
     ASKED.map((name) => listIn(book, name, kind)).find((list) => list !== undefined),
   );

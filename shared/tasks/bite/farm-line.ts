@@ -1,4 +1,4 @@
-import { oncePerBook } from '../../block/book';
+import { type Book, oncePer } from '../../block/book';
 import { fromInside, toInside } from '../../units/units';
 import { buyList } from '../materials/buy-list';
 import { fenceType } from '../materials/fence-types';
@@ -17,7 +17,7 @@ export interface FarmLine {
 }
 
 /** The fence that one energizer feeds, as the materials plan it; undefined while they cannot be planned. */
-export const farmLine = oncePerBook((book): FarmLine | undefined => {
+export const farmLine = oncePer((book: Book): FarmLine | undefined => {
   const { plan, sources } = MATERIALS_TASK.read(book, {});
   if (!plan) return undefined;
   const { atATime, kind, settings, units } = plan;

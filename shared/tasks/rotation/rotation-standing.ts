@@ -1,4 +1,4 @@
-import { oncePerBook } from '../../block/book';
+import { type Book, oncePer } from '../../block/book';
 import { ROTATION_NAME } from '../../block/own-words';
 import type { OldRotation } from '../../table/model';
 import { readRotation } from '../../table/read-rotation';
@@ -10,7 +10,7 @@ export interface StandingRotation extends Standing {
   readonly rotation: OldRotation;
 }
 
-export const standingRotation = oncePerBook((book): StandingRotation | undefined => {
+export const standingRotation = oncePer((book: Book): StandingRotation | undefined => {
   const standing = standingOf(book, ROTATION_NAME, 'across');
   if (!standing) return undefined;
   const block = rememberedRotation(standing.block);
