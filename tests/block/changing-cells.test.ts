@@ -58,7 +58,9 @@ describe('a weight that points at a cell with RAND', { timeout: 60_000 }, async 
   it('is told once, as a figure that tables take as it stands', async () => {
     const { notes } = growerLists(await readBook(port), 'US');
     expect(notes.groups.filter((note) => note.includes('RAND'))).toEqual([
-      expect.stringMatching(/^A change of these figures counts only once the table is written anew: Pigs!C2\. .*NOW\(\) or RAND\(\)/),
+      expect.stringMatching(
+        /^A change of these figures counts only once the table is written anew: Pigs!C2\. .*NOW\(\) or RAND\(\)/,
+      ),
     ]);
   });
 
