@@ -65,7 +65,7 @@ function* movesAfter(problem: PlanProblem, fresh: PlanProblem): Steps<readonly M
  * explanation.
  */
 export function* isFlawless(problem: PlanProblem): Steps<boolean> {
-  return hasStays(problem) && (yield* searchFlawless(yield* planTables(problem, true))) !== undefined;
+  return hasStays(problem) && (yield* searchFlawless(yield* planTables(problem, true), true)) !== undefined;
 }
 
 /** Whether any lawful plan is found; quick, for the same. */

@@ -44,8 +44,7 @@ export function groupBound(
   }
   for (let day = goal - 1; day >= from; day--) {
     for (let p = 0; p < tables.paddockCount; p++) {
-      const until = Math.min(goal, free(p, day));
-      entering[p] = leastFromStay(tables, g, p, day, until, (out) => left[(out - from) * width + p]!, prices);
+      entering[p] = leastFromStay(tables, g, p, day, Math.min(goal, free(p, day)), left, from, prices);
     }
     leastFromEach(tables, entering, left.subarray((day - from) * width, (day - from + 1) * width));
   }
@@ -59,17 +58,21 @@ function leastFromStay(
   p: number,
   day: number,
   until: number,
-  after: (out: number) => number,
+  left: Float64Array,
+  from: number,
   prices: PaddockPrices | undefined,
 ): number {
   const { outs, firstOut, afterOut } = tables.groups[g]!;
   const stay = p * (tables.days + 1) + day;
+  const width = tables.paddockCount + 1;
   let least = Infinity;
   for (let i = firstOut[stay]!; i < afterOut[stay]!; i++) {
     const out = outs[i]!;
     if (out > until) break;
+    const after = left[(out - from) * width + p]!;
+    if (after >= least) continue;
     const price = prices ? priceOf(tables, prices, p, day, out) : 0;
-    least = Math.min(least, stayPoints(tables, g, p, day, out) + price + after(out));
+    least = Math.min(least, stayPoints(tables, g, p, day, out) + price + after);
   }
   return least;
 }

@@ -154,8 +154,13 @@ function longStayDays({ rules }: PlanProblem, moveDays: Int32Array): number {
 /** The same, but no longer than the mean paddock bears. */
 function usualStayDays({ rules }: PlanProblem, longStay: number, withinLimit: Int32Array): number {
   if (rules.groundLimit === undefined) return longStay;
-  const borne = withinLimit.filter((days) => days > 0);
-  const mean = borne.reduce((sum, days) => sum + days, 0) / Math.max(1, borne.length);
+  let sum = 0;
+  let count = 0;
+  for (const days of withinLimit) {
+    sum += days;
+    if (days > 0) count += 1;
+  }
+  const mean = sum / Math.max(1, count);
   return Math.max(1, Math.min(longStay, Math.max(mean, rules.shortestStayDays)));
 }
 

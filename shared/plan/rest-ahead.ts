@@ -18,18 +18,29 @@ export function restAhead(
   const stays = groups.map((group) => (longStays ? group.longStay : group.usualStay));
   const ready = new Int32Array(paddockCount);
   const times = new Float64Array(groupCount);
-  const soonest = (): number => {
-    let first = 0;
-    for (let g = 1; g < groupCount; g++) if (times[g]! < times[first]!) first = g;
-    return first;
+  /** Groups that still move, the soonest first, from `first` on to before `after`. */
+  const queue = new Int32Array(2 * groupCount + paddockCount);
+  let first = 0;
+  let after = 0;
+  const put = (g: number, time: number): void => {
+    if (time >= goal[g]!) return;
+    times[g] = time;
+    let at = after++;
+    for (; at > first && isSooner(g, queue[at - 1]!); at--) queue[at] = queue[at - 1]!;
+    queue[at] = g;
   };
-  const moveOn = (g: number): void => {
-    const time = times[g]! + stays[g]!;
-    times[g] = time < goal[g]! ? time : Infinity;
+  const isSooner = (g: number, other: number): boolean =>
+    times[g]! < times[other]! || (times[g] === times[other] && g < other);
+  const moveOn = (): void => {
+    const g = queue[first++]!;
+    put(g, times[g]! + stays[g]!);
   };
   return (state) => {
-    for (let g = 0; g < groupCount; g++) times[g] = state.next[g]! < goal[g]! ? state.next[g]! : Infinity;
-    const now = times[soonest()]!;
+    first = 0;
+    after = 0;
+    for (let g = 0; g < groupCount; g++) put(g, state.next[g]!);
+    if (first === after) return 0;
+    const now = times[queue[first]!]!;
     let resting = 0;
     let rested = 0;
     for (let p = 0; p < paddockCount; p++) {
@@ -38,14 +49,13 @@ export function restAhead(
       if (day > now) ready[resting++] = day;
       else rested += 1;
     }
-    const waiting = ready.subarray(0, resting).sort();
-    for (; rested > 0; rested--) moveOn(soonest());
+    for (; rested > 0 && first < after; rested--) moveOn();
+    if (first === after) return 0;
     let points = 0;
-    for (const day of waiting) {
-      const g = soonest();
-      if (times[g] === Infinity) break;
-      points += DAY_POINTS * Math.max(0, day - times[g]!);
-      moveOn(g);
+    for (const day of ready.subarray(0, resting).sort()) {
+      if (first === after) break;
+      points += DAY_POINTS * Math.max(0, day - times[queue[first]!]!);
+      moveOn();
     }
     return points;
   };

@@ -29,6 +29,38 @@ describe('room for the nights', () => {
     expect(withFirst({ lastUsed: START - 5 })).toBe(has);
   });
 
+  // Five paddocks bear 25 nights in 20 days. A second group, in for some days of 60: all nights have room in the season
+  // (5 × 15), but in the 20 days around those one group alone takes 20.
+  test.each([
+    [5, true],
+    [12, false],
+  ])('a second group for %i days: %s', (days, has) => {
+    const farm = plainFarm(5, 2, {
+      rest: { kind: 'fixed', days: 15 },
+      longestStayDays: 5,
+      seasonEnd: START + 60,
+    });
+    const [first, second] = farm.groups;
+    const guest = { ...second!, from: START + 20, until: START + 20 + days };
+    expect(hasRoom({ ...farm, groups: [first!, guest] })).toBe(has);
+  });
+
+  // The same four paddocks and 40 nights as above, but the ground bears only some of the 5 nights: with 4, the four
+  // paddocks bear 16 nights in 4 + 15 days.
+  test.each([
+    [5, true],
+    [4, false],
+  ])('ground for %i nights: %s', (nights, has) => {
+    const farm = plainFarm(4, 1, {
+      rest: { kind: 'fixed', days: 15 },
+      longestStayDays: 5,
+      seasonEnd: START + 40,
+    });
+    const group = { ...farm.groups[0]!, head: 10, weightKg: 50, dailyGainKg: 0 };
+    const groundLimit = (nights * 500) / farm.paddocks[0]!.areaSquareMeters;
+    expect(hasRoom({ ...farm, groups: [group], rules: { ...farm.rules, groundLimit } })).toBe(has);
+  });
+
   test('a farm that has a plan without a fault has room', () => {
     let flawless = 0;
     for (let seed = 1; seed <= 30; seed++) {
