@@ -10,17 +10,17 @@ export const whichIs = (cell: string, field: string, one: string, other: string)
 export const noHeadings = (a1: string, tab: string): string =>
   `No row of headings was found at or above ${a1} of “${tab}”. Select a cell of the list. If you have just typed there, press “Read the spreadsheet again” first.`;
 export const otherTab = (before: string, now: string): string =>
-  `The table was built from the list on “${before}”; it is now read from “${now}”.`;
+  `The table was made from the list on “${before}”; that on “${now}” is read now.`;
 export const headingLost = (heading: string, field: string): string =>
-  `The heading “${heading}” stood for “${field}” when the table was built and is not in the list any more: nothing is read for it. Choose another under “Which heading stands for what”.`;
+  `The heading “${heading}”, which stood for “${field}”, is not in the list any more: nothing is read for it. Choose another under “Which heading stands for what”.`;
 export const liesOnSide = (range: string): string =>
   `The list at ${range} lies on its side, its names across. Type =TRANSPOSE(${range}) into cell A1 of a new tab and press “Read the spreadsheet again”: there it stands upright, and follows what you change here.`;
 export const otherTable = (what: Kind, cell: string): string =>
   `Not read as ${what}: what stands from ${cell} on, as a table of its own.`;
 export const anotherTable = (tab: string, row: number): string =>
-  `“${tab}” holds another table of moves, a copy or an earlier one (headings in row ${row}). What is typed there does not count.`;
+  `“${tab}” holds another rotation table, a copy or an earlier one (headings in row ${row}). What is typed there does not count.`;
 export const copiedTable = (tab: string, row: number): string =>
-  `“${tab}” holds a table of moves without its name, as a copied tab does (headings in row ${row}). It is not read as a list and cannot be written anew: bring the tab that it was copied from back, or write a new table.`;
+  `“${tab}” holds a rotation table without its name, as a copied tab does (headings in row ${row}). It is not read as a list and cannot be written anew: bring the tab that it was copied from back, or write a new table.`;
 export const loneName = (cell: string, name: string, kind: Kind): string =>
   `${cell}: “${name}” has nothing beside it and is not read as a ${ONE[kind]}.`;
 export const noColumn = (cell: string, kind: Kind, field: string, isArea: boolean): string =>

@@ -25,7 +25,7 @@ export const badMovedIn = (cell: string, word: string, got: string): string =>
 export const movedInMustBe = (cell: string, what: string, got: string): string =>
   `${cell}: moved in must be ${what}, got ${got}`;
 export const takenFromLists = (move: string, more: number): string =>
-  `Head, weight or area was missing in ${andMore(move, more)} and is taken from the lists as they are now.`;
+  `Head, weight or area was missing in ${andMore(move, more)}: it is taken from the lists as they are now.`;
 export const otherColumn = (move: string, more: number): string =>
   `Formulas of the table show another column of your lists (${andMore(move, more)}): what the lists say is written instead. Have columns of a list changed places?`;
 export const notInLists = (name: string, move: string, more: number): string =>
@@ -76,7 +76,7 @@ export const UNITS_POINT =
 export const paddockGone = (group: string, paddock: string, since: string, end: string): string =>
   `${group} stands in ${paddock} since ${since}, which is not in the paddock list any more: its stay there ends on ${end}, and by the new plan it comes in anew.`;
 export const overdue = (group: string, moves: number, taken: string): string =>
-  `${group}: ${counted(moves, 'move')} planned before today ${moves === 1 ? 'has' : 'have'} no day moved in; the new plan takes it that the group ${taken}.`;
+  `${group}: ${counted(moves, 'move')} planned before today ${moves === 1 ? 'has' : 'have'} no day moved in; by the new plan the group ${taken}.`;
 export const stillStands = (paddock: string, since: string): string =>
   `still stands in ${paddock} since ${since}`;
 export const NOT_IN_YET = 'has not come in yet';

@@ -24,7 +24,7 @@ const REOPEN = 'open the sidebar again from the Sounder Sheet menu';
 export const NOTHING_WRITTEN = ' Nothing was written.';
 export const NO_SPREADSHEET = `This page works only beside a spreadsheet. Open the spreadsheet and ${REOPEN}.`;
 export const TWO_ACCOUNTS =
-  'Google refused the call. This happens when several Google accounts are signed in at once. Sign out of the others, or open the spreadsheet in a private (incognito) window with one account only.';
+  'Google refused the call, as it does when several Google accounts are signed in at once. Sign out of the others, or open the spreadsheet in a private (incognito) window with one account only.';
 export const NOT_ALLOWED = `The script may not do this under your account. Check that you may edit this spreadsheet, ${REOPEN} and allow the script when Google asks.`;
 export const PROTECTED =
   'That part of the spreadsheet is protected. Ask its owner to let you edit it, or choose another place.';
@@ -33,8 +33,8 @@ export const TOO_SLOW =
   'The spreadsheet took too long. Wait a minute and try again; a smaller list or fewer open tabs helps.';
 export const GOOGLES_FAULT = 'The fault is on Google’s side. Wait a little and try again.';
 export const CONNECTION_LOST =
-  'The connection to the spreadsheet was lost. Check the internet connection, then try again; if it stays lost, reload the spreadsheet.';
+  'The connection to the spreadsheet was lost. Check the internet connection and try again, or reload the spreadsheet.';
 export const NO_ANSWER = 'The spreadsheet has not answered. Check the internet connection and try again.';
 export const LOOK_FIRST = ' Look at the sheet first: the change may have been made all the same.';
 export const stopped = (told: string): string =>
-  `The spreadsheet’s script stopped ${told}. Try again; if it stays, reload the spreadsheet and ${REOPEN}.`;
+  `The spreadsheet’s script stopped ${told}. Try again; if that does not help, reload the spreadsheet and ${REOPEN}.`;

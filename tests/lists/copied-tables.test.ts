@@ -34,14 +34,14 @@ describe('a copied tab', () => {
 
   it('is named where it holds moves', () => {
     expect(copiedMovesNotes([moves, stays, land], [])).toEqual([
-      '“Copy of Rotation” holds a table of moves without its name, as a copied tab does (headings in row 3). It is not read as a list and cannot be written anew: bring the tab that it was copied from back, or write a new table.',
+      '“Copy of Rotation” holds a rotation table without its name, as a copied tab does (headings in row 3). It is not read as a list and cannot be written anew: bring the tab that it was copied from back, or write a new table.',
     ]);
   });
 
   it('is told to count for nothing where the table itself is in the file', () => {
     const itself = { name: 'SOUNDER_ROTATION', tab: 'Rotation', row: 1, column: 1, rows: 5, columns: 9 };
     expect(copiedMovesNotes([moves, land], [itself], true)).toEqual([
-      '“Copy of Rotation” holds another table of moves, a copy or an earlier one (headings in row 3). What is typed there does not count.',
+      '“Copy of Rotation” holds another rotation table, a copy or an earlier one (headings in row 3). What is typed there does not count.',
     ]);
   });
 

@@ -96,7 +96,7 @@ describe('a list used before', () => {
     expect(lostHeadings(remembered(chosen), chosen)).toEqual([]);
     expect(lostHeadings(undefined, now)).toEqual([]);
     expect(lostHeadings({ ...remembered(chosen), tab: 'Before' }, chosen)).toEqual([
-      'The table was built from the list on “Before”; it is now read from “Fields”.',
+      'The table was made from the list on “Before”; that on “Fields” is read now.',
     ]);
   });
 

@@ -116,7 +116,7 @@ describe('the map panel', { timeout: 120_000 }, () => {
       .filter({ hasText: 'changed in the sheet after the page had read it' })
       .waitFor();
     await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
-    await page.getByText('Names or corners in the map table were changed in the sheet').waitFor();
+    await page.getByText('Names or corners were changed in the map table').waitFor();
     await page.getByText('of the table that stands').waitFor();
     await anew.click();
     await expect.poll(() => sheet.written.length).toBe(3);

@@ -163,7 +163,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
       .waitFor();
     expect(sheet.written.length).toBe(1);
     await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
-    await page.getByText('1 of them with a day typed').waitFor();
+    await page.getByText('1 of them with a day under').waitFor();
     await planned(page);
     await page.getByRole('heading', { name: 'What changes' }).waitFor();
     await checkAndShoot(opened, 'rotation-rebuild');
@@ -185,7 +185,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
 
     // A page opened later finds the rules and lists in the table itself.
     const later = await openRotation(sheet);
-    await later.page.getByText('1 of them with a day typed').waitFor();
+    await later.page.getByText('1 of them with a day under').waitFor();
     expect(await later.page.getByLabel('Days of rest').inputValue()).toBe('35');
     const [heads, ...rows] = PIG_ROWS as [readonly WireCell[], ...(readonly WireCell[])[]];
     const renamed = heads.map((text) => (text === 'Rotation from' ? 'Seen on farm' : text));
@@ -226,7 +226,7 @@ describe('the rotation in the sidebar', { timeout: 120_000 }, () => {
     const next = [...first.slice(0, 3), { d: '2027-04-28' }, 1.4, { d: '2027-05-02' }, { d: '2027-08-01' }];
     sheet.tabs = sheet.tabs.map((one) => (one.name === 'Pigs' ? tab('Pigs', [heads, next]) : one));
     await page.getByRole('button', { name: 'Read the spreadsheet again' }).click();
-    await page.getByText('1 of them with a day typed').waitFor();
+    await page.getByText('1 of them with a day under').waitFor();
     await page.getByLabel('Season starts').fill('2027-05-02');
     await page.getByLabel('Season ends').fill('2027-08-01');
     await page.getByText('This is a new season.').waitFor();

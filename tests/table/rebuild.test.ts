@@ -147,7 +147,7 @@ describe('rebuild', () => {
     expect(left!.lastUsed).toBe(reds[1]!.inDay! + 4);
     expect(changes.length).toBeGreaterThan(0);
     expect(again.notes.join(' ')).toMatch(
-      /^Blacks: \d+ moves? planned before today ha(s|ve) no day moved in; the new plan .*still stands/,
+      /^Blacks: \d+ moves? planned before today ha(s|ve) no day moved in; by the new plan .*still stands/,
     );
 
     const after = readNow(farm);

@@ -45,7 +45,7 @@ function changed(volts: number): string {
 }
 
 export const looksLikeKilovolts = (typed: string, volts: number): string =>
-  `${typed} volts is next to nothing. A tester that shows kilovolts (kV) says so for ${volts} volts: type ${volts}, or 0 for a dead fence`;
+  `${typed} volts is next to nothing. If your tester shows kilovolts (kV), type ${volts}; for a dead fence type 0`;
 
 // What a table is turned down for
 export const badLength = (where: string, got: string): string =>

@@ -43,5 +43,5 @@ export const FENCE_COST_NOTE = 'Yours; the list of fence materials ends with wha
 export const LOOK_OUT = 'Look out: ';
 export const BUDGET_CAUTIONS: readonly string[] = [
   'Look out: for growing pigs on full feed. In heat, from about 70 °F (21 °C) on, shade, a wallow and water come first. Check drinkers twice a day: a day without water, less in heat, can poison pigs with salt; give it back slowly, over hours, and call the vet.',
-  'Nutrients are an average, high for heavy pigs, and spread evenly here: near feeders and shelters it is many times more. Local nutrient and water rules decide.',
+  'Nutrients are an average, high for heavy pigs, and spread evenly here: near feeders and shelters there are many times more. Local nutrient and water rules decide.',
 ];

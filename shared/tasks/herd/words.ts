@@ -2,7 +2,7 @@
 export const ONE_ROW =
   'A row for each change: from which day on, how many head, or what they weigh each, or both. Head 0 when the last has gone.';
 export const FIRST_ROW =
-  'The first row of a group comes from your list. From then on this log counts, and what changes in the list changes nothing that is past.';
+  'The first row of a group comes from your list. From then on this log counts, and a change in the list changes nothing that is past.';
 export const NO_GROUP_LIST = 'There is no group list in this file yet: the log begins from it.';
 export const writeAnew = (tables: string): string =>
   `Head and weight of the herd log are not looked up everywhere yet. Write anew: ${tables}.`;

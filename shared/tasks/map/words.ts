@@ -11,7 +11,7 @@ export const tooLarge = (megabytes: string, most: string): string =>
 export const brokenGeojson = (why: string): string =>
   `This begins like GeoJSON but is broken: ${why}. Export it again from your map program.`;
 export const DOCTYPE =
-  'This file has a DOCTYPE or entities of its own, which KML does not need and which can hide harm. It was not read. Export the paddocks again as plain KML.';
+  'This file has a DOCTYPE or entities of its own, which can hide harm, and was not read. Export the paddocks again as plain KML.';
 export const NOT_KML = 'This is XML but not KML: no <kml> and no <Placemark> in it. Choose a KML file.';
 export const nestedKml = (depth: number, most: number): string =>
   `This file nests ${depth} levels deep; a map of paddocks needs fewer than ${most}. It was not read. Export the paddocks again.`;
@@ -54,7 +54,7 @@ export const badDegrees = (cell: string, got: string): string =>
 
 // Asked and noted in the task
 export const ADJOIN_NOTE =
-  'Paddocks adjoin where their sides run along one another no farther apart than this, for at least 10 ft (3 m). Judgement: lines walked with a hand-held receiver seldom fall together better.';
+  'Paddocks adjoin where their sides run no farther apart than this for at least 10 ft (3 m). Judgement: lines walked with a hand-held receiver seldom fall together better.';
 export const READ_A_MAP = 'Read a map first: a file, a text, or corners in the sheet.';
 export const NO_PADDOCK = 'None of the shapes is a paddock. Say above which areas are.';
 export const NOT_FOLLOWING =

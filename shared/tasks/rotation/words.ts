@@ -21,16 +21,15 @@ export const FIND_LISTS = 'First both lists must be found.';
 export const LISTS_FIRST = 'First put right what is wrong in the lists.';
 export const FILL_LISTS = 'First both lists must hold something.';
 export const stillToCome = (cell: string, day: string, group: string, paddock: string): string =>
-  `${cell}: ${day} is still to come. The plan takes it that ${group} goes to ${paddock} on that day. Clear the cell if that is not settled.`;
+  `${cell}: ${day} is still to come. The plan counts on it: ${group} goes to ${paddock} on that day. Clear the cell if that is not settled.`;
 export const giveDays = (tab: string | undefined): string =>
   `Some moves of the table on “${tab}” have no day. Give them one first.`;
 export const newSeason = (tab: string): string =>
-  `This is a new season. The table on “${tab}” stays as the record of the last one, with its figures as they are now; the new one gets a tab of its own and is from then on the one written anew. The days on which moves really happened count as last use of the paddocks.`;
+  `This is a new season. The table on “${tab}” stays as the record of the last one, with its figures as they are now; the new one gets a tab of its own and is written anew from then on. The days of real moves count as last use of the paddocks.`;
 
 // The plan and the button
 export const COUNT_LABEL =
   'Count moves planned up to today as done: their planned day is written under “Moved in”';
 export const PHONE_PAGE = '“See today at a glance” makes a page for the phone of it.';
 export const STILL_PLANNING = 'The plan is still to be worked out.';
-export const OTHER_THAN_PLAN =
-  'The lists, the rules or the table say something else than the plan was made with.';
+export const OTHER_THAN_PLAN = 'The lists, the rules or the table have changed since the plan was made.';

@@ -1,7 +1,7 @@
 /** The sentences that every task says alike: what was typed, where a table goes. */
 // What was typed stays
 export const movesBelow = (cells: string): string =>
-  `These have no place in the new table and move below it: ${cells}.`;
+  `No place is left for these in the new table, so they move below it: ${cells}.`;
 export const staysTyped = (cells: string): string =>
   `What you typed over cells of the table stays: ${cells}.`;
 export const gaveWay = (cells: string): string =>

@@ -25,6 +25,6 @@ it('with what the plan takes it for', async () => {
   const before = ROTATION_TASK.read(readBook(book), {});
   const { warnings } = ROTATION_TASK.read(readBook(book), ROTATION_TASK.solve!(before));
   expect(warnings).toEqual([
-    `Rotation!D${second!.row}: Thu 9 Apr is still to come. The plan takes it that Reds goes to ${second!.cell('Paddock')} on that day. Clear the cell if that is not settled.`,
+    `Rotation!D${second!.row}: Thu 9 Apr is still to come. The plan counts on it: Reds goes to ${second!.cell('Paddock')} on that day. Clear the cell if that is not settled.`,
   ]);
 }, 60_000);

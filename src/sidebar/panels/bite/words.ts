@@ -18,7 +18,7 @@ export const badVolts = (volts: number, typed: string): string =>
 export const ALONG_FENCE = 'Along the fence from the energizer to the far end.';
 export const SHARED_CURRENT = 'Tied together at both ends they share the current.';
 export const BY_ITS_LOOK =
-  'By its look: cut an end and count the metal threads; grey ones are stainless steel, red ones copper. What each wire is made of stands in the sheet, where you can change it to what its label says.';
+  'By its look: cut an end and count the metal threads; grey ones are stainless steel, red ones copper. What each wire is made of stands in the sheet: change it there to what its label says.';
 
 // The fence walk
 export const TREND = 'Lowest volts of each walk over time. The sentence below says the same in words.';

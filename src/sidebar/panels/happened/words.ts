@@ -30,5 +30,5 @@ export const ALL_GONE = 'All of them have gone: their moves to come fall away';
 export const LOG_NOTE =
   'Heads and weights go into a herd log, a tab of its own. It begins with what your group list says.';
 export const BY_HAND =
-  'All of this can be typed as well, also on the phone: the day, or the word skipped, under Moved in; another paddock; Days of the stay; Cover left; a row of the herd log; a move that nobody planned in the blank row under the moves. A move without a day counts as done once a later one of its group has one. Write the table anew (“Plan the moves”) to plan the rest from what has happened.';
+  'All of this can be typed as well, also on the phone: the day, or the word skipped, under Moved in; another paddock; Days of the stay; Cover left; a row of the herd log; a move that nobody planned in the blank row under the moves. A move without a day counts as done once a later one of its group has one. Then write the table anew (“Plan the moves”) to plan the rest.';
 export const noPlanLeft = (why: string | undefined): string => `With this no plan is left: ${why}`;

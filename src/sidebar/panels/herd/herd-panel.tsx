@@ -6,6 +6,7 @@ import { groupWeightOn } from '../../../../shared/plan/group-weights';
 import { herdOn } from '../../../../shared/plan/herd-on';
 import { CHANGE_LABELS, HERD_TASK } from '../../../../shared/tasks/herd/herd-task';
 import { logUnread } from '../../../../shared/tasks/herd/log-unread';
+import { FIRST_ROW } from '../../../../shared/tasks/herd/words';
 import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/units';
 import { count, dayWords } from '../../parts/day-words';
 import { SelectField } from '../../parts/field';
@@ -102,7 +103,7 @@ function ChangeFields({ state }: { state: TaskState<HerdForm> }) {
       <p class="hint">{WRITTEN_WITH_LOG}</p>
       <details class="rests">
         <summary>{words.SPLIT_TITLE}</summary>
-        <p>{words.FIRST_ROW}</p>
+        <p>{FIRST_ROW}</p>
         <p>{words.SPLIT_OR_JOINED}</p>
       </details>
     </>

@@ -14,9 +14,9 @@ export const brokenKml = (why: string): string =>
 export const drawn = (paddocks: string): string =>
   `Map of ${paddocks} to scale, north up. A table says the same in words.`;
 export const CHANGED_IN_SHEET =
-  'Names or corners in the map table were changed in the sheet: they are shown now. To replace them, read your map once more.';
+  'Names or corners were changed in the map table: they are shown now. To replace them, read your map once more.';
 export const DISTANCES_STAY =
-  'Distances to water and wells that stand in the table stay as they are, for this map has no water or no well in it. Where a fence has moved, read the map file with the water once more.';
+  'This map has no water or no well in it: distances that stand in the table stay as they are. Where a fence has moved, read the map file with the water once more.';
 export const overlapping = (pairs: string): string =>
   `These lie over one another, so ground is counted twice: ${pairs}.`;
 export const crowded = (paddocks: string): string =>
@@ -24,6 +24,6 @@ export const crowded = (paddocks: string): string =>
 export const holes = (paddock: string, edge: string): string =>
   `${paddock} has a hole in it. Its area is taken off; its edge, ${edge}, is in neither perimeter nor posts. Fence it too if pigs must stay out.`;
 export const DRAW_WATER =
-  'Draw streams, ponds and wells as lines, areas or points in the map too, and their distances stand here.';
+  'Draw streams, ponds and wells into the map too (lines, areas or points), and their distances stand here.';
 export const LOCAL_RULES =
-  'How near to water and wells pigs may stand is for your local rules to say: ask your conservation district, water authority or well code before you fence.';
+  'Your local rules say how near to water and wells pigs may stand: ask your conservation district or water authority, and look at the well code, before you fence.';

@@ -13,12 +13,12 @@ export const NO_PLAN = 'There is no plan under these rules.';
 
 // The table that stands
 export const tableStands = (tab: string, moves: number, typed: number): string =>
-  `A rotation table stands on “${tab}” with ${moves} moves, ${typed} of them with a day typed under “Moved in”. Only what comes after the last real move of each group is planned anew.`;
+  `A rotation table stands on “${tab}” with ${moves} moves, ${typed} of them with a day under “Moved in”. Only what comes after the last real move of each group is planned anew.`;
 export const seasonEnded = (day: string): string =>
-  `The season of this table ended on ${day}. For a new season type its first and last day above: it gets a table of its own, and this one stays as it is.`;
+  `The season of this table ended on ${day}. For a new one type its first and last day above: it gets a table of its own, and this one stays as it is.`;
 export const PUT_RIGHT = 'The table cannot be written anew before this is put right in the sheet:';
 export const stillShow = (moves: number, tab: string): string =>
-  `${moves} moves of the table on “${tab}” still show head, weight and feed as your lists are now. Keep its figures before you change the lists for another season. Where the lists are changed already, set them back first (File, Version history).`;
+  `${moves} moves of the table on “${tab}” still show head, weight and feed as your lists are now. Keep its figures before you change the lists for another season. If you have changed them already, set them back first (File > Version history).`;
 export const DRAWN_ANEW =
   'Drawn anew each time; what you typed into it stays. The picture of an earlier season stays too.';
 
@@ -30,7 +30,7 @@ export const REST_NOTE =
 export const growthUnit = (unit: string): string =>
   `In the same unit, for example ${unit} a day and ${unit}. Ask your local adviser for the rates.`;
 export const STAY_NOTE =
-  '3 to 7 days is advised for pigs in woods (ATTRA/NCAT); on open ground that is judgement. Shorter is kinder to the ground, but needs more paddocks for the rest: it starts with the shortest of 7 to 14 days that gives it.';
+  '3 to 7 days is advised for pigs in woods (ATTRA/NCAT); on open ground that is judgement. Shorter is kinder to the ground, but needs more paddocks: the start is the shortest of 7 to 14 days that gives the rest.';
 export const HOW_MUCH_MOVED = "How much will you move for the ground's sake?";
 export const NO_MOVES_NOTE = 'Such as 2026-07-04, or 2026-07-01 to 2026-07-10 for a trip.';
 export const LIMIT_NOTE =
@@ -43,7 +43,7 @@ export const hard = (stays: string, places: string): string =>
   `${stays} more than twice the middle: ${places}.`;
 export const WHOLE_SEASON = 'Over the whole season:';
 export const tooFewRecords = (stays: string): string =>
-  `Cover is typed for ${stays}. At least 3 are needed, and cover must fall as the load rises, before your own ground limit can be worked out.`;
+  `Cover is typed for ${stays}. Your own ground limit needs at least 3, with less cover where the load was higher.`;
 export const ownLimit = (stays: string): string => `Your own records of ${stays} give a ground limit of `;
 export const leftOut = (low: string, high: string): string =>
   `With one record left out at a time it is ${low} to ${high}.`;

@@ -2,7 +2,7 @@
 // What is private here
 export const NOTHING_PRIVATE = 'Nothing private was found in the tables that are looked at.';
 export const ofEarlierSeasons = (tabs: string): string =>
-  `${tabs}: tables of this tool from an earlier season, or copies. They are not looked at and not cleared: clear them yourself, or delete these tabs in the copy.`;
+  `${tabs}: tables of an earlier season, or copies, are not looked at and not cleared. Clear them yourself, or delete these tabs in the copy.`;
 export const NOTHING_LEFT = 'Nothing is left on its tabs.';
 export const filledTabs = (tabs: string): string =>
   `Your own tabs stay, with what is left on them: ${tabs}. Look through them.`;
@@ -12,10 +12,10 @@ export const FROM_MEMORY = 'What Google’s menus say is from its help and from 
 
 // Clearing a copy
 export const MARK_FIRST =
-  'Mark it as the original first: things are cleared only in a file that is known as a copy. The mark is a short text made of the file’s number; the number itself is not written.';
+  'Mark it as the original first: only a file that is known as a copy is cleared. The mark is a short text made of the file’s number; the number itself is not written.';
 export const EVERYTHING = 'Everything: a blank copy for somebody else';
 export const EDITORS_FIND =
-  'Editors can still find it in this copy’s version history (File > Version history brings it back): make a second copy of this one and give that away, or share this one for viewing only.';
+  'Editors still find it in this copy’s version history (File > Version history brings it back): make a second copy and give that away, or share this one for viewing only.';
 export const CLEARED = 'Cleared in this copy.';
 export const goes = (what: string): string =>
   `Goes: ${what}. Headings of the lists, your other tabs and your formulas stay.`;
