@@ -22,7 +22,7 @@ export const tabProtected = (tab: string): string =>
   `The tab "${tab}" is protected. Ask its owner to let you edit it, or write to a new tab. ${NOTHING}`;
 export const cellsProtected = (needed: string, cells: string): string =>
   `${needed} cells are protected in ${cells}. Ask the owner to let you edit them, or choose another place. ${NOTHING}`;
-export const UNEVEN_ROWS = `The rows of the table are uneven. Please report this. ${NOTHING}`;
+export const UNEVEN_ROWS = `The table has uneven rows: please report this. ${NOTHING}`;
 export const tooLarge = (rows: number, columns: number): string =>
   `${rows} rows and ${columns} columns are more than a sheet holds. Plan a shorter season. ${NOTHING}`;
 export const noLongerHolds = (place: string): string =>
@@ -79,16 +79,16 @@ export const tabsThere = (names: string): string =>
 export const sampleAdded = (added: string): string =>
   `Added ${added}. Everything in it is invented; its pigs went out six weeks ago. Next: Sounder Sheet > Open the sidebar > Plan the moves.`;
 export const HELP = [
-  'Type a function into a cell, for example =FENCE_LENGTH(B5;C5): its help opens as you type.',
+  'Type a function into a cell, such as =FENCE_LENGTH(B5;C5): its help opens.',
   'Open the sidebar to plan the moves or work out a number; it writes only into its own tables.',
   'In the rotation table, type the real day into "Moved in": the rest of the season shifts at once.',
-  'If a cell shows #NAME? right after you copied the file, reload the page.',
+  'If a fresh copy shows #NAME?, reload the page.',
   'Planning figures only. The energizer’s manual, local codes and licensed people decide; test the fence with a meter and look at your pigs every day.',
 ].join('\n\n');
 
 // The check of a spreadsheet
 export const ALL_HOLDS = 'Everything that can be tried here holds.';
 export const someFail = (failed: number, length: number): string =>
-  `${failed} of ${length} do not hold. Please send this text to whoever gave you the sheet: nothing of your file is in it.`;
+  `${failed} of ${length} do not hold. Send this text to whoever gave you the sheet: nothing of your file is in it.`;
 export const checkTitle = (version: string, today: string, seconds: number): string =>
   `Sounder Sheet ${version}, check of ${today}, ${seconds} s`;
