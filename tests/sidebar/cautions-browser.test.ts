@@ -42,7 +42,7 @@ const SEEN: readonly Seen[] = [
   {
     picture: 'pen',
     task: 'Train the pigs',
-    says: ['Panels outside, live wire inside', 'one energizer, one circuit a fence', 'Heat kills pigs'],
+    says: ['Panels outside, live wire inside', 'One energizer, one circuit a fence', 'Heat kills pigs'],
   },
   {
     picture: 'volts',

@@ -1,4 +1,6 @@
 /** The sentences of the bite at the far end and of the fence walk. */
+import { ELECTRIC_CAUTION } from '../words';
+
 // Beside the settings
 export const VOLTS_NOTE =
   'On its label, or measured at the terminals with the fence taken off. The start value is an illustration.';
@@ -19,7 +21,7 @@ export const MAKE_UP_NOTE = 'Example make-up; read the label of yours and change
 // Look out
 export const BITE_CAUTIONS: readonly string[] = [
   'Look out: a steady planning estimate. A pulse also meets capacitance, inductance and reflections. Measure with a fence tester at the far end before you trust the fence.',
-  'The energizer’s manual and local codes decide. One energizer, one circuit a fence, 2.5 m (8 ft) from the next; ground rods 10 m (33 ft) from supply and telephone earths; head, neck and body off the wire; never mains on a fence.',
+  ELECTRIC_CAUTION,
 ];
 export const WALK_CAUTION =
   'Measure with a fence tester, at the far end and in the worst growth. Switch the energizer off before you mend.';

@@ -1,4 +1,5 @@
 /** The sentences of the training pen, of its log and of a pig that is out; advice with where it comes from. */
+import { ELECTRIC_CAUTION } from '../words';
 
 export const MINIMUM_DAYS_NOTE =
   'Until each pig has met the wire and backed off, watched on at least 3 days; commonly one to two weeks (common practice, no source).';
@@ -80,7 +81,7 @@ export const LIST_FOLLOWS = 'Change a setting here and the list follows.';
 export const PEN_CAUTIONS: readonly string[] = [
   'Panels outside, live wire inside, so that the pigs see the wire and cannot get out: published (Defra Pig Welfare Code PB7950).',
   'Never drive pigs into the wire. Leave them room to step back, and watch the first hour.',
-  'The energizer’s manual and local codes decide. Keep head, neck and body off the wire. Earth 10 m (33 ft) from supply and telephone earths; one energizer, one circuit a fence, 2.5 m (8 ft) from the next; no live barbed wire, never mains.',
+  ELECTRIC_CAUTION,
   'Shade, shelter, feed and water are not in this list. Heat kills pigs: keep water there at all times.',
 ];
 export const POST_SIDES =
