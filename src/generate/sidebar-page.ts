@@ -1,7 +1,7 @@
 /** How the sidebar becomes one file, for the build and for tests that build it themselves. */
 import { readFileSync } from 'node:fs';
 import { deflateSync } from 'node:zlib';
-import { type BuildOptions, build, type TransformOptions, transform } from 'esbuild';
+import { type BuildOptions, build, transform } from 'esbuild';
 import { geodesicParts } from './geodesic-parts';
 import { contractWithout } from './without-words';
 
@@ -28,15 +28,17 @@ const SCRIPT = {
 } as const satisfies BuildOptions;
 
 const START = {
-  loader: 'ts',
+  entryPoints: ['src/sidebar/unpack.ts'],
+  bundle: true,
+  write: false,
   format: 'iife',
   target: PAGE_TARGET,
   charset: 'utf8',
-} as const satisfies TransformOptions;
+} as const satisfies BuildOptions;
 
 export async function sidebarPage({ minify }: { minify: boolean }): Promise<string> {
   const script = await build({ ...SCRIPT, minify });
-  const start = await transform(readFileSync('src/sidebar/unpack.ts', 'utf8'), START);
+  const start = await build(START);
   const style = await transform(readFileSync('src/sidebar/style.css', 'utf8'), {
     loader: 'css',
     target: 'chrome80',
@@ -46,7 +48,10 @@ export async function sidebarPage({ minify }: { minify: boolean }): Promise<stri
   const packed = inLines((script.outputFiles[0]?.text ?? '') + NAME);
   return readFileSync('src/sidebar/index.html', 'utf8')
     .replace('<!-- style -->', () => `<style>\n${style.code}</style>`)
-    .replace('<!-- script -->', () => `<script>\nconst PACKED = [\n${packed}\n];\n${start.code}</script>`);
+    .replace(
+      '<!-- script -->',
+      () => `<script>\nconst PACKED = [\n${packed}\n];\n${start.outputFiles[0]?.text ?? ''}</script>`,
+    );
 }
 
 function inLines(script: string): string {

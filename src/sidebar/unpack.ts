@@ -2,11 +2,7 @@
  * Starts the page: unpacks its script, which the build has deflated to a third, and runs it as an element of the page,
  * as if it stood there. The planner's worker is made from that element's text (planner/run-plan.ts).
  */
-
-const TOO_OLD =
-  'This browser is too old for the sidebar. Update it (Chrome or Edge 80, Firefox 113, Safari 16.4 or later), then open the sidebar again. What stands in the spreadsheet works without it.';
-const NOT_STARTED =
-  'The sidebar’s script did not start. Reload the spreadsheet and open the sidebar again. If that does not help, put sidebar.html into the script anew: part of it may be missing. What stands in the spreadsheet works without it.';
+import { NOT_STARTED, TOO_OLD } from './words';
 
 /** zlib's format in base64, with - and _ for + and /: Google's page service takes // for a comment. */
 declare const PACKED: readonly string[];
@@ -40,5 +36,3 @@ async function inflated(packed: string): Promise<string> {
   await written;
   return text;
 }
-
-export {};

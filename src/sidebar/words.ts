@@ -38,3 +38,9 @@ export const NO_ANSWER = 'The spreadsheet has not answered. Check the internet c
 export const LOOK_FIRST = ' Look at the sheet first: the change may have been made all the same.';
 export const stopped = (told: string): string =>
   `The spreadsheet’s script stopped ${told}. Try again; if that does not help, reload the spreadsheet and ${REOPEN}.`;
+
+// Starting the page
+export const TOO_OLD =
+  'This browser is too old for the sidebar. Update it (Chrome or Edge 80, Firefox 113, Safari 16.4 or later), then open the sidebar again. What stands in the spreadsheet works without it.';
+export const NOT_STARTED =
+  'The sidebar’s script did not start. Reload the spreadsheet and open the sidebar again. If that does not help, put sidebar.html into the script anew: part of it may be missing. What stands in the spreadsheet works without it.';
