@@ -12,7 +12,7 @@ export const noHeadings = (a1: string, tab: string): string =>
 export const otherTab = (before: string, now: string): string =>
   `The table was made from the list on “${before}”; that on “${now}” is read now.`;
 export const headingLost = (heading: string, field: string): string =>
-  `The heading “${heading}”, which stood for “${field}”, is not in the list any more: nothing is read for it. Choose another under “Which heading stands for what”.`;
+  `The heading “${heading}” stood for “${field}” and is not in the list any more: nothing is read for it. Choose another under “Which heading stands for what”.`;
 export const liesOnSide = (range: string): string =>
   `The list at ${range} lies on its side, its names across. Type =TRANSPOSE(${range}) into cell A1 of a new tab and press “Read the spreadsheet again”: there it stands upright, and follows what you change here.`;
 export const otherTable = (what: Kind, cell: string): string =>
