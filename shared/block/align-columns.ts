@@ -1,4 +1,5 @@
-import { ANSWER_MARK, BLANK_MARK, bareMark, type Memory, markOfStanding } from './memory';
+import { ANSWER_MARK, BLANK_MARK, bareMark, markOfStanding } from './memory';
+import { oncePer } from './once-per';
 import type { BlockContent } from './read-block';
 
 /** Column that each standing column was written as; undefined for one of the grower's. */
@@ -13,21 +14,17 @@ export function alignColumns(block: BlockContent, wanted: number): Columns {
   const { values, memory } = block;
   const all = Array.from({ length: values[0]?.length ?? 0 }, (_, c) => c);
   if (!memory) return all.map((c) => (c < wanted ? c : undefined));
-  const known = aligned.get(block) ?? alignedTo(block, memory);
-  aligned.set(block, known);
-  return known;
+  return aligned(block);
 }
 
-/** Blocks never change, and many ask. */
-const aligned = new WeakMap<BlockContent, Columns>();
-
-function alignedTo({ values, formulas }: BlockContent, memory: Memory): Columns {
+const aligned = oncePer(({ values, formulas, memory }: BlockContent): Columns => {
+  const rows = memory?.rows ?? [];
   const standing = values[0]?.length ?? 0;
   const all = Array.from({ length: standing }, (_, c) => c);
-  const written = Math.max(0, ...memory.rows.map((row) => row?.marks.length ?? 0));
+  const written = Math.max(0, ...rows.map((row) => row?.marks.length ?? 0));
   const counts = all.map(() => new Array<number>(written).fill(0));
   const filled = new Array<number>(written).fill(0);
-  for (const [r, row] of memory.rows.entries()) {
+  for (const [r, row] of rows.entries()) {
     const columns = columnsByMark(row?.marks ?? []);
     for (const w of [...columns.values()].flat()) filled[w]! += 1;
     for (const [c, value] of (values[r] ?? []).entries())
@@ -54,7 +51,7 @@ function alignedTo({ values, formulas }: BlockContent, memory: Memory): Columns 
     if (hasLittle && (w === 0 || c > 0) && c < standing && found[c] === undefined) pair(c, w);
   }
   return found;
-}
+});
 
 /** A heading alone, which may have been typed over, is too little to know a column by. */
 const MOST_UNKNOWN = 1;

@@ -9,16 +9,6 @@ export function bookOf({ overview, tabs }: WholeFile): Book {
   return { overview: { ...overview, blocks: allBlocks(overview.blocks, tabs) }, tabs };
 }
 
-/** Looked for once for each reading of the file, or of a tab, however many tasks and keystrokes ask. */
-export function oncePer<Read extends object, Found>(look: (read: Read) => Found): (read: Read) => Found {
-  const known = new WeakMap<Read, { readonly found: Found }>();
-  return (read) => {
-    const one = known.get(read) ?? { found: look(read) };
-    known.set(read, one);
-    return one.found;
-  };
-}
-
 export function tabNamed({ tabs }: Book, name: string | undefined): TabContent | undefined {
   return tabs.find((tab) => tab.name === name);
 }

@@ -1,5 +1,5 @@
 import type { TabContent } from '../contract';
-import { oncePer } from './book';
+import { oncePer } from './once-per';
 import { type Reference, referencesIn, type Span } from './references';
 
 /** Built-ins that cell functions may not depend on (Google's guide to custom functions; RANDARRAY from memory). */

@@ -4,6 +4,7 @@ import type { BlockInfo, TabContent, WireCell } from '../contract';
 import { headingRow } from './heading-row';
 import { matchRows } from './match-rows';
 import { isHead, isMemory, type Memory, ownTexts, readMemory, rememberedRows } from './memory';
+import { oncePer } from './once-per';
 
 export interface BlockContent {
   /** The block without its memory, which stands right of it. */
@@ -19,7 +20,7 @@ export interface BlockContent {
  * memory, that says how far it reaches: the name may lag behind a write that was cut short. Where the name reaches
  * further down, rows of the block before may be left. `rowsBelow`: rows right below it that are read with it.
  */
-export function cutBlock(tab: TabContent, named: BlockInfo, rowsBelow = 0): BlockContent {
+export const cutBlock = oncePer((tab: TabContent, named: BlockInfo, rowsBelow: number = 0): BlockContent => {
   const column = memoryColumnOf(tab, named);
   if (column === undefined) return cut(tab, { ...named, rows: named.rows + rowsBelow });
   const texts = tab.values.map((row) => row[column - 1] ?? '').slice(named.row - 1);
@@ -40,7 +41,7 @@ export function cutBlock(tab: TabContent, named: BlockInfo, rowsBelow = 0): Bloc
     ...content,
     memory: { ...memory, rows: matchRows(content.values, content.formulas, memory) },
   };
-}
+});
 
 /** Column of the memory, counted from 1: that of its head in the block's first row, else one within the block. */
 function memoryColumnOf(tab: TabContent, { row, column, rows, columns }: BlockInfo): number | undefined {

@@ -1,3 +1,4 @@
+import { oncePer } from '../block/once-per';
 import type { BlockInfo, TabContent } from '../contract';
 import { civilFromDay } from '../core/calendar/day';
 import type { ListUnit } from '../units/unit-words';
@@ -41,18 +42,13 @@ export function findLists(
   /** The day on which the file was read: what lies ahead was not weighed. */
   today?: number,
 ): FoundList[] {
-  const found = tabs.flatMap((tab) => {
-    const own = blocks.filter((block) => block.tab === tab.name).map((block) => passedOver(tab, block));
-    const values = tab.values.map((row, r) => withoutBlocks(row, r + 1, own));
-    const outside = { ...tab, values: values.map((row) => (isOwnHeadings(row) ? [] : [...row])) };
-    const candidates = withoutItems(values.flatMap((_, r) => headingsInRow(tab, outside, r + 1, today)));
-    return candidates.map((candidate) => ({
-      list: foundList(candidate, candidates, own),
-      title: yearOfTitle(candidate),
-      isLog: candidate.isLog,
+  const found = tabs.flatMap((tab) =>
+    listsOn(
       tab,
-    }));
-  });
+      blocks.filter((block) => block.tab === tab.name),
+      today,
+    ),
+  );
   const bare = found.filter(({ list }) => list.kind === 'groups' && list.missing.join() === 'weight');
   const parted = found.map((one) => ({
     ...one,
@@ -84,6 +80,20 @@ export function findLists(
     )
     .map(({ list }) => list);
 }
+
+/** What one tab holds: the others may be read anew and this one stay as it was. */
+const listsOn = oncePer((tab: TabContent, blocks: readonly BlockInfo[], today: number | undefined) => {
+  const own = blocks.map((block) => passedOver(tab, block));
+  const values = tab.values.map((row, r) => withoutBlocks(row, r + 1, own));
+  const outside = { ...tab, values: values.map((row) => (isOwnHeadings(row) ? [] : [...row])) };
+  const candidates = withoutItems(values.flatMap((_, r) => headingsInRow(tab, outside, r + 1, today)));
+  return candidates.map((candidate) => ({
+    list: foundList(candidate, candidates, own),
+    title: yearOfTitle(candidate),
+    isLog: candidate.isLog,
+    tab,
+  }));
+});
 
 /** Rows of items that read like headings are none. */
 function withoutItems(candidates: readonly Candidate[]): Candidate[] {

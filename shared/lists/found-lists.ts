@@ -1,4 +1,5 @@
-import { type Book, oncePer } from '../block/book';
+import type { Book } from '../block/book';
+import { oncePer } from '../block/once-per';
 import type { BlockInfo } from '../contract';
 import { dayFromIso } from '../core/calendar/day';
 import { findLists } from './find-lists';

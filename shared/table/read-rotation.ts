@@ -1,5 +1,6 @@
 import { cellOnTab } from '../block/cell-on-tab';
 import { isRecordId } from '../block/compose-block';
+import { oncePer } from '../block/once-per';
 import type { BlockContent } from '../block/read-block';
 import type { WireCell } from '../contract';
 import { type Day, isoFromDay } from '../core/calendar/day';
@@ -28,7 +29,7 @@ interface Reading {
  * the grower has sorted, inserted or deleted rows and columns. Problems name their cells; while there are any, nothing
  * should be rebuilt. What else was typed is the merge's business.
  */
-export function readRotation(standing: BlockContent): OldRotation {
+export const readRotation = oncePer((standing: BlockContent): OldRotation => {
   const block = rememberedRotation(standing);
   if (!block.memory) return { settings: undefined, rows: [], skipped: [], problems: [noHeadings(block)] };
   const { settings, problems: settingProblems } = readSettings(block);
@@ -48,7 +49,7 @@ export function readRotation(standing: BlockContent): OldRotation {
   if (settings) tellMovedInFaults(reading, rows, settings.rules);
   const headRows = rowNamed(block, HEADINGS);
   return { settings, rows, skipped, ...(headRows >= 0 && { headRows }), problems };
-}
+});
 
 function noHeadings({ info }: BlockContent): TableProblem {
   const cell = cellOnTab(info.tab, info.row, info.column);

@@ -1,5 +1,6 @@
 import { idOf, isRecordId, SETTING_ROW } from '../block/compose-block';
 import { ANSWER_MARK, BLANK_MARK, markOfStanding, type RowMemory } from '../block/memory';
+import { oncePer } from '../block/once-per';
 import type { BlockContent } from '../block/read-block';
 import type { WireCell } from '../contract';
 import type { Day } from '../core/calendar/day';
@@ -14,10 +15,10 @@ import { SETTINGS_TITLE, settingOfLabel } from './settings-rows';
  * The rotation block with an id for each move. One that the grower added has none yet: nothing was written there. A
  * table of version 0.1.0, or one whose memory was deleted, is known by its headings.
  */
-export function rememberedRotation(block: BlockContent): BlockContent {
+export const rememberedRotation = oncePer((block: BlockContent): BlockContent => {
   const known = rowNamed(block, HEADINGS) >= 0 || rowNamed(block, ANCHOR) >= 0 ? block : byHeadings(block);
   return known.memory ? withNewMoves(known) : known;
-}
+});
 
 /** A move has a group, a paddock and anything that says when. */
 export function isMove(cell: (key: ColumnKey) => WireCell): boolean {

@@ -1,4 +1,5 @@
 import { type Book, tabNamed } from '../block/book';
+import { oncePer } from '../block/once-per';
 import { ROTATION_NAME } from '../block/own-words';
 import type { TabContent } from '../contract';
 import { dayFromIso } from '../core/calendar/day';
@@ -70,7 +71,19 @@ export function growerLists(
   book: Book,
   units: UnitSystem,
   own: ChosenLists = {},
-  remembered: RotationSettings['lists'] = rememberedLists(book),
+  remembered?: RotationSettings['lists'],
+): GrowerLists {
+  const isAsFound = remembered === undefined && Object.values(own).every((list) => list === undefined);
+  return isAsFound ? asFound(book, units) : listsRead(book, units, own, remembered ?? rememberedLists(book));
+}
+
+const asFound = oncePer((book: Book, units: UnitSystem) => listsRead(book, units, {}, rememberedLists(book)));
+
+function listsRead(
+  book: Book,
+  units: UnitSystem,
+  own: ChosenLists,
+  remembered: RotationSettings['lists'],
 ): GrowerLists {
   const all = foundLists(book);
   const found = { paddocks: ofKind(all, 'paddocks'), groups: ofKind(all, 'groups') };

@@ -1,4 +1,5 @@
-import { type Book, oncePer } from '../block/book';
+import type { Book } from '../block/book';
+import { oncePer } from '../block/once-per';
 import { ROTATION_NAME } from '../block/own-words';
 import { rememberedList } from '../lists/list-memory';
 import type { RotationSettings } from '../table/model';

@@ -5,9 +5,8 @@ import { isInArea } from '../block/is-in-area';
 import { type BlockContent, cut, cutBlock, wholeOf } from '../block/read-block';
 import type { BlockInfo, TabContent } from '../contract';
 import { areasBeside } from '../lists/found-lists';
-import { asWritten } from './merge/as-written';
+import { readingOf } from './merge/as-written';
 import { grownBlock } from './merge/grown-block';
-import { OUR_WORDS } from './merge/our-words';
 import { widenedBlock } from './merge/widened-block';
 import type { TableRoom } from './room-to-type';
 
@@ -54,7 +53,7 @@ export function standingOf(book: Book, name: string, grows?: 'down' | 'across'):
 function standing(block: BlockContent, found: Partial<Standing>): Standing {
   return {
     block,
-    reading: asWritten(block, OUR_WORDS),
+    reading: readingOf(block),
     area: wholeOf(block),
     memoryColumn: memoryColumnOf(block),
     adoptRows: 0,
@@ -75,9 +74,10 @@ function widened(tab: TabContent, written: BlockContent, others: readonly BlockI
   const memoryColumn = memoryColumnOf(written);
   const table = memoryColumn === undefined ? tab : withoutColumn(tab, memoryColumn);
   const info = widenedBlock(table, written.info, others);
+  const adoptColumns = info.columns - written.info.columns;
+  if (adoptColumns === 0) return standing(written, {});
   const { memory } = written;
-  const block = { ...cut(table, info), ...(memory && { memory }) };
-  return standing(block, { memoryColumn, adoptColumns: info.columns - written.info.columns });
+  return standing({ ...cut(table, info), ...(memory && { memory }) }, { memoryColumn, adoptColumns });
 }
 
 function withoutColumn(tab: TabContent, column: number): TabContent {

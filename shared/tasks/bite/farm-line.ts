@@ -1,4 +1,5 @@
-import { type Book, oncePer } from '../../block/book';
+import type { Book } from '../../block/book';
+import { oncePer } from '../../block/once-per';
 import { fromInside, toInside } from '../../units/units';
 import { buyList } from '../materials/buy-list';
 import { fenceType } from '../materials/fence-types';

@@ -1,6 +1,8 @@
 import { alignColumns } from '../../block/align-columns';
 import { BLANK_MARK, isLeftOver, isYours } from '../../block/memory';
+import { oncePer } from '../../block/once-per';
 import type { BlockContent } from '../../block/read-block';
+import { OUR_WORDS } from './our-words';
 import { KEPT_ID } from './rows-below';
 
 /**
@@ -33,3 +35,6 @@ export function asWritten(block: BlockContent, wordOf: ReadonlyMap<string, strin
     memory: { ...memory, rows: rows.map((r) => memory.rows[r]) },
   };
 }
+
+/** The same with all words of ours. */
+export const readingOf = oncePer((block: BlockContent) => asWritten(block, OUR_WORDS));

@@ -3,9 +3,8 @@ import type { ComposedBlock } from '../../block/composed-block';
 import { bareMark, markOfStanding } from '../../block/memory';
 import type { BlockContent } from '../../block/read-block';
 import { UNITS_LABEL } from '../settings';
-import { asWritten } from './as-written';
+import { readingOf } from './as-written';
 import { type MergedBlock, mergeBlock } from './merge-block';
-import { OUR_WORDS } from './our-words';
 import * as words from './words';
 
 interface How {
@@ -23,7 +22,7 @@ export function rebuildBlock(
   name: string,
   old: BlockContent,
   compose: (corner: BlockContent['info'], old: BlockContent) => ComposedBlock,
-  { putBack, reading = asWritten(old, OUR_WORDS) }: How = {},
+  { putBack, reading = readingOf(old) }: How = {},
 ): MergedBlock {
   refuseOtherUnits(old);
   return mergeBlock(name, compose(old.info, reading), old, putBack);
