@@ -2,20 +2,14 @@
  * A formula whose result is a blank cell: the engine shows 0, Sheets shows nothing (from memory). The engine's
  * evaluator is watched: where a formula gave nothing its cell counts as empty.
  */
-import type { EngineModel } from './engine';
-
 type Result = { value?: unknown } | unknown[];
 type Formula = { execute(...values: unknown[]): Result };
 type FormulaCell = { compiledFormula: Formula };
-type Evaluator = { computeFormulaCell(position: unknown, cell: FormulaCell): object };
-type Handler = { evaluator?: Evaluator };
+export type BlankKeeper = { computeFormulaCell(position: unknown, cell: FormulaCell): object };
 
-export function keepBlankResults(model: EngineModel, isOn: () => boolean): void {
-  const { handlers } = model as unknown as { handlers: Handler[] };
-  const evaluator = handlers.find((handler) => handler.evaluator)?.evaluator;
-  if (!evaluator) throw new Error('The engine has no evaluator where it is looked for.');
+export function keepBlankResults(evaluator: BlankKeeper, isOn: () => boolean): void {
   const compute = evaluator.computeFormulaCell;
-  evaluator.computeFormulaCell = function computed(this: Evaluator, position, cell) {
+  evaluator.computeFormulaCell = function computed(this: BlankKeeper, position, cell) {
     if (!isOn()) return compute.call(this, position, cell);
     let isBlank = false;
     const execute = (...values: unknown[]): Result => {

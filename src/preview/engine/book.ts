@@ -1,5 +1,4 @@
 /** One workbook in the engine: the few readings and changes that the service stand-ins need. Indexes start at 0. */
-import { keepBlankResults } from './blank-results';
 import { CALL_END, CALL_START } from './call-history';
 import type { Engine, EngineCell, EngineCommand, EngineLocale, EngineModel, EngineZone } from './engine';
 import { plainQuotes } from './formula-text';
@@ -24,8 +23,6 @@ export class Book {
     hooks: HostHooks,
   ) {
     this.model = new engine.Model(snapshot, { custom: { [HOOKS_KEY]: hooks } });
-    keepBlankResults(this.model, () => hooks.modes.blankStaysBlank);
-    if (hooks.modes.blankStaysBlank) this.run({ type: 'EVALUATE_CELLS' });
   }
 
   get locale(): EngineLocale {

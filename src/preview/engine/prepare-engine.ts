@@ -4,6 +4,7 @@ import { firstError } from './cell-values';
 import { watchChangingFunctions } from './changing-cells';
 import type { Engine, EngineCommand, EngineResult } from './engine';
 import { EXTRA_ERROR_NAMES, SCRIPT_ERROR } from './error-names';
+import { adaptEvaluation } from './evaluation';
 import { PARSE_ERROR_FUNCTION } from './formula-text';
 import { hooksIn } from './host-hooks';
 import { serialOfDate } from './zone-time';
@@ -38,6 +39,7 @@ export function prepareEngine(engine: Engine): void {
   for (const name of EXTRA_ERROR_NAMES) engine.registries.errorTypes.add(name);
   addBatchCommand(engine);
   groupHistoryByCall(engine);
+  adaptEvaluation(engine);
   addClock(engine);
   watchChangingFunctions(engine);
   addStrictSumproduct(engine);
