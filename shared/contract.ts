@@ -46,6 +46,7 @@ export type BlockCell = v.InferOutput<typeof BlockCell>;
 /** How a cell looks. Colours are never the only sign of anything. */
 export const BlockStyle = v.picklist([
   'plain',
+  'name',
   'title',
   'heading',
   'input',
@@ -164,6 +165,8 @@ export const WriteBlock = v.object({
   widths: v.array(v.number()),
   /** Rows at the top of a new tab to freeze; 0 leaves it alone. In place, see `frozenRows`. */
   freezeRows: v.number(),
+  /** Columns at the left of a new tab to freeze. */
+  freezeColumns: v.optional(v.number()),
   /**
    * For place "own": what the page last read there, as blockFingerprint() of values and formulas. If the sheet
    * says otherwise now, somebody typed meanwhile and nothing is written.

@@ -14,4 +14,5 @@ export interface ComposedBlock {
   readonly typed?: readonly (readonly [row: number, column: number])[];
   /** Rows at the top of a new tab to freeze. */
   readonly freezeRows?: number;
+  readonly freezeColumns?: number;
 }

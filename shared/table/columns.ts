@@ -15,17 +15,18 @@ interface Column {
 }
 
 const NUMBER_WIDTH = 80;
-const NAME_WIDTH = 125;
-/** Wide enough for the labels of the settings below. */
-const FIRST_WIDTH = 180;
+/** Both stay in sight: on a phone 390 pixels wide half of it is left to scroll. */
+const NAME = { style: 'name', width: 72 } as const;
+/** Columns that are frozen with the headings. */
+export const FROZEN_COLUMNS = 2;
 const SENTENCE_WIDTH = 170;
 const INPUT = { style: 'input' } as const;
 const PLAIN = { style: 'plain' } as const;
 const WORKING = { style: 'working', width: DAY_WIDTH } as const;
 
 export const COLUMNS = [
-  { key: 'group', label: 'Group', ...PLAIN, width: FIRST_WIDTH },
-  { key: 'paddock', label: 'Paddock', ...PLAIN, width: NAME_WIDTH },
+  { key: 'group', label: 'Group', ...NAME },
+  { key: 'paddock', label: 'Paddock', ...NAME },
   { key: 'plannedIn', label: 'Planned in', ...PLAIN, width: DAY_WIDTH },
   { key: 'movedIn', label: 'Moved in', ...INPUT, width: DAY_WIDTH },
   { key: 'days', label: 'Days', ...INPUT, width: NUMBER_WIDTH },

@@ -1,3 +1,4 @@
+import type { WireCell } from '../contract';
 import type { PlanProblem } from '../plan/model';
 import { WARNING } from './head-rows';
 import type { OldRotation, PastRow, RotationBlockInput } from './model';
@@ -13,7 +14,7 @@ export function liveMoves({ rows }: OldRotation): number {
  */
 export function frozenRotation(
   old: OldRotation,
-  firstColumn: readonly string[],
+  cells: readonly WireCell[],
   { paddocks, groups }: Pick<PlanProblem, 'paddocks' | 'groups'>,
 ): Omit<RotationBlockInput, 'corner'> | undefined {
   const { settings, headRows, rows, skipped } = old;
@@ -22,8 +23,8 @@ export function frozenRotation(
     return inDay === undefined ? [] : [{ ...row, inDay, outDay: row.out ?? inDay + days }];
   });
   if (!settings || past.length < rows.length) return undefined;
-  const warnings = firstColumn.flatMap((words) =>
-    words.startsWith(WARNING) ? [words.slice(WARNING.length)] : [],
+  const warnings = cells.flatMap((words) =>
+    typeof words === 'string' && words.startsWith(WARNING) ? [words.slice(WARNING.length)] : [],
   );
   return {
     problem: { paddocks, groups, rules: settings.rules },

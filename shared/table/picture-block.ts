@@ -3,7 +3,7 @@ import { blank, number, text } from '../block/cells';
 import { type BlockRow, composeBlock } from '../block/compose-block';
 import { TITLES } from '../block/own-words';
 import type { BlockCell, BlockRule, WireCell } from '../contract';
-import { type Day, dayFromIso, isoFromDay, weekday } from '../core/calendar/day';
+import { type Day, isoFromDay, weekday } from '../core/calendar/day';
 import { serialFromDay } from '../core/calendar/serial';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanPaddock } from '../plan/model';
@@ -11,6 +11,7 @@ import { isOpen } from '../plan/open-days';
 import { fromInside, symbolOf, type UnitSystem } from '../units/units';
 import { type GroupMark, groupMarks } from './group-marks';
 import type { RotationBlockInput } from './model';
+import { ownDay } from './own-cell';
 import type { Block } from './rotation-block';
 import { type SeasonUse, seasonUse } from './season-use';
 import { tableRows } from './table-rows';
@@ -57,7 +58,8 @@ export function pictureBlock(input: PictureInput): Block {
     if (marks.length > 0) return text(marks.join(' '));
     return text(isClosed(paddock, monday) ? CLOSED : NO_PIGS);
   };
-  const title = `${TITLES.picture}${isoFromDay(seasonStart)} to ${isoFromDay(seasonEnd)}`;
+  const years = [...new Set([first, seasonEnd - 1].map((day) => isoFromDay(day).slice(0, 4)))];
+  const title = TITLES.picture + years.join(' and ');
   const legend = [...groups].map(([key, { letter }]) => `${letter} ${nameOf(key, input, rows)}`).join(', ');
   const use = useCells(seasonUse(problem, plan, past), settings.unitSystem);
   const body = problem.paddocks.map(
@@ -104,13 +106,9 @@ function useCells(use: readonly SeasonUse[], units: UnitSystem): readonly (reado
 }
 
 /** Whether a picture shows a season that was over before the one that begins on `seasonStart`. */
-export function isEarlierPicture(
-  [[title = ''] = []]: readonly (readonly WireCell[])[],
-  seasonStart: Day,
-): boolean {
-  const end =
-    typeof title === 'string' && title.startsWith(TITLES.picture) ? dayFromIso(title.slice(-10)) : undefined;
-  return end !== undefined && end <= seasonStart;
+export function isEarlierPicture(values: readonly (readonly WireCell[])[], seasonStart: Day): boolean {
+  const weeks = values.find(([first]) => first === WEEK_HEADING)?.flatMap((cell) => ownDay(cell) ?? []) ?? [];
+  return weeks.length > 0 && Math.max(...weeks) < seasonStart;
 }
 
 function mondayOf(day: Day): Day {

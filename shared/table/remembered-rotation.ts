@@ -1,15 +1,17 @@
 import { idOf, isRecordId, SETTING_ROW } from '../block/compose-block';
 import { ANSWER_MARK, BLANK_MARK, markOfStanding, type RowMemory } from '../block/memory';
 import { oncePer } from '../block/once-per';
+import { TITLES } from '../block/own-words';
 import type { BlockContent } from '../block/read-block';
 import type { WireCell } from '../contract';
 import type { Day } from '../core/calendar/day';
 import { COLUMNS, type ColumnKey, columnOfHeading } from './columns';
 import { SPILLED } from './function-cells';
-import { headRowName, TITLE, WARNING } from './head-rows';
+import { headRowName, WARNING } from './head-rows';
 import { ANCHOR, columnsOf, HEADINGS, moveId, rowNamed, rowsOfMoves } from './move-rows';
 import { cellWords, ownDay } from './own-cell';
 import { SETTINGS_TITLE, settingOfLabel } from './settings-rows';
+import { TYPE_DAY } from './words';
 
 /**
  * The rotation block with an id for each move. One that the grower added has none yet: nothing was written there. A
@@ -80,10 +82,13 @@ function byHeadings(block: BlockContent): BlockContent {
     marks: places.map((c, w) => (c >= 0 && isWritten(c, w) ? standing(r, c) : BLANK_MARK)),
   });
   const isFormula = (r: number, c: number): boolean => formulas[r]?.[c] !== '';
+  const isOwnHead = (r: number, c: number): boolean => {
+    const words = cellWords(values[r]?.[c] ?? '');
+    if (r === 0) return words.startsWith(TITLES.rotation);
+    return (r === 1 && c === 0) || words === TYPE_DAY || words.startsWith(WARNING);
+  };
   const rowAt = (r: number): RowMemory | undefined => {
-    const first = cellWords(values[r]?.[0] ?? '');
-    const isOurs = r === 0 ? TITLE.test(first) : r === 1 || first.startsWith(WARNING);
-    if (r < headings) return row(idOf(headRowName(r)), r, (c) => c === 0 && isOurs);
+    if (r < headings) return row(idOf(headRowName(r)), r, (c) => isOwnHead(r, c));
     if (r === headings) return row(idOf(HEADINGS), r, () => true);
     if (r === headings + 1) return row(idOf(ANCHOR), r, (c) => isFormula(r, c));
     if (r === title) return row(idOf(SETTINGS_TITLE), r, (c) => c === 0);

@@ -4,7 +4,7 @@ import { type BlockRow, composeBlock } from '../block/compose-block';
 import type { ComposedBlock } from '../block/composed-block';
 import type { BlockCell, BlockRule, BlockStyle, WriteBlock } from '../contract';
 import { CHECKS } from './check-formula';
-import { COLUMNS, type ColumnKey, headingOf } from './columns';
+import { COLUMNS, type ColumnKey, FROZEN_COLUMNS, headingOf } from './columns';
 import { functionCells } from './function-cells';
 import { rowsAbove } from './head-rows';
 import type { OldRow, RotationBlockInput } from './model';
@@ -15,7 +15,7 @@ import { settingsRows } from './settings-rows';
 import { SKIPPED } from './skipped';
 import { type TableRow, tableRows, wishesIn } from './table-rows';
 
-export type Block = ComposedBlock & Pick<WriteBlock, 'freezeRows'>;
+export type Block = ComposedBlock & Pick<WriteBlock, 'freezeRows' | 'freezeColumns'>;
 
 /**
  * The rotation table as one block: title, hint and warnings; headings; a blank row that holds the cell functions
@@ -54,6 +54,7 @@ export function rotationBlock(input: RotationBlockInput): Block {
     records: true,
     typed: rows.flatMap((row, i) => wishesIn(row).map((key) => [first + i, placeOf(key)] as const)),
     freezeRows: headingRow,
+    freezeColumns: FROZEN_COLUMNS,
   };
 }
 

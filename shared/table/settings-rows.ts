@@ -1,12 +1,13 @@
 /** The settings of a rotation table as rows of label and values below it. Read back by readSettings. */
 import { fixedA1 } from '../block/a1';
-import { date, number, text } from '../block/cells';
+import { BLANK, date, number, text } from '../block/cells';
 import { type BlockRow, SETTING_ROW } from '../block/compose-block';
 import type { BlockCell, WireCell } from '../contract';
 import { fieldsOfList, MEMORY_LABELS, rowsOfList } from '../lists/list-memory';
 import type { GrowerList } from '../lists/model';
 import { fromInside, symbolOf } from '../units/units';
 import type { RotationSettings } from './model';
+import { BEFORE_CHANGES } from './words';
 
 /** Marks where the settings begin. */
 export const SETTINGS_TITLE = 'Settings of this table';
@@ -66,11 +67,15 @@ export function settingsRows(settings: RotationSettings, top: number, left: numb
     const style = LISTS.includes(key) ? 'muted' : 'input';
     return {
       cells: [text(label), ...values],
-      style: ['muted', ...values.map(() => style)],
+      style: ['note', ...values.map(() => style)],
       id: SETTING_ROW + key,
     };
   });
-  const title: BlockRow = { cells: [text(SETTINGS_TITLE)], style: 'heading', id: SETTINGS_TITLE };
+  const title: BlockRow = {
+    cells: [text(SETTINGS_TITLE), BLANK, text(BEFORE_CHANGES)],
+    style: ['title', 'plain', 'muted'],
+    id: SETTINGS_TITLE,
+  };
   return {
     rows: [title, ...rows],
     address: (key) => {

@@ -3,8 +3,12 @@ import { counted } from '../plan/words';
 
 // The table's head
 export const TYPE_DAY =
-  'When a group has moved, type the day under Moved in, or the word skipped: its later moves shift. Days, cover left and note are yours too. Write the table anew to plan the rest, and before head or weights in your list change, so that the past keeps its figures.';
-export const andMoreChecks = (more: number): string => `And ${more} more: see the Check column.`;
+  'Yellow cells are yours. Moved? Type the day under Moved in, or the word skipped; the later moves shift.';
+export const andMoreWarnings = (more: number): string => `And ${more} more: open Plan the moves.`;
+
+// Beside its settings
+export const BEFORE_CHANGES =
+  'Write the table anew before head or weights in your list change, so that the past keeps its figures.';
 
 // The list for the barn door
 /** Common practice, no source, save for what the energizer's manual says. */

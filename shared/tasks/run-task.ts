@@ -224,7 +224,7 @@ function withLooksFrom(
 function requestOf(
   { name }: Task,
   place: Request<'writeBlock'>['place'],
-  { cells, styles, rules, widths, freezeRows = 0 }: MergedBlock,
+  { cells, styles, rules, widths, freezeRows = 0, freezeColumns }: MergedBlock,
   replaces: boolean,
 ): Request<'writeBlock'> {
   return {
@@ -235,6 +235,7 @@ function requestOf(
     rules,
     widths,
     freezeRows,
+    freezeColumns,
     ...(replaces && { replaces }),
   };
 }

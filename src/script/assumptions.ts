@@ -175,11 +175,11 @@ export const ASSUMPTIONS = [
   },
   {
     id: 'frozen-and-hidden',
-    says: 'A column can be hidden and a row frozen, and both are read back.',
-    matters: 'working columns of tables of ours',
+    says: 'A column can be hidden, a row and a column frozen, and all are read back.',
+    matters: 'working columns and frozen names of tables of ours',
     sure: 'documented',
     source: 'reference of SpreadsheetApp, Sheet',
-    wanted: /^hidden, 1 frozen$/,
+    wanted: /^hidden, 1 and 1 frozen$/,
   },
   {
     id: 'merged',

@@ -90,8 +90,12 @@ function scratchTab(
     frozenAndHidden: () => {
       sheet.hideColumns(SIZE);
       sheet.setFrozenRows(1);
+      sheet.setFrozenColumns(1);
       const hidden = sheet.isColumnHiddenByUser(SIZE) ? 'hidden' : 'shown';
-      return `${hidden}, ${sheet.getFrozenRows()} frozen`;
+      const frozen = `${sheet.getFrozenRows()} and ${sheet.getFrozenColumns()} frozen`;
+      // Cells on both sides of that edge could not be merged.
+      sheet.setFrozenColumns(0);
+      return `${hidden}, ${frozen}`;
     },
     hasId: () => (file.getId() === '' ? 'missing' : 'given'),
   };

@@ -32,10 +32,13 @@ const COPY_PIXELS = { width: 640, height: 480 };
 /** What a cell without a fill says of itself. Set as a fill, it would hide the lines of the grid. */
 const NO_FILL = '#ffffff';
 
+const PLAIN: Look = { background: null, color: '#202124', weight: 'normal', slant: 'normal' };
 const MUTED: Look = { background: null, color: '#5f6368', weight: 'normal', slant: 'italic' };
 /** Looks of the cells. Colours come with a weight or a slant, so that none speaks by colour alone. */
 const LOOKS: Readonly<Record<BlockStyle, Look>> = {
-  plain: { background: null, color: '#202124', weight: 'normal', slant: 'normal' },
+  plain: PLAIN,
+  /** Plain, in as many lines as it takes: names in a narrow column. */
+  name: PLAIN,
   title: { background: null, color: '#202124', weight: 'bold', slant: 'normal' },
   heading: { background: '#dfe8d8', color: '#202124', weight: 'bold', slant: 'normal' },
   input: { background: '#fff8e1', color: '#202124', weight: 'normal', slant: 'normal' },
@@ -48,6 +51,7 @@ const LOOKS: Readonly<Record<BlockStyle, Look>> = {
   memory: { background: null, color: '#e8eaed', weight: 'normal', slant: 'normal' },
   warning: { background: '#fdecea', color: '#7a1f14', weight: 'bold', slant: 'normal' },
 };
+const WRAPPED: readonly BlockStyle[] = ['heading', 'name', 'note'];
 interface Look {
   readonly background: string | null;
   readonly color: string;
@@ -184,7 +188,7 @@ export function boundSpreadsheet(): SheetPort {
       if (sheetOf(tab).getFrozenRows() === from) sheetOf(tab).setFrozenRows(to);
     },
     setBoxes: (area, isBox) => setBoxes(rangeOf(area), isBox),
-    setLook: (tab, column, widths, freezeRows) => setLook(sheetOf(tab), column, widths, freezeRows),
+    setLook: (tab, ...look) => setLook(sheetOf(tab), ...look),
     putValue: (area, value) => {
       rangeOf(area).setValue(value);
     },
@@ -357,7 +361,7 @@ function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: O
   range.setFontWeights(look('weight', () => before.getFontWeights()));
   range.setFontStyles(look('slant', () => before.getFontStyles()));
   // Headings are longer than their columns are wide; long sentences may run over their empty neighbours.
-  range.setWraps(styles.map((row) => row.map((style) => style === 'heading' || style === 'note')));
+  range.setWraps(styles.map((row) => row.map((style) => WRAPPED.includes(style))));
 }
 
 /** An area may reach past the tab's edge, which grows before it is written. */
@@ -428,11 +432,18 @@ function setBoxes(range: Range, isBox: readonly (readonly boolean[])[]): void {
   });
 }
 
-function setLook(sheet: Sheet, column: number, widths: readonly number[], freezeRows: number): void {
+function setLook(
+  sheet: Sheet,
+  column: number,
+  widths: readonly number[],
+  rows: number,
+  columns: number,
+): void {
   widths.forEach((width, i) => {
     if (width > 0) sheet.setColumnWidth(column + i, width);
   });
-  if (freezeRows > 0) sheet.setFrozenRows(freezeRows);
+  if (rows > 0) sheet.setFrozenRows(rows);
+  if (columns > 0) sheet.setFrozenColumns(columns);
 }
 
 function withLock<T>(work: () => T): T {

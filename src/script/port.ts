@@ -114,7 +114,8 @@ export interface SheetPort {
   setRules(area: Area, old: Area | undefined, rules: readonly BlockRule[]): void;
   /** Makes boxes to tick of those cells; the area's other boxes go. */
   setBoxes(area: Area, isBox: readonly (readonly boolean[])[]): void;
-  setLook(tab: string, column: number, widths: readonly number[], freezeRows: number): void;
+  /** Widths of columns from `column` on, and how many rows and columns are frozen; 0 leaves those alone. */
+  setLook(tab: string, column: number, widths: readonly number[], rows: number, columns: number): void;
   /** Freezes `to` rows where exactly `from` are frozen. */
   moveFrozenRows(tab: string, from: number, to: number): void;
   /** Into one cell, under the format that it has. */

@@ -137,6 +137,18 @@ describe('writing', () => {
     expect(() => range.setBackground('#12')).toThrow('Invalid color: #12');
   });
 
+  test('a merge never lies across the edge of what stands still', async () => {
+    const book = await openWorkbook({ tabs: { A: [['Title']] }, merges: { A: ['A1:C1'] } });
+    const sheet = book.spreadsheet.getSheetByName('A')!;
+    expect(() => sheet.setFrozenColumns(2)).toThrow('only part of a merged cell');
+    sheet.setFrozenColumns(3);
+    expect(sheet.getFrozenColumns()).toBe(3);
+    expect(() => book.range('A', 'C2:D2').merge()).toThrow('frozen and non-frozen');
+    sheet.setFrozenColumns(0);
+    book.range('A', 'C2:D2').merge();
+    expect(sheet.getFrozenColumns()).toBe(0);
+  });
+
   test('inserted rows move references, names and formats', async () => {
     const book = await openWorkbook({ tabs: { A: [[1], [2], ['=SUM(A1:A2)']] }, names: { HERD: 'A!A1:A2' } });
     book.insertRows('A', 2, 1);

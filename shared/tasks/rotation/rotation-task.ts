@@ -146,7 +146,7 @@ export const KEEP_FIGURES_TASK: Task<RotationInput> = {
       settings &&
       frozenRotation(
         old.rotation,
-        old.block.values.map(([first]) => (typeof first === 'string' ? first : '')),
+        old.block.values.flat(),
         planProblem(lists.paddocks, lists.groups, settings.rules),
       );
     if (!input) ask.wrong([words.giveDays(old?.block.info.tab)]);

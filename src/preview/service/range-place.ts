@@ -60,6 +60,18 @@ export function mergesIn(state: HostState, area: Area): Area[] {
     .map((zone) => areaOf(area.sheetId, zone));
 }
 
+/** How many rows and columns of a tab stand still. */
+export function frozen(state: HostState, sheetId: string): Pick<Area, 'rows' | 'columns'> {
+  const { xSplit, ySplit } = state.book.model.getters.getPaneDivisions(sheetId);
+  return { rows: ySplit, columns: xSplit };
+}
+
+/** Whether a part of the area would stand still and another scroll. */
+export function isCut(area: Area, { rows, columns }: Pick<Area, 'rows' | 'columns'>): boolean {
+  const parts = (first: number, count: number, edge: number): boolean => first < edge && first + count > edge;
+  return parts(area.row, area.rows, rows) || parts(area.column, area.columns, columns);
+}
+
 /** Whether somebody else protected a part of the area. */
 export function isClosed(state: HostState, area: Area): boolean {
   return state.protections.some(

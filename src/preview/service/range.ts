@@ -4,7 +4,16 @@ import { guardService } from './call-gate';
 import { type DataValidation, setValidation, validationAt } from './data-validation';
 import type { HostState } from './host-state';
 import { type Protection, protect } from './protection';
-import { filled, fittingMatrix, isClosed, mergesIn, RangePlace, refuseProtected } from './range-place';
+import {
+  filled,
+  fittingMatrix,
+  frozen,
+  isClosed,
+  isCut,
+  mergesIn,
+  RangePlace,
+  refuseProtected,
+} from './range-place';
 import { RangeValues, readCells } from './range-values';
 import { Sheet } from './sheet';
 
@@ -76,6 +85,9 @@ export class Range extends RangeValues {
   merge(): this {
     refuseProtected(state(this), area(this));
     const { sheetId } = area(this);
+    if (isCut(area(this), frozen(state(this), sheetId))) {
+      throw new Error("You can't merge frozen and non-frozen cells.");
+    }
     state(this).book.must({ type: 'ADD_MERGE', sheetId, target: [zoneOf(area(this))], force: true });
     return this;
   }

@@ -2,7 +2,7 @@
 import type { Area } from './area';
 import { type CallGate, GATE, guardService } from './call-gate';
 import type { HostState } from './host-state';
-import { refuseProtected } from './range-place';
+import { frozen, isCut, mergesIn, refuseProtected } from './range-place';
 
 export class SheetGrid {
   readonly [GATE]: CallGate;
@@ -82,13 +82,28 @@ export class SheetGrid {
   }
 
   setFrozenRows(rows: number): this {
-    if (rows < 0 || rows >= whole(this).rows) throw new Error("You can't freeze all rows.");
-    const command = rows === 0 ? { type: 'UNFREEZE_ROWS' } : { type: 'FREEZE_ROWS', quantity: rows };
-    state(this).book.must({ ...command, sheetId: tabId(this) });
-    return this;
+    return this.#freeze('ROWS', rows);
   }
   getFrozenRows(): number {
-    return state(this).book.model.getters.getPaneDivisions(tabId(this)).ySplit;
+    return frozen(state(this), tabId(this)).rows;
+  }
+  setFrozenColumns(columns: number): this {
+    return this.#freeze('COLUMNS', columns);
+  }
+  getFrozenColumns(): number {
+    return frozen(state(this), tabId(this)).columns;
+  }
+  #freeze(dimension: 'ROWS' | 'COLUMNS', quantity: number): this {
+    const name = dimension.toLowerCase() as Lowercase<typeof dimension>;
+    if (quantity < 0 || quantity >= whole(this)[name]) throw new Error(`You can't freeze all ${name}.`);
+    const sides = { rows: 0, columns: 0, [name]: quantity };
+    if (mergesIn(state(this), whole(this)).some((merge) => isCut(merge, sides))) {
+      throw new Error(`You can't freeze ${name} which contain only part of a merged cell.`);
+    }
+    const command =
+      quantity === 0 ? { type: `UNFREEZE_${dimension}` } : { type: `FREEZE_${dimension}`, quantity };
+    state(this).book.must({ ...command, sheetId: tabId(this) });
+    return this;
   }
   setColumnWidth(column: number, width: number): this {
     return this.#resize('COL', column - 1, 1, width, whole(this).columns);

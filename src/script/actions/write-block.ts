@@ -154,7 +154,7 @@ function setView(
 ): void {
   const memory = area.column + area.columns - 1;
   if (place.at === 'new-tab') {
-    port.setLook(area.tab, area.column, request.widths, request.freezeRows);
+    port.setLook(area.tab, area.column, request.widths, request.freezeRows, request.freezeColumns ?? 0);
     port.hideColumns(area.tab, columnsToHide(request, area));
   }
   if (place.at !== 'own' || !old || old.row !== 1) return;
