@@ -26,4 +26,4 @@ export const holes = (paddock: string, edge: string): string =>
 export const DRAW_WATER =
   'Draw streams, ponds and wells into the map too (lines, areas or points), and their distances stand here.';
 export const LOCAL_RULES =
-  'Your local rules say how near to water and wells pigs may stand: ask your conservation district or water authority, and look at the well code, before you fence.';
+  'Your local rules say how near to water and wells pigs may stand: ask your conservation district, water authority or well code before you fence.';
