@@ -51,7 +51,13 @@ const ITEM_WORDS: readonly (readonly [MaterialItem, RegExp])[] = [
 ];
 
 /** The setting that a length in the row of an item says. */
-const LENGTH_OF: Partial<Record<MaterialItem, MaterialsKey>> = { nets: 'netLength', rolls: 'rollLength' };
+const LENGTH_OF: Partial<Record<MaterialItem, MaterialsKey>> = {
+  nets: 'netLength',
+  rolls: 'rollLength',
+  rods: 'rodLength',
+};
+/** A rod's length in its name, as in “1 m earth rods”; of a net it may be the height. */
+const ROD_IN_NAME = /\d+(?:[.,]\d+)?\s*(?:m|cm|ft|feet|foot)\b/i;
 
 interface StockRow {
   readonly item: MaterialItem;
@@ -120,7 +126,9 @@ function stockRow(
       name,
       count,
       price: amountIn(cell('price'), comma),
-      length: lengthIn(cell('length'), String(head[columnAt(head, 'length')] ?? ''), units, comma),
+      length:
+        lengthIn(cell('length'), String(head[columnAt(head, 'length')] ?? ''), units, comma) ??
+        lengthIn((item === 'rods' && ROD_IN_NAME.exec(name)?.[0]) || '', '', units, comma),
       joules: joules === undefined ? undefined : Number(joules.replace(',', '.')),
     },
   ];
@@ -150,7 +158,7 @@ function taken(rows: readonly StockRow[], tab: string): StockList {
   for (const [item] of ITEM_WORDS) {
     const [first, ...more] = rows.filter((row) => row.item === item);
     if (!first) continue;
-    // A net or roll of another length is none of those that are counted.
+    // A net, roll or rod of another length is none of those that are counted.
     const isCounted = (row: StockRow): boolean =>
       LENGTH_OF[item] === undefined || row.length === first.length;
     const others = more.filter((row) => !isCounted(row));

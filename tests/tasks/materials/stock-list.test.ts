@@ -50,6 +50,21 @@ describe('a list of stock', () => {
     expect(stock?.items.get('Rolls of wire')?.amounts).toEqual({ onHand: 2 });
   });
 
+  test('rods count by their length, in a column or in their name', async () => {
+    const rows = [
+      ['1 m earth rods', 3],
+      ['Earth rod 1.5 m', 2],
+      ['Netting 90 cm', 4],
+    ];
+    const book = await bookWith({ Shed: [['Material', 'Qty'], ...rows] });
+    const stock = stockList(book, 'metric');
+    expect(stock?.settings).toEqual({ rodLength: 1 });
+    expect(stock?.items.get('Ground rods')?.amounts).toEqual({ onHand: 3 });
+    expect(stock?.notes).toEqual(['“Earth rod 1.5 m” is of another length and is not counted.']);
+    // One foot is 0.3048 m by definition.
+    expect(stockList(book, 'US')?.settings.rodLength).toBeCloseTo(1 / 0.3048, 6);
+  });
+
   test('is known by what it names, whatever the heading above; wire on its reel is wire', async () => {
     const book = await bookWith({
       Barn: [
