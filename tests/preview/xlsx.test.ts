@@ -2,7 +2,16 @@
 import ExcelJS from 'exceljs';
 import { expect, test } from 'vitest';
 import { openWorkbook } from '../../src/headless';
+import { fileLocale } from '../../src/preview/xlsx/file-locale';
 import { codeJs } from './fixture';
+
+test('a saved file says in which locale its days are written; one that says none has none', async () => {
+  const file = new ExcelJS.Workbook();
+  expect(fileLocale(file)).toBeUndefined();
+  const book = await openWorkbook({ tabs: { A: [[1]] }, locale: 'de_DE' });
+  await file.xlsx.load((await book.toXlsx()) as unknown as ArrayBuffer);
+  expect(fileLocale(file)).toBe('de_DE');
+});
 
 test('texts, dates, formulas with our functions, names, merges and colours survive', async () => {
   const book = await openWorkbook({

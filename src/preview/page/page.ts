@@ -1,6 +1,7 @@
 /** The preview's page: opens a workbook, puts the engine's grid on the page, connects the script. */
 import { prepareEngine } from '../engine/prepare-engine';
 import { Host } from '../host';
+import { fileLocale } from '../xlsx/file-locale';
 import { notCarried, notCarriedSentence } from '../xlsx/not-carried';
 import { readXlsx } from '../xlsx/read-xlsx';
 import { writeXlsx } from '../xlsx/write-xlsx';
@@ -43,9 +44,9 @@ function withoutOutsidePictures(templates: string): string {
 }
 
 async function openBuilt(built: Built, title: string, file: ArrayBuffer | undefined): Promise<void> {
-  const locale = settings.get('locale') ?? 'en_US';
   const workbook = new excelJs.Workbook();
   if (file) await workbook.xlsx.load(file);
+  const locale = fileLocale(workbook) ?? settings.get('locale') ?? 'en_US';
   clearMenus();
   tellFileLoss('');
   closeSidebar();

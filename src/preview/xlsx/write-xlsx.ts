@@ -14,6 +14,7 @@ import { sheetsFormat } from '../engine/number-format';
 import { DAY_MS, UNIX_EPOCH_SERIAL } from '../engine/zone-time';
 import { a1Of, areaOf } from '../service/area';
 import { widthOfPixels } from './column-width';
+import { nameLocale } from './file-locale';
 import { linkOf } from './links';
 import { filePrefixed } from './newer-functions';
 import { degreesOfRotation } from './rotation';
@@ -25,6 +26,7 @@ export function writeXlsx(book: Book, file: Workbook): void {
   const { getters } = book.model;
   // What cannot be calculated here can where the file is opened next.
   file.calcProperties.fullCalcOnLoad = true;
+  nameLocale(file, book.locale.code);
   for (const sheetId of book.sheetIds()) {
     const { xSplit, ySplit } = getters.getPaneDivisions(sheetId);
     const sheet = file.addWorksheet(book.nameOf(sheetId), {
