@@ -116,7 +116,7 @@ function addLines(
         formula(judgeFormula(draft, row, set, plan.units)),
         formula(`=IF(${draft.at(row, 2)}="";"";${draft.at(row, 2)}/1000)`, '0.000'),
       ],
-      [...LINE_STYLES, 'muted'],
+      [...LINE_STYLES, 'working'],
     );
   }
   const warned = draft.at(first, 9);
