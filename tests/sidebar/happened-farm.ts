@@ -203,6 +203,8 @@ export function clicker(page: Page): Recorder & { takeBack(): Promise<void>; hom
     await press('Write it');
     await page.getByRole('button', { name: 'Take it back' }).waitFor(WAIT);
     await page.getByText('Reading the spreadsheet…').waitFor({ state: 'hidden', ...WAIT });
+    // In sight, wherever the form stood.
+    await page.locator('.notice.done:focus').waitFor(WAIT);
   };
   const choose = async (label: string, { paddock, planned: day }: Row): Promise<void> => {
     const options = await page.getByLabel(label).locator('option').allInnerTexts();

@@ -68,7 +68,8 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
   return (
     <>
       {last?.at === writesSoFar() && (
-        <Notice kind="done">
+        // Anew for each record, so that each takes the focus.
+        <Notice key={last.at} kind="done" takeFocus>
           {last.words.join('; ')}.{' '}
           <Button disabled={work.busy} onPress={() => last && back(last.cells)}>
             Take it back
