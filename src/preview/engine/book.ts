@@ -120,6 +120,11 @@ export class Book {
     return { ...cell, value: stored.content.replace(/^'/, '') };
   }
 
+  /** Calculates what is due, as whoever looks at a cell does. */
+  calculate(): void {
+    this.cell(this.sheetIds()[0]!, 0, 0);
+  }
+
   /** The engine's own text of the formula, or ''. */
   formula(sheetId: string, row: number, column: number): string {
     const cell = this.model.getters.getCell({ sheetId, row, col: column });

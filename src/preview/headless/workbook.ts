@@ -59,9 +59,11 @@ export class Workbook {
   }
   /** Cell-function calls by name since the workbook was opened or the counts were reset. */
   get cellCalls(): Record<string, number> {
+    this.state.book.calculate();
     return Object.fromEntries(this.host.cellCalls);
   }
   resetCounts(): void {
+    this.state.book.calculate();
     this.gate.resetCounts();
     this.host.cellCalls.clear();
   }
