@@ -17,7 +17,7 @@ export function alignColumns(block: BlockContent, wanted: number): Columns {
   return aligned(block);
 }
 
-const aligned = oncePer(({ values, formulas, memory }: BlockContent): Columns => {
+const aligned = /* @__PURE__ */ oncePer(({ values, formulas, memory }: BlockContent): Columns => {
   const rows = memory?.rows ?? [];
   const standing = values[0]?.length ?? 0;
   const all = Array.from({ length: standing }, (_, c) => c);

@@ -20,28 +20,30 @@ export interface BlockContent {
  * memory, that says how far it reaches: the name may lag behind a write that was cut short. Where the name reaches
  * further down, rows of the block before may be left. `rowsBelow`: rows right below it that are read with it.
  */
-export const cutBlock = oncePer((tab: TabContent, named: BlockInfo, rowsBelow: number = 0): BlockContent => {
-  const column = memoryColumnOf(tab, named);
-  if (column === undefined) return cut(tab, { ...named, rows: named.rows + rowsBelow });
-  const texts = tab.values.map((row) => row[column - 1] ?? '').slice(named.row - 1);
-  const own = ownTexts(texts);
-  const written = rememberedRows(own);
-  const reached = Math.max(written, named.rows);
-  const rows = (own.length < texts.length ? Math.min(reached, own.length) : reached) + rowsBelow;
-  // Rows that a write which was cut short has left below the new ones: their memory stands in the column it had then.
-  const left = (r: number): WireCell =>
-    r < written
-      ? ''
-      : (tab.values[named.row - 1 + r]?.find((text, c) => c >= named.column && isMemory(text)) ?? '');
-  const memory = readMemory(Array.from({ length: rows }, (_, r) => own[r] || left(r)));
-  const columns = column - named.column;
-  const content = cut(tab, { ...named, rows, columns });
-  if (!memory) return content;
-  return {
-    ...content,
-    memory: { ...memory, rows: matchRows(content.values, content.formulas, memory) },
-  };
-});
+export const cutBlock = /* @__PURE__ */ oncePer(
+  (tab: TabContent, named: BlockInfo, rowsBelow: number = 0): BlockContent => {
+    const column = memoryColumnOf(tab, named);
+    if (column === undefined) return cut(tab, { ...named, rows: named.rows + rowsBelow });
+    const texts = tab.values.map((row) => row[column - 1] ?? '').slice(named.row - 1);
+    const own = ownTexts(texts);
+    const written = rememberedRows(own);
+    const reached = Math.max(written, named.rows);
+    const rows = (own.length < texts.length ? Math.min(reached, own.length) : reached) + rowsBelow;
+    // Rows that a write which was cut short has left below the new ones: their memory stands in the column it had then.
+    const left = (r: number): WireCell =>
+      r < written
+        ? ''
+        : (tab.values[named.row - 1 + r]?.find((text, c) => c >= named.column && isMemory(text)) ?? '');
+    const memory = readMemory(Array.from({ length: rows }, (_, r) => own[r] || left(r)));
+    const columns = column - named.column;
+    const content = cut(tab, { ...named, rows, columns });
+    if (!memory) return content;
+    return {
+      ...content,
+      memory: { ...memory, rows: matchRows(content.values, content.formulas, memory) },
+    };
+  },
+);
 
 /** Column of the memory, counted from 1: that of its head in the block's first row, else one within the block. */
 function memoryColumnOf(tab: TabContent, { row, column, rows, columns }: BlockInfo): number | undefined {
