@@ -1,13 +1,14 @@
 import type { ColumnKey } from './columns';
-import { type At, type TableFrame, windows } from './move-formulas';
+import { type At, isStayDaysFormula, type TableFrame, windows } from './move-formulas';
 import { MOST_DAYS_FROM_PLAN } from './moved-in-fault';
 import { isSkippedFormula } from './skipped';
 
-/** Addresses of the settings cells that the check reads. */
+/** Addresses of the settings cells that the check reads, and the longest stay. */
 export interface CheckSettings {
   readonly seasonStart: string;
   readonly seasonEnd: string;
   readonly groundLimit: string | undefined;
+  readonly mostDays: number;
 }
 
 /** What is wrong with a move, in words; empty where all is well. The first of these that is true. */
@@ -25,7 +26,7 @@ export function checkFormula(frame: TableFrame, row: number, settings: CheckSett
     [isSkippedFormula(at('movedIn')), '""'],
     [`ISTEXT(${at('movedIn')})`, `"${CHECKS.notADate}"`],
     [`NOT(${isNumber('inDay')})`, `"${CHECKS.noIn}"`],
-    [`NOT(${isNumber('dueOut')})`, `"${CHECKS.noDays}"`],
+    [`NOT(${isStayDaysFormula(at('days'), settings.mostDays)})`, `"${CHECKS.badDays} ${settings.mostDays}"`],
     ...movedInRules(at, row === frame.anchorRow + 1 ? undefined : above, settings),
     [`${at('out')}<=${at('inDay')}`, `"${CHECKS.outBeforeIn}"`],
     [`${others}>1`, `"${CHECKS.occupied}"`],
@@ -42,7 +43,7 @@ export function checkFormula(frame: TableFrame, row: number, settings: CheckSett
 export const CHECKS = {
   notADate: 'Moved in must be a date',
   noIn: 'Type the day moved in',
-  noDays: 'Type the days',
+  badDays: 'Days must be a whole number from 1 to',
   afterSeason: 'Moved in after the season end',
   farFromPlan: `Moved in over ${MOST_DAYS_FROM_PLAN} days from plan`,
   beforeLastMove: 'Moved in before the move above',

@@ -26,6 +26,11 @@ export interface RotationSettings {
 /** The default of WATER_NEEDED in the contract of the cell functions. */
 export const DEFAULT_TEMPERATURE_C = 20;
 
+/** Longest stay that can be typed: the season. Judgement. */
+export function mostStayDays({ seasonStart, seasonEnd }: PlanRules): number {
+  return seasonEnd - seasonStart;
+}
+
 export type LookedUp = Extract<ColumnKey, 'head' | 'startWeight' | 'growthDays' | 'dailyGain' | 'area'>;
 
 /** One move as it stands in the block now. Absent: blank or not readable. */
@@ -37,7 +42,10 @@ export interface OldRow {
   readonly paddock: string;
   readonly plannedIn?: Day;
   readonly movedIn?: Day;
+  /** Those that the table counts with. */
   readonly days?: number;
+  /** What was typed there that cannot be the days of a stay: no wish. */
+  readonly badDays?: string;
   /** Moved in if typed, else planned in. */
   readonly inDay?: Day;
   /** The day left, as the table shows it. */

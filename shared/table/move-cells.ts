@@ -13,7 +13,7 @@ import { checkFormula } from './check-formula';
 import type { ColumnKey } from './columns';
 import { type HerdSource, herdFormulas } from './herd-formulas';
 import { ifFilled, listLookup } from './list-lookup';
-import type { PastRow, RotationBlockInput } from './model';
+import { mostStayDays, type PastRow, type RotationBlockInput } from './model';
 import {
   cellIn,
   densityFormula,
@@ -63,12 +63,14 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
   const at = frame.anchorRow + 1 + i;
   const nextRow = row.next === undefined ? undefined : frame.anchorRow + 1 + row.next;
   const { past } = row;
+  const days = past?.days ?? daysIn(row);
+  const mostDays = Math.max(days, mostStayDays(context.input.settings.rules));
   return {
     group: text(row.group),
     paddock: text(row.paddock),
     plannedIn: plannedIn(context, at),
     movedIn: movedIn(context, row),
-    days: number(past?.days ?? daysIn(row), WHOLE),
+    days: number(days, WHOLE),
     out: formula(outFormula(frame, at, nextRow), DAY_FORMAT),
     ...(past ? pastAmounts(context, past, at) : liveAmounts(context, row, at)),
     weightIn: answer(WHOLE),
@@ -76,13 +78,13 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     load: formula(loadFormula(frame, at), THOUSANDS),
     restBefore: formula(restBeforeFormula(frame, at), WHOLE),
     restDue: restDueCell(context, row, at),
-    check: formula(checkFormula(frame, at, checkSettings(setting))),
+    check: formula(checkFormula(frame, at, { ...checkSettings(setting), mostDays })),
     feed: answer(THOUSANDS),
     water: answer(TENTHS),
     cover: blank(PERCENT),
     note: BLANK,
     inDay: formula(inDayFormula(frame, at), DAY_FORMAT),
-    dueOut: formula(dueOutFormula(frame, at), DAY_FORMAT),
+    dueOut: formula(dueOutFormula(frame, at, days, mostDays), DAY_FORMAT),
     stayDays: formula(stayDaysFormula(frame, at), WHOLE),
     weightOut: answer(WHOLE),
     lastOut: formula(lastOutFormula(frame, at), DATE_OR_NONE),

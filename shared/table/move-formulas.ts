@@ -63,9 +63,16 @@ export function inDayFormula(frame: TableFrame, row: number): string {
   return `=IF(ISNUMBER(${at('movedIn')});INT(${at('movedIn')});${planned})`;
 }
 
-export function dueOutFormula(frame: TableFrame, row: number): string {
+/** Days of a stay, see wholeDays. */
+export function isStayDaysFormula(days: string, most: number): string {
+  return `IF(ISNUMBER(${days});AND(${days}>=1;${days}<=${most};${days}=INT(${days}));FALSE)`;
+}
+
+/** In + days; where these are no days of a stay, those that were written there count. */
+export function dueOutFormula(frame: TableFrame, row: number, written: number, most: number): string {
   const { at } = windows(frame, row);
-  return `=IF(AND(ISNUMBER(${at('inDay')});ISNUMBER(${at('days')}));${at('inDay')}+${at('days')};"")`;
+  const days = `IF(${isStayDaysFormula(at('days'), most)};${at('days')};${written})`;
+  return `=IF(ISNUMBER(${at('inDay')});${at('inDay')}+${days};"")`;
 }
 
 /** In + days; or the day on which the group's next move is typed in, for then it left. */

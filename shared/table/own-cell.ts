@@ -28,10 +28,10 @@ export function ownNumber(cell: WireCell): number | undefined {
   return serial === undefined || serial >= FIRST ? undefined : serial;
 }
 
-/** Days of a stay: a whole number from 1 up. */
-export function wholeDays(cell: WireCell): number | undefined {
+/** Days of a stay: a whole number from 1 up. In the sheet: isStayDaysFormula. */
+export function wholeDays(cell: WireCell, most = Infinity): number | undefined {
   const days = ownNumber(cell);
-  return days !== undefined && Number.isInteger(days) && days >= 1 ? days : undefined;
+  return days !== undefined && Number.isInteger(days) && days >= 1 && days <= most ? days : undefined;
 }
 
 /** A cell's value as text. */

@@ -7,7 +7,7 @@ import { type Day, isoFromDay } from '../core/calendar/day';
 import { describeWire, nameKey } from '../lists/read-list-cell';
 import { type Quantity, toInside, type UnitSystem } from '../units/units';
 import { COLUMNS, type ColumnKey } from './columns';
-import type { LookedUp, OldRotation, OldRow, TableProblem } from './model';
+import { type LookedUp, mostStayDays, type OldRotation, type OldRow, type TableProblem } from './model';
 import { columnsOf, HEADINGS, isTypedAt, rowNamed, rowsOfMoves } from './move-rows';
 import { type MovedInSeason, movedInFault } from './moved-in-fault';
 import { cellWords, ownDay, ownNumber, wholeDays } from './own-cell';
@@ -20,6 +20,7 @@ import * as words from './words';
 interface Reading {
   readonly block: BlockContent;
   readonly system: UnitSystem;
+  readonly mostDays: number;
   readonly columns: ReadonlyMap<ColumnKey, number>;
   readonly problems: TableProblem[];
 }
@@ -35,7 +36,8 @@ export const readRotation = oncePer((standing: BlockContent): OldRotation => {
   const { settings, problems: settingProblems } = readSettings(block);
   const problems = [...settingProblems];
   const system = settings?.unitSystem ?? 'US';
-  const reading: Reading = { block, system, columns: columnsOf(block), problems };
+  const mostDays = settings ? mostStayDays(settings.rules) : Infinity;
+  const reading: Reading = { block, system, mostDays, columns: columnsOf(block), problems };
   const skipped: OldRow[] = [];
   const rows = rowsOfMoves(block).flatMap((r): OldRow[] => {
     const cell = (key: ColumnKey): WireCell => valueAt(reading, r, key);
@@ -76,7 +78,7 @@ function cellName({ block: { info }, columns }: Reading, r: number, key: ColumnK
 }
 
 function readRow(reading: Reading, r: number): OldRow {
-  const { block, columns, system } = reading;
+  const { block, columns, system, mostDays } = reading;
   const memory = block.memory!.rows[r]!;
   const plain = (key: ColumnKey): number | undefined => ownNumber(valueAt(reading, r, key));
   const inside = (key: ColumnKey, quantity: Quantity): number | undefined => {
@@ -86,7 +88,10 @@ function readRow(reading: Reading, r: number): OldRow {
   const day = (key: ColumnKey): Day | undefined => realDay(ownDay(valueAt(reading, r, key)));
   const isTyped = (key: ColumnKey, w: number): boolean =>
     columns.has(key) && isTypedAt(block, r, columns.get(key)!, memory.marks[w]);
-  const typed = COLUMNS.flatMap(({ key }, w) => (isTyped(key, w) ? [key] : []));
+  const daysCell = valueAt(reading, r, 'days');
+  const days = wholeDays(daysCell, mostDays);
+  const stands = COLUMNS.flatMap(({ key }, w) => (isTyped(key, w) ? [key] : []));
+  const typed = stands.filter((key) => key !== 'days' || days !== undefined);
   const formulaIn = (key: ColumnKey): string => block.formulas[r]?.[columns.get(key) ?? -1] ?? '';
   // A move that was past when the table was built has a day, and no formula, under Planned in.
   const isLive = formulaIn('plannedIn') !== '';
@@ -94,11 +99,14 @@ function readRow(reading: Reading, r: number): OldRow {
   const isLookup = (key: ColumnKey): boolean => formulaIn(key).includes('!');
   const plannedIn = day('plannedIn');
   const movedIn = typedDay(reading, r);
+  const inDay = movedIn ?? plannedIn;
+  const dueOut = day('dueOut');
   const row = {
     plannedIn,
     movedIn,
-    days: wholeDays(valueAt(reading, r, 'days')),
-    inDay: movedIn ?? plannedIn,
+    days: days ?? (inDay === undefined || dueOut === undefined ? undefined : wholeDays(dueOut - inDay)),
+    badDays: stands.length > typed.length ? describeWire(daysCell) : undefined,
+    inDay,
     out: day('out'),
     head: plain('head'),
     startWeightKg: inside('startWeight', 'mass'),

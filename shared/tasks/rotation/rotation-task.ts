@@ -18,7 +18,7 @@ import type { UnitSystem } from '../../units/units';
 import { asking, UNITS_LEGEND, UNITS_OPTIONS } from '../ask';
 import type { GrowerLists } from '../grower-lists';
 import type { Task } from '../task';
-import { daysAhead } from './days-ahead';
+import { badDays, daysAhead } from './days-ahead';
 import { planProblem } from './plan-problem';
 import { type RuleProblems, readRules } from './read-rules';
 import { type StandingRotation, standingRotation } from './rotation-standing';
@@ -107,7 +107,7 @@ export const ROTATION_TASK: Task<RotationInput, RotationView> = {
       ...form,
       standing: { ...old, block: daysSettled(old.block, rebuild.past) },
       changes: describeChanges(rebuild, form.plan.plan),
-      warnings: [...unitsChanged(settings?.unitSystem, units), ...daysAhead(old, today)],
+      warnings: [...unitsChanged(settings?.unitSystem, units), ...daysAhead(old, today), ...badDays(old)],
     };
   },
   solve: ({ season }) => ('missing' in season ? {} : { [PLAN_LABEL]: plannedAtOnce(season.problem) }),

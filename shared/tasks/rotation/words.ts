@@ -22,6 +22,8 @@ export const LISTS_FIRST = 'First put right what is wrong in the lists.';
 export const FILL_LISTS = 'First both lists must hold something.';
 export const stillToCome = (cell: string, day: string, group: string, paddock: string): string =>
   `${cell}: ${day} is still to come. The plan counts on it: ${group} goes to ${paddock} on that day. Clear the cell if that is not settled.`;
+export const badDays = (cell: string, most: number, got: string, days: number | undefined): string =>
+  `${cell}: Days must be a whole number from 1 to ${most}, got ${got}. The plan does not go by it${days === undefined ? '' : `, and the table counts ${days}`}. Correct it, or clear the cell.`;
 export const giveDays = (tab: string | undefined): string =>
   `Some moves of the table on “${tab}” have no day. Give them one first.`;
 export const newSeason = (tab: string): string =>
