@@ -7,9 +7,12 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { standingRotation } from '../../shared/tasks/rotation/rotation-standing';
 import { markTask } from '../../shared/tasks/share/mark-task';
 import { portOf, runTask } from '../../src/headless';
 import { launchBrowser } from '../browser/launch';
+import { shownMoves } from '../hard-use/check-table';
+import { readBook } from '../hard-use/rotation-task';
 import { SAMPLE_MAP } from '../tasks/map/sample-map';
 import { farmSheet } from './farm';
 import { openFarm, setToday, sheetOf } from './happened-farm';
@@ -177,11 +180,15 @@ test('a copy: what to clear, by keyboard, and the blank copy', async ({ skip }) 
   const port = portOf(farm);
   const { mark } = await port('fileMark', {});
   await runTask(port, markTask(mark));
+  const { row } = shownMoves(farm, standingRotation(readBook(farm))!.block.info)[0]!;
+  farm.type('Rotation', `D${row}`, '2026-04-20');
   const copy = await farm.copy();
   const opened = await openSidebar(browser as Browser, sheetOf(copy), { viewport: VIEW, isFolded: true });
   const { page } = opened;
   await page.getByRole('button', { name: 'Give a copy away' }).click();
   await page.locator('.answer').filter({ hasText: 'a copy' }).waitFor();
+  // Perhaps it is a copy that somebody works in.
+  await page.getByText('has 1 move recorded, the last on').waitFor();
   await shootWindow(opened, 'in-use-copy');
   const look = await firstLook(page);
   console.log(`copy: ${JSON.stringify(look)}`);

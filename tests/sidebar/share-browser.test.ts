@@ -2,6 +2,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { text } from '../../shared/block/cells';
+import { withMemory } from '../../shared/tasks/merge/merge-block';
 import { composeMarkBlock } from '../../shared/tasks/share/mark-block';
 import { composeLogBlock, LOG_BLOCK } from '../../shared/tasks/training/log-block';
 import { launchBrowser } from '../browser/launch';
@@ -30,7 +31,7 @@ function farm(): FakeSheet {
 const FOREIGN_MARK = {
   name: 'SOUNDER_ORIGINAL',
   freezeRows: 0,
-  ...composeMarkBlock('aaaaaaaaaaaaaaaa'),
+  ...withMemory('SOUNDER_ORIGINAL', composeMarkBlock('aaaaaaaaaaaaaaaa')),
   place: { at: 'new-tab', tab: 'Sharing' },
 };
 

@@ -4,6 +4,7 @@
  *
  * The id itself is not written, so that a copy carries nothing that points back at the original.
  */
+import { type Memory, markOfStanding, readMemory } from '../../block/memory';
 import type { WireCell } from '../../contract';
 import { blockFingerprint } from '../../table/block-fingerprint';
 
@@ -21,8 +22,16 @@ export function markRow(mark: string): readonly [label: string, mark: string] {
   return [MARK_LABEL, mark];
 }
 
-/** The mark that stands in the block of the original; undefined where none does. */
-export function readMark(values: readonly (readonly WireCell[])[]): string | undefined {
-  const mark = values.find(([label]) => label === MARK_LABEL)?.[1];
-  return typeof mark === 'string' && /^[0-9a-f]{16}$/.test(mark) ? mark : undefined;
+/**
+ * The mark that stands in the block of the original; undefined where none does. What was typed or pasted over it says
+ * nothing of the file: it must be what the block remembers. `memory`: where it is not the last column of the values.
+ */
+export function readMark(
+  values: readonly (readonly WireCell[])[],
+  memory: Memory | undefined = readMemory(values.map((row) => row[row.length - 1] ?? '')),
+): string | undefined {
+  const r = values.findIndex(([label]) => label === MARK_LABEL);
+  const mark = values[r]?.[1];
+  const isAsWritten = mark !== undefined && memory?.rows[r]?.marks[1] === markOfStanding(mark, '');
+  return isAsWritten && typeof mark === 'string' && /^[0-9a-f]{16}$/.test(mark) ? mark : undefined;
 }

@@ -150,6 +150,15 @@ describe('before a copy is given away', () => {
     expect(clear(await unmarked.copy())).toMatchObject({ ok: false });
   });
 
+  // The last is a mark of sixteen digits as any other file has.
+  it.each(['', 'x', 'deadbeefdeadbeef'])('refuses where “%s” was typed over the mark', async (typed) => {
+    const original = await farm({ marked: true });
+    const row = original.values('Sharing').findIndex(([label]) => label === 'Mark of the original');
+    original.type('Sharing', `B${row + 1}`, typed);
+    expect(clear(original)).toMatchObject({ ok: false, error: expect.stringContaining('changed by hand') });
+    expect(original.values('Training').flat()).toContain('Ada');
+  });
+
   it('refuses cells outside our own tables and tables that changed meanwhile', async () => {
     const copy = await (await farm({ marked: true })).copy();
     const own = copy.ask('clearInCopy', {

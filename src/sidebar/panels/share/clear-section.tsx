@@ -1,9 +1,11 @@
 import { useMemo, useState } from 'preact/hooks';
 import { wholeOf } from '../../../../shared/block/read-block';
+import { dayWords } from '../../../../shared/core/calendar/day-words';
 import { areaFingerprint } from '../../../../shared/tasks/area-fingerprint';
 import { type BlankCopy, blankCopy, blankRequest } from '../../../../shared/tasks/share/blank-copy';
 import type { PrivateFound } from '../../../../shared/tasks/share/find-private';
 import { KIND_WORDS, PRIVATE_KINDS, type PrivateKind } from '../../../../shared/tasks/share/private-columns';
+import { recordedMoves } from '../../../../shared/tasks/share/recorded-moves';
 import { usePage } from '../../page';
 import { Button } from '../../parts/button';
 import { Choices } from '../../parts/choices';
@@ -42,6 +44,7 @@ export function ClearSection({ shared, found, onCleared }: Props) {
   const [left, setLeft] = useState<readonly PrivateKind[]>(['place']);
   const [withLists, setWithLists] = useState(true);
   const [typed, setTyped] = useState('');
+  const recorded = useMemo(() => recordedMoves(shared.book), [shared.book]);
   const work = useWork();
   const { say } = usePage();
   const isAll = what === 'all';
@@ -80,6 +83,11 @@ export function ClearSection({ shared, found, onCleared }: Props) {
             />
           ))}
         </details>
+      )}
+      {recorded && (
+        <Notice kind="warning">
+          {words.recordedHere(title, count(recorded.count, 'move'), dayWords(recorded.last))}
+        </Notice>
       )}
       <InputField label={words.typeName(title)} value={typed} onChange={setTyped} />
       <Button kind="main" disabled={work.busy || typed.trim() !== title.trim() || isNothing} onPress={clear}>

@@ -35,7 +35,7 @@ export function SharePanel() {
 function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => void }) {
   const [cleared, setCleared] = useState<Cleared>();
   const marked = shared.contents.find(({ info }) => info.name === MARK_BLOCK);
-  const mark = marked && readMark(marked.values);
+  const mark = marked && readMark(marked.values, marked.memory);
   const isOriginal = mark === shared.mark;
   const isCopy = mark !== undefined && !isOriginal;
   const isBlank = mark === undefined && cleared?.isAll === true;
@@ -76,14 +76,19 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
       }
       button={
         isCopy ? (
-          <ClearSection
-            shared={shared}
-            found={found}
-            onCleared={(done) => {
-              setCleared(done);
-              onReread();
-            }}
-          />
+          <>
+            <ClearSection
+              shared={shared}
+              found={found}
+              onCleared={(done) => {
+                setCleared(done);
+                onReread();
+              }}
+            />
+            <Folded title={words.WORK_HERE}>
+              <MarkButton shared={shared} />
+            </Folded>
+          </>
         ) : (
           !isOriginal && !isBlank && <MarkButton shared={shared} />
         )

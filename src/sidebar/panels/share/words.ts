@@ -20,4 +20,7 @@ export const CLEARED = 'Cleared in this copy.';
 export const goes = (what: string): string =>
   `Goes: ${what}. Headings of the lists, your other tabs and your formulas stay.`;
 export const typeName = (file: string): string => `To be sure, type the name of this file: ${file}`;
+export const recordedHere = (file: string, moves: string, last: string): string =>
+  `${file} has ${moves} recorded, the last on ${last}. If you work in this file, clear nothing: mark it as the original, below.`;
+export const WORK_HERE = 'I work in this file: mark it as the original';
 export const ORIGINAL_KEEPS = 'The original keeps everything.';
