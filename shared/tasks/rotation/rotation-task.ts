@@ -12,10 +12,11 @@ import { describeChanges } from '../../table/describe-changes';
 import { frozenRotation, liveMoves } from '../../table/frozen-rotation';
 import type { PastRow, RotationBlockInput } from '../../table/model';
 import { columnsOf } from '../../table/move-rows';
+import { renamedGroup, withRenamed } from '../../table/renamed-group';
 import { rotationBlock } from '../../table/rotation-block';
 import { unitsChanged } from '../../table/units-changed';
 import type { UnitSystem } from '../../units/units';
-import { asking, UNITS_LEGEND, UNITS_OPTIONS } from '../ask';
+import { asking, type ChoiceForm, UNITS_LEGEND, UNITS_OPTIONS } from '../ask';
 import type { GrowerLists } from '../grower-lists';
 import type { Task } from '../task';
 import { badDays, daysAhead } from './days-ahead';
@@ -29,6 +30,11 @@ import * as words from './words';
 
 export const RULES_LABEL = 'Your rules';
 export const PLAN_LABEL = 'The plan';
+export const RENAMED_OPTIONS = {
+  open: 'Not answered yet',
+  yes: 'Yes, the same group',
+  no: 'No, another group',
+} as const;
 export const COUNT_OPTIONS = { no: 'No', yes: 'Yes' } as const;
 
 /** What the planner found, as the answer to the form that had no plan yet: it may take seconds. */
@@ -57,6 +63,8 @@ interface RotationView {
   readonly ruleProblems: RuleProblems;
   readonly season: Season;
   readonly countsPlanned: boolean;
+  /** Whether a group of the list is one of the table under another name. */
+  readonly renaming: ChoiceForm<keyof typeof RENAMED_OPTIONS> | undefined;
 }
 
 const WHAT = { name: ROTATION_NAME, what: 'the table', tabName: 'Rotation' } as const;
@@ -65,14 +73,19 @@ export const ROTATION_TASK: Task<RotationInput, RotationView> = {
   ...WHAT,
   next: words.PHONE_PAGE,
   read: (book, answers) => {
-    const old = standingRotation(book);
-    const settings = old?.rotation.settings;
-    const ask = asking(book, answers, ROTATION_NAME, undefined, old);
+    const stands = standingRotation(book);
+    const settings = stands?.rotation.settings;
+    const ask = asking(book, answers, ROTATION_NAME, undefined, stands);
     const { comma } = ask;
     const today = dayFromIso(book.overview.today) ?? 0;
     const start = settings?.unitSystem ?? startUnits(book);
     const units = ask.choice(UNITS_LEGEND, UNITS_OPTIONS, start, settings?.unitSystem).value;
     const lists = ask.lists(['paddocks', 'groups'], units, settings?.lists);
+    const renamed = stands && renamedGroup(stands.rotation, lists.groups);
+    const renaming = renamed && ask.choice(words.isNewName(renamed.is, renamed.was), RENAMED_OPTIONS, 'open');
+    if (renaming?.value === 'open') ask.wrong([words.answerRenamed(renaming.legend)]);
+    const old =
+      renaming?.value === 'yes' ? { ...stands!, rotation: withRenamed(stands!.rotation, renamed!) } : stands;
     const rulesForm =
       ask.other<RulesForm>(RULES_LABEL, settings?.rules) ??
       (settings
@@ -95,7 +108,7 @@ export const ROTATION_TASK: Task<RotationInput, RotationView> = {
         const { rules: whole } = season as Extract<Season, { problem: unknown }>;
         return tableInput({ book, lists, made, rules: whole, unitSystem: units, old, rebuild });
       },
-      { old, isNewSeason: isNew, units, lists, rulesForm, ruleProblems, season, countsPlanned },
+      { old, isNewSeason: isNew, units, lists, rulesForm, ruleProblems, season, countsPlanned, renaming },
       {
         sources: { ...lists.sources, ...(old && { rotation: old.block }) },
         record: isNew ? lastSeasonStays(old) : undefined,

@@ -12,7 +12,7 @@ import {
   RULES_LABEL,
 } from '../../../../shared/tasks/rotation/rotation-task';
 import { rulesFormOf } from '../../../../shared/tasks/rotation/rules-form';
-import { COUNT_LABEL } from '../../../../shared/tasks/rotation/words';
+import { answerRenamed, COUNT_LABEL } from '../../../../shared/tasks/rotation/words';
 import { readUnchanged } from '../../../../shared/tasks/run-task';
 import { ListNotes, seasonNotesOf } from '../../lists/list-notes';
 import { ListsSection } from '../../lists/lists-section';
@@ -20,6 +20,7 @@ import { OutOfUseAsked } from '../../lists/out-of-use';
 import { SampleFarmOffer } from '../../lists/sample-farm-offer';
 import { UndatedWeightsAsked } from '../../lists/undated-weights';
 import { answeredLists } from '../../lists/use-lists';
+import { ChoiceField } from '../../parts/task-fields';
 import type { Book } from '../../parts/use-book';
 import { useReset } from '../../parts/use-reset';
 import { useTask } from '../../parts/use-task';
@@ -46,7 +47,8 @@ export function RotationSteps({ book, onReread }: Props) {
   const comma = decimalComma(locale);
   const state = useTask(ROTATION_TASK, book);
   const { form, answers, answer } = state;
-  const { old, isNewSeason, units, rulesForm, ruleProblems, season, plan } = form;
+  const { old, isNewSeason, units, rulesForm, ruleProblems, season, plan, renaming } = form;
+  const isAsked = renaming?.value === 'open';
   const lists = answeredLists(form.lists, state);
   const settings = old?.rotation.settings;
   useReset(settings?.rules, () => answer(RULES_LABEL, undefined));
@@ -83,6 +85,7 @@ export function RotationSteps({ book, onReread }: Props) {
           <KeepFigures old={old} book={book} />
         )}
         <PlanSection planner={planner} season={season} today={today} onUse={onUse} />
+        {renaming && <ChoiceField choice={renaming} state={state} />}
         {old && !isNewSeason && (
           <OldTableSection
             old={old}
@@ -103,7 +106,13 @@ export function RotationSteps({ book, onReread }: Props) {
               state={state}
               book={book}
               onDone={() => setWritten(true)}
-              missing={planner.busy ? words.STILL_PLANNING : words.NOT_UP_TO_DATE}
+              missing={
+                isAsked
+                  ? answerRenamed(renaming.legend)
+                  : planner.busy
+                    ? words.STILL_PLANNING
+                    : words.NOT_UP_TO_DATE
+              }
             />
             <SeasonShown
               made={made}
