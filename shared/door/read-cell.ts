@@ -2,9 +2,9 @@
 import type { BooleanParam, ChoiceParam, DateParam, NumberParam, Param } from '../catalogue/define';
 import { type Day, dayFromIso } from '../core/calendar/day';
 import { type Amount, amount, describeCell, least, most, Refusal, type Words } from '../refusals';
+import { textAmount } from '../units/text-amount';
 import { toInside, type UnitSystem } from '../units/units';
 import type { Edge } from './edge';
-import { textAmount } from './text-amount';
 
 const PLAIN_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i;
 

@@ -19,7 +19,7 @@ export interface NotedSeason {
 /** Further back or ahead, a weighing tells little about the weight in the rotation. Judgement. */
 const FAR_DAYS = 120;
 /** Heavier than nearly all boars and sows. Judgement. */
-const HEAVIEST_KG = 350;
+export const HEAVIEST_KG = 350;
 /** Half as much again as the best of the growth table (0.9 kg a day, NRC 2012). Judgement. */
 const MOST_GAIN_KG = 1.4;
 

@@ -15,13 +15,17 @@ export async function record(
   seen?: readonly CellChange[],
 ): Promise<readonly CellChange[]> {
   const farm = farmNow(await readBook(port));
-  if ('missing' in farm) throw new Error(`${farm.missing.join(' ')} Nothing was written.`);
+  if ('missing' in farm) throw nothingWritten(farm.missing.join(' '));
   const read = typedFor(farm, happened);
-  if ('problem' in read) throw new Error(`${read.problem} Nothing was written.`);
+  if ('problem' in read) throw nothingWritten(read.problem);
   const cells = read.typed.map(({ cell }) => cell);
   if (seen && JSON.stringify(seen) !== JSON.stringify(cells)) throw new Error(words.CHANGED_SINCE);
   await port('changeCells', { cells });
   return cells;
+}
+
+function nothingWritten(why: string): Error {
+  return new Error(`${why.replace(/[^.!?]$/, '$&.')} Nothing was written.`);
 }
 
 /** The same cells as they were before. Refused by the script where one has been changed since. */

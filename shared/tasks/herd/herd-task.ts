@@ -1,8 +1,10 @@
 import { dayFromIso } from '../../core/calendar/day';
 import type { ReadGroup } from '../../lists/model';
 import { nameKey } from '../../lists/read-list-cell';
-import { readTyped } from '../../locale/read-typed';
-import { toInside, type UnitSystem } from '../../units/units';
+import { HEAVIEST_KG } from '../../lists/weighing-notes';
+import { plainNumber } from '../../refusals';
+import { textAmount } from '../../units/text-amount';
+import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { asking } from '../ask';
 import type { TableRoom } from '../room-to-type';
 import type { Task } from '../task';
@@ -17,6 +19,9 @@ export const CHANGE_LABELS = {
   weight: 'Weight each, if weighed',
   note: 'Note',
 } as const;
+
+/** More than any group behind one fence. Judgement. */
+const MOST_HEAD = 5000;
 
 interface HerdPlan {
   readonly rows: readonly HerdRow[];
@@ -66,27 +71,20 @@ function readChange(
   units: UnitSystem,
   comma: boolean,
 ): { readonly entry: HerdEntry } | { readonly problem: string } | { readonly none: true } {
-  const head = numberIn(typed.head, comma);
-  const weight = numberIn(typed.weight, comma);
-  if (head === undefined && weight === undefined) return { none: true };
-  if (head !== undefined && !(Number.isInteger(head) && head >= 0)) {
-    return { problem: `head must be a whole number, 0 or more, got ${typed.head}` };
+  /** In inside units; NaN for what is typed and no amount. */
+  const amountIn = (text: string, quantity?: 'mass'): number | undefined =>
+    text.trim() === '' ? undefined : (textAmount({ quantity }, text, units, comma) ?? Number.NaN);
+  const [head, weightKg] = [amountIn(typed.head), amountIn(typed.weight, 'mass')];
+  if (head === undefined && weightKg === undefined) return { none: true };
+  if (head !== undefined && !(Number.isInteger(head) && head >= 0 && head <= MOST_HEAD)) {
+    return { problem: words.headMust(MOST_HEAD, typed.head) };
   }
-  if (weight !== undefined && !(weight > 0)) {
-    return { problem: `the weight must be a number above 0, got ${typed.weight}` };
+  if (weightKg !== undefined && !(weightKg > 0 && weightKg <= HEAVIEST_KG)) {
+    const most = `${plainNumber(fromInside(HEAVIEST_KG, 'mass', units), 3)} ${symbolOf('mass', units)}`;
+    return { problem: words.weightMust(most, typed.weight) };
   }
   const day = dayFromIso(typed.day);
-  if (day === undefined) return { problem: 'the change needs a day' };
-  const amounts = {
-    ...(head !== undefined && { head }),
-    ...(weight !== undefined && { weightKg: toInside(weight, 'mass', units) }),
-  };
+  if (day === undefined) return { problem: words.NEEDS_DAY };
+  const amounts = { ...(head !== undefined && { head }), ...(weightKg !== undefined && { weightKg }) };
   return { entry: { group: typed.group, day, ...amounts } };
-}
-
-/** NaN for what is typed and no number. */
-function numberIn(typed: string, comma: boolean): number | undefined {
-  if (typed.trim() === '') return undefined;
-  const read = readTyped(typed, comma);
-  return 'value' in read && typeof read.value === 'number' ? read.value : Number.NaN;
 }

@@ -4,6 +4,11 @@ export const ONE_ROW =
 export const FIRST_ROW =
   'The first row of a group comes from your list. From then on this log counts, and a change in the list changes nothing that is past.';
 export const NO_GROUP_LIST = 'There is no group list in this file yet: the log begins from it.';
+export const headMust = (most: number, got: string): string =>
+  `Head must be a whole number from 0 to ${most}, got ${got}.`;
+export const weightMust = (most: string, got: string): string =>
+  `The weight must be that of one pig: more than 0, ${most} at most, got ${got}.`;
+export const NEEDS_DAY = 'The change needs a day.';
 export const writeAnew = (tables: string): string =>
   `Head and weight of the herd log are not looked up everywhere yet. Write anew: ${tables}.`;
 export const notListed = (cell: string, group: string): string =>

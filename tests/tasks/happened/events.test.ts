@@ -176,13 +176,26 @@ describe('heads and weights', () => {
   test.each([
     [{ day: '2026-04-30' }, 'Reds came in on 2026-05-01'],
     [{ head: '0' }, 'Reds still has moves, the last into East on 2026-05-15'],
-    [{ head: 'some' }, 'head must be a whole number'],
-    [{ head: '', weight: '-3' }, 'the weight must be a number above 0'],
+    [{ head: 'some' }, 'Head must be a whole number from 0 to 5000, got some.'],
+    [{ head: '100000' }, 'Head must be a whole number from 0 to 5000, got 100000.'],
+    [{ head: '', weight: '62,5 sacks' }, 'The weight must be that of one pig'],
+    [{ head: '', weight: '1500' }, 'got 1500.'],
+    [{ head: '', weight: '-3' }, 'The weight must be that of one pig'],
     [{ head: '', weight: '' }, 'Give how many there are now'],
   ])('%o is refused', async (other, says) => {
     const { book } = await farm('2026-05-10', ['2026-05-01']);
     await runTask(portOf(book), HERD_TASK);
     expect(typed(nowOf(book), { ...sold, ...other })).toContain(says);
+  });
+  // 60 kg ÷ 0.45359237 kg a pound (exact) = 132.277… lb.
+  test.each([
+    ['62,5', 'D9 62.5'],
+    ['60 kg', 'D9 132.277'],
+    ['140 lb', 'D9 140'],
+  ])('a weight of %s is read as a list reads it', async (weight, cell) => {
+    const { book } = await farm('2026-05-10', ['2026-05-01']);
+    await runTask(portOf(book), HERD_TASK);
+    expect(String(typed(nowOf(book), { ...sold, head: '', weight }))).toContain(cell);
   });
   test('head 0 is taken where all have gone', async () => {
     const { book } = await farm('2026-05-10', ['2026-05-01']);

@@ -1,7 +1,6 @@
-import type { NumberParam } from '../catalogue/define';
-import { textNumber } from '../units/text-number';
-import { LIST_UNITS, type ListQuantity, unitOfText } from '../units/unit-words';
-import { QUANTITIES, type Quantity, toInside, type UnitSystem } from '../units/units';
+import { textNumber } from './text-number';
+import { LIST_UNITS, type ListQuantity, unitOfText } from './unit-words';
+import { QUANTITIES, type Quantity, toInside, type UnitSystem } from './units';
 
 /** Units in words that a quantity of ours may be written in. */
 const WRITTEN_IN: Readonly<Partial<Record<Quantity, ListQuantity>>> = {
@@ -15,17 +14,18 @@ const WRITTEN_IN: Readonly<Partial<Record<Quantity, ListQuantity>>> = {
 };
 
 /**
- * The inside value of a number that stands in a cell as text, with its unit or without: "118 lb", "28,5", "1 250". A
- * unit goes before the function's own system. Undefined where it may be two numbers ("3,322": a cell function does not
- * know the spreadsheet's locale) or has a unit that is none of the argument's.
+ * The inside value of a number that stands as text, with its unit or without: "118 lb", "28,5", "1 250". A unit goes
+ * before the system. Undefined where it has a unit of something else, or may be two numbers: "3,322" where `comma`,
+ * whether the spreadsheet writes a decimal comma, is not known, as in a cell function.
  */
 export function textAmount(
-  { quantity, unit }: Pick<NumberParam, 'quantity' | 'unit'>,
+  { quantity, unit }: { readonly quantity?: Quantity | undefined; readonly unit?: string | undefined },
   text: string,
   system: UnitSystem,
+  comma?: boolean,
 ): number | undefined {
-  const typed = textNumber(text, false);
-  if (!typed || 'either' in typed || typed.byLocale) return undefined;
+  const typed = textNumber(text, comma ?? false);
+  if (!typed || 'either' in typed || (typed.byLocale && comma === undefined)) return undefined;
   const { value, behind } = typed;
   if (behind === '') return quantity ? toInside(value, quantity, system) : value;
   if (!quantity) return unit?.toLowerCase() === behind.toLowerCase() ? value : undefined;
