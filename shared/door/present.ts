@@ -53,9 +53,15 @@ function scaleOf({ quantity }: ColumnOut, system: UnitSystem): Scale {
   return quantity ? QUANTITIES[quantity][system] : AS_IT_IS;
 }
 
+/**
+ * Digits that a cell shows of a number. What the arithmetic leaves behind them (139.99999999999997 days, of which INT
+ * makes 139) is no part of the answer.
+ */
+const CELL_DIGITS = 15;
+
 function shown(inside: number, { factor, offset }: Scale): number {
-  // Adding 0 turns −0 into 0.
-  const value = (inside - offset) / factor + 0;
+  // Of −0 it makes 0, and of the largest numbers none that is finite.
+  const value = Number(((inside - offset) / factor).toPrecision(CELL_DIGITS));
   if (Number.isFinite(value)) return value;
   throw new Refusal('the result', 'be a finite number: check the arguments', plainNumber(value));
 }

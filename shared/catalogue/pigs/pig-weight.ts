@@ -17,7 +17,10 @@ export const PIG_WEIGHT = define({
   ],
   result: { kind: 'value', label: 'weight', quantity: 'mass' },
   sources: GROWTH_USES,
-  cautions: ['Weigh some pigs now and then: real growth depends on feed, breed, weather and health.'],
+  cautions: [
+    'Weigh some pigs now and then: real growth depends on feed, breed, weather and health.',
+    'With daily_gain given it goes on without end: no pig does. The published figures for growing pigs that this tool has end at 160 kg (353 lb).',
+  ],
   examples: [
     { args: [25, 60, undefined, 'metric'], gives: 74.32, tolerance: 0.005 },
     { args: [60, 45, 1.4], gives: 123 },
