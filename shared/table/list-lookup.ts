@@ -49,8 +49,8 @@ export function listLookup(
 
 /**
  * A formula that shows `body` and nothing where what is looked up is blank: a bare look-up of a blank is a blank in one
- * spreadsheet and 0 in another, and a daily gain of 0 means "does not grow".
+ * spreadsheet and 0 in another, and a daily gain of 0 means "does not grow". Nothing for a name that is not in the list.
  */
 export function ifFilled(lookup: string, body = lookup): string {
-  return `=IF(${lookup}="";"";${body})`;
+  return `=IFNA(IF(${lookup}="";"";${body});"")`;
 }

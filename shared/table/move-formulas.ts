@@ -11,6 +11,7 @@
  * - `;` between arguments, no decimal and no array literals: every locale reads them.
  */
 import type { ColumnKey } from './columns';
+import { ifFilled } from './list-lookup';
 import { isSkippedFormula } from './skipped';
 
 /** Where the rows of the table stand, and how far formulas look. */
@@ -152,6 +153,6 @@ export function growthDaysFormula(
 ): string {
   const { at } = windows(frame, row);
   const since = `MAX(0;${at('inDay')}-${weighedOn})`;
-  const known = isLookup ? `IF(${weighedOn}="";"";${since})` : since;
+  const known = isLookup ? ifFilled(weighedOn, since).slice(1) : since;
   return `=IF(ISNUMBER(${at('inDay')});${known};"")`;
 }

@@ -4,7 +4,7 @@ import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules, Stay, Wish } from 
 import { type Filled, filledNotes, filledRow } from './filled-row';
 import { goneSince, untilGone } from './gone-since';
 import type { OldRotation, OldRow, PastRow } from './model';
-import { unlistedPaddocks } from './unlisted-paddocks';
+import { unlistedPaddocks, unlistedWishes } from './unlisted-paddocks';
 import * as words from './words';
 
 /** The farm as the lists say now, and the rules to plan by. */
@@ -51,10 +51,11 @@ export function rebuildInput(old: OldRotation, now: ListedFarm): RebuildInput {
     const { groups: all, rules } = now;
     const paddocks = now.paddocks.map(withoutSkipped(old.skipped, all));
     const problem = { paddocks, groups: all, rules, ...plannedBefore(future, now, rules.seasonStart) };
-    return { ...keep, problem, notes: [] };
+    return { ...keep, problem, notes: unlistedWishes(future, now.paddocks) };
   }
   const notes: string[] = [
     ...unlistedPaddocks(past, now.paddocks),
+    ...unlistedWishes(future, now.paddocks),
     ...split.flatMap((part) => overdueNote(part, now.today)),
     ...filledNotes(split.flatMap(({ filled }) => filled)),
   ];

@@ -1,7 +1,7 @@
 import { isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanPaddock } from '../plan/model';
-import type { PastRow } from './model';
+import type { OldRow, PastRow } from './model';
 import * as words from './words';
 
 /**
@@ -19,4 +19,12 @@ export function unlistedPaddocks(past: readonly PastRow[], paddocks: readonly Pl
   return [...last.values()].map((row) =>
     words.notInPaddocks(row.paddock, row.sheetRow, isoFromDay(row.outDay)),
   );
+}
+
+/** One sentence for each paddock typed on a move to come that is not in the list: it cannot be a wish. */
+export function unlistedWishes(future: readonly OldRow[], paddocks: readonly PlanPaddock[]): string[] {
+  const listed = new Set(paddocks.map(({ name }) => nameKey(name)));
+  return future
+    .filter(({ typed, paddock }) => typed.includes('paddock') && !listed.has(nameKey(paddock)))
+    .map(({ paddock, sheetRow }) => words.wishNotListed(paddock, sheetRow));
 }

@@ -38,6 +38,8 @@ export const notInPaddocks = (paddock: string, row: number, day: string): string
   `“${paddock}” (row ${row}, until ${day}) is not in the paddock list, so its stays count as no use of any paddock. Where it is a paddock of the list under another name, write the name as in the list.`;
 const andMore = (move: string, more: number): string =>
   more === 0 ? move : `${move} and ${counted(more, 'more move')}`;
+export const wishNotListed = (paddock: string, row: number): string =>
+  `“${paddock}” (row ${row}) is not in the paddock list: the plan does not go by it. Write the name as in the list, or clear the cell.`;
 export const fixedFigures = (cells: string): string =>
   `A change of these figures counts only once the table is written anew: ${cells}. They are text, in another unit than the table, in a column with a cell that NOW() or RAND() changes, or on a tab or by a name that no formula can look up.`;
 
