@@ -32,6 +32,6 @@ export function readMark(
 ): string | undefined {
   const r = values.findIndex(([label]) => label === MARK_LABEL);
   const mark = values[r]?.[1];
-  const isAsWritten = mark !== undefined && memory?.rows[r]?.marks[1] === markOfStanding(mark, '');
+  const isAsWritten = memory?.rows[r]?.marks[1] === markOfStanding(mark ?? '', '');
   return isAsWritten && typeof mark === 'string' && /^[0-9a-f]{16}$/.test(mark) ? mark : undefined;
 }
