@@ -119,7 +119,17 @@ function rulesOf(frame: TableFrame, corner: { row: number }, count: number): Blo
     columns: width,
   });
   const isShort = `LEFT(${at('check')};${CHECKS.short.length})="${CHECKS.short}"`;
-  const isNow = `AND(ISNUMBER(${at('inDay')});${at('inDay')}<=TODAY();${at('out')}>TODAY())`;
+  const all = (key: ColumnKey): string => {
+    const letters = frame.letters(key);
+    return `$${letters}$${frame.anchorRow}:$${letters}$${frame.lastRow}`;
+  };
+  // As today's page has it: a day that is typed wins over what was due, until the last stay of the group is over.
+  const own = `${all('groupKey')};${at('groupKey')}`;
+  const recorded = `MAXIFS(${all('inDay')};${own};${all('movedIn')};">0";${all('inDay')};"<="&TODAY())`;
+  const isOver = `IF(${at('out')}<=TODAY();COUNTIFS(${own};${all('inDay')};">"&${at('inDay')})=0;FALSE)`;
+  const isPlanned = `AND(${at('inDay')}<=TODAY();${at('out')}>TODAY())`;
+  const isThere = `IF(${recorded}>0;IF(${at('inDay')}=${recorded};NOT(${isOver});FALSE);${isPlanned})`;
+  const isNow = `IF(ISNUMBER(${at('inDay')});${isThere};FALSE)`;
   return [
     { ...place('check'), formula: `=${isShort}`, background: COLOURS.shortRest },
     { ...place('check'), formula: `=${at('check')}<>""`, background: COLOURS.wrong },

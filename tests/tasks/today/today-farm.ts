@@ -1,5 +1,5 @@
 /** A farm of two groups with a rotation table of four stays laid out by hand, and today's page over it. All invented. */
-import type { BlockInfo } from '../../../shared/contract';
+import type { BlockInfo, BlockRule } from '../../../shared/contract';
 import { dayFromIso } from '../../../shared/core/calendar/day';
 import type { PlanRules } from '../../../shared/plan/model';
 import type { HerdSource } from '../../../shared/table/herd-formulas';
@@ -58,6 +58,8 @@ export const ROTATION = { firstRow: 6, movedIn: 'D' } as const;
 export interface TodayFarm {
   readonly book: Workbook;
   readonly info: BlockInfo;
+  /** Colour rules of the rotation table. */
+  readonly rules: readonly BlockRule[];
 }
 
 interface Options extends Pick<WorkbookOptions, 'locale' | 'timeZone' | 'modes'> {
@@ -84,7 +86,7 @@ export async function openToday(
     herd.length > 0
       ? writeInSheet(book, HERD_BLOCK, herdBlock(rows, 'US', { row: 1, column: 1 }), place)
       : undefined;
-  return { book, info: writeToday(book, at, log && boundHerd(readAsWritten(book, log))) };
+  return { book, rules: table.rules, info: writeToday(book, at, log && boundHerd(readAsWritten(book, log))) };
 }
 
 /** Types a day moved in. */

@@ -85,6 +85,36 @@ describe('where the groups stand', () => {
   });
 });
 
+test.each([
+  // The move of the 8th is due and not recorded: they stand where the record says.
+  ['2026-05-08', ['2026-05-02'], ['Reds in North', '=Greens* in Pen*']],
+  ['2026-05-08', [], ['Reds in South', '=Greens* in Pen*']],
+  ['2026-05-09', ['2026-05-02', '2026-05-09'], ['Reds in South', '=Greens* in Pen*']],
+  ['2026-05-22', ['2026-05-02'], ['Reds in North']],
+  ['2026-05-22', [], []],
+])(
+  '%s, moved in %j: the table marks where today’s page says that they stand',
+  async (today, moved, where) => {
+    const { book, rules } = await openToday(today, { moved });
+    const rule = rules.find(({ background }) => background === '#d9ead3')!;
+    const rows = [6, 7, 8, 9];
+    // The rule as a formula for each row, on another tab.
+    const there = rule.formula.replace(/(?<!:)\$[A-Z]+\$?\d/g, 'Rotation!$&');
+    const formulas = rows.map((row) => [there.replace(/!\$([A-Z]+)6\b/g, `!$$$1${row}`)]);
+    book.range('Ground', 'C2:C5').setValues(formulas);
+    const marked = rows.flatMap((row, i) => {
+      const [group, paddock] = book.values('Rotation')[row - 1]!;
+      return book.values('Ground')[i + 1]![2] === true ? [`${group} in ${paddock}`] : [];
+    });
+    expect(marked.sort()).toEqual([...where].sort());
+    const said = ['Reds', GREENS].flatMap((group) => {
+      const [place] = shown(book, group, 'Stands in');
+      return place === 'left the pasture' || place === 'not in yet' ? [] : [`${group} in ${place}`];
+    });
+    expect(said.sort()).toEqual([...where].sort());
+  },
+);
+
 describe('head, weight, water, feed', () => {
   test('weight grows by the gain; water by the weight, 5.0 to 2.7 on a hot day; feed the mean of the stay', async () => {
     const { book } = await openToday('2026-05-05', { moved: ['2026-05-01'] });
