@@ -17,7 +17,7 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
   const { past } = rebuild;
   const rows = tableRows({ ...rebuild, plan });
   const typed = [...goesAlong(rows), ...daysTyped(rows), ...daysSet(past), ...countedAsDone(past)];
-  const sentences = [...changesOf(rebuild, rows, (name) => keptFromNow(name, past)), ...typed];
+  const sentences = [...changesOf(rebuild, rows, (name) => keptFromNow(name, rebuild)), ...typed];
   return sentences.length > 0 ? sentences : [words.REST_STAYS];
 }
 
@@ -53,12 +53,17 @@ function changesOf(
   });
 }
 
-/** What has happened since the last build is kept from now on; until then it followed the lists. */
-function keptFromNow(name: string, past: RebuildInput['past']): string[] {
-  const rows = past.filter((row) => nameKey(row.group) === nameKey(name) && row.lookups.includes('head'));
-  const heads = [...new Set(rows.map(({ head }) => head))].join(' and ');
-  if (rows.length === 0) return [];
-  return [words.headKept(name, rows.length, heads)];
+/** What has happened since the last build is kept from now on; said where it is not the head of the moves before. */
+function keptFromNow(name: string, { past, problem }: RebuildInput): string[] {
+  const isOwn = (one: string): boolean => nameKey(one) === nameKey(name);
+  // Where the herd log says how many there are, the past follows it.
+  if (problem.groups.some((group) => isOwn(group.name) && group.herd)) return [];
+  const own = past.filter(({ group }) => isOwn(group));
+  const rows = own.filter(({ lookups }) => lookups.includes('head'));
+  const before = own.filter((row) => !rows.includes(row)).pop()?.head;
+  const heads = [...new Set(rows.map(({ head }) => head))];
+  if (before === undefined || heads.every((head) => head === before)) return [];
+  return [words.headKept(name, rows.length, heads.join(' and '))];
 }
 
 function moveOf({ paddock, inDay }: OldRow): Move[] {

@@ -547,8 +547,13 @@ describe('rebuild', () => {
     expect(again.past[0]!.areaSquareMeters).toBeCloseTo(first!.areaSquareMeters!, 6);
     expect(again.notes.join()).toContain(`area of ${first!.group}, ${first!.paddock}`);
     expect(rebuildInput(old, now).notes.join()).not.toContain('another column');
-    const told = describeChanges(again, planned(again.problem)).join();
-    expect(told).toContain(`1 move that has happened is kept from now on with ${first!.head} head`);
+    const toldOf = (input: typeof again): string => describeChanges(input, planned(input.problem)).join();
+    expect(toldOf(again)).not.toContain('kept from now on');
+    // A move before it that is frozen with another head: the list has been changed in between.
+    const earlier = { ...again.past[0]!, id: 'earlier', lookups: [], inDay: first!.inDay! - 5, head: 99 };
+    expect(toldOf({ ...again, past: [earlier, ...again.past] })).toContain(
+      `1 move that has happened is kept from now on with ${first!.head} head`,
+    );
   });
 
   it('says what typed things go to another day, which days are set, and which stops count as done', async () => {
