@@ -18,3 +18,14 @@ export function herdOn(group: Herd, day: number): Pick<PlanGroup, 'head' | 'weig
     { head, weightKg, weighedOn },
   );
 }
+
+/** Head of each day from `inDay` to before `outDay`. */
+export function headsOver(group: Herd, inDay: number, outDay: number): number[] {
+  return Array.from({ length: outDay - inDay }, (_, d) => herdOn(group, inDay + d).head);
+}
+
+/** Head-days of a stay ÷ its days. */
+export function meanHead(group: Herd, inDay: number, outDay: number): number {
+  const heads = headsOver(group, inDay, outDay);
+  return heads.reduce((sum, head) => sum + head, 0) / heads.length;
+}

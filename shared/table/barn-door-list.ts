@@ -3,7 +3,7 @@ import { feedNeeded } from '../core/herd/feed-needed';
 import { waterNeeded } from '../core/herd/water-needed';
 import { groupSpan } from '../plan/group-span';
 import { groupWeightOn } from '../plan/group-weights';
-import { herdOn } from '../plan/herd-on';
+import { herdOn, meanHead } from '../plan/herd-on';
 import type { PlanGroup } from '../plan/model';
 import { Refusal } from '../refusals';
 import { fromInside, type Quantity, symbolOf } from '../units/units';
@@ -90,7 +90,8 @@ function carryFor(
   const fence =
     fenceMeters === undefined ? 'fence and posts' : `fence ${say(fenceMeters, 'length')} and posts`;
   const { head } = herdOn(group, stay.inDay);
-  const feed = orNothing(() => feedNeeded(head, weightKg, days, group.dailyGainKg, outdoorFactor));
+  const mean = meanHead(group, stay.inDay, stay.outDay);
+  const feed = orNothing(() => feedNeeded(mean, weightKg, days, group.dailyGainKg, outdoorFactor));
   const water = orNothing(() => waterNeeded(head, weightKg, temperatureC));
   return [
     fence,

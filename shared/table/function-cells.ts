@@ -21,14 +21,16 @@ export function functionCells(
   const units = `"${system}"`;
   const gain = column('dailyGain');
   const weight = column('weightIn');
-  const head = column('head');
   return {
     weightIn: formula(`=PIG_WEIGHT(${column('startWeight')};${column('growthDays')};${gain};${units})`, '0'),
     weightOut: formula(`=PIG_WEIGHT(${weight};${column('stayDays')};${gain};${units})`, '0'),
     feed: formula(
-      `=FEED_NEEDED(${head};${weight};${column('stayDays')};${gain};${setting('outdoorFactor')};${units})`,
+      `=FEED_NEEDED(${column('meanHead')};${weight};${column('stayDays')};${gain};${setting('outdoorFactor')};${units})`,
       '#,##0',
     ),
-    water: formula(`=WATER_NEEDED(${head};${weight};${setting('temperature')};${units})`, '#,##0.0'),
+    water: formula(
+      `=WATER_NEEDED(${column('head')};${weight};${setting('temperature')};${units})`,
+      '#,##0.0',
+    ),
   };
 }

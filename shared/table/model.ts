@@ -51,6 +51,9 @@ export interface OldRow {
   /** The day left, as the table shows it. */
   readonly out?: Day;
   readonly head?: number;
+  /** Head-days of the stay ÷ its days, and the most head on any day of it: where the herd log says that it changed. */
+  readonly meanHead?: number;
+  readonly mostHead?: number;
   readonly startWeightKg?: number;
   readonly growthDays?: number;
   readonly dailyGainKg?: number;

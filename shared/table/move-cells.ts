@@ -5,13 +5,12 @@ import type { BlockCell } from '../contract';
 import type { Day } from '../core/calendar/day';
 import type { GroupField, PaddockField } from '../lists/model';
 import { herdOn } from '../plan/herd-on';
-import type { PlanGroup } from '../plan/model';
 import { OPEN_DAYS } from '../plan/open-days';
 import { restDue } from '../plan/rest-due';
-import { fromInside, type Quantity, type UnitSystem } from '../units/units';
+import { fromInside, type Quantity } from '../units/units';
 import { checkFormula } from './check-formula';
 import type { ColumnKey } from './columns';
-import { type HerdSource, herdFormulas } from './herd-formulas';
+import { type HerdSource, herdFormulas, herdInStay } from './herd-formulas';
 import { ifFilled, listLookup } from './list-lookup';
 import { mostStayDays, type PastRow, type RotationBlockInput } from './model';
 import {
@@ -73,6 +72,7 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     days: number(days, WHOLE),
     out: formula(outFormula(frame, at, nextRow), DAY_FORMAT),
     ...(past ? pastAmounts(context, past, at) : liveAmounts(context, row, at)),
+    ...headInStay(context, past, at),
     weightIn: answer(WHOLE),
     density: formula(densityFormula(frame, at), THOUSANDS),
     load: formula(loadFormula(frame, at), THOUSANDS),
@@ -122,20 +122,65 @@ function openDays(cellOf: (field: (typeof OPEN_DAYS)[number]) => BlockCell): Ope
   return Object.fromEntries(OPEN_DAYS.map((field) => [field, cellOf(field)])) as OpenDays;
 }
 
-/** What a move was counted with, frozen; but the growth follows a day moved in that is corrected later. */
-function pastAmounts({ input, frame }: MoveContext, past: PastRow, at: number): Amounts {
+/** The log that the table looks head and weight up in: one in its own units. */
+function herdLog({ input: { sources, settings } }: MoveContext): HerdSource | undefined {
+  return sources?.herd?.units === settings.unitSystem ? sources.herd : undefined;
+}
+
+/** How many there were over the stay, by the herd log; without one as they came in, or as they were counted. */
+function headInStay(
+  context: MoveContext,
+  past: PastRow | undefined,
+  row: number,
+): Record<'herdSays' | 'meanHead' | 'mostHead', BlockCell> {
+  const at = (key: ColumnKey): string => cellIn(context.frame, key, row);
+  const log = herdLog(context);
+  if (log) {
+    const stay = { key: at('groupKey'), inDay: at('inDay'), out: at('out'), days: at('stayDays') };
+    const { says, mean, most } = herdInStay(log, { ...stay, head: at('head') });
+    return { herdSays: formula(says), meanHead: formula(mean, TENTHS), mostHead: formula(most, WHOLE) };
+  }
+  const counted = (value: number | undefined, format: string): BlockCell =>
+    value === undefined || value === past?.head ? formula(`=${at('head')}`, format) : number(value, format);
+  return {
+    herdSays: BLANK,
+    meanHead: counted(past?.meanHead, TENTHS),
+    mostHead: counted(past?.mostHead, WHOLE),
+  };
+}
+
+/**
+ * What a move was counted with, frozen, where the herd log says nothing else; but the growth follows a day moved in that is
+ * corrected later.
+ */
+function pastAmounts(context: MoveContext, past: PastRow, at: number): Amounts {
+  const { input, frame } = context;
+  const log = herdLog(context);
   const plain = (value: number | undefined, format?: string): BlockCell =>
     value === undefined ? BLANK : number(value, format);
   const amount = (value: number | undefined, quantity: Quantity): BlockCell =>
     value === undefined ? BLANK : number(fromInside(value, quantity, input.settings.unitSystem));
   const day = (value: Day | undefined): BlockCell => (value === undefined ? BLANK : date(value));
+  const { head, startWeightKg, growthDays } = past;
+  const weighedOn = growthDays === undefined ? undefined : dateCall(past.inDay - Math.round(growthDays));
+  const frozen = {
+    head: head === undefined ? NOTHING : inFormula(head),
+    weight:
+      startWeightKg === undefined
+        ? NOTHING
+        : inFormula(fromInside(startWeightKg, 'mass', input.settings.unitSystem)),
+    weighedOn: weighedOn ?? NOTHING,
+    mayBeBlank: weighedOn === undefined,
+  };
   return {
-    head: plain(past.head, WHOLE),
-    startWeight: amount(past.startWeightKg, 'mass'),
-    growthDays:
-      past.growthDays === undefined
-        ? BLANK
-        : formula(growthDaysFormula(frame, at, dateCall(past.inDay - Math.round(past.growthDays))), WHOLE),
+    ...(log
+      ? herdAmounts(log, frozen, frame, at)
+      : {
+          head: plain(head, WHOLE),
+          startWeight: amount(startWeightKg, 'mass'),
+          growthDays:
+            weighedOn === undefined ? BLANK : formula(growthDaysFormula(frame, at, weighedOn), WHOLE),
+        }),
     dailyGain: amount(past.dailyGainKg, 'massPerDay'),
     area: amount(past.areaSquareMeters, 'area'),
     ...openDays((field) => day(past[field])),
@@ -165,9 +210,24 @@ function liveAmounts(context: MoveContext, row: TableRow, at: number): Amounts {
     return value === undefined ? BLANK : date(value);
   };
   const weighedOn = ofGroup('weighedOn');
+  const log = herdLog(context);
+  const listed = (field: 'head' | 'weight', value: number): string => {
+    const lookup = ofGroup(field);
+    return lookup ? ifFilled(lookup).slice(1) : inFormula(value);
+  };
   return {
-    ...(sources?.herd?.units === system
-      ? herdAmounts(sources.herd, { group, ofGroup, frame, at, system })
+    ...(log
+      ? herdAmounts(
+          log,
+          {
+            head: listed('head', group.head),
+            weight: listed('weight', fromInside(group.weightKg, 'mass', system)),
+            weighedOn: weighedOn ?? dateCall(group.weighedOn),
+            mayBeBlank: weighedOn !== undefined,
+          },
+          frame,
+          at,
+        )
       : {
           head: cell(ofGroup('head'), herdOn(group, row.inDay).head),
           startWeight: cell(ofGroup('weight'), herdOn(group, row.inDay).weightKg, 'mass'),
@@ -188,30 +248,31 @@ function liveAmounts(context: MoveContext, row: TableRow, at: number): Amounts {
   };
 }
 
-/** Head and weight by the herd log, and where that says nothing yet by the list. */
+/** In a formula, what stands for no figure. */
+const NOTHING = '""';
+
+/** Parts of formulas for what holds where the log says nothing yet. */
+interface Otherwise {
+  readonly head: string;
+  readonly weight: string;
+  readonly weighedOn: string;
+  readonly mayBeBlank: boolean;
+}
+
+/** Head and weight by the herd log. */
 function herdAmounts(
   log: HerdSource,
-  on: {
-    readonly group: PlanGroup;
-    readonly ofGroup: (field: GroupField) => string | undefined;
-    readonly frame: TableFrame;
-    readonly at: number;
-    readonly system: UnitSystem;
-  },
+  otherwise: Otherwise,
+  frame: TableFrame,
+  at: number,
 ): Pick<Amounts, 'head' | 'startWeight' | 'growthDays'> {
-  const { group, ofGroup, frame, at, system } = on;
   const inDay = cellIn(frame, 'inDay', at);
   const { head, weight, weighedOn } = herdFormulas(log, cellIn(frame, 'groupKey', at), inDay);
-  const listed = (field: 'head' | 'weight', value: number): string => {
-    const lookup = ofGroup(field);
-    return lookup ? ifFilled(lookup).slice(1) : inFormula(value);
-  };
-  const weighed = ofGroup('weighedOn');
-  const day = weighedOn(weighed ?? dateCall(group.weighedOn));
+  const day = weighedOn(otherwise.weighedOn);
   return {
-    head: formula(`=${head(listed('head', group.head))}`, WHOLE),
-    startWeight: formula(`=${weight(listed('weight', fromInside(group.weightKg, 'mass', system)))}`),
-    growthDays: formula(growthDaysFormula(frame, at, day, weighed !== undefined), WHOLE),
+    head: formula(`=${head(otherwise.head)}`, WHOLE),
+    startWeight: formula(`=${weight(otherwise.weight)}`),
+    growthDays: formula(growthDaysFormula(frame, at, day, otherwise.mayBeBlank), WHOLE),
   };
 }
 

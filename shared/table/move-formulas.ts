@@ -126,12 +126,12 @@ export function densityFormula(frame: TableFrame, row: number): string {
   return `=IF(AND(ISNUMBER(${at('head')});ISNUMBER(${at('weightIn')});ISNUMBER(${at('area')}));${at('head')}*${at('weightIn')}/${at('area')};"")`;
 }
 
-/** Liveweight-days per area with the mean of the weights in and out; the weight in where the one out is not known. */
+/** Liveweight-days per area with the mean head and the mean of the weights in and out; the weight in where the one out is not known. */
 export function loadFormula(frame: TableFrame, row: number): string {
   const { at } = windows(frame, row);
-  const known = ['head', 'weightIn', 'stayDays', 'area'] as const;
+  const known = ['meanHead', 'weightIn', 'stayDays', 'area'] as const;
   const out = `IF(ISNUMBER(${at('weightOut')});${at('weightOut')};${at('weightIn')})`;
-  const load = `${at('head')}*(${at('weightIn')}+${out})/2*${at('stayDays')}/${at('area')}`;
+  const load = `${at('meanHead')}*(${at('weightIn')}+${out})/2*${at('stayDays')}/${at('area')}`;
   return `=IF(AND(${known.map((key) => `ISNUMBER(${at(key)})`).join(';')});${load};"")`;
 }
 

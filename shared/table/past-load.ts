@@ -3,11 +3,12 @@ import type { PlanGroup } from '../plan/model';
 import type { PastRow } from './model';
 
 /**
- * Liveweight-days per area of a move that happened, kg·day/m², by the figures of its row: head × weight at mid-day,
+ * Liveweight-days per area of a move that happened, kg·day/m², by the figures of its row: mean head × weight at mid-day,
  * summed over its days, ÷ area, as the planner counts it. Undefined where a figure is missing.
  */
 export function pastLoad(row: PastRow): number | undefined {
-  const { head, startWeightKg, growthDays, areaSquareMeters, dailyGainKg } = row;
+  const { startWeightKg, growthDays, areaSquareMeters, dailyGainKg } = row;
+  const head = row.meanHead ?? row.head;
   if (head === undefined || startWeightKg === undefined || growthDays === undefined || !areaSquareMeters)
     return undefined;
   const group: PlanGroup = {

@@ -109,6 +109,8 @@ function readRow(reading: Reading, r: number): OldRow {
     inDay,
     out: day('out'),
     head: plain('head'),
+    meanHead: plain('meanHead'),
+    mostHead: plain('mostHead'),
     startWeightKg: inside('startWeight', 'mass'),
     growthDays: plain('growthDays'),
     dailyGainKg: inside('dailyGain', 'massPerDay'),

@@ -61,7 +61,7 @@ describe.each(RUNS)('$sample', ({ sample, listTab, formula, answer }) => {
 
       const late = lateMove(before);
       await preview.typeInto('Rotation', `D${late.row}`, late.typed);
-      await preview.typeInto('Rotation', `Q${late.row + 1}`, 'wet week');
+      await preview.typeInto('Rotation', `R${late.row + 1}`, 'wet week');
       const shifted = await rows(preview);
       expect(shifted.map((row) => row.planned - (before[row.at]?.planned ?? 0))).toEqual(
         before.map((row) => (row.group === late.group && row.at > late.at ? late.days : 0)),

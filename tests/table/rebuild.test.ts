@@ -373,7 +373,7 @@ describe('rebuild', () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);
     const rows = readNow(farm).rows;
-    const across = (sheetRow: number) => farm.book.range('Rotation', `A${sheetRow}:Q${sheetRow}`);
+    const across = (sheetRow: number) => farm.book.range('Rotation', `A${sheetRow}:R${sheetRow}`);
     across(rows[0]!.sheetRow).setBackground('#ccddff');
     across(rows[3]!.sheetRow).setBackground('#ffddcc');
     farm.book.type('Rotation', cellIn(farm, 'Moved in', rows[0]!.sheetRow), isoFromDay(rows[0]!.inDay!));
@@ -396,7 +396,7 @@ describe('rebuild', () => {
       farm.book.type('Rotation', cellIn(farm, 'Moved in', row.sheetRow), isoFromDay(row.inDay!));
     }
     farm.book.insertRows('Rotation', rows[2]!.sheetRow, 1);
-    farm.book.type('Rotation', `Q${rows[2]!.sheetRow}`, 'gate broken here');
+    farm.book.type('Rotation', `R${rows[2]!.sheetRow}`, 'gate broken here');
     farm.book.type('Rotation', 'D1', 'my remark by the title');
     const info = blockOf(farm);
     const tab = readTab(farm.book, 'Rotation');
@@ -419,7 +419,7 @@ describe('rebuild', () => {
     const { kept } = await rebuild(farm, day('2026-05-01'));
     expect(kept).toEqual({
       inPlace: ['D1 (“my remark by the title”)'],
-      below: [`Q${rows[2]!.sheetRow} (“gate broken here”)`],
+      below: [`R${rows[2]!.sheetRow} (“gate broken here”)`],
     });
     expect(keptLines(farm)).toEqual(['gate broken here']);
   });
@@ -434,7 +434,7 @@ describe('rebuild', () => {
     }
     await rebuild(farm, rows[2]!.inDay! + 1);
     const before = readNow(farm).rows;
-    const place = farm.book.range('Rotation', `A${before[0]!.sheetRow}:Q${before[2]!.sheetRow}`);
+    const place = farm.book.range('Rotation', `A${before[0]!.sheetRow}:R${before[2]!.sheetRow}`);
     const [values, formulas] = [place.getValues(), place.getFormulas()];
     // A formula goes along with its references, as in a sort, and answers spill anew: weight, feed, water.
     const ANSWERS = SPILLED.map((spilled) => COLUMNS.findIndex(({ key }) => key === spilled));

@@ -384,6 +384,7 @@ describe('the budget from a rotation table', () => {
       inDay: 20_000,
       days: 5,
       head: 10,
+      meanHead: 10,
       startWeightKg: toInside(60, 'mass', 'US'),
       growthDays: 3,
       areaSquareMeters: 1000,

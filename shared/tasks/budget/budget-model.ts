@@ -7,7 +7,9 @@ export interface BudgetStay {
   readonly paddock: string;
   readonly inDay: Day;
   readonly days: number;
+  /** The most on any day of it, and the mean of its days. */
   readonly head: number;
+  readonly meanHead: number;
   /** Weight when weighed, and days from then to the day the group comes in. */
   readonly startWeightKg: number;
   readonly growthDays: number;

@@ -1,6 +1,6 @@
 import type { Day } from '../../core/calendar/day';
 import type { ReadGroup, ReadPaddock } from '../../lists/model';
-import { herdOn } from '../../plan/herd-on';
+import { headsOver, herdOn, meanHead } from '../../plan/herd-on';
 import type { BudgetStay } from './budget-model';
 
 export interface PlainSeason {
@@ -35,13 +35,14 @@ export function plainStays(
 }
 
 function stayIn(group: ReadGroup, paddock: ReadPaddock, inDay: Day, days: number): BudgetStay {
-  const { head, weightKg, weighedOn } = herdOn(group, inDay);
+  const { weightKg, weighedOn } = herdOn(group, inDay);
   return {
     group: group.name,
     paddock: paddock.name,
     inDay,
     days,
-    head,
+    head: Math.max(...headsOver(group, inDay, inDay + days)),
+    meanHead: meanHead(group, inDay, inDay + days),
     startWeightKg: weightKg,
     growthDays: inDay - weighedOn,
     ...(group.dailyGainKg !== undefined && { dailyGainKg: group.dailyGainKg }),

@@ -55,7 +55,7 @@ function seasonMoney(
     feedPrice === undefined || !feedPriced
       ? undefined
       : (sum((_, need) => need?.feedKg ?? 0) * feedPrice) / feedPriced;
-  const gainedKg = sum(({ head }, need) => (need ? head * (need.weightOutKg - need.weightInKg) : 0));
+  const gainedKg = sum(({ meanHead }, need) => (need ? meanHead * (need.weightOutKg - need.weightInKg) : 0));
   const mostHead = new Map<string, number>();
   for (const { group, head } of stays) mostHead.set(group, Math.max(head, mostHead.get(group) ?? 0));
   const pigs = [...mostHead.values()].reduce((total, head) => total + head, 0);

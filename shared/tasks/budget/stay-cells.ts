@@ -20,6 +20,7 @@ import {
 } from './stay-columns';
 
 const MUTED: readonly string[] = [
+  'Mean head',
   'Weighed',
   'Since weighed',
   'Daily gain',
@@ -64,12 +65,15 @@ function counted(at: (heading: StayHeading) => string): BlockCell[] {
   const fed = `IF(AND(ISNUMBER(${at('Days')});ISNUMBER(${at('Feed')}));IF(${at('Days')}>0;${at('Feed')}/${at('Days')};0);0)`;
   const numbers = (...headings: StayHeading[]): string =>
     headings.map((one) => `ISNUMBER(${at(one)})`).join(';');
-  const gain = `IF(AND(${numbers('Head', 'Weight in', 'Weight out')});${at('Head')}*(${at('Weight out')}-${at('Weight in')});0)`;
+  // By the most head; over the whole stay it is what the mean head drinks.
+  const share = `IF(AND(${numbers('Head', 'Mean head')});IF(${at('Head')}>0;${at('Mean head')}/${at('Head')};1);1)`;
+  const drunk = number(at('Water a day'), `${at('Water a day')}*${share}`);
+  const gain = `IF(AND(${numbers('Mean head', 'Weight in', 'Weight out')});${at('Mean head')}*(${at('Weight out')}-${at('Weight in')});0)`;
   return [
     formula(`=${number(at('Out'), number(at('In')))}`, DAY_FORMAT),
     formula(`=${number(at('In'), number(at('Out')))}`, DAY_FORMAT),
     formula(`=${fed}`, '0.0'),
-    formula(`=${number(at('Water a day'))}`, '#,##0'),
+    formula(`=${drunk}`, '#,##0'),
     formula(`=${number(at('Area'))}`, '0.00'),
     formula(`=${number(at('Head'))}`, '0'),
     formula(`=${gain}`, '#,##0'),
@@ -137,7 +141,8 @@ function amounts(stay: BudgetStay, on: StaysOn, row: number): BlockCell[] {
   const since = `${draft.at(row, AT.In)}-${weighedOn}`;
   const area = listLookup(source.paddocks, 'area', stay.paddock, draft.at(row, AT['Stay in']), units, false);
   return [
-    cell('head', ofGroup('head'), number(stay.head, '0'), '0'),
+    cell('mostHead', ofGroup('head'), number(stay.head, '0'), '0'),
+    cell('meanHead', ofGroup('head'), number(stay.meanHead, '0.0'), '0.0'),
     cell('startWeight', ofGroup('weight'), amount(stay.startWeightKg, 'mass', '0'), '0'),
     cell('growthDays', weighedOn, number(stay.growthDays, '0'), '0', since),
     gainCell(stay, on, row),

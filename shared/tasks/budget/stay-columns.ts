@@ -20,7 +20,8 @@ export type LinkedColumn =
   | 'paddock'
   | 'inDay'
   | 'stayDays'
-  | 'head'
+  | 'mostHead'
+  | 'meanHead'
   | 'startWeight'
   | 'growthDays'
   | 'dailyGain'
@@ -33,6 +34,7 @@ export const STAY_HEADINGS = [
   'Days',
   'Out',
   'Head',
+  'Mean head',
   'Weighed',
   STAY_KEYS.weighed,
   'Daily gain',

@@ -54,19 +54,20 @@ function functionBodies(
 ): Partial<Record<StayHeading, BlockCell>> {
   const system = `"${units}"`;
   const [head, gain, days] = [column('Head'), column('Daily gain'), column('Days')];
+  const kept = column('Mean head');
   const [first, out, mean] = [column('Weight in'), column('Weight out'), column('Mean weight')];
   const started = column('Weighed');
   const since = column('Since weighed');
   return {
     'Weight in': formula(`=PIG_WEIGHT(${started};${since};${gain};${system})`, FORMATS['Weight in']),
     'Weight out': formula(`=PIG_WEIGHT(${first};${days};${gain};${system})`, FORMATS['Weight out']),
-    Feed: formula(`=FEED_NEEDED(${head};${first};${days};${gain};${set.outdoor};${system})`, FORMATS.Feed),
+    Feed: formula(`=FEED_NEEDED(${kept};${first};${days};${gain};${set.outdoor};${system})`, FORMATS.Feed),
     'Water a day': formula(`=WATER_NEEDED(${head};${out};${set.mild};${system})`, FORMATS['Water a day']),
     'Hot day': formula(`=WATER_NEEDED(${head};${out};${set.hot};${system})`, FORMATS['Hot day']),
     'Shelter floor': formula(
       `=SHELTER_AREA(${head};${out};${set.shelter};${system})`,
       FORMATS['Shelter floor'],
     ),
-    N: formula(`=NUTRIENT_LOAD(${head};${mean};${days};${column('Area')};${system})`, FORMATS.N),
+    N: formula(`=NUTRIENT_LOAD(${kept};${mean};${days};${column('Area')};${system})`, FORMATS.N),
   };
 }

@@ -21,11 +21,24 @@ import * as words from './words';
 export const HERD_BLOCK = 'SOUNDER_HERD';
 export const HERD_HEADINGS = ['Group', 'Day', 'Head from then on', 'Weight each', 'Note', 'Says'] as const;
 export const HERD_KEY = 'Group of the log';
+/** See `HerdSource`. */
+export const HERD_WORKING = [HERD_KEY, 'Change of head', 'Change × day'] as const;
 
 /** Rows left free below the last one. Judgement: a season of sales and weighings. */
 const FREE_ROWS = 40;
-const STYLES: readonly BlockStyle[] = ['input', 'input', 'input', 'input', 'input', 'plain', 'working'];
-const WIDTHS = [165, DAY_WIDTH, 92, 92, 220, 220, 110];
+const STYLES: readonly BlockStyle[] = [
+  'input',
+  'input',
+  'input',
+  'input',
+  'input',
+  'plain',
+  'working',
+  'working',
+  'working',
+];
+const WIDTHS = [165, DAY_WIDTH, 92, 92, 220, 220, 110, 80, 80];
+
 /** A row as typed, or one that the sidebar adds. */
 export type HerdRow = readonly [BlockCell, BlockCell, BlockCell, BlockCell, BlockCell];
 
@@ -63,12 +76,16 @@ export function herdBlock(
   draft.add([text(words.FIRST_ROW)], 'muted');
   addUnits(draft, units);
   draft.add([BLANK, BLANK, text('pigs'), text(symbolOf('mass', units))], 'muted');
-  draft.add([...HERD_HEADINGS, HERD_KEY].map(text), 'heading');
+  draft.add([...HERD_HEADINGS, ...HERD_WORKING].map(text), 'heading');
   const first = draft.next();
   const end = first + roomToType(rows.length, FREE_ROWS, room);
   for (let row = first; row < end; row++) {
     const typed = rows[row - first] ?? [BLANK, blank(DAY_FORMAT), BLANK, BLANK, BLANK];
-    draft.add([...typed, formula(says(draft, row, first, end)), formula(keyOf(draft, row))], STYLES);
+    const working = [keyOf(draft, row), changeOf(draft, row, first, end), changeDay(draft, row)];
+    draft.add(
+      [...typed, formula(says(draft, row, first, end)), ...working.map((one) => formula(one))],
+      STYLES,
+    );
   }
   addEndLine(draft, 4);
   const said = draft.at(first, 5);
@@ -87,6 +104,21 @@ export function herdBlock(
 function keyOf(draft: Draft, row: number): string {
   const name = draft.at(row, 0);
   return `=IF(${name}="";"";${keyFormula(`TRIM(${name})`).slice(1)})`;
+}
+
+/** Head less the group's head before that day, 0 where there was none; of two heads on one day the larger counts. */
+function changeOf(draft: Draft, row: number, first: number, end: number): string {
+  const [key, day, head] = [6, 1, 2].map((column) => draft.at(row, column));
+  const [keys, days, heads] = [6, 1, 2].map((column) => draft.down(first - 1, end, column));
+  const sameDay = `${keys};${key};${days};${day}`;
+  const last = `MAXIFS(${days};${keys};${key};${days};"<"&${day};${heads};">=0")`;
+  const change = `(${head}-MAXIFS(${heads};${keys};${key};${days};${last}))/COUNTIFS(${sameDay};${heads};${head})`;
+  const isLess = `COUNTIFS(${sameDay};${heads};">"&${head})>0`;
+  return `=IF(AND(${key}<>"";ISNUMBER(${day});ISNUMBER(${head}));IF(${head}<0;"";IF(${isLess};"";${change}));"")`;
+}
+
+function changeDay(draft: Draft, row: number): string {
+  return `=IF(ISNUMBER(${draft.at(row, 7)});${draft.at(row, 7)}*${draft.at(row, 1)};"")`;
 }
 
 /** What keeps a row from counting, or two from being told apart; '' where all is well. */

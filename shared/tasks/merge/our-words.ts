@@ -14,7 +14,7 @@ import { WIRE_HEADINGS } from '../bite/wire-rows';
 import { LOAD_HEADINGS, MONTH_HEADINGS, SEASON_TITLE } from '../budget/budget-block';
 import { BUDGET_SETTINGS } from '../budget/budget-settings';
 import { STAY_HEADINGS } from '../budget/stay-columns';
-import { HERD_HEADINGS, HERD_KEY } from '../herd/herd-block';
+import { HERD_HEADINGS, HERD_WORKING } from '../herd/herd-block';
 import { CORNER_HEADINGS, listHeadings, MAP_SETTINGS } from '../map/map-block';
 import { COMPARISON_HEADINGS, COMPARISON_SETTINGS, FIXED_HEADINGS } from '../materials/comparison-model';
 import { FIGURES_TITLE, HEIGHTS_LABEL } from '../materials/figure-rows';
@@ -48,7 +48,7 @@ const WORDS: readonly string[] = [
   ...COLUMNS.flatMap((column) => SYSTEMS.map((system) => headingOf(column, system))),
   ...[LINE_HEADINGS, WALK_HEADINGS, WIRE_HEADINGS, MONTH_HEADINGS, LOAD_HEADINGS, STAY_HEADINGS].flat(),
   ...[CORNER_HEADINGS, COMPARISON_HEADINGS, FIXED_HEADINGS, ITEM_HEADINGS, LIST_HEADINGS].flat(),
-  ...[LOG_HEADINGS, PEN_HEADINGS, HERD_HEADINGS, [HERD_KEY]].flat(),
+  ...[LOG_HEADINGS, PEN_HEADINGS, HERD_HEADINGS, HERD_WORKING].flat(),
   ...SYSTEMS.flatMap((system) => Object.values(listHeadings(system))),
   CORNERS_TITLE,
   ...Object.values(ITEM_NAMES),

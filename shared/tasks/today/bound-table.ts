@@ -13,6 +13,7 @@ const NEEDED = [
   'movedIn',
   'out',
   'head',
+  'meanHead',
   'weightIn',
   'feed',
   'water',

@@ -113,7 +113,9 @@ function addCard(draft: Draft, table: TodayTable, group: string, at: WorkingAt) 
   ]);
   add('Feed a day', [
     shown(
-      ifHere(ifNumber(here('feed'), `${here('feed')}/${here('stayDays')}*${headShare(table, at)}`)),
+      ifHere(
+        ifNumber(here('feed'), `${here('feed')}/${here('stayDays')}*${headShare(table, at, 'meanHead')}`),
+      ),
       WHOLE,
     ),
     text(`${symbolOf('mass', units)}, mean of stay`),
@@ -173,9 +175,9 @@ function waterNow(table: BoundTable, at: WorkingAt): string {
   return `${lookedUp(table, 'water', at('At'))}*${grown}*${headShare(table, at)}`;
 }
 
-/** Pigs of today for each that the move was counted with. */
-function headShare(table: BoundTable, at: WorkingAt): string {
-  const head = lookedUp(table, 'head', at('At'));
+/** Pigs of today for each that the move was counted with: the water by those that came in, the feed by the mean of the stay. */
+function headShare(table: BoundTable, at: WorkingAt, counted: 'head' | 'meanHead' = 'head'): string {
+  const head = lookedUp(table, counted, at('At'));
   return `IF(ISNUMBER(${head});IF(${head}>0;${at('Head now')}/${head};1);1)`;
 }
 

@@ -21,6 +21,7 @@ function stay(of: Partial<BudgetStay> = {}): BudgetStay {
     inDay: MAY,
     days: 30,
     head: 12,
+    meanHead: of.head ?? 12,
     startWeightKg: toInside(60, 'mass', 'US'),
     growthDays: 0,
     dailyGainKg: toInside(1.5, 'massPerDay', 'US'),

@@ -22,6 +22,7 @@ function stay(paddock: string, inDay: number): BudgetStay {
     inDay,
     days: 10,
     head: 10,
+    meanHead: 10,
     startWeightKg: 40,
     growthDays: 0,
     areaSquareMeters: 4000,

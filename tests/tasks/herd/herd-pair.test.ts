@@ -2,8 +2,8 @@
 import { expect, test } from 'vitest';
 import { dayFromIso, isoFromDay } from '../../../shared/core/calendar/day';
 import type { ReadGroup } from '../../../shared/lists/model';
-import { herdOn } from '../../../shared/plan/herd-on';
-import { herdFormulas } from '../../../shared/table/herd-formulas';
+import { herdOn, meanHead } from '../../../shared/plan/herd-on';
+import { herdFormulas, herdInStay } from '../../../shared/table/herd-formulas';
 import { boundHerd } from '../../../shared/tasks/herd/bound-herd';
 import { HERD_BLOCK, type HerdEntry, herdBlock, herdRow } from '../../../shared/tasks/herd/herd-block';
 import { readHerd } from '../../../shared/tasks/herd/read-herd';
@@ -84,4 +84,60 @@ test.each([
     expect(weightThere, what).toBeCloseTo(weightKg, 5);
     expect(since, what).toBe(day - weighedOn);
   }
+});
+
+test.each([
+  [5, 'en_US'],
+  [23, 'de_DE'],
+])('head-days of stays, random log %i (%s): a ledger kept day by day', async (seed, locale) => {
+  const random = randomFrom(seed);
+  const tabs = { Ask: [['Key', 'In', 'Out', 'Days', 'Head', 'Mean', 'Most', 'Says']] };
+  const book = await openWorkbook({ tabs, codeJs: await scriptText(), locale, today: '2026-03-01' });
+  const entries = randomLog(random);
+  const rows = entries.map((entry) => herdRow(entry, '', 'metric'));
+  const block = herdBlock(rows, 'metric', { row: 1, column: 1 });
+  const info = writeInSheet(book, HERD_BLOCK, block, { at: 'new-tab', tab: 'Herd' });
+  const content = readAsWritten(book, info);
+  const log = boundHerd(content)!;
+  const listed = NAMES.map((name): ReadGroup => ({ name, ...LISTED, cells: {} }));
+  const { groups } = withHerd(listed, readHerd(content));
+  // The ledger goes through the typed rows themselves, a day at a time.
+  const headOn = (g: number, day: number): number => {
+    const own = entries.filter(
+      ({ group, head, day: on }) => group === NAMES[g] && head !== undefined && on <= day,
+    );
+    const last = Math.max(...own.map(({ day: on }) => on));
+    const heads = own.filter(({ day: on }) => on === last).map(({ head }) => head!);
+    return own.length === 0 ? LISTED.head : Math.max(...heads);
+  };
+  const asked = Array.from({ length: 60 }, () => ({
+    g: Math.floor(random() * NAMES.length),
+    inDay: START - 12 + Math.floor(random() * DAYS),
+    days: 1 + Math.floor(random() * 14),
+  }));
+  const serial = (day: number): number =>
+    Math.round((Date.parse(isoFromDay(day)) - Date.parse('1899-12-30')) / 86_400_000);
+  const cells = asked.map(({ g, inDay, days }, i) => {
+    const r = i + 2;
+    const stay = { key: `$A${r}`, inDay: `$B${r}`, out: `$C${r}`, days: `$D${r}`, head: `$E${r}` };
+    const { mean, most, says } = herdInStay(log, stay);
+    const key = `k${NAMES[g]!.replace(/\*/g, '·')}`;
+    return [key, serial(inDay), serial(inDay + days), days, headOn(g, inDay), mean, most, says];
+  });
+  book.range('Ask', `A2:H${asked.length + 1}`).setValues(cells);
+  const got = book.values('Ask').slice(1);
+  let changed = 0;
+  for (const [i, { g, inDay, days }] of asked.entries()) {
+    const ledger = Array.from({ length: days }, (_, d) => headOn(g, inDay + d));
+    const headDays = ledger.reduce((sum, head) => sum + head, 0);
+    const what = `${NAMES[g]} from ${isoFromDay(inDay)} for ${days} days`;
+    expect(Number(got[i]![5]) * days, what).toBeCloseTo(headDays, 6);
+    expect(got[i]![6], what).toBe(Math.max(...ledger));
+    expect(meanHead(groups[g]!, inDay, inDay + days) * days, what).toBeCloseTo(headDays, 6);
+    const last = ledger[days - 1];
+    if (last === ledger[0]) continue;
+    changed += 1;
+    expect(got[i]![7], what).toMatch(new RegExp(`^${last} head from \\d+ (Feb|Mar|Apr|May)`));
+  }
+  expect(changed).toBeGreaterThan(10);
 });

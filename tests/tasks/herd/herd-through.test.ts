@@ -43,6 +43,27 @@ function figures(all: readonly Move[]): unknown[] {
   return all.map(({ row: _, ...rest }) => rest);
 }
 
+/** Each stay of a group beside a ledger of its days; a stay in which the head changes says so. */
+function expectHeadDays(book: Workbook, name: string, headOn: (day: number) => number): void {
+  const values = book.values('Rotation');
+  const head = values.findIndex((row) => row.includes('Moved in'));
+  const cell = (row: readonly unknown[], heading: string) => row[values[head]!.indexOf(heading)];
+  const dayIn = (value: unknown): number => dayFromIso((value as Date).toISOString().slice(0, 10))!;
+  const rows = values.slice(head + 2).filter((row) => row[0] === name && cell(row, 'In') instanceof Date);
+  const changed = rows.filter((row) => {
+    const [from, to] = [dayIn(cell(row, 'In')), dayIn(cell(row, 'Out'))];
+    const ledger = Array.from({ length: to - from }, (_, d) => headOn(from + d));
+    const headDays = ledger.reduce((sum, one) => sum + one, 0);
+    expect(Number(cell(row, 'Mean head')) * (to - from), String(row[1])).toBeCloseTo(headDays, 6);
+    expect(cell(row, 'Most head'), String(row[1])).toBe(Math.max(...ledger));
+    const last = ledger[ledger.length - 1];
+    const says = last === ledger[0] ? /^$/ : new RegExp(`^${last} head from \\d Apr$`);
+    expect(cell(row, 'Herd log'), String(row[1])).toMatch(says);
+    return last !== ledger[0];
+  });
+  expect(changed.length).toBeGreaterThan(0);
+}
+
 test('what is past keeps its figures, what is to come follows the log; nothing typed, nothing changed', async () => {
   const book = await openWorkbook({
     tabs: farmToType('US'),
@@ -96,6 +117,7 @@ test('what is past keeps its figures, what is to come follows the log; nothing t
   const last = moves(book).filter(({ group }) => group === 'Reds');
   expect(figures(last.slice(0, 2))).toEqual(figures(reds.slice(0, 2)));
   for (const { planned, head } of last.slice(2)) expect(head, planned).toBe(planned < '2026-04-08' ? 7 : 5);
+  expectHeadDays(book, 'Reds', (on) => (on < day('2026-04-06') ? 10 : on < day('2026-04-08') ? 7 : 5));
 });
 
 test('a log begun after the table, and a weight without a day, are no columns that have changed places', async () => {
