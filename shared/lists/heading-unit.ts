@@ -19,7 +19,15 @@ export function headingUnit(text: string, field: Field): ListUnit | undefined {
     if (unit) return unit;
   }
   const units = unitsAmong(text, wanted);
-  return units.length === 1 ? units[0] : undefined;
+  return units.length === 1 ? units[0] : units.length === 0 ? unitAtEnd(text, wanted) : undefined;
+}
+
+/** "Size are", in two rows of headings: of an area the word means nothing else where nothing follows it. */
+function unitAtEnd(text: string, wanted: ListQuantity): ListUnit | undefined {
+  if (wanted !== 'area') return undefined;
+  const last = (/\S+$/.exec(withoutBrackets(text).trim())?.[0] ?? '').replace(/\./g, '');
+  const unit = /^\p{L}$/u.test(last) ? undefined : unitOfText(last, true);
+  return unit && LIST_UNITS[unit].quantity === wanted ? unit : undefined;
 }
 
 export interface HeadingDoubt {

@@ -71,7 +71,7 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
   shutUntil: words(`
     closed until, closed till, closed to, shut until, shut till, shut to, fenced off until, fenced off till, fenced off to,
     gesperrt bis, ferme jusqu au, ferme au, cerrado hasta, chiuso fino al, chiuso al, fechado ate, gesloten tot, stangd till,
-    lukket til, stengt til, until, till, to, bis, jusqu au, au, hasta, fino al, al, ate, tot
+    lukket til, stengt til, until, till, to, bis, jusqu au, au, hasta, fino al, al, ate, tot, til
   `),
   lastUsed: words(`
     last used, last use, last used on, last grazed, last occupied, last pigs, last pigs left,
@@ -174,7 +174,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     weide, steht auf, steht in, stehen auf, standort, wo, parcelle, parc, emplacement, ou, potrero,
     parcela, donde, ubicacion, recinto, dove, dove sono, piquete, onde, perceel, weiland, waar,
     hage, var, star i, fold, hvor, star pa, skifte,
-    pdk, cerca, parque, beite, pasto, pature, enclos, champ, schlag, parzelle, feld, wei, beteshage, strip, plot, staat in, staat op, standplaats, in pdk, dove, potrero actual, i fold, i hage, indhegning, innhegning, koppel, wiese, pen, in pen
+    pdk, cerca, parque, beite, pasto, pature, enclos, champ, schlag, parzelle, feld, wei, beteshage, strip, plot, staat in, staat op, standplaats, in pdk, dove, potrero actual, i fold, i hage, indhegning, innhegning, koppel, wiese, pen, in pen, place, platz, lieu, lugar, luogo, posto, plek, plaats, plats, plads, plass
   `),
   since: words(`
     since, in since, there since, here since, in field since, moved in, moved in on, moved on,
@@ -194,7 +194,7 @@ export const PADDOCK_STEMS: Readonly<Partial<Record<PaddockField, readonly strin
     letzt beleg, letzt nutz, letzt bestoss, letzt besetz, zuletzt bestoss, zuletzt schwein, letzt weid, letzt bewei, letzt schwein, ruht seit, dern passage, dern occup, dern patur,
     dern util, repos depuis, ultim us, ultim ocup, ultim pasto, ultim entrad, ultim occup, ultim pascol, ultim utiliz,
     descans desde, reposo desde, ripos dal, laatst gebr, laatst bewei, laatst varken, rust sinds, senast anvan,
-    senast bet, vil sedan, sidst brug, sidst afgr, sidst gris, hvil siden, sist bruk, sist beit
+    senast bet, vil sedan, sidst brug, sidst afgr, sidst gris, hvil siden, sist bruk, sist beit, eruit
   `),
 };
 export const GROUP_STEMS: Readonly<Partial<Record<GroupField, readonly string[]>>> = {

@@ -2,7 +2,7 @@ import { LIST_UNITS, type ListUnit, unitOfText } from '../units/unit-words';
 import { headingUnit, withoutBrackets } from './heading-unit';
 import { GROUP_STEMS, GROUP_WORDS, OF_NOW, PADDOCK_STEMS, PADDOCK_WORDS } from './headings';
 import type { GroupField, ListKind, PaddockField } from './model';
-import { meansOther, WEIGHT_STEMS, weightSense } from './other-meanings';
+import { MEAN_WORDS, meansOther, WEIGHT_STEMS, weightSense } from './other-meanings';
 import { fold } from './text-day';
 
 type Field = PaddockField | GroupField;
@@ -31,6 +31,7 @@ const STEMS = [
     [PADDOCK_STEMS, GROUP_STEMS].flatMap((of) => Object.values(of).flat()).flatMap((one) => one.split(' ')),
   ),
   ...WEIGHT_STEMS,
+  ...MEAN_WORDS.filter((word) => word.length > 1),
 ];
 
 /** Everything that a heading may mean: of each kind every field of which it is a word, else the one whose words it holds. */
@@ -93,9 +94,20 @@ function fieldsNamed(kind: ListKind, words: string): FieldMatch[] {
       field,
       strength: 2,
     }));
-  const whole = named(words);
+  const whole = kind === 'paddocks' && endsRest(words) ? [OPENS_AFTER_REST] : named(words);
   if (whole.length > 0 || bare === '' || bare === words) return whole;
   return named(bare).filter(({ field }) => field !== 'name');
+}
+
+const OPENS_AFTER_REST: FieldMatch = { field: 'openFrom', strength: 2 };
+
+/** "Rest until" is the day on which a paddock opens again, not one on which it closes, nor how long it rests. */
+function endsRest(words: string): boolean {
+  const { restDays, shutUntil } = PADDOCK_WORDS;
+  const rest = restDays.find(
+    (word) => words.startsWith(`${word} `) && shutUntil.includes(words.slice(word.length + 1)),
+  );
+  return rest !== undefined;
 }
 
 /** The one field whose words the heading holds. */

@@ -66,4 +66,9 @@ export function weightSense(words: string): 'now' | 'entry' | 'target' | 'mean' 
   return NOW.test(words) ? 'now' : undefined;
 }
 
-const OF_ONE_ALONE = /^((kg|lbs?) )?(avg|average|mean|o|schnitt|gem|moy|prom|gns)$/;
+/** Words for a mean, which alone are that of a weight; "LG" is short for Lebendgewicht. */
+export const MEAN_WORDS =
+  'avg average mean o schnitt durchschnitt gem gemiddeld gemiddelde moy moyenne prom promedio media gns snitt medel'.split(
+    ' ',
+  );
+const OF_ONE_ALONE = new RegExp(`^((kg|lbs?) )?(${MEAN_WORDS.join('|')}|(o )?lg)$`);
