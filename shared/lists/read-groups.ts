@@ -8,6 +8,7 @@ import { GROUP_FIELDS, type GroupList, type ListProblem, type ReadGroup } from '
 import {
   cellOf,
   type DateHabits,
+  dayIn,
   hasCell,
   isAmount,
   isDashed,
@@ -83,6 +84,11 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
     reader.notes.push(words.breedingStock(nameCell(reader), nameOf(reader), out ?? words.NO_GAIN));
     if (out) return undefined;
   }
+  const house = houseSaid(reader);
+  if (house !== undefined && !comesOut(reader)) {
+    reader.notes.push(words.standsIndoors(nameCell(reader), nameOf(reader), house));
+    return undefined;
+  }
   const head = readAmount(reader, 'head', { min: 0, whole: true });
   if (head === 0) {
     reader.notes.push(words.noPigs(nameCell(reader), nameOf(reader)));
@@ -96,7 +102,7 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
   // Words stop here: they may be the training log's "not ready".
   const from = hasCell(reader, 'from') ? readDay(reader, 'from') : undefined;
   const { until, untilWeightKg } = readEnd(reader);
-  const standsIn = readStanding(reader);
+  const standsIn = house === undefined ? readStanding(reader) : undefined;
   if (from !== undefined && until !== undefined && until <= from) {
     refuse(reader, 'until', 'be after the day the group comes into the rotation');
   }
@@ -133,10 +139,11 @@ function nameCell(reader: RowReader): string {
 
 /** Why breeding stock has no place in the plan of the growing pigs; undefined: it has one. */
 function breedingLeftOut(reader: RowReader): string | undefined {
-  const { weighings, isPaddock } = reader.dates;
+  const { weighings, paddockNamed } = reader.dates;
   if (!hasCell(reader, 'weight') && !weighings?.has(nameKey(nameOf(reader)))) return words.BREEDING_UNWEIGHED;
   if (!placeOf(reader, 'paddock')) return undefined;
-  if (hasCell(reader, 'paddock') && isPaddock?.(placeSaid(reader).place) !== false) return undefined;
+  const isOut = !paddockNamed || paddockNamed(placeSaid(reader).place) !== undefined;
+  if (hasCell(reader, 'paddock') && isOut) return undefined;
   return words.BREEDING_ELSEWHERE;
 }
 
@@ -209,18 +216,40 @@ function readStanding(reader: RowReader): ReadGroup['standsIn'] {
   return since === undefined ? { paddock } : { paddock, since };
 }
 
+/** Houses for pigs, as the last word of a place. In the languages of the headings, without accents; collected by judgement. */
+const HOUSE =
+  /(?:^|[\s-])(?:barn|shed|stable|sty|indoors|inside|nursery|stall|saustall|schweinestall|scheune|batiment|porcherie|etable|nurserie|nave|cuadra|establo|pocilga|stalla|porcilaia|capannone|estabulo|pavilhao|stal|schuur|stallet|ladugarden|stia|stalden|stald|fjos|fjoset|grisehus|grisehuset)(?: \d+)?$/;
+
+/** The house in which a group stands; undefined: it stands elsewhere, or a paddock is called so. */
+function houseSaid(reader: RowReader): string | undefined {
+  const { paddockNamed } = reader.dates;
+  if (!paddockNamed || !hasCell(reader, 'paddock')) return undefined;
+  const { place } = placeSaid(reader);
+  return paddockNamed(place) === undefined && HOUSE.test(fold(place)) ? place : undefined;
+}
+
+/** Whether the list says a day to come on which the group goes into the rotation. */
+function comesOut(reader: RowReader): boolean {
+  const { order, today } = reader.dates;
+  const cell = cellOf(reader, 'from');
+  const read = typeof cell === 'string' ? textDay(cell, order, today) : undefined;
+  const day = dayIn(cell) ?? (read && 'first' in read ? read.first : undefined);
+  return day !== undefined && today !== undefined && day > today;
+}
+
 /** "Lot 3 since 12 Oct" is paddock 3 and a day, where no paddock has the whole for a name. */
 function placeSaid(reader: RowReader): { readonly place: string; readonly since?: Day } {
-  const { isPaddock = () => true, order, today } = reader.dates;
+  const { paddockNamed = (name: string) => name, order, today } = reader.dates;
   const text = String(cellOf(reader, 'paddock')).trim();
-  if (isPaddock(text)) return { place: text };
+  const whole = paddockNamed(text);
+  if (whole !== undefined) return { place: whole };
   const words = text.split(/\s+/);
   const at = words.findIndex((word, w) => w > 0 && GROUP_WORDS.since.includes(plainWords(word)));
   const day = at < 0 ? undefined : textDay(words.slice(at + 1).join(' '), order, today);
   const since = day && 'first' in day ? day.first : undefined;
   const place = since === undefined ? words : words.slice(0, at);
   const named = PADDOCK_WORDS.name.includes(plainWords(place[0]!)) ? place.slice(1) : place;
-  const name = [place, named].map((one) => one.join(' ')).find(isPaddock);
+  const name = [place, named].map((one) => paddockNamed(one.join(' '))).find((one) => one !== undefined);
   if (name === undefined) return { place: text };
   return since === undefined ? { place: name } : { place: name, since };
 }

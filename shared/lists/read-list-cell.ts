@@ -50,8 +50,8 @@ export interface DateHabits {
   readonly today?: Day | undefined;
   /** Weighings of groups that stand in a log, for lists without a weight. */
   readonly weighings?: ReadonlyMap<string, Weighing>;
-  /** Whether a name stands in the paddock list; absent: not known. */
-  readonly isPaddock?: (name: string) => boolean;
+  /** The paddock that is meant by a word; absent: not known. */
+  readonly paddockNamed?: (text: string) => string | undefined;
 }
 
 export interface NumberLimits {

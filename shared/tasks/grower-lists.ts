@@ -21,6 +21,7 @@ import type {
   ReadPaddock,
 } from '../lists/model';
 import { copiedMovesNotes } from '../lists/own-headings';
+import { paddockNamed } from '../lists/paddock-named';
 import { isBreedingName, readGroups } from '../lists/read-groups';
 import { nameKey } from '../lists/read-list-cell';
 import { type PaddocksRead, readPaddocks } from '../lists/read-paddocks';
@@ -110,9 +111,9 @@ function listsRead(
     : NO_WEIGHINGS;
   const isKnown = (name: string): boolean => weighings.has(nameKey(name)) || isBreedingName(name);
   const names = new Set(paddocks.paddocks.map(({ name }) => nameKey(name)));
-  const isPaddock = (name: string): boolean => names.size === 0 || names.has(nameKey(name));
+  const named = paddockNamed(paddockTab, chosen.paddocks && paddockList, paddocks.paddocks);
   const groups = groupTab
-    ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings, isPaddock })
+    ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings, paddockNamed: named })
     : { groups: [], ...NOTHING };
   const moves =
     groupTab && chosen.groups ? unreadMoves({ tab: groupTab, list: chosen.groups }, all, tabOf) : [];

@@ -262,3 +262,103 @@ test('a boar with the sows is told and not counted; other animals are told, rema
   );
   expect(unused.map(({ paddock }) => paddock.name)).toEqual(['Hazel']);
 });
+
+// What they mean: read so by strangers in their own books.
+test.each([
+  ['Rest until', 'en_US'],
+  ["Repos jusqu'au", 'fr_FR'],
+  ['Ruhe bis', 'de_DE'],
+  ['Vila till', 'sv_SE'],
+  ['Rust tot', 'nl_NL'],
+  ['Riposo fino al', 'it_IT'],
+])('“%s” is the day on which a paddock opens again', async (heading, locale) => {
+  const Land = [
+    ['Paddock', 'ha', heading],
+    ['Hazel', 0.4, d('2027-04-15')],
+    ['Beech', 0.5],
+  ] as StartCell[][];
+  const { paddocks } = lists(await open({ Land }, locale));
+  expect(paddocks.map(({ openFrom, openUntil }) => [iso(openFrom), openUntil])).toEqual([
+    ['2027-04-15', undefined],
+    [undefined, undefined],
+  ]);
+});
+
+test('days already rested are no rest that is wanted', async () => {
+  const Land = [
+    ['Paddock', 'ha', 'Days rested'],
+    ['Hazel', 0.4, 39],
+    ['Beech', 0.5, 23],
+  ] as StartCell[][];
+  const { paddocks } = lists(await open({ Land }));
+  expect(paddocks.map(({ restDays }) => restDays)).toEqual([undefined, undefined]);
+});
+
+test('“are” below “Grootte” is 100 square metres', async () => {
+  const Land: StartCell[][] = [
+    ['Perceel', 'Grootte', 'Grootte'],
+    ['naam', 'are', 'hek (m)'],
+    ['Kuil', 24, 196],
+    ['Bosrand', 55, 300],
+  ];
+  const { paddocks } = lists(await open({ Land }, 'nl_NL'));
+  expect(paddocks.map(({ name, areaSquareMeters }) => [name, areaSquareMeters])).toEqual([
+    ['Kuil', 2400],
+    ['Bosrand', 5500],
+  ]);
+});
+
+test('a place is a paddock by its number or a shortened name; who stands in a house is left out, and told', async () => {
+  const Land: StartCell[][] = [
+    ['Nr.', 'Name', 'ha'],
+    ['K1', 'Hazel', 0.4],
+    ['K2', 'Beech wood (east)', 0.5],
+    ['K3', 'Beech wood', 0.6],
+  ];
+  const Pigs: StartCell[][] = [
+    ['Group', 'Head', 'kg', 'Weighed', 'Where', 'Since', 'In the rotation from'],
+    ['Amber', 12, 60, d('2026-09-20'), 'k1', d('2026-09-20')],
+    ['Slate', 20, 40, d('2026-09-20'), 'beech east', d('2026-09-21')],
+    ['Rust', 21, 15, d('2026-09-20'), 'Stall 2', d('2026-09-01')],
+    ['Ochre', 9, 15, d('2026-09-20'), 'Barn', d('2026-09-01'), d('2026-11-01')],
+  ];
+  const { groups, notes, problems } = lists(await open({ Land, Pigs }));
+  expect(problems).toEqual([]);
+  expect(groups.map(({ name, standsIn, from }) => [name, standsIn?.paddock, iso(from)])).toEqual([
+    ['Amber', 'Hazel', undefined],
+    ['Slate', 'Beech wood (east)', undefined],
+    ['Ochre', undefined, '2026-11-01'],
+  ]);
+  expect(notes.groups).toContainEqual(expect.stringMatching('Pigs!A4: “Rust” stands in “Stall 2”.*left out'));
+  expect(notes.groups).toContainEqual(
+    expect.stringMatching('Pigs!E2 “k1” as Hazel.*Pigs!E3 “beech east” as Beech'),
+  );
+});
+
+test.each(['somewhere', 'Beech', 'Barn field'])(
+  '“%s” is asked where it is no paddock, or two',
+  async (place) => {
+    const Land = [
+      ['Paddock', 'ha'],
+      ['Beech 1', 0.4],
+      ['Beech 2', 0.5],
+    ] as StartCell[][];
+    const Pigs: StartCell[][] = [
+      ['Group', 'Head', 'kg', 'Where'],
+      ['Amber', 12, 60, place],
+      ['Slate', 20, 40, 'Beech 1'],
+    ];
+    const { problems } = lists(await open({ Land, Pigs }));
+    expect(problems.map(({ cell }) => cell)).toEqual(['Pigs!D2']);
+  },
+);
+
+test.each(['Moyenne (kg)', 'Ø LG (kg)', 'Media (kg)'])('“%s” is the weight of one pig', async (heading) => {
+  const Pigs: StartCell[][] = [
+    ['Group', 'Head', heading],
+    ['Amber', 12, 60],
+    ['Slate', 20, 40],
+  ];
+  const { groups } = lists(await open({ LAND, Pigs }));
+  expect(groups.map(({ weightKg }) => weightKg)).toEqual([60, 40]);
+});
