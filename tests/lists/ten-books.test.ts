@@ -3,6 +3,7 @@
  *
  * Two times ten. The second ten were made by somebody who had never seen the code: at first none of them was planned as it
  * stood, now all ten are. They have been looked at since, so that they say nothing any more of books yet to come.
+ * Of ten more, none was read as it is meant at first; five are now, the winter books. The other five are not here.
  */
 import { describe, expect, test } from 'vitest';
 import { isoFromDay } from '../../shared/core/calendar/day';
@@ -16,6 +17,7 @@ import { soonPlanned } from '../soon-planned';
 import { scriptText } from '../tasks/script-text';
 import { FRESH_BOOKS } from './books/fresh-books';
 import { type BookTruth, startTabs, TEN_BOOKS, type WrittenBook } from './books/ten-books';
+import { WINTER_BOOKS } from './books/winter-books';
 
 const iso = (day: number | undefined): string | undefined =>
   day === undefined ? undefined : isoFromDay(day);
@@ -46,7 +48,7 @@ const TOLD: Readonly<Record<string, Readonly<Record<string, RegExp>>>> = {
   'no-beiter': { 'paddock (utleid) Myra 9000': /“\(utleid\) Myra” stands below the total/ },
 };
 
-const BOOKS = [...TEN_BOOKS, ...FRESH_BOOKS];
+const BOOKS = [...TEN_BOOKS, ...FRESH_BOOKS, ...WINTER_BOOKS];
 
 describe.each(BOOKS.map((book) => [book.name, book] as const))('%s', (name, written) => {
   test('is planned without a cell retyped', async () => {
