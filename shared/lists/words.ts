@@ -75,6 +75,8 @@ export const BREEDING_ELSEWHERE =
   'it stands in none of the paddocks and is left out; write where it stands to have it planned';
 export const standsIndoors = (cell: string, group: string, house: string): string =>
   `${cell}: “${group}” stands in “${house}”, which is no paddock of the list, and is left out. To have it planned, write where it stands, or the day on which it goes out into the column for “In the rotation from”.`;
+export const earlierYear = (tab: string, kind: Kind): string =>
+  `“${tab}” looks like a tab of an earlier year: if your ${kind} of today stand elsewhere, click a cell there and press “This is my ${kind === 'paddocks' ? 'paddock' : 'group'} list”.`;
 export const noPigs = (cell: string, group: string): string =>
   `${cell}: “${group}” has no pigs any more and is left out.`;
 export const weightFromLog = (

@@ -30,6 +30,8 @@ import { standingProblems } from '../lists/standing-place';
 import { type UndatedWeights, undatedWeights } from '../lists/undated-weights';
 import { unreadMoves } from '../lists/unread-moves';
 import { lastWeighings, type Weighing } from '../lists/weighings';
+import * as listWords from '../lists/words';
+import { yearIn } from '../lists/year-in';
 import { dateOrder } from '../locale/date-order';
 import { decimalComma } from '../locale/decimal-comma';
 import { fixedFiguresNotes } from '../table/fixed-figures';
@@ -130,6 +132,11 @@ function listsRead(
   // Its area comes from its sides.
   const isRead = (name: string): boolean => names.has(nameKey(name));
   const standing = standingProblems(herd.groups, paddocks.paddocks, chosen.groups?.tab ?? '');
+  /** A tab of an earlier year may hold another farm than today's. */
+  const early = (list: FoundList | undefined): string[] => {
+    const year = yearIn(list?.tab ?? '');
+    return list && year > 0 && year < yearIn(today) ? [listWords.earlierYear(list.tab, list.kind)] : [];
+  };
   return {
     tabOf,
     found,
@@ -153,6 +160,7 @@ function listsRead(
     notes: {
       paddocks: [
         ...lost('paddocks'),
+        ...early(chosen.paddocks),
         ...lying('paddocks'),
         ...notesOf(paddocks),
         ...fixedIn(paddockTab, chosen.paddocks),
@@ -160,6 +168,7 @@ function listsRead(
       ],
       groups: [
         ...lost('groups'),
+        ...early(chosen.groups),
         ...lying('groups'),
         ...moves,
         ...notesOf(groups),

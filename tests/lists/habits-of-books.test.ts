@@ -284,6 +284,14 @@ test.each([
   ]);
 });
 
+test('a list on a tab of an earlier year is told', async () => {
+  const early = lists(await open({ 'Fields 2025': LAND, 'Pigs 2026': PIGS })).notes;
+  expect(early.paddocks).toContainEqual(
+    expect.stringMatching('“Fields 2025” looks like a tab of an earlier year'),
+  );
+  expect(early.groups.join()).not.toMatch('earlier year');
+});
+
 test('days already rested are no rest that is wanted', async () => {
   const Land = [
     ['Paddock', 'ha', 'Days rested'],
