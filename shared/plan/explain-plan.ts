@@ -21,7 +21,7 @@ import * as words from './words';
 const MOST_TRIES = 5;
 const LEAST_TRIES = 2;
 /** Days × groups × paddocks up to which all tries are affordable. */
-const LARGE_FARM = 250_000;
+const LARGE_FARM = 150_000;
 
 /** A change of the rules alone that was found to help, to be applied with a button. */
 export interface RulesOffer {

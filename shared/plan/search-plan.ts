@@ -38,11 +38,11 @@ const SMALL_FARM = 2000;
 const WIDEST = 40;
 const NARROWEST = 8;
 /**
- * States × (groups + paddocks) for a plan: enough where nothing falls short, and the most where something does. About
- * a second's and three seconds' work on a machine of 2024; judgement.
+ * States × (groups + paddocks) for a plan: enough where nothing falls short, and the most where something does. The
+ * most is one to two seconds' work; judgement.
  */
 const ENOUGH = 2_000_000;
-const MOST = 6_000_000;
+const MOST = 10_000_000;
 const MOST_ROUNDS = 4;
 /** So many of the starts that fall short are improved; judgement. */
 const MOST_IMPROVED = 3;
