@@ -1,4 +1,5 @@
 /** Pieces of plain formulas that every locale reads: no decimal and no array literals. */
+import type { UnitSystem } from '../units/units';
 
 /** ⌈quotient⌉ of 0 or more, forgiving 1e-9 of floating error as ceilForgiving does. ROUNDUP would make −1e-9 a −1. */
 export function roundUp(quotient: string): string {
@@ -15,4 +16,9 @@ export function figure(value: number): string {
   const [whole = '', decimals = ''] = String(Number(value.toPrecision(15))).split('.');
   if (/e/.test(whole + decimals)) throw new RangeError(`a figure must be of common size, got ${value}`);
   return decimals === '' ? whole : `(${Number(whole + decimals)}/10^${decimals.length})`;
+}
+
+/** Whole feet, or tenths of a metre: as fence is measured. */
+export function lengthFormat(units: UnitSystem): string {
+  return units === 'US' ? '#,##0' : '#,##0.0';
 }

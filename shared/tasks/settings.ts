@@ -91,6 +91,11 @@ export function insideSettings<Key extends string>(
   return Object.fromEntries(entries) as SettingValues<Key>;
 }
 
+/** A measure that is not whole to two decimals (5 ft 4 in) shows one; the cell keeps them all. */
+function measureFormat(value: number): string | undefined {
+  return value === Number(value.toFixed(2)) ? undefined : '0.0';
+}
+
 /** Adds one row a setting (label, value, unit, note) and returns the fixed address of each value. */
 export function addSettings<Key extends string>(
   draft: Draft,
@@ -102,7 +107,7 @@ export function addSettings<Key extends string>(
     const value = values[spec.key];
     const cells: BlockCell[] = [
       text(spec.label),
-      value === undefined ? BLANK : number(value),
+      value === undefined ? BLANK : number(value, spec.quantity && measureFormat(value)),
       text(settingUnit(spec, units)),
       text(spec.note),
     ];

@@ -7,6 +7,7 @@ import { TITLES } from '../../block/own-words';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { lengthFormat } from '../formula-parts';
 import { addSettings, addUnits } from '../settings';
 import { BITE_SETTINGS, type BiteSettings } from './bite-settings';
 import { ENOUGH_SO_FAR, illustrations } from './illustrated';
@@ -134,7 +135,7 @@ function lineCells(line: PlannedLine, units: UnitSystem): BlockCell[] {
   return [
     text(line.name),
     text(line.wire),
-    number(Number(fromInside(line.meters, 'length', units).toPrecision(SAFE_DIGITS)), '0.0'),
+    number(Number(fromInside(line.meters, 'length', units).toPrecision(SAFE_DIGITS)), lengthFormat(units)),
     number(line.liveWires),
   ];
 }

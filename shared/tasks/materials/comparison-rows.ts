@@ -34,8 +34,8 @@ export function addComparison(on: ComparisonOn, values: SettingValues<Comparison
   addYearly(on, set, [woven, panels]);
 }
 
-/** Units of things that are counted whole. */
-const COUNTED = ['posts', 'panels', 'each'];
+/** Units of what is bought whole. */
+const WHOLE = ['posts', 'panels', 'each', 'ft', 'm'];
 
 interface FixedSums {
   readonly materials: string;
@@ -56,7 +56,7 @@ function addFixed(kind: string, items: readonly FixedItem[], on: ComparisonOn, p
       [
         text(kind),
         text(item),
-        typed?.quantity ?? formula(`=${quantity}`, COUNTED.includes(unit) ? '#,##0' : '#,##0.0'),
+        typed?.quantity ?? formula(`=${quantity}`, WHOLE.includes(unit) ? '#,##0' : '#,##0.0'),
         text(unit),
         price,
         formula(`=IF(${draft.at(row, 4)}="";"";${draft.at(row, 2)}*${draft.at(row, 4)})`, '0.00'),
@@ -98,7 +98,7 @@ function addYearly(
     return draft.add([text(input.label), ...cells, text(input.note)], ['plain', ...styles, 'muted']);
   };
   const cell = (at: number, line: number): string => draft.at(line, at + 1);
-  const length = row('Length of fence', (at) => (at === 0 ? lengths.portable : lengths.fixed), '0');
+  const length = row('Length of fence', (at) => (at === 0 ? lengths.portable : lengths.fixed), '#,##0');
   const unpriced = (at: number): string => (at === 0 ? items.unpriced : (fixed[at - 1]?.unpriced ?? '0'));
   const missing = row('Items without a price', unpriced, '0', 'muted');
   const materials = row('Materials', (at) => (at === 0 ? items.newCost : (fixed[at - 1]?.materials ?? '0')));

@@ -33,7 +33,7 @@ export function addFigures(
   const type = fenceType(on.kind);
   const unit = symbolOf('length', units);
   draft.add([text(FIGURES_TITLE)], 'heading');
-  const row = (label: string, body: string, unitText: string, note = '', format = '0'): string =>
+  const row = (label: string, body: string, unitText: string, note = '', format = '#,##0'): string =>
     draft.fixed(
       draft.add(rowCells(label, body, unitText, note, format), ['plain', 'plain', 'muted', 'muted']),
       1,

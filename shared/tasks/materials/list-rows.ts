@@ -5,7 +5,7 @@ import { memoryRow } from '../../lists/list-memory';
 import { ifFilled, listLookup } from '../../table/list-lookup';
 import { fromInside, symbolOf } from '../../units/units';
 import type { Draft } from '../draft-block';
-import { plus, roundUp } from '../formula-parts';
+import { lengthFormat, plus, roundUp } from '../formula-parts';
 import type { FenceType } from './fence-types';
 import type { LaidPaddock, ListLayout, Touching } from './layout';
 import { type FenceFormulas, LAYOUT_TITLE, type LayoutOn } from './layout-formulas';
@@ -118,8 +118,11 @@ export function addList(list: ListLayout, on: LayoutOn): FenceFormulas {
     const off = set.flatMap((one) => one.shared).map((side) => `-${side}`);
     draft.add([
       ...paddockCells(paddock, row, on),
-      shared.length === 0 ? BLANK : formula(`=${plus(shared)}`, '0.0'),
-      formula(`=${plus(set.map((one) => draft.at(one.row, AT.round)))}${off.join('')}`, '0.0'),
+      shared.length === 0 ? BLANK : formula(`=${plus(shared)}`, lengthFormat(on.units)),
+      formula(
+        `=${plus(set.map((one) => draft.at(one.row, AT.round)))}${off.join('')}`,
+        lengthFormat(on.units),
+      ),
       ...columns.cells({ row, isRectangle: isRectangle(paddock), shared, set, draft, piece }),
     ]);
   });
@@ -147,8 +150,10 @@ function paddockCells(paddock: LaidPaddock, row: number, on: LayoutOn): BlockCel
   const [name, w, l] = [draft.at(row, AT.name), draft.at(row, AT.width), draft.at(row, AT.length)];
   const side = (field: 'width' | 'length' | 'fenceLength', meters: number | undefined): BlockCell => {
     const lookup = listLookup(on.list, field, paddock.name, name, on.units, false);
-    if (lookup !== undefined) return formula(ifFilled(lookup), '0.0');
-    return meters === undefined ? BLANK : number(fromInside(meters, 'length', on.units), '0.0');
+    if (lookup !== undefined) return formula(ifFilled(lookup), lengthFormat(on.units));
+    return meters === undefined
+      ? BLANK
+      : number(fromInside(meters, 'length', on.units), lengthFormat(on.units));
   };
   const label = text(paddock.name);
   if (!isRectangle(paddock)) {
@@ -160,8 +165,10 @@ function paddockCells(paddock: LaidPaddock, row: number, on: LayoutOn): BlockCel
     guessed === undefined
       ? side('width', paddock.widthMeters)
       : guessedWidth(guessed, paddock.name, name, on),
-    guessed === undefined ? side('length', paddock.lengthMeters) : formula(`=${w}*${on.shape}`, '0.0'),
-    formula(`=2*(${w}+${l})`, '0.0'),
+    guessed === undefined
+      ? side('length', paddock.lengthMeters)
+      : formula(`=${w}*${on.shape}`, lengthFormat(on.units)),
+    formula(`=2*(${w}+${l})`, lengthFormat(on.units)),
   ];
 }
 
@@ -173,7 +180,7 @@ function guessedWidth(squareMeters: number, paddock: string, name: string, on: L
   const sides = fromInside(squareMeters, 'area', on.units);
   const area = lookup ?? `${Math.round(sides * 1e6)}/10^6`;
   const width = `SQRT(${area}*${squares}/${on.shape})`;
-  return formula(lookup === undefined ? `=${width}` : ifFilled(lookup, width), '0.0');
+  return formula(lookup === undefined ? `=${width}` : ifFilled(lookup, width), lengthFormat(on.units));
 }
 
 /** The side two paddocks share: the shorter of the two that touch. */
