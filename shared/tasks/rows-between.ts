@@ -15,18 +15,18 @@ export interface KeptRow {
 }
 
 /**
- * Rows of the table under `headings`, blank rows among them, down to the row whose first cell is `end`, or to the
- * end of the block. Free rows that a grower leaves blank between filled ones are no end.
+ * Rows of the table under `headings`, blank rows among them, down to the first row that begins with one of `ends`, or
+ * to the end of the block. Free rows that a grower leaves blank between filled ones are no end.
  */
 export function rowsBetween(
   block: BlockContent,
   headings: readonly string[],
-  end?: string,
+  ...ends: readonly string[]
 ): readonly KeptRow[] {
   const at = headingRow(block.values, headings);
   const head = block.values[at];
   if (!head) return [];
-  const stop = end === undefined ? -1 : block.values.findIndex((row, r) => r > at && row[0] === end);
+  const stop = block.values.findIndex((row, r) => r > at && ends.includes(String(row[0])));
   const last = stop < 0 ? block.values.length : stop;
   return block.values.slice(at + 1, last).map((row, i) => {
     const value = (heading: string): WireCell => row[head.indexOf(heading)] ?? '';

@@ -8,6 +8,7 @@ import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { lengthFormat } from '../formula-parts';
+import { addLookOut } from '../look-out';
 import { addSettings, addUnits } from '../settings';
 import { BITE_SETTINGS, type BiteSettings } from './bite-settings';
 import { ENOUGH_SO_FAR, illustrations } from './illustrated';
@@ -56,8 +57,10 @@ const WIDTHS = [260, 220, 160, 90, 110, 100, 100, 100, 110, 280, 110];
 
 export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
   const top = draftBlock(origin);
-  addHead(top);
+  top.add([text(TITLES.bite)], 'title');
+  top.add([text(words.HEAD_CAUTION)], 'warning');
   const below = draftBlock({ row: top.next() + plan.lines.length + FREE_LINES + 4, column: origin.column });
+  addLookOut(below, words.BITE_CAUTIONS);
   below.add([text('Settings')], 'heading');
   addUnits(below, plan.units);
   const set = addSettings(below, BITE_SETTINGS, plan.settings, plan.units);
@@ -69,11 +72,6 @@ export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
   top.add();
   const { cells, styles, ids } = composeBlock([...top.rows, ...below.rows]);
   return { cells, styles, ids, rules: top.rules, widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 100) ?? [] };
-}
-
-function addHead(draft: Draft): void {
-  draft.add([text(TITLES.bite)], 'title');
-  for (const caution of words.BITE_CAUTIONS) draft.add([text(caution)], 'warning');
 }
 
 const LINE_STYLES: readonly BlockStyle[] = [

@@ -7,6 +7,7 @@ import type { BlockCell } from '../../contract';
 import { describeCell } from '../../refusals';
 import { type Metal, RESISTIVITY_OHM_METERS } from '../../tables/resistivity';
 import { toInside, type UnitSystem } from '../../units/units';
+import { LOOK_OUT_TITLE } from '../look-out';
 import { type KeptRow, rowsBetween, textOf } from '../rows-between';
 import { readSettings, type SettingsRead } from '../settings';
 import { LEVELS_TITLE, LINE_HEADINGS, type PlannedLine } from './bite-block';
@@ -25,7 +26,7 @@ export interface BiteRead {
 
 export function readBite(block: BlockContent, units: UnitSystem): BiteRead {
   const problems: string[] = [];
-  const lines = rowsBetween(block, LINE_HEADINGS, 'Settings')
+  const lines = rowsBetween(block, LINE_HEADINGS, LOOK_OUT_TITLE, 'Settings')
     .filter((row) => !row.emptyUnder(LINE_HEADINGS.slice(0, 4)))
     .flatMap((row) => readLine(row, units, block, problems));
   const wires = rowsBetween(block, WIRE_HEADINGS, LEVELS_TITLE)

@@ -8,6 +8,7 @@ import { TITLES } from '../../block/own-words';
 import type { BlockCell, BlockStyle } from '../../contract';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addEndLine } from '../end-line';
+import { addLines } from '../look-out';
 import { NEW_TABLE, roomToType, type TableRoom } from '../room-to-type';
 import { addSettings, type SettingSpec, type SettingValues } from '../settings';
 import type { Reading } from './walk-log';
@@ -48,7 +49,7 @@ export function walkBlock(
 ): ComposedBlock {
   const draft = draftBlock(origin);
   draft.add([text(TITLES.walk)], 'title');
-  draft.add([text(words.WALK_CAUTION)], 'warning');
+  addLines(draft, words.WALK_CAUTION, 'warning');
   const { level } = addSettings(draft, WALK_SETTINGS, settings, 'US');
   const first = draft.next() + SUMMARY_ROWS + 1;
   const end = first + roomToType(rows.length, FREE_ROWS, room);

@@ -19,12 +19,13 @@ export const ACT_BELOW_NOTE =
 export const MAKE_UP_NOTE = 'Example make-up; read the label of yours and change the numbers.';
 
 // Look out
+export const HEAD_CAUTION = 'Look out: an estimate. Measure the fence.';
 export const BITE_CAUTIONS: readonly string[] = [
-  'Look out: a steady planning estimate. A pulse also meets capacitance, inductance and reflections. Measure with a fence tester at the far end before you trust the fence.',
+  'A steady planning estimate. A pulse also meets capacitance, inductance and reflections. Measure with a fence tester at the far end before you trust the fence.',
   ELECTRIC_CAUTION,
 ];
 export const WALK_CAUTION =
-  'Measure with a fence tester, at the far end and in the worst growth. Switch the energizer off before you mend.';
+  'Switch the energizer off before you mend. Measure the far end and the worst growth.';
 
 // The fence walk
 export const NO_READING = 'No reading yet.';

@@ -10,6 +10,7 @@ import type { BlockCell } from '../../contract';
 import { memoryRow } from '../../lists/list-memory';
 import { type Quantity, symbolOf, type UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { addLookOut, lookOutRows } from '../look-out';
 import { addSettings, addUnits } from '../settings';
 import type { BudgetStay } from './budget-model';
 import { BUDGET_SETTINGS, type BudgetKey, type BudgetSettings } from './budget-settings';
@@ -61,9 +62,13 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
   const top = draftBlock(origin);
   top.add([text(TITLES.budget)], 'title');
   top.add([text(plan.origin)], 'muted');
-  for (const sentence of plan.leftOut) top.add([text(`${words.LOOK_OUT}${sentence}`)], 'warning');
-  for (const caution of words.BUDGET_CAUTIONS) top.add([text(caution)], 'warning');
-  const heights = { season: 12, months: months.length + 4, paddocks: paddocks.length + 3 };
+  top.add([text(plan.leftOut.length > 0 ? words.LEFT_OUT_CAUTION : words.HEAD_CAUTION)], 'warning');
+  const cautions = [...plan.leftOut, ...words.BUDGET_CAUTIONS];
+  const heights = {
+    season: 11 + lookOutRows(cautions),
+    months: months.length + 4,
+    paddocks: paddocks.length + 3,
+  };
   const below = draftBlock({
     row: top.next() + heights.season + heights.months + heights.paddocks,
     column: origin.column,
@@ -76,6 +81,7 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
   below.add();
   const columns = addStays(stays, { draft: below, units, source: plan.source, set });
   addSeason(top, columns, units, set);
+  addLookOut(top, cautions);
   addMonths(top, columns, months, units);
   addLoads(top, columns, { paddocks, notes, set, units });
   const { cells, styles, ids } = composeBlock([...top.rows, ...below.rows]);
@@ -122,7 +128,6 @@ function addSeason(
     formula: `=${draft.fixed(failed, 1)}>0`,
     background: LOOK_OUT_COLOUR,
   });
-  draft.add();
   draft.add();
 }
 

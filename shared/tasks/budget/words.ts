@@ -3,9 +3,9 @@ import { counted } from '../../plan/words';
 
 // Where the stays come from
 export const originOfRotation = (tab: string): string =>
-  `Stays of the rotation table on “${tab}”. Write this budget anew when the moves were planned anew.`;
+  `Stays of the table on “${tab}”. Planned anew? Write this anew.`;
 export const originOfLists = (daysOn: string): string =>
-  `Every group goes through the paddock list in its order, ${daysOn} days in each: no moves are planned here.`;
+  `Each group takes the list in its order, ${daysOn} days in each: no plan.`;
 export const earlierStays = (tab: string, last: string): string =>
   `The budget on “${tab}” is of an earlier season, up to ${last}. It stays there as a record; the new one gets a place of its own.`;
 export const NO_STAY = 'There is no stay to count with.';
@@ -40,8 +40,9 @@ export const PRICE_FOR_NOTE = 'A US ton is 2,000 lb; a bag says what it holds.';
 export const FENCE_COST_NOTE = 'Yours; the list of fence materials ends with what to buy.';
 
 // Look out
-export const LOOK_OUT = 'Look out: ';
+export const HEAD_CAUTION = 'Look out: water and shade come first.';
+export const LEFT_OUT_CAUTION = 'Look out: stays are left out, see below.';
 export const BUDGET_CAUTIONS: readonly string[] = [
-  'Look out: for growing pigs on full feed. In heat, from about 70 °F (21 °C) on, shade, a wallow and water come first. Check drinkers twice a day: a day without water, less in heat, can poison pigs with salt; give it back slowly, over hours, and call the vet.',
+  'For growing pigs on full feed. In heat, from about 70 °F (21 °C) on, shade, a wallow and water come first. Check drinkers twice a day: a day without water, less in heat, can poison pigs with salt; give it back slowly, over hours, and call the vet.',
   'Nutrients are an average, high for heavy pigs, and spread evenly here: near feeders and shelters there are many times more. Local nutrient and water rules decide.',
 ];

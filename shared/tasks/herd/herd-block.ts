@@ -73,7 +73,7 @@ export function herdBlock(
   const draft = draftBlock(origin);
   draft.add([text(TITLES.herd)], 'title');
   draft.add([text(words.ONE_ROW)], 'muted');
-  draft.add([text(words.FIRST_ROW)], 'muted');
+  draft.add([text(words.COUNTS_FROM)], 'muted');
   addUnits(draft, units);
   draft.add([BLANK, BLANK, text('pigs'), text(symbolOf('mass', units))], 'muted');
   draft.add([...HERD_HEADINGS, ...HERD_WORKING].map(text), 'heading');

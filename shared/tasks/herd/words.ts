@@ -1,6 +1,6 @@
 /** The sentences of the herd log. */
-export const ONE_ROW =
-  'A row for each change: from which day on, how many head, or what they weigh each, or both. Head 0 when the last has gone.';
+export const ONE_ROW = 'A row for each change of head or weight. Head 0: the last has gone.';
+export const COUNTS_FROM = 'From its first row on this log counts for a group, not your list.';
 export const FIRST_ROW =
   'The first row of a group comes from your list. From then on this log counts, and a change in the list changes nothing that is past.';
 export const NO_GROUP_LIST = 'There is no group list in this file yet: the log begins from it.';

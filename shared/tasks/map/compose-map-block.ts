@@ -11,12 +11,15 @@ import type { BlockCell, BlockStyle } from '../../contract';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { NO_ADDED_COLUMNS } from '../added-columns';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { addLookOut, lookOutRows } from '../look-out';
 import { addSettings, addUnits, type SettingValues } from '../settings';
 import { addCorners, type CornerRows } from './corner-rows';
 import { listHeadings, MAP_SETTINGS } from './map-block';
 import type { KeptInMap } from './map-from-block';
 import type { MeasuredMap, MeasuredPaddock } from './measure-map';
 import * as words from './words';
+
+const CAUTIONS = [words.SLOPE_CAUTION, words.DISTANCE_CAUTION];
 
 export interface MapBlockInput {
   readonly map: MeasuredMap;
@@ -32,8 +35,7 @@ export function composeMapBlock(input: MapBlockInput): ComposedBlock {
   const { added = NO_ADDED_COLUMNS } = input.kept ?? {};
   const draft = draftBlock(origin);
   draft.add([text(TITLES.map)], 'title');
-  draft.add([text(words.SLOPE_CAUTION)], 'muted');
-  draft.add([text(words.DISTANCE_CAUTION)], 'muted');
+  for (const caution of words.HEAD_CAUTIONS) draft.add([text(caution)], 'warning');
   addUnits(draft, units);
   const { postSpacing } = addSettings(draft, MAP_SETTINGS, input.settings, units);
   const totalRow = draft.next();
@@ -44,13 +46,14 @@ export function composeMapBlock(input: MapBlockInput): ComposedBlock {
   draft.add([text(`all paddocks together (${symbolOf('area', units)})`), total]);
   draft.add();
   // The corners come below the list, but the list's formulas point at them.
-  const below = draftBlock({ row: lastRow + 4, column: origin.column });
+  const below = draftBlock({ row: lastRow + 4 + lookOutRows(CAUTIONS), column: origin.column });
   const corners = addCorners(below, map.paddocks, units, postSpacing);
   draft.add([...Object.values(listHeadings(units)), ...added.headings].map(text), 'heading');
   for (const paddock of map.paddocks) addPaddock(draft, paddock, corners, postSpacing, input);
   draft.add();
   draft.add([text(CORNERS_TITLE)], 'title');
   draft.add([text(words.NOT_FOLLOWING)], 'muted');
+  addLookOut(draft, CAUTIONS);
   draft.rows.push(...below.rows);
   return {
     ...composeBlock(draft.rows),

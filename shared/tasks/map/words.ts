@@ -61,6 +61,10 @@ export const NOT_FOLLOWING =
   'Adjoining paddocks and distances to water and wells do not follow: write the map table anew from your map.';
 export const POST_GAP_NOTE =
   'Widest gap between posts. Common practice for pigs, no source: 20 to 25 ft, closer on rough ground.';
+export const HEAD_CAUTIONS: readonly string[] = [
+  'Look out: slopes take more wire and posts.',
+  'How near water pigs may be: local rules.',
+];
 export const SLOPE_CAUTION =
   'On the map (WGS84 ellipsoid), not along slopes: steep ground takes more wire and posts. Walk the line before you buy.';
 export const DISTANCE_CAUTION =

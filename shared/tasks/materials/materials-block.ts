@@ -7,6 +7,7 @@ import { TITLES } from '../../block/own-words';
 import type { ListSource, PaddockList } from '../../lists/model';
 import type { UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { addLookOut } from '../look-out';
 import { addSettings, addUnits, type SettingValues } from '../settings';
 import type { ComparisonKey, TypedComparison } from './comparison-model';
 import { addComparison } from './comparison-rows';
@@ -54,11 +55,14 @@ const WIDTHS = [260, 170, 110, 110, 110, 110, 110, 260, 110];
 export function materialsBlock(plan: MaterialsPlan, typed: MaterialsTyped, origin: Origin): ComposedBlock {
   const list = draftBlock(origin);
   const listed = itemsOf(plan.kind, typed.items);
-  addHead(list, plan.kind);
+  list.add([text(TITLES.materials)], 'title');
+  list.add([text(words.TYPE_HERE)], 'muted');
+  list.add([text(words.HEAD_CAUTION)], 'warning');
   const below = draftBlock({
     row: list.next() + itemRowCount(listed.length, typed.own.length) + 1,
     column: origin.column,
   });
+  addLookOut(below, materialsCautions(plan.kind));
   const { set, fence } = addGround(below, plan);
   const figure = addFigures(fence, plan.atATime, {
     draft: below,
@@ -79,12 +83,6 @@ export function materialsBlock(plan: MaterialsPlan, typed: MaterialsTyped, origi
   addComparison({ draft: below, units: plan.units, lengths, items, typed }, plan.comparison);
   const { cells, styles, ids } = composeBlock([...list.rows, ...below.rows]);
   return { cells, styles, ids, rules: [], widths: cells[0]?.map((_, c) => WIDTHS[c] ?? 110) ?? [] };
-}
-
-function addHead(draft: Draft, kind: FenceKind): void {
-  draft.add([text(TITLES.materials)], 'title');
-  draft.add([text(words.TYPE_HERE)], 'muted');
-  for (const caution of materialsCautions(kind)) draft.add([text(caution)], 'warning');
 }
 
 function addGround(draft: Draft, { layout, atATime, kind, units, settings, list }: MaterialsPlan) {

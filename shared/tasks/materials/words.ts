@@ -94,13 +94,13 @@ export const DRIVE_NOTE = 'Less than 5 minutes a metre (Lavelle and others 2011,
 
 // What the table says of itself
 export const CAUTIONS: readonly string[] = [
-  'Look out: the energizer’s manual and local codes decide. Never mains on a fence, never live barbed wire. Keep head, neck and body away from the wire.',
+  'The energizer’s manual and local codes decide. Never mains on a fence, never live barbed wire. Keep head, neck and body away from the wire.',
   'Never two energizers or circuits on one fence; fences of separate energizers, as for several groups, stay 2.5 m (8 ft) apart.',
   'Ground rods: 10 m (33 ft) from supply and telephone earths. Never above power lines; 3 m (10 ft) clear to 1 kV, 4 m (13 ft) to 33 kV, 8 m (26 ft) over that. Measure the volts.',
   'Against swine fever some countries demand a second, fixed fence round outdoor pigs: ask the vet office first.',
 ];
-export const TYPE_HERE =
-  'Type what you have and what things cost. Settings below may be changed here too; the list follows.';
+export const HEAD_CAUTION = 'Look out: manual and local codes decide.';
+export const TYPE_HERE = 'Type what you have and what it costs.';
 export const WRITE_TO_CHANGE = 'Write it anew from the sidebar to change it.';
 export const STANDS_AND_NEXT = `What stands and what goes up next. ${WRITE_TO_CHANGE}`;
 export const NEXT_NOTE = 'What the pigs stand in, and what goes up next.';

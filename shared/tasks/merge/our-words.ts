@@ -15,6 +15,7 @@ import { LOAD_HEADINGS, MONTH_HEADINGS, SEASON_TITLE } from '../budget/budget-bl
 import { BUDGET_SETTINGS } from '../budget/budget-settings';
 import { STAY_HEADINGS } from '../budget/stay-columns';
 import { HERD_HEADINGS, HERD_WORKING } from '../herd/herd-block';
+import { LOOK_OUT_TITLE } from '../look-out';
 import { CORNER_HEADINGS, listHeadings, MAP_SETTINGS } from '../map/map-block';
 import { COMPARISON_HEADINGS, COMPARISON_SETTINGS, FIXED_HEADINGS } from '../materials/comparison-model';
 import { FIGURES_TITLE, HEIGHTS_LABEL } from '../materials/figure-rows';
@@ -59,6 +60,7 @@ const WORDS: readonly string[] = [
     AT_A_TIME_LABEL,
     KIND_LABEL,
     UNITS_LABEL,
+    LOOK_OUT_TITLE,
     'Settings',
     'On the ground',
     'Compared with fixed fence',

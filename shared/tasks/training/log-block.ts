@@ -60,11 +60,12 @@ export function composeLogBlock(
 ): ComposedBlock {
   const draft = draftBlock(origin);
   draft.add([text(TITLES.log)], 'title');
-  for (const note of words.NOTES) draft.add([text(note)], 'muted');
-  draft.add([text(words.LOG_CAUTION)], 'warning');
+  for (const caution of words.LOG_HEAD_CAUTIONS) draft.add([text(caution)], 'warning');
   const { minimumDays } = addSettings(draft, LOG_SETTINGS, settings, 'US');
-  const todayRow = draft.add([text('Today'), formula('=TODAY()', DAY_FORMAT)]);
-  draft.add();
+  const beside = (note: string, ...cells: readonly BlockCell[]): number =>
+    draft.add([...cells, BLANK, text(note)], ['plain', 'plain', 'plain', 'muted']);
+  const todayRow = beside(words.TYPE_DAYS, text('Today'), formula('=TODAY()', DAY_FORMAT));
+  beside(words.LET_IT_DECIDE, BLANK, BLANK);
   const across = withFreeColumns(headings.length > 0 ? headings : LOG_HEADINGS);
   const ours: readonly string[] = LOG_HEADINGS;
   const headRow = draft.add(

@@ -8,6 +8,7 @@ import type { BlockCell, BlockStyle } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { roundUp } from '../formula-parts';
+import { addLines, addLookOut } from '../look-out';
 import { addSettings, addUnits, type SettingSpec, type SettingValues } from '../settings';
 import * as words from './words';
 
@@ -84,8 +85,6 @@ const COUNTED: readonly string[] = ['panels', 'posts', 'clips'];
 
 /** The last one holds nothing: the notes of the settings are shown across it. */
 const WIDTHS = [240, 90, 90, 90, 90, 420];
-/** A text is shown as far as the cells beside it are empty, and beside this narrow block stands its memory: 75 characters. */
-const inLines = (sentence: string): readonly string[] => sentence.match(/\S.{0,74}(?=\s|$)/g) ?? [];
 
 const INPUT_ROW: readonly BlockStyle[] = ['plain', 'plain', 'muted', 'input', 'plain'];
 
@@ -99,10 +98,7 @@ export function composePenBlock(
   const draft = draftBlock(origin);
   draft.add([text(TITLES.pen)], 'title');
   draft.add([text(words.LIST_FOLLOWS)], 'muted');
-  for (const caution of words.PEN_CAUTIONS) {
-    for (const line of inLines(caution)) draft.add([text(line)], 'warning');
-  }
-  for (const line of inLines(words.POST_SIDES)) draft.add([text(line)], 'muted');
+  draft.add([text(words.PEN_HEAD_CAUTION)], 'warning');
   addUnits(draft, units);
   const set = addSettings(draft, PEN_SETTINGS, settings, units);
   draft.add();
@@ -111,6 +107,9 @@ export function composePenBlock(
   addWires(draft, set, onHand, first);
   draft.add();
   addHeights(draft, set, first, { units, strands: settings.strands ?? 1 });
+  draft.add();
+  addLookOut(draft, words.PEN_CAUTIONS);
+  addLines(draft, words.POST_SIDES, 'muted');
   return {
     ...composeBlock(draft.rows),
     rules: [],

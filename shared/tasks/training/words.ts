@@ -78,6 +78,7 @@ export const STRANDS_NOTE = '1 to 3. Small pigs do better with a second, lower w
 export const LIST_FOLLOWS = 'Change a setting here and the list follows.';
 
 // Look out: the pen
+export const PEN_HEAD_CAUTION = 'Look out: panels outside, wire inside.';
 export const PEN_CAUTIONS: readonly string[] = [
   'Panels outside, live wire inside, so that the pigs see the wire and cannot get out: published (Defra Pig Welfare Code PB7950).',
   'Never drive pigs into the wire. Leave them room to step back, and watch the first hour.',
@@ -88,9 +89,13 @@ export const POST_SIDES =
   'Corner posts stand inside the panels, posts along the sides outside, so that the pigs’ push goes into the posts. Common practice, no source.';
 
 // The log
-export const NOTES: readonly string[] = [
-  'One row a pig or batch. Type days as dates. A seller’s word is written down and changes nothing.',
-  'For the rotation: press “Let the log decide when they may go out” in the sidebar, under “Train the pigs”. It puts a formula into your group list that finds the group by its name, also after sorting. While it says “not ready”, planning stops with a message.',
+export const TYPE_DAYS =
+  'One row a pig or batch. Type days as dates. A seller’s word is written down and changes nothing.';
+export const LET_IT_DECIDE =
+  'For the rotation: press “Let the log decide when they may go out” in the sidebar. While it says “not ready”, no plan.';
+export const LOG_HEAD_CAUTIONS: readonly string[] = [
+  'Turn out only what backed off a live wire.',
+  'Keep a second fence between pigs and roads.',
 ];
 export const LOG_CAUTION = `Turn out only what a person has seen back off from a live wire. ${SECOND_FENCE}`;
 export const stays = (cell: string, typed: string, name: string): string =>

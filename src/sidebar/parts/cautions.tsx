@@ -1,11 +1,8 @@
 import { Notice } from './notice';
 
-/** Warnings that stand where their numbers are used: the first in sight, the others a tap away. "Look out:" is said by the box. */
+/** Warnings that stand where their numbers are used: the first in sight, the others a tap away. */
 export function Cautions({ sentences }: { sentences: readonly string[] }) {
-  const [first, ...others] = sentences.map((sentence) => {
-    const words = sentence.replace(/^Look out: /, '');
-    return words.charAt(0).toUpperCase() + words.slice(1);
-  });
+  const [first, ...others] = sentences;
   if (first === undefined) return null;
   return (
     <Notice kind="warning">
