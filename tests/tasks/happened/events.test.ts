@@ -148,7 +148,7 @@ test('cover left is a percent of a stay that has begun', async () => {
   const { now } = await farm('2026-05-10', ['2026-05-01']);
   const move = idOf(now, 'North');
   expect(typed(now, { what: 'cover', ...REDS, move, cover: '60' })).toEqual(['Q6 0.6']);
-  expect(typed(now, { what: 'cover', ...REDS, move, cover: '0.5 %' })).toEqual(['P6 0.005']);
+  expect(typed(now, { what: 'cover', ...REDS, move, cover: '0.5 %' })).toEqual(['Q6 0.005']);
   for (const cover of ['', '0.6', '101', '-1', 'much'])
     expect(typed(now, { what: 'cover', ...REDS, move, cover })).toContain('Cover left must be in percent');
   expect(typed(now, { what: 'cover', ...REDS, move: idOf(now, 'East'), cover: '60' })).toContain(
