@@ -18,7 +18,7 @@ export function* smallestChange(
   tries: Tries,
   mayBeGood: (problem: PlanProblem) => boolean = () => true,
 ): Steps<number | undefined> {
-  const first = fewestSteps(change, mayBeGood);
+  const first = yield* fewestSteps(change, mayBeGood);
   let bad = first - 1;
   let enough: number | undefined;
   let more = Math.ceil(first / 4);
@@ -42,10 +42,14 @@ export function* smallestChange(
 }
 
 /** The fewest steps that may be good, found by halving; one more than the most where none may. */
-function fewestSteps({ most, apply }: PlanChange, mayBeGood: (problem: PlanProblem) => boolean): number {
+function* fewestSteps(
+  { most, apply }: PlanChange,
+  mayBeGood: (problem: PlanProblem) => boolean,
+): Steps<number> {
   let low = 1;
   let high = most + 1;
   while (low < high) {
+    yield 0;
     const middle = (low + high) >> 1;
     if (mayBeGood(apply(middle))) high = middle;
     else low = middle + 1;
