@@ -5,7 +5,7 @@ import type { Draft } from './draft-block';
 
 export const LOOK_OUT_TITLE = 'Look out';
 /** So many bold letters a phone 390 pixels wide shows beside the row numbers; seen in the preview. */
-const LETTERS = 43;
+const LETTERS = 42;
 
 /** A sentence in lines that a phone shows whole: a text runs over its empty neighbours and no further than the screen. */
 export function inLines(sentence: string): readonly string[] {

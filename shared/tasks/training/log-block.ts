@@ -66,6 +66,7 @@ export function composeLogBlock(
     draft.add([...cells, BLANK, text(note)], ['plain', 'plain', 'plain', 'muted']);
   const todayRow = beside(words.TYPE_DAYS, text('Today'), formula('=TODAY()', DAY_FORMAT));
   beside(words.LET_IT_DECIDE, BLANK, BLANK);
+  draft.add();
   const across = withFreeColumns(headings.length > 0 ? headings : LOG_HEADINGS);
   const ours: readonly string[] = LOG_HEADINGS;
   const headRow = draft.add(

@@ -158,8 +158,8 @@ describe('the training log', () => {
     // The group waits for its last batch.
     expect(at(1, 'Group ready from')).toEqual(new Date('2026-05-18'));
     expect(at(1, 'Days in')).toBe(2);
-    book.type('Training', 'B5', '14');
-    expect(book.value('Training', 'A5')).toBe('Fewest days in the pen');
+    book.type('Training', 'B4', '14');
+    expect(book.value('Training', 'A4')).toBe('Fewest days in the pen');
     expect(at(1, 'Status')).toBe('wait');
     expect(at(1, 'Ready from')).toEqual(new Date('2026-05-24'));
   });
@@ -231,7 +231,7 @@ describe('the training log', () => {
     ]);
     book.type('Training', 'P8', 'Ear tag');
     book.type('Training', 'P11', '007a');
-    book.type('Training', 'B5', '5');
+    book.type('Training', 'B4', '5');
     book.type('Training', 'Q9', 'bold one');
     const read = readLog(readAsWritten(book, info));
     expect(read.headings.slice(LOG_HEADINGS.length)).toEqual(['Ear tag', 'Own column 1']);
