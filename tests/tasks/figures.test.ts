@@ -1,4 +1,4 @@
-/** Numbers of our tables as a person writes them: no figure shows more than 2 decimals. */
+/** Our tables as a person writes them: no figure shows more than 2 decimals, arithmetic is hidden. */
 import { describe, expect, it } from 'vitest';
 import { cellA1 } from '../../shared/block/a1';
 import type { Overview } from '../../shared/contract';
@@ -44,15 +44,36 @@ function fineFigures(workbook: Workbook, tab: string): string[] {
   );
 }
 
+/** Background of what the grower types. */
+const TYPED = '#fff8e1';
+
+/** Headings of the hidden columns; those that hold a cell to type into are told. */
+function hidden(workbook: Workbook, tab: string): { headings: string[]; typed: string[] } {
+  const range = workbook.spreadsheet.getSheetByName(tab)!.getDataRange();
+  const [values, looks] = [range.getValues() as unknown[][], range.getBackgrounds()];
+  const columns = values[0]!.flatMap((_, c) => (range.getSheet().isColumnHiddenByUser(c + 1) ? [c] : []));
+  return {
+    headings: columns.flatMap((c) => values.map((row) => String(row[c]))),
+    typed: columns.flatMap((c) =>
+      looks.flatMap((row, r) => (row[c] === TYPED ? [cellA1(r + 1, c + 1)] : [])),
+    ),
+  };
+}
+
 describe.each([
   ['feet-marrow-creek', 'US'],
   ['metric-larch-vale', 'metric'],
 ] as const)('every table on %s', (sample, units) => {
-  it('shows no figure with more than 2 decimals', { timeout: 120_000 }, async () => {
+  it('shows no figure with more than 2 decimals, and hides arithmetic, never what is typed', {
+    timeout: 120_000,
+  }, async () => {
     const workbook = await everyTable(sample, units);
     const { blocks } = asked<Overview>(workbook, 'overview');
     const tabs = [...new Set(blocks.map(({ tab }) => tab))];
     expect(tabs.length).toBeGreaterThan(9);
     expect(tabs.flatMap((tab) => fineFigures(workbook, tab))).toEqual([]);
+    expect(tabs.flatMap((tab) => hidden(workbook, tab).typed)).toEqual([]);
+    const arithmetic = ['Ohms of it', 'Length ÷ 1000', 'Ohms, first', 'Ohms, second'];
+    expect(hidden(workbook, 'Bite').headings).toEqual(expect.arrayContaining(arithmetic));
   });
 });

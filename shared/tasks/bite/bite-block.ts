@@ -39,21 +39,24 @@ export const LINE_HEADINGS = [
   'Wire of the line',
   'Length',
   'Live wires',
-  'Ohms of it',
   'Clean',
   'In weeds',
   'Pig, clean',
   'Pig, in weeds',
   'Will it bite',
+  'Ohms of it',
   'Length ÷ 1000',
 ] as const;
+
+/** Columns, from 0. The last two are arithmetic: hidden on a tab of ours, and nothing is typed under them. */
+const AT = { clean: 4, says: 8, ohms: 9, thousands: 10 } as const;
 
 /** Digits that survive the way to metres and back. */
 const SAFE_DIGITS = 12;
 const VOLTS = '#,##0';
 /** Rows left free for further lines. */
 const FREE_LINES = 3;
-const WIDTHS = [260, 220, 160, 90, 110, 100, 100, 100, 110, 280, 110];
+const WIDTHS = [260, 220, 160, 90, 110, 110, 110, 110, 280, 110, 110];
 
 export function biteBlock(plan: BitePlan, origin: Origin): ComposedBlock {
   const top = draftBlock(origin);
@@ -79,7 +82,9 @@ const LINE_STYLES: readonly BlockStyle[] = [
   'input',
   'input',
   'input',
-  ...Array<BlockStyle>(6).fill('plain'),
+  ...Array<BlockStyle>(5).fill('plain'),
+  'working',
+  'working',
 ];
 
 function addLines(
@@ -91,7 +96,7 @@ function addLines(
   const unit = symbolOf('length', plan.units);
   const per = symbolOf('ohmsPerLength', plan.units);
   draft.add(
-    ['', '', unit, '', per, 'volts', 'volts', 'volts', 'volts'].map((word) => text(word)),
+    ['', '', unit, '', 'volts', 'volts', 'volts', 'volts', '', per].map((word) => text(word)),
     'muted',
   );
   draft.add(LINE_HEADINGS.map(text), 'heading');
@@ -100,9 +105,9 @@ function addLines(
   const count = plan.lines.length + FREE_LINES;
   const column = (at: number): string => draft.down(anchor, anchor + count, at);
   const volts = (leak: string, touch: string): string =>
-    `=FENCE_VOLTAGE(${set.volts};${set.ohms};${column(10)};${column(4)};${leak};${touch})`;
+    `=FENCE_VOLTAGE(${set.volts};${set.ohms};${column(AT.thousands)};${column(AT.ohms)};${leak};${touch})`;
   const columns = [volts('', ''), volts(set.weeds, ''), volts('', set.pig), volts(set.weeds, set.pig)];
-  draft.add([...Array<BlockCell>(5).fill(BLANK), ...columns.map((body) => formula(body, VOLTS))]);
+  draft.add([...Array<BlockCell>(AT.clean).fill(BLANK), ...columns.map((body) => formula(body, VOLTS))]);
   const first = draft.next();
   for (let at = 0; at < count; at++) {
     const row = first + at;
@@ -110,18 +115,18 @@ function addLines(
     draft.add(
       [
         ...(line ? lineCells(line, plan.units) : [BLANK, BLANK, BLANK, BLANK]),
-        formula(ohmsFormula(draft, row, wires), OHMS),
         ...columns.map(() => answer(VOLTS)),
         formula(judgeFormula(draft, row, set, plan.units)),
+        formula(ohmsFormula(draft, row, wires), OHMS),
         formula(`=IF(${draft.at(row, 2)}="";"";${draft.at(row, 2)}/1000)`, '0.000'),
       ],
-      [...LINE_STYLES, 'working'],
+      LINE_STYLES,
     );
   }
-  const warned = draft.at(first, 9);
+  const warned = draft.at(first, AT.says);
   draft.rules.push({
     row: first - draft.origin.row,
-    column: 9,
+    column: AT.says,
     rows: count,
     columns: 1,
     formula: `=LEFT(${warned};10)="not enough"`,
@@ -151,7 +156,7 @@ function judgeFormula(
 ): string {
   const illustrated = illustrations(units).map(({ spec, start }) => `${set[spec.key]}=${start}`);
   const enough = `IF(OR(${illustrated.join(';')});"${ENOUGH_SO_FAR}";"enough")`;
-  const [clean, weeds, pig, both] = [5, 6, 7, 8].map((at) => draft.at(row, at));
+  const [clean, weeds, pig, both] = [0, 1, 2, 3].map((at) => draft.at(row, AT.clean + at));
   const known = `COUNT(${clean};${weeds};${pig};${both})=4`;
   return `=IF(${draft.at(row, 2)}="";"";IF(NOT(${known});"not worked out";IF(${clean}<${set.onFence};"not enough even clean";IF(${weeds}<${set.onFence};"not enough in weeds";IF(MIN(${pig};${both})<${set.delivered};"not enough when a pig touches";${enough})))))`;
 }

@@ -17,9 +17,9 @@ export const WIRE_HEADINGS = [
   'Thickness of it',
   'Strands of it',
   'Ohms typed',
+  'Ohms together',
   'Ohms, first',
   'Ohms, second',
-  'Ohms together',
 ] as const;
 
 /** Rows left free for further wires. */
@@ -35,7 +35,12 @@ export interface WireTable {
   readonly ohms: string;
 }
 
-const WIRE_STYLES: readonly BlockStyle[] = [...Array<BlockStyle>(8).fill('input'), 'muted', 'muted', 'plain'];
+const WIRE_STYLES: readonly BlockStyle[] = [
+  ...Array<BlockStyle>(8).fill('input'),
+  'plain',
+  'working',
+  'working',
+];
 
 export function addWires(
   draft: Draft,
@@ -54,24 +59,24 @@ export function addWires(
   const column = (at: number): string => draft.down(anchor, anchor + count, at);
   const ohms = (at: number): string =>
     `=WIRE_OHMS(${column(at)};${column(at + 1)};${column(at + 2)};"${units}")`;
-  draft.add([...Array<BlockCell>(8).fill(BLANK), formula(ohms(1), OHMS), formula(ohms(4), OHMS)]);
+  draft.add([...Array<BlockCell>(9).fill(BLANK), formula(ohms(1), OHMS), formula(ohms(4), OHMS)]);
   for (let at = 0; at < count; at++) {
     const row = draft.next();
-    const [typed, one, two] = [7, 8, 9].map((c) => draft.at(row, c));
+    const [typed, one, two] = [7, 9, 10].map((c) => draft.at(row, c));
     draft.add(
       [
         ...wireCells(wires[at], units),
-        answer(OHMS),
-        answer(OHMS),
         formula(
           `=IF(${typed}<>"";${typed};IF(${one}="";"";IF(${two}="";${one};1/(1/${one}+1/${two}))))`,
           OHMS,
         ),
+        answer(OHMS),
+        answer(OHMS),
       ],
       WIRE_STYLES,
     );
   }
-  return { names: column(0), ohms: column(10) };
+  return { names: column(0), ohms: column(8) };
 }
 
 function wireCells(wire: WireRow | undefined, units: UnitSystem): BlockCell[] {

@@ -77,15 +77,15 @@ describe('the "will it bite" block', () => {
         weeds,
         500,
       );
-      const sheet = [5, 6, 7, 8].map((column) => Number(beside(content, line.name, column)));
+      const sheet = [4, 5, 6, 7].map((column) => Number(beside(content, line.name, column)));
       // The sheet holds thickness with four digits.
       [volts.clean, volts.weeds, volts.pig, volts.pigInWeeds].forEach((value, i) => {
         expect((sheet[i] ?? 0) / value).toBeCloseTo(1, 3);
       });
     }
     // 5 km of 12.5 gauge at 34.82 Ω/km (example of WIRE_OHMS): 8000 × 500 ÷ (300 + 174.1 + 500), by hand.
-    expect(Number(beside(content, 'Perimeter', 7)) / 4106.4).toBeCloseTo(1, 3);
-    expect(beside(content, '=Hill', 9)).toBe('not enough when a pig touches');
+    expect(Number(beside(content, 'Perimeter', 6)) / 4106.4).toBeCloseTo(1, 3);
+    expect(beside(content, '=Hill', 8)).toBe('not enough when a pig touches');
     // Start values are illustrations: the verdict says so until each of the three is the grower's own.
     const own = [
       ['Energizer, volts without load', '8100'],
@@ -93,12 +93,12 @@ describe('the "will it bite" block', () => {
       ['Leak to earth in weeds', String((plan.settings.weeds ?? 0) - 100)],
     ] as const;
     for (const [label, value] of own) {
-      expect(beside(readFromSheet(book, info), 'Lane', 9)).toBe(
+      expect(beside(readFromSheet(book, info), 'Lane', 8)).toBe(
         'measure first, enough only with example values',
       );
       book.type('Bite', cellBeside(content, label), value);
     }
-    expect(beside(readFromSheet(book, info), 'Lane', 9)).toBe('enough');
+    expect(beside(readFromSheet(book, info), 'Lane', 8)).toBe('enough');
   });
 
   test('with any settings the sheet’s volts and verdicts are the page’s', async () => {
@@ -121,14 +121,14 @@ describe('the "will it bite" block', () => {
           weedsOhmMeters(typed.weeds, 'metric'),
           typed.pig,
         );
-        const sheet = [5, 6, 7, 8].map((column) => Number(beside(content, line.name, column)));
+        const sheet = [4, 5, 6, 7].map((column) => Number(beside(content, line.name, column)));
         [volts.clean, volts.weeds, volts.pig, volts.pigInWeeds].forEach((value, i) => {
           expect((sheet[i] ?? 0) / value).toBeCloseTo(1, 3);
         });
         // The verdict by the sheet's own volts, which differ in the fourth digit.
         const [clean = 0, weeds = 0, pig = 0, pigInWeeds = 0] = sheet;
         const verdict = judgeLine({ clean, weeds, pig, pigInWeeds }, typed.onFence, typed.delivered);
-        expect(beside(content, line.name, 9)).toBe(verdict);
+        expect(beside(content, line.name, 8)).toBe(verdict);
         verdicts.add(verdict);
       }
     }
@@ -158,8 +158,8 @@ describe('the "will it bite" block', () => {
     book.type('Bite', cellBeside(content, 'Volts the pig should get, at least'), '1000');
     content = readFromSheet(book, info);
     // 4 Ω/m over 500 m, 500 Ω at the end: 1,428.6 V (example of FENCE_VOLTAGE).
-    expect(Number(beside(content, 'Wood edge', 7))).toBeCloseTo(1428.6, 1);
-    expect(beside(content, 'Wood edge', 9)).toBe('measure first, enough only with example values');
+    expect(Number(beside(content, 'Wood edge', 6))).toBeCloseTo(1428.6, 1);
+    expect(beside(content, 'Wood edge', 8)).toBe('measure first, enough only with example values');
     const read = readBite(content, 'metric');
     expect(read.problems).toEqual([]);
     expect(read.lines.map(({ name, meters }) => [name, meters])).toEqual([
@@ -185,7 +185,7 @@ describe('the "will it bite" block', () => {
     });
     const after = readFromSheet(book, writeAnew(book, BITE_BLOCK, info, again).info);
     expect(beside(after, 'A pig that touches', 6)).toBe('ask Bea');
-    expect(Number(beside(after, 'Wood edge', 7))).toBeCloseTo(1428.6, 1);
+    expect(Number(beside(after, 'Wood edge', 6))).toBeCloseTo(1428.6, 1);
     expect(beside(after, 'Volts the pig should get, at least')).toBe(1000);
   });
 });
