@@ -1,5 +1,5 @@
 import { dayWords } from '../core/calendar/day-words';
-import { isFlawless } from './find-plan';
+import { findPlan, isFlawless } from './find-plan';
 import { hasRoom } from './has-room';
 import type { NoPlan, Plan, PlanProblem, PlanRules, Wish } from './model';
 import {
@@ -46,6 +46,7 @@ export interface PlanWords {
 /**
  * The score in plain words, and what would mend it, found by solving again: more paddocks, fewer pigs, shorter
  * rest, another move day, longer stays. A change is named only if a plan was found with it that falls short nowhere.
+ * Where none falls short and a paddock is used hard, a longer stay is looked for that eases it.
  */
 export function explainPlan(problem: PlanProblem, plan: Plan | NoPlan): PlanWords {
   return finish(explainSteps(problem, plan));
@@ -54,14 +55,18 @@ export function explainPlan(problem: PlanProblem, plan: Plan | NoPlan): PlanWord
 /** The same in steps. */
 export function* explainSteps(problem: PlanProblem, plan: Plan | NoPlan): Steps<PlanWords> {
   const plain = plainWords(problem, plan);
-  if (!('stays' in plan) || !fallsShort(plan)) return plain;
+  if (!('stays' in plan)) return plain;
   const { before: _, wishes = [], ...free } = problem;
   const kept = wishes.filter((wish) => !plan.droppedWishes?.includes(wish));
-  const mends = yield* findMends({ ...free, wishes: kept });
+  const left = { ...free, wishes: kept };
+  const isShort = fallsShort(plan);
+  if (!isShort && !hasHardUse(problem, plan)) return plain;
+  const mends = isShort ? yield* findMends(left) : yield* findEase(left);
   const changes = mends.map(({ change, n }) => change.words(n));
   const offers = mends.flatMap(({ change, n }) =>
     change.button ? [{ button: change.button(n), rules: change.apply(n).rules }] : [],
   );
+  if (!isShort) return { ...plain, mend: changes[0] && words.wouldEase(changes[0]), changes, offers };
   const mend = changes.length > 0 ? words.wouldClose(changes) : words.NO_SINGLE_CHANGE;
   return { ...plain, mend, changes, offers };
 }
@@ -152,6 +157,26 @@ export function* findMends(problem: PlanProblem): Steps<Mend[]> {
     if (mend) mends.push(mend);
   }
   return mends;
+}
+
+/** Days by which stays may be longer to ease the ground, and tries at it; judgement. */
+const MOST_EASE_DAYS = 4;
+const EASE_TRIES = 3;
+
+/** The smallest longer stay with which no paddock is used hard: the large ones then carry more of each round. */
+function* findEase(problem: PlanProblem): Steps<Mend[]> {
+  const change = { ...longerStay(problem), most: MOST_EASE_DAYS };
+  const n = yield* smallestChange(change, isEven, { left: Math.min(EASE_TRIES, triesFor(problem)) });
+  return n === undefined ? [] : [{ change, n }];
+}
+
+function* isEven(problem: PlanProblem): Steps<boolean> {
+  const plan = yield* findPlan(problem);
+  return plan !== undefined && !fallsShort(plan) && !hasHardUse(problem, plan);
+}
+
+function hasHardUse(problem: PlanProblem, { stays }: Plan): boolean {
+  return (loadSpread(problem, stays)?.hard.length ?? 0) > 0;
 }
 
 function triesFor({ paddocks, groups, rules }: PlanProblem): number {

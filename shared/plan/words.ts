@@ -61,6 +61,8 @@ export const useRest = (n: number): string => `Use a rest ${counted(n, 'day')} s
 export const moveAlso = (weekday: string): string => `Move on ${weekday} as well`;
 export const wouldClose = (changes: readonly string[]): string =>
   `${capital(orList(changes))} would close it.`;
+export const wouldEase = (change: string): string =>
+  `${capital(change)} would spread the load: the large paddocks carry more of it.`;
 export const wouldMakePlan = (change: string): string => `${capital(change)} would make a plan possible.`;
 export const NO_SINGLE_CHANGE =
   'No single change that was tried would close it: more land, fewer pigs or a shorter season together may.';

@@ -22,6 +22,30 @@ describe('explainPlan', () => {
     });
   });
 
+  it('offers a longer stay where a small paddock is used hard', () => {
+    // Five paddocks, one of a fifth of the others' area, and 28 days of rest: of 7 days each, none can be shorter, and the
+    // small one bears 5 times as much. 8 days: the small one needs 4 (3 × 8 + 4 = 28), 5 × 4 ÷ 8 = 2.5 times. 9 days: 3 will
+    // do (3 × 9 + 3 = 30), 5 × 3 ÷ 9 = 1.7 times.
+    const five = farm(5, { evenness: 1, seasonEnd: START + 140 });
+    const paddocks = five.paddocks.map((paddock, p) =>
+      p === 2 ? { ...paddock, areaSquareMeters: paddock.areaSquareMeters / 5 } : paddock,
+    );
+    const problem = { ...five, paddocks };
+    const words = explainPlan(problem, planRotation(problem));
+    expect(words.score[1]).toMatch(/^P3 bears 5\.0 times/);
+    expect(words.mend).toBe(
+      'Stays of up to 9 days would spread the load: the large paddocks carry more of it.',
+    );
+    expect(words.offers.map(({ button }) => button)).toEqual(['Use 9 days']);
+    const eased = planRotation({ ...problem, rules: words.offers[0]!.rules });
+    if (!('stays' in eased)) throw new Error(eased.reason);
+    const loads = eased.stays.map(
+      ({ inDay, outDay, paddock }) => (outDay - inDay) / paddocks[paddock]!.areaSquareMeters,
+    );
+    const middle = loads.toSorted((a, b) => a - b)[loads.length >> 1]!;
+    expect(Math.max(...loads)).toBeLessThan(2 * middle);
+  });
+
   it('says that a group stays on after the last day of the plan', () => {
     const problem = farm(5);
     const until = problem.rules.seasonEnd + 11;
