@@ -108,7 +108,7 @@ function useCells(use: readonly SeasonUse[], units: UnitSystem): readonly (reado
 /** Whether a picture shows a season that was over before the one that begins on `seasonStart`. */
 export function isEarlierPicture(values: readonly (readonly WireCell[])[], seasonStart: Day): boolean {
   const weeks = values.find(([first]) => first === WEEK_HEADING)?.flatMap((cell) => ownDay(cell) ?? []) ?? [];
-  return weeks.length > 0 && Math.max(...weeks) < seasonStart;
+  return weeks.length > 0 && Math.max(...weeks) + DAYS_A_WEEK <= seasonStart;
 }
 
 function mondayOf(day: Day): Day {

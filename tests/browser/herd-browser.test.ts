@@ -62,7 +62,9 @@ async function movesOf(preview: PreviewPage): Promise<{ planned: string; head: s
     const shown = (row: number, column: number): string => book.cell(sheetId, row, column).formattedValue;
     return Array.from({ length: rows }, (_, row) => ({ planned: shown(row, 2), head: shown(row, 6) }));
   });
+  const heading = rows.findIndex(({ planned }) => planned === 'Planned in');
   return rows
+    .slice(heading + 1)
     .map(({ planned, head }) => ({ planned: isoShown(planned), head }))
     .filter(({ planned }) => /^\d{4}-\d\d-\d\d$/.test(planned));
 }

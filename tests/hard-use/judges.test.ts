@@ -30,10 +30,10 @@ describe('the judge of the table', () => {
     ['C', '2026-04-09', /planned in is/],
     ['E', '1', /days is 1/],
     ['G', '11', /head is 11/],
-    ['I', '3', /density is 3/],
-    ['J', '3', /load is 3/],
-    ['K', '99', /rest before is 99/],
-    ['M', 'Over the ground limit', /check is/],
+    ['J', '3', /density is 3/],
+    ['K', '3', /load is 3/],
+    ['L', '99', /rest before is 99/],
+    ['N', 'Over the ground limit', /check is/],
   ])('notices a wrong cell in column %s', async (column, text, says) => {
     const { workbook, outcome } = await built();
     const { info, problem, plan, units } = outcome;

@@ -156,7 +156,7 @@ describe('locales', () => {
       const { info } = await built(workbook, start);
       const [first, second] = shownMoves(workbook, info);
       workbook.type(info.tab, `D${first!.row}`, locale === 'de_DE' ? '03.04.2026' : '03/04/2026');
-      workbook.type(info.tab, `P${first!.row}`, '0,85');
+      workbook.type(info.tab, `Q${first!.row}`, '0,85');
       const [moved, next] = shownMoves(workbook, info);
       expect(moved!.cell('Moved in')).toEqual({ d: '2026-04-03' });
       const shifted =

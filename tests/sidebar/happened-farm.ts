@@ -76,7 +76,7 @@ export interface Row {
   readonly rest: string;
 }
 
-export const COLUMNS = { group: 'A', paddock: 'B', moved: 'D', days: 'E', cover: 'P' } as const;
+export const COLUMNS = { group: 'A', paddock: 'B', moved: 'D', days: 'E', cover: 'Q' } as const;
 
 export function rowsOf(book: Workbook): Row[] {
   const shown = book.shownValues('Rotation');
@@ -85,7 +85,7 @@ export function rowsOf(book: Workbook): Row[] {
   return shown.slice(top + 2, end).flatMap((cells, i): Row[] => {
     const [group = '', paddock = '', plannedIn = '', moved = '', days = '', out = '', head = ''] = cells;
     if (group === '') return [];
-    const rest = cells[10] ?? '';
+    const rest = cells[11] ?? '';
     return [
       {
         row: top + 3 + i,

@@ -83,7 +83,7 @@ export function herdBlock(
     const typed = rows[row - first] ?? [BLANK, blank(DAY_FORMAT), BLANK, BLANK, BLANK];
     const working = [keyOf(draft, row), changeOf(draft, row, first, end), changeDay(draft, row)];
     draft.add(
-      [...typed, formula(says(draft, row, first, end)), ...working.map((one) => formula(one))],
+      [...typed, formula(says(draft, row, first, end)), ...working.map((one) => formula(one, '0'))],
       STYLES,
     );
   }
