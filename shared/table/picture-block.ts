@@ -26,6 +26,7 @@ const DAYS_A_WEEK = 7;
 const WEEK_FORMAT = 'd mmm';
 /** For those who look for its table. */
 export const WEEK_HEADING = 'Week from';
+const STAYS_HEADING = 'Stays';
 export const COVER_HEADING = 'Cover left';
 const BAR = '■';
 const BAR_LENGTH = 10;
@@ -90,7 +91,7 @@ export function pictureBlock(input: PictureInput): Block {
 }
 
 function useHeadings(units: UnitSystem): readonly string[] {
-  return ['Stays', 'Days', `Load (${symbolOf('loadPerArea', units)})`, 'How hard', COVER_HEADING];
+  return [STAYS_HEADING, 'Days', `Load (${symbolOf('loadPerArea', units)})`, 'How hard', COVER_HEADING];
 }
 
 /** How hard each paddock was used: as numbers, and as a bar against the hardest. */
@@ -105,10 +106,16 @@ function useCells(use: readonly SeasonUse[], units: UnitSystem): readonly (reado
   ]);
 }
 
-/** Whether a picture shows a season that was over before the one that begins on `seasonStart`. */
+/**
+ * Whether a picture shows a season that was over before the one that begins on `seasonStart`. Each week's heading says which
+ * the last one is, so that one that was typed over does no harm.
+ */
 export function isEarlierPicture(values: readonly (readonly WireCell[])[], seasonStart: Day): boolean {
-  const weeks = values.find(([first]) => first === WEEK_HEADING)?.flatMap((cell) => ownDay(cell) ?? []) ?? [];
-  return weeks.length > 0 && Math.max(...weeks) + DAYS_A_WEEK <= seasonStart;
+  const headings = values.find(([first]) => first === WEEK_HEADING) ?? [];
+  const weeks = headings.map(ownDay);
+  const last = Math.max(headings.indexOf(STAYS_HEADING) - 1, ...weeks.map((day, w) => (day ? w : 0)));
+  const lastWeeks = weeks.flatMap((day, w) => (day === undefined ? [] : [day + DAYS_A_WEEK * (last - w)]));
+  return lastWeeks.length > 0 && Math.max(...lastWeeks) < seasonStart;
 }
 
 function mondayOf(day: Day): Day {
