@@ -37,7 +37,10 @@ test('the day of the log goes into the group list', async ({ skip }) => {
     await page.keyboard.press('Delete');
     await sidebar.getByRole('button', { name: 'Read the spreadsheet again' }).click();
     await sidebar.getByRole('button', { name: 'Let the log decide when they may go out' }).click();
-    await sidebar.getByText('The group list on “Pigs” now follows the log.').waitFor({ timeout: 60_000 });
+    await sidebar
+      .getByText('The group list on “Pigs” now follows the log.')
+      .first()
+      .waitFor({ timeout: 60_000 });
     expect(await preview.shown('Pigs', 'F5')).toMatch(/2026-04-25|4\/25\/2026/);
     expect(await preview.formula('Pigs', 'F5')).toContain('MATCH(A5');
     await preview.screenshot('training-log-decides');

@@ -1,6 +1,9 @@
 import { amount, Refusal } from '../../refusals';
 import { bandsBetween, refuseOutsideBands } from './growth-stretches';
 
+/** A weight that was worked out in a cell has 15 digits: what they leave out makes no pig lighter. Relative, with room. */
+const CELL_ERROR = 1e-12;
+
 /**
  * Days until a pig reaches a weight: the inverse of weightAfterDays.
  *
@@ -10,14 +13,14 @@ import { bandsBetween, refuseOutsideBands } from './growth-stretches';
  * Holds for: 5 to 135 kg without dailyGainKg; target at or above start. Source: nrc2012, from memory.
  */
 export function daysToWeight(startKg: number, targetKg: number, dailyGainKg: number | undefined): number {
-  if (targetKg < startKg) {
+  if (targetKg < startKg * (1 - CELL_ERROR)) {
     throw new Refusal(
       'target_weight',
       ['be at least start_weight (', amount(startKg, 'mass'), ')'],
       amount(targetKg, 'mass'),
     );
   }
-  if (dailyGainKg !== undefined) return (targetKg - startKg) / dailyGainKg;
+  if (dailyGainKg !== undefined) return Math.max(0, targetKg - startKg) / dailyGainKg;
   refuseOutsideBands('start_weight', startKg);
   refuseOutsideBands('target_weight', targetKg);
   return bandsBetween(startKg, targetKg).reduce(
