@@ -22,7 +22,7 @@ export function paddockNamed(
   };
 }
 
-/** Numbers before the names that are used for nothing else: each paddock has one of its own. */
+/** Numbers before the names that are used for nothing else: most paddocks have one, each its own. */
 function codesOf(tab: TabContent, list: PaddockList, paddocks: readonly ReadPaddock[]): Map<string, string> {
   const taken = new Set(Object.values(list.columns));
   const before = Array.from({ length: (list.columns.name ?? 1) - 1 }, (_, c) => c + 1);
@@ -31,8 +31,9 @@ function codesOf(tab: TabContent, list: PaddockList, paddocks: readonly ReadPadd
       const cell = cells.name ? tab.values[cells.name.row - 1]?.[column - 1] : '';
       return [typeof cell === 'object' ? '' : nameKey(String(cell ?? '')), name];
     });
-    const distinct = new Map(codes.filter(([code]) => code !== ''));
-    if (paddocks.length > 1 && distinct.size === paddocks.length) return distinct;
+    const given = codes.filter(([code]) => code !== '');
+    const distinct = new Map(given);
+    if (distinct.size === given.length && given.length > paddocks.length / 2) return distinct;
   }
   return new Map();
 }

@@ -322,6 +322,7 @@ test('a place is a paddock by its number or a shortened name; who stands in a ho
     ['K1', 'Hazel', 0.4],
     ['K2', 'Beech wood (east)', 0.5],
     ['K3', 'Beech wood', 0.6],
+    ['', 'Corner', 0.1],
   ];
   const Pigs: StartCell[][] = [
     ['Group', 'Head', 'kg', 'Weighed', 'Where', 'Since', 'In the rotation from'],
