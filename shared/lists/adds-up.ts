@@ -13,17 +13,22 @@ interface Place {
 const SUM = /^(SUM|SUBTOTAL|AGGREGATE|SUMPRODUCT|AVERAGE|MEDIAN|MIN|MAX|COUNT|COUNTA)\(([^()]*)\)$/;
 const SUM_WHERE = /^(SUMIFS?|AVERAGEIFS?|COUNTIFS?)\(([^()]*)\)$/;
 const AROUND = /^(?:ROUND|ROUNDUP|ROUNDDOWN|ARRAYFORMULA)\((.*?)(?:[;,]-?\d+)?\)$/;
+/** A total in another unit: "=C12/10000". */
+const CONVERTED = /^([A-Z]{1,3}(\d+))[*/]\d+(?:\.\d+)?$/;
 const REFERENCE = /^(?:(.+)!)?([A-Z]{1,3})(\d+)(?::([A-Z]{1,3})(\d*))?$/;
 
 /**
  * Whether the cell's formula is nothing but a sum, count or average of cells of its own column, above it and below the
- * headings, or right below it. "=5-SUM(B4:B6)", what is left of a field, is none, nor is the sum of another list.
+ * headings, or right below it, or such a one in another unit. "=5-SUM(B4:B6)", what is left of a field, is none, nor is
+ * the sum of another list.
  */
 export function addsUpColumn(place: Place): boolean {
   const typed = place.tab.formulas[place.row - 1]?.[place.column - 1] ?? '';
   if (!typed.startsWith('=')) return false;
   let formula = typed.replace(/^=\+?|[\s$]/g, '').toUpperCase();
   for (let inner = AROUND.exec(formula); inner; inner = AROUND.exec(formula)) formula = inner[1] ?? '';
+  const [, total = '', row] = CONVERTED.exec(formula) ?? [];
+  if (isReference(total, place)) return addsUpColumn({ ...place, row: Number(row) });
   const terms = formula.split('+');
   return (terms.length > 1 || !isReference(formula, place)) && terms.every((term) => isTerm(term, place));
 }

@@ -316,6 +316,22 @@ test('“are” below “Grootte” is 100 square metres', async () => {
   ]);
 });
 
+test('a total in another unit is no paddock; half of another paddock is one', async () => {
+  const Land: StartCell[][] = [
+    ['Recinto', 'Superficie (mq)'],
+    ['Prato alto', 5200],
+    ['Prato basso', '=B2/2'],
+    ['', ''],
+    ['Totale', '=SUM(B2:B4)'],
+    ['in ettari', '=B5/10000'],
+  ];
+  const { paddocks } = lists(await open({ Land }, 'it_IT'));
+  expect(paddocks.map(({ name, areaSquareMeters }) => [name, areaSquareMeters])).toEqual([
+    ['Prato alto', 5200],
+    ['Prato basso', 2600],
+  ]);
+});
+
 test('a place is a paddock by its number or a shortened name; who stands in a house is left out, and told', async () => {
   const Land: StartCell[][] = [
     ['Nr.', 'Name', 'ha'],
