@@ -15,10 +15,14 @@ import { TYPE_DAY } from './words';
 
 /**
  * The rotation block with an id for each move. One that the grower added has none yet: nothing was written there. A
- * table of version 0.1.0, or one whose memory was deleted, is known by its headings.
+ * table of an earlier version, or one whose memory was deleted, is known by its headings.
  */
 export const rememberedRotation = oncePer((block: BlockContent): BlockContent => {
-  const known = rowNamed(block, HEADINGS) >= 0 || rowNamed(block, ANCHOR) >= 0 ? block : byHeadings(block);
+  const headings = rowNamed(block, HEADINGS);
+  // Marks go by the place of a column: an earlier version had fewer.
+  const isEarlier = headings >= 0 && (block.memory?.rows[headings]?.marks.length ?? 0) < COLUMNS.length;
+  const isKnown = (headings >= 0 || rowNamed(block, ANCHOR) >= 0) && !isEarlier;
+  const known = isKnown ? block : byHeadings(block);
   return known.memory ? withNewMoves(known) : known;
 });
 
