@@ -1,6 +1,6 @@
 import type { TabContent } from '../contract';
 import { oncePer } from './once-per';
-import { type Reference, referencesIn, type Span } from './references';
+import { pointsInto, referencesIn } from './references';
 
 /** Built-ins that cell functions may not depend on (Google's guide to custom functions; RANDARRAY from memory). */
 const NEW_EACH_TIME = /\b(NOW|RAND|RANDBETWEEN|RANDARRAY)\s*\(/i;
@@ -26,14 +26,11 @@ const changingCells = oncePer(({ name, formulas }: TabContent): readonly Formula
   );
   const found = all.filter(({ text }) => NEW_EACH_TIME.test(text));
   // Each that is found may make others of those that point at it.
-  for (const cell of found) {
-    const isAt = ({ tab = name, rows, columns }: Reference): boolean =>
-      tab.toLowerCase() === name.toLowerCase() && isIn(cell.row, rows) && isIn(cell.column, columns);
-    found.push(...all.filter((other) => !found.includes(other) && referencesIn(other.text).some(isAt)));
+  for (const { row, column } of found) {
+    const cell = { tab: name, row, column, rows: 1, columns: 1 };
+    const isOfIt = ({ text }: Formula): boolean =>
+      referencesIn(text).some((reference) => pointsInto(reference, name, cell));
+    found.push(...all.filter((other) => !found.includes(other) && isOfIt(other)));
   }
   return found;
 });
-
-function isIn(place: number, [first, last]: Span): boolean {
-  return place >= first && place <= last;
-}

@@ -1,7 +1,7 @@
 import type { BlockInfo, TabContent } from '../contract';
 import { cellOnTab } from './cell-on-tab';
 import { isInArea } from './is-in-area';
-import { type Reference, referencesIn } from './references';
+import { pointsInto, referencesIn } from './references';
 
 /** A reference into a block, from a formula of the grower's. Rows are the sheet's, counted from 1. */
 export interface PointingCell {
@@ -44,15 +44,4 @@ export function pointingCells(
       }),
     );
   });
-}
-
-/** `standsOn` is the formula's own tab. Names of tabs do not differ by capitals alone. */
-function pointsInto({ tab, rows, columns }: Reference, standsOn: string, info: BlockInfo): boolean {
-  return (
-    (tab ?? standsOn).toLowerCase() === info.tab.toLowerCase() &&
-    rows[0] < info.row + info.rows &&
-    rows[1] >= info.row &&
-    columns[0] < info.column + info.columns &&
-    columns[1] >= info.column
-  );
 }

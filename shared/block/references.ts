@@ -1,7 +1,8 @@
+import type { BlockInfo } from '../contract';
 import { columnNumber } from './column-number';
 
 /** First and last, counted from 1; the last is Infinity where the reference has no end, as in G5:G. */
-export type Span = readonly [first: number, last: number];
+type Span = readonly [first: number, last: number];
 
 /** A cell or range that a formula refers to. */
 export interface Reference {
@@ -30,6 +31,24 @@ export function referencesIn(formula: string): readonly Reference[] {
       },
     ];
   });
+}
+
+/**
+ * Whether a reference is to any cell of an area. `standsOn` is the formula's own tab. Names of tabs do not differ by capitals
+ * alone.
+ */
+export function pointsInto(
+  { tab, rows, columns }: Reference,
+  standsOn: string,
+  area: Omit<BlockInfo, 'name'>,
+): boolean {
+  return (
+    (tab ?? standsOn).toLowerCase() === area.tab.toLowerCase() &&
+    rows[0] < area.row + area.rows &&
+    rows[1] >= area.row &&
+    columns[0] < area.column + area.columns &&
+    columns[1] >= area.column
+  );
 }
 
 /** `last` is undefined for a single cell and '' where the range has no end that way. */

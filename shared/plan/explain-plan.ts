@@ -59,16 +59,27 @@ export function* explainSteps(problem: PlanProblem, plan: Plan | NoPlan): Steps<
   const { before: _, wishes = [], ...free } = problem;
   const kept = wishes.filter((wish) => !plan.droppedWishes?.includes(wish));
   const left = { ...free, wishes: kept };
-  const isShort = fallsShort(plan);
-  if (!isShort && !hasHardUse(problem, plan)) return plain;
-  const mends = isShort ? yield* findMends(left) : yield* findEase(left);
-  const changes = mends.map(({ change, n }) => change.words(n));
-  const offers = mends.flatMap(({ change, n }) =>
-    change.button ? [{ button: change.button(n), rules: change.apply(n).rules }] : [],
-  );
-  if (!isShort) return { ...plain, mend: changes[0] && words.wouldEase(changes[0]), changes, offers };
-  const mend = changes.length > 0 ? words.wouldClose(changes) : words.NO_SINGLE_CHANGE;
-  return { ...plain, mend, changes, offers };
+  if (fallsShort(plan)) {
+    const mends = mendWords(yield* findMends(left));
+    const { changes } = mends;
+    return {
+      ...plain,
+      ...mends,
+      mend: changes.length > 0 ? words.wouldClose(changes) : words.NO_SINGLE_CHANGE,
+    };
+  }
+  if (!hasHardUse(problem, plan)) return plain;
+  const ease = mendWords(yield* findEase(left));
+  return { ...plain, ...ease, mend: ease.changes[0] && words.wouldEase(ease.changes[0]) };
+}
+
+function mendWords(mends: readonly Mend[]): Pick<PlanWords, 'changes' | 'offers'> {
+  return {
+    changes: mends.map(({ change, n }) => change.words(n)),
+    offers: mends.flatMap(({ change, n }) =>
+      change.button ? [{ button: change.button(n), rules: change.apply(n).rules }] : [],
+    ),
+  };
 }
 
 /** The plan in words, without looking for what would mend it. */

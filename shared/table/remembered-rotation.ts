@@ -20,8 +20,10 @@ import { TYPE_DAY } from './words';
 export const rememberedRotation = oncePer((block: BlockContent): BlockContent => {
   const headings = rowNamed(block, HEADINGS);
   // Marks go by the place of a column: an earlier version had fewer.
-  const isEarlier = headings >= 0 && (block.memory?.rows[headings]?.marks.length ?? 0) < COLUMNS.length;
-  const isKnown = (headings >= 0 || rowNamed(block, ANCHOR) >= 0) && !isEarlier;
+  const isKnown =
+    headings >= 0
+      ? block.memory!.rows[headings]!.marks.length >= COLUMNS.length
+      : rowNamed(block, ANCHOR) >= 0;
   const known = isKnown ? block : byHeadings(block);
   return known.memory ? withNewMoves(known) : known;
 });

@@ -759,6 +759,41 @@ describe('rebuild', () => {
     expect((await rebuild(farm, rows[0]!.inDay! + 1)).kept.below).toEqual([]);
   });
 
+  it('reads a table that had fewer columns by its headings: what was typed stays in its column', async () => {
+    const farm = await openFarm(TABS, RULES, 'US');
+    buildTable(farm);
+    const rows = readNow(farm).rows;
+    const type = (heading: string, text: string): void =>
+      farm.book.type('Rotation', cellIn(farm, heading, rows[0]!.sheetRow), text);
+    type('Moved in', isoFromDay(rows[0]!.inDay!));
+    type('Note', 'wet');
+    type('Cover left', '0.8');
+    // As a version without these columns would have left it, its memory too.
+    const sheet = farm.book.spreadsheet.getSheetByName('Rotation')!;
+    for (const heading of ['Most head', 'Mean head', 'Herd log']) {
+      const { memoryColumn, block } = standingRotation(readBook(farm.book))!;
+      const at = block.values.find((cells) => cells.includes('Planned in'))!.indexOf(heading);
+      const memory = farm.book.range(
+        'Rotation',
+        `${columnLetters(memoryColumn!)}1:${columnLetters(memoryColumn!)}${block.values.length}`,
+      );
+      const without = (text: string): string => {
+        const [before = '', marks = ''] = text.split(' | ');
+        return `${before} | ${marks
+          .split(' ')
+          .filter((_, i) => i !== at + 1)
+          .join(' ')}`;
+      };
+      memory.setValues(memory.getValues().map(([text]) => [text === '' ? '' : without(String(text))]));
+      sheet.deleteColumns(at + 1, 1);
+    }
+    const { kept } = await rebuild(farm, rows[0]!.inDay! + 1);
+    expect(kept).toEqual({ inPlace: [], below: [] });
+    const after = readNow(farm);
+    expect(after.rows[0]).toMatchObject({ movedIn: rows[0]!.inDay, cover: 0.8 });
+    expect(shown(farm, 'Note', after.rows[0]!)).toBe('wet');
+  });
+
   it('lets weight, feed and water of a past move follow a day moved in that is corrected later', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
     buildTable(farm);

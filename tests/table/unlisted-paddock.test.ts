@@ -1,12 +1,10 @@
 /** A paddock or a group that is in no list, typed on a move: no error value anywhere, and told by its name. */
 import { expect, it } from 'vitest';
-import { standingRotation } from '../../shared/tasks/rotation/rotation-standing';
-import { openWorkbook } from '../../src/headless';
-import { shownMoves } from '../hard-use/check-table';
-import { buildRotation, readBook } from '../hard-use/rotation-task';
-import { scriptText } from '../tasks/script-text';
+import type { StartCell, Workbook } from '../../src/headless';
+import { buildRotation } from '../hard-use/rotation-task';
+import { writtenFarm } from '../hard-use/written-farm';
 
-const FARM = [
+const FARM: StartCell[][] = [
   ['Paddock', 'Acres', 'Closed from', '', 'Group', 'Head', 'Weight (lb)', 'Weighed on', 'ADG (lb/day)'],
   ['North', 0.5, '', '', 'Reds', 10, 60, { d: '2026-03-28' }, 1.5],
   ['South', 0.4],
@@ -20,25 +18,14 @@ it.each([
 ])(
   'on a move %s',
   async (_, movedIn) => {
-    const book = await openWorkbook({
-      tabs: { Farm: FARM },
-      codeJs: await scriptText(),
-      today: '2026-04-01',
-    });
-    expect(await buildRotation(book)).toMatchObject({ kind: 'written' });
-    const moves = () => shownMoves(book, standingRotation(readBook(book))!.block.info);
+    const { book, moves } = await writtenFarm(FARM);
     const { row } = moves()[1]!;
-    const errors = () =>
-      book
-        .shownValues('Rotation')
-        .flat()
-        .filter((text) => /^#(N\/A|VALUE|REF)/.test(text));
     book.type('Rotation', `B${row}`, 'Nowhere');
     if (movedIn) book.type('Rotation', `D${row}`, movedIn);
     expect(moves()[1]!.cell('Check')).toBe('Paddock or its area not in your list');
-    expect(errors()).toEqual([]);
+    expect(errors(book)).toEqual([]);
     expect(await buildRotation(book)).toMatchObject({ kind: 'written' });
-    expect(errors()).toEqual([]);
+    expect(errors(book)).toEqual([]);
     expect(moves()[1]!.cell('Paddock')).toBe('Nowhere');
     expect(book.shownValues('Rotation').slice(0, 4).flat().join()).toContain('“Nowhere” (row');
   },
@@ -46,14 +33,12 @@ it.each([
 );
 
 it('a group', async () => {
-  const book = await openWorkbook({ tabs: { Farm: FARM }, codeJs: await scriptText(), today: '2026-04-01' });
-  expect(await buildRotation(book)).toMatchObject({ kind: 'written' });
-  const { row } = shownMoves(book, standingRotation(readBook(book))!.block.info)[1]!;
-  book.type('Rotation', `A${row}`, 'Blues');
-  expect(
-    book
-      .shownValues('Rotation')
-      .flat()
-      .filter((text) => text.startsWith('#N/A')),
-  ).toEqual([]);
+  const { book, moves } = await writtenFarm(FARM);
+  book.type('Rotation', `A${moves()[1]!.row}`, 'Blues');
+  expect(errors(book)).toEqual([]);
 }, 60_000);
+
+function errors(book: Workbook): string[] {
+  const shown = book.shownValues('Rotation').flat();
+  return shown.filter((text) => /^#(N\/A|VALUE|REF)/.test(text));
+}

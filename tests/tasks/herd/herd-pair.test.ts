@@ -40,37 +40,46 @@ function randomLog(random: () => number): HerdEntry[] {
   });
 }
 
+/** The log on a tab of its own, and a tab with these headings to ask it from. */
+async function logInSheet(entries: readonly HerdEntry[], headings: string[], locale: string) {
+  const tabs = { Ask: [headings] };
+  const book = await openWorkbook({ tabs, codeJs: await scriptText(), locale, today: '2026-03-01' });
+  const rows = entries.map((entry) => herdRow(entry, '', 'metric'));
+  const block = herdBlock(rows, 'metric', { row: 1, column: 1 });
+  const info = writeInSheet(book, HERD_BLOCK, block, { at: 'new-tab', tab: 'Herd' });
+  const content = readAsWritten(book, info);
+  const listed = NAMES.map((name): ReadGroup => ({ name, ...LISTED, cells: {} }));
+  return { book, log: boundHerd(content)!, groups: withHerd(listed, readHerd(content)).groups };
+}
+
+/** As the rotation table writes it. */
+function keyOf(g: number): string {
+  return `k${NAMES[g]!.replace(/\*/g, '·')}`;
+}
+
+function serial(day: number): number {
+  return Math.round((Date.parse(isoFromDay(day)) - Date.parse('1899-12-30')) / 86_400_000);
+}
+
 test.each([
   [7, 'en_US'],
   [11, 'de_DE'],
 ])('random log %i (%s)', async (seed, locale) => {
   const random = randomFrom(seed);
-  const tabs = { Ask: [['Key', 'Day', 'Head', 'Weight', 'Weighed']] };
-  const book = await openWorkbook({ tabs, codeJs: await scriptText(), locale, today: '2026-03-01' });
-  const rows = randomLog(random).map((entry) => herdRow(entry, '', 'metric'));
-  const block = herdBlock(rows, 'metric', { row: 1, column: 1 });
-  const info = writeInSheet(book, HERD_BLOCK, block, { at: 'new-tab', tab: 'Herd' });
-  const content = readAsWritten(book, info);
-  const log = boundHerd(content)!;
-  const listed = NAMES.map((name): ReadGroup => ({ name, ...LISTED, cells: {} }));
-  const { groups } = withHerd(listed, readHerd(content));
+  const headings = ['Key', 'Day', 'Head', 'Weight', 'Weighed'];
+  const { book, log, groups } = await logInSheet(randomLog(random), headings, locale);
   const asked = Array.from({ length: 120 }, () => ({
     g: Math.floor(random() * NAMES.length),
     day: START - 3 + Math.floor(random() * (DAYS + 6)),
   }));
-  const key = (name: string): string => `k${name.replace(/\*/g, '·')}`;
   const cells = asked.map(({ g, day }, i) => {
     const { head, weight, weighedOn } = herdFormulas(log, `$A${i + 2}`, `$B${i + 2}`);
-    const serial = Math.round((Date.parse(isoFromDay(day)) - Date.parse('1899-12-30')) / 86_400_000);
-    const weighed = Math.round(
-      (Date.parse(isoFromDay(LISTED.weighedOn)) - Date.parse('1899-12-30')) / 86_400_000,
-    );
     return [
-      key(NAMES[g]!),
-      serial,
+      keyOf(g),
+      serial(day),
       `=${head(String(LISTED.head))}`,
       `=${weight(String(LISTED.weightKg))}`,
-      `=$B${i + 2}-(${weighedOn(String(weighed))})`,
+      `=$B${i + 2}-(${weighedOn(String(serial(LISTED.weighedOn)))})`,
     ];
   });
   book.range('Ask', `A2:E${asked.length + 1}`).setValues(cells);
@@ -91,16 +100,9 @@ test.each([
   [23, 'de_DE'],
 ])('head-days of stays, random log %i (%s): a ledger kept day by day', async (seed, locale) => {
   const random = randomFrom(seed);
-  const tabs = { Ask: [['Key', 'In', 'Out', 'Days', 'Head', 'Mean', 'Most', 'Says']] };
-  const book = await openWorkbook({ tabs, codeJs: await scriptText(), locale, today: '2026-03-01' });
   const entries = randomLog(random);
-  const rows = entries.map((entry) => herdRow(entry, '', 'metric'));
-  const block = herdBlock(rows, 'metric', { row: 1, column: 1 });
-  const info = writeInSheet(book, HERD_BLOCK, block, { at: 'new-tab', tab: 'Herd' });
-  const content = readAsWritten(book, info);
-  const log = boundHerd(content)!;
-  const listed = NAMES.map((name): ReadGroup => ({ name, ...LISTED, cells: {} }));
-  const { groups } = withHerd(listed, readHerd(content));
+  const headings = ['Key', 'In', 'Out', 'Days', 'Head', 'Mean', 'Most', 'Says'];
+  const { book, log, groups } = await logInSheet(entries, headings, locale);
   // The ledger goes through the typed rows themselves, a day at a time.
   const headOn = (g: number, day: number): number => {
     const own = entries.filter(
@@ -115,14 +117,11 @@ test.each([
     inDay: START - 12 + Math.floor(random() * DAYS),
     days: 1 + Math.floor(random() * 14),
   }));
-  const serial = (day: number): number =>
-    Math.round((Date.parse(isoFromDay(day)) - Date.parse('1899-12-30')) / 86_400_000);
   const cells = asked.map(({ g, inDay, days }, i) => {
     const r = i + 2;
     const stay = { key: `$A${r}`, inDay: `$B${r}`, out: `$C${r}`, days: `$D${r}`, head: `$E${r}` };
     const { mean, most, says } = herdInStay(log, stay);
-    const key = `k${NAMES[g]!.replace(/\*/g, '·')}`;
-    return [key, serial(inDay), serial(inDay + days), days, headOn(g, inDay), mean, most, says];
+    return [keyOf(g), serial(inDay), serial(inDay + days), days, headOn(g, inDay), mean, most, says];
   });
   book.range('Ask', `A2:H${asked.length + 1}`).setValues(cells);
   const got = book.values('Ask').slice(1);

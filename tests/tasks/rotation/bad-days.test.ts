@@ -1,13 +1,11 @@
 /** What is typed under Days and cannot be the days of a stay: told by its cell, kept, and counted by nobody. */
 import { expect, it } from 'vitest';
-import { standingRotation } from '../../../shared/tasks/rotation/rotation-standing';
 import { ROTATION_TASK } from '../../../shared/tasks/rotation/rotation-task';
-import { openWorkbook } from '../../../src/headless';
-import { shownMoves } from '../../hard-use/check-table';
+import type { StartCell } from '../../../src/headless';
 import { buildRotation, readBook } from '../../hard-use/rotation-task';
-import { scriptText } from '../script-text';
+import { writtenFarm } from '../../hard-use/written-farm';
 
-const FARM = [
+const FARM: StartCell[][] = [
   ['Paddock', 'Acres', '', 'Group', 'Head', 'Weight (lb)', 'Weighed on', 'ADG (lb/day)', 'Until'],
   ['North', 0.5, '', 'Reds', 10, 60, { d: '2026-03-28' }, 1.5, { d: '2026-06-30' }],
   ['South', 0.4],
@@ -19,13 +17,7 @@ const FARM = [
 it.each(['0', '-3', '2.5', '500', '91', 'a week'])(
   '%s',
   async (typed) => {
-    const book = await openWorkbook({
-      tabs: { Farm: FARM },
-      codeJs: await scriptText(),
-      today: '2026-04-01',
-    });
-    expect(await buildRotation(book)).toMatchObject({ kind: 'written' });
-    const moves = () => shownMoves(book, standingRotation(readBook(book))!.block.info);
+    const { book, moves } = await writtenFarm(FARM);
     const stays = () => moves().map(({ cell }) => ['Group', 'Paddock', 'In', 'Out'].map((key) => cell(key)));
     const before = stays();
     const { row, cell } = moves()[2]!;
