@@ -1,6 +1,7 @@
 /** Blocks remember: what happens to a table in the sheet, and what a rebuild through the real script makes of it. */
 import { describe, expect, it } from 'vitest';
 import { text } from '../../shared/block/cells';
+import { composeBlock } from '../../shared/block/compose-block';
 import type { BlockInfo } from '../../shared/contract';
 import { readWalk } from '../../shared/tasks/bite/read-walk';
 import { WALK_BLOCK, WALK_SETTINGS, walkBlock } from '../../shared/tasks/bite/walk-block';
@@ -88,6 +89,29 @@ describe('what is typed into a table', () => {
     expect(kept.inPlace).toEqual([`A${pigs} (“Weaners”)`, `D${head} (“In the barn”)`]);
     expect(['A', 'B'].map((column) => book.value('Pen', `${column}${pigs}`))).toEqual(['Weaners', 17]);
     expect(book.value('Pen', `D${head + 1}`)).toBe(3);
+  });
+
+  it('stays under its heading where an earlier version had fewer columns', async () => {
+    const book = await openWorkbook({ tabs: { Farm: [['my own notes']] }, codeJs: await scriptText() });
+    const stays = (...headings: string[]) => {
+      const rows = [
+        { cells: headings.map(text), style: 'heading' as const },
+        { cells: headings.map((heading, i) => (i === 0 ? text('Reds') : text(`${heading} of Reds`))) },
+      ];
+      return { ...composeBlock(rows), rules: [], widths: [] };
+    };
+    const place = { at: 'new-tab', tab: 'Stays' } as const;
+    const info = writeInSheet(book, 'SOUNDER_STAYS', stays('Group', 'Head', 'Gain', 'Area'), place);
+    book.type('Stays', 'C2', 'weighed');
+    const wider = stays('Group', 'Head', 'Mean head', 'Gain', 'Area');
+    writeAnew(book, 'SOUNDER_STAYS', info, () => wider);
+    expect(book.values('Stays')[1]!.slice(0, 5)).toEqual([
+      'Reds',
+      'Head of Reds',
+      'Mean head of Reds',
+      'weighed',
+      'Area of Reds',
+    ]);
   });
 
   it('as a formula into a setting stays that formula', async () => {

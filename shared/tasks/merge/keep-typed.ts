@@ -1,7 +1,15 @@
 import type { Columns } from '../../block/align-columns';
 import { SETTING_ID } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
-import { ANSWER_MARK, bareMark, isLeftOver, isYours, markOfCell, markOfStanding } from '../../block/memory';
+import {
+  ANSWER_MARK,
+  BLANK_MARK,
+  bareMark,
+  isLeftOver,
+  isYours,
+  markOfCell,
+  markOfStanding,
+} from '../../block/memory';
 import type { BlockContent } from '../../block/read-block';
 import type { BlockCell, WireCell } from '../../contract';
 import { shiftFormula } from '../../table/shift-formula';
@@ -26,6 +34,7 @@ export function keepTyped(
   // What the new block holds beside what stands in its place already.
   const wanted = want.cells.map((row) => row.map(markOfCell));
   const spare = countedMarks(want.records ? [] : wanted);
+  const columnNow = columnsNow(old, want, rows, wanted);
   for (const [r, row] of old.values.entries()) {
     const memory = old.memory?.rows[r];
     const isOwn = old.memory && memory !== undefined && !isLeftOver(old.memory, memory);
@@ -34,8 +43,9 @@ export function keepTyped(
     const isHeld = !want.records || (memory?.id.startsWith(KEPT_ID) ?? false);
     for (const [c, value] of row.entries()) {
       const cell: Cell = { row: r, column: c, value, formula: old.formulas[r]?.[c] ?? '' };
-      const to = columns[c];
-      const mark = to === undefined ? undefined : memory?.marks[to];
+      const written = columns[c];
+      const to = written === undefined ? undefined : columnNow(r, written);
+      const mark = written === undefined ? undefined : memory?.marks[written];
       const now = at === undefined || to === undefined ? undefined : want.cells[at]?.[to];
       const standing = markOfStanding(value, cell.formula);
       const isWanted = now !== undefined && wanted[at!]![to!] === standing;
@@ -57,6 +67,31 @@ export function keepTyped(
     left: loose.filter(({ value, formula }) => !take(spare, markOfStanding(value, formula))),
     cells,
     kept,
+  };
+}
+
+/**
+ * Where a column that was written stands in the new block: where its heading above the row stands now. A table of an
+ * earlier version may have had fewer columns.
+ */
+function columnsNow(
+  { memory }: BlockContent,
+  { styles }: ComposedBlock,
+  rows: readonly (number | undefined)[],
+  wanted: readonly (readonly string[])[],
+): (row: number, written: number) => number {
+  let above: { was: readonly string[]; now: readonly string[] } = { was: [], now: [] };
+  const headings = rows.map((at, r) => {
+    if (at !== undefined && styles[at]?.[0] === 'heading')
+      above = { was: memory?.rows[r]?.marks ?? [], now: wanted[at]! };
+    return above;
+  });
+  return (row, written) => {
+    const { was, now } = headings[row]!;
+    const heading = was[written] ?? BLANK_MARK;
+    if (heading === BLANK_MARK || heading === now[written]) return written;
+    const place = now.indexOf(heading);
+    return place < 0 ? written : place;
   };
 }
 
