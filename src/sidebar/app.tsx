@@ -16,7 +16,7 @@ export function App() {
     setMoved(true);
     setTaskId(id);
   }, []);
-  const services = useMemo<PageServices>(() => ({ say: setStatus }), []);
+  const services = useMemo<PageServices>(() => ({ say: setStatus, open: go }), [go]);
   const task = TASKS.find(({ id }) => id === taskId);
   return (
     <Page.Provider value={services}>

@@ -286,8 +286,13 @@ export function clicker(page: Page): Recorder & { takeBack(): Promise<void>; hom
       await write();
     },
     rebuild: async () => {
-      await home();
-      await press('Plan the moves');
+      // What was recorded last offers the way.
+      const anew = page.getByRole('button', { name: 'Plan the rest anew' });
+      if (await anew.isVisible()) await anew.click();
+      else {
+        await home();
+        await press('Plan the moves');
+      }
       await planned(page, 120_000);
       await press('Write the table anew');
       await page.getByText(/^Done: the table on/).waitFor(WAIT);

@@ -31,19 +31,19 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
   const unread = useMemo(() => logUnread(book), [book]);
   const [open, setOpen] = useState<Happened>();
   const work = useWork();
-  const { say } = usePage();
+  const page = usePage();
   if ('missing' in farm) return <Missing sentences={farm.missing} />;
   const onDone = (cells: readonly CellChange[], words: readonly string[]): void => {
     last = { cells, words, at: writesSoFar() };
     setOpen(undefined);
-    say('Written.');
+    page.say('Written.');
     onReread();
   };
   const back = (cells: readonly CellChange[]): void =>
     work.start(async () => {
       await takeBack(ask, cells);
       last = undefined;
-      say('Taken back.');
+      page.say('Taken back.');
       onReread();
     });
   const form = (happened: Happened) => (
@@ -73,7 +73,8 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
           {last.words.join('; ')}.{' '}
           <Button disabled={work.busy} onPress={() => last && back(last.cells)}>
             Take it back
-          </Button>
+          </Button>{' '}
+          <Button onPress={() => page.open('rotation')}>{words.PLAN_ANEW}</Button>
         </Notice>
       )}
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
