@@ -2,27 +2,27 @@ import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
 import { type Day, isoFromDay } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
+import { isBreedingName } from './breeding-name';
 import { GROUP_WORDS, PADDOCK_WORDS } from './headings';
 import { plainWords } from './match-heading';
 import { GROUP_FIELDS, type GroupList, type ListProblem, type ReadGroup } from './model';
 import {
   cellOf,
+  contradict,
   type DateHabits,
   dayIn,
   hasCell,
   isAmount,
   isDashed,
   isDay,
-  isErrorWire,
+  MUST_BE_DATE,
   nameKey,
   nameOf,
   placeOf,
   type RowReader,
   readAmount,
   readDay,
-  readDayOrWords,
   readName,
-  refuse,
   remarkedDay,
   shownAt,
 } from './read-list-cell';
@@ -55,7 +55,12 @@ export function readGroups(
   return {
     groups: items.filter((item) => !running.has(item)),
     ...told,
-    notes: [...told.notes, ...typedTotalNotes(items, heads, readers), ...running.values()],
+    notes: [
+      ...told.notes,
+      ...told.unread.map(({ sentence }) => sentence),
+      ...typedTotalNotes(items, heads, readers),
+      ...running.values(),
+    ],
   };
 }
 
@@ -104,7 +109,7 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
   const { until, untilWeightKg } = readEnd(reader);
   const standsIn = house === undefined ? readStanding(reader) : undefined;
   if (from !== undefined && until !== undefined && until <= from) {
-    refuse(reader, 'until', 'be after the day the group comes into the rotation');
+    contradict(reader, 'until', 'be after the day the group comes into the rotation');
   }
   if (name === undefined || head === undefined || weightKg === undefined || weighedOn === undefined) {
     return undefined;
@@ -147,15 +152,6 @@ function breedingLeftOut(reader: RowReader): string | undefined {
   return words.BREEDING_ELSEWHERE;
 }
 
-/** Sows and boars, in the languages of the headings. Collected by judgement. */
-const BREEDING =
-  /\b(sows?|boars?|breeders?|breeding|(zucht|mutter)?(sau|sauen|eber)|(zucht|mutter)(schweine?|tiere)|truies?|verrats?|reproduct\w+|cerdas?|marranas?|madres|verracos?|berracos?|padrillos?|scrof[ae]|verr[io]|riprodutt\w+|porcas?|matriz(es)?|varrascos?|varroes|varrao|cachacos?|reprodut\w+|(fok)?(zeug|zeugen|beer|beren)|fokdieren|(avels|avls)?(suggor|suggorna|sugga|suggan|galtar|galtarna|galten|galt|soer|soerne|orner|ornen|orne|purker|purkene|purke|raner|ranen|rane)|avelsdjur|avlsdyr)\b/;
-
-/** Whether a name is one of breeding stock. */
-export function isBreedingName(name: string): boolean {
-  return name.length <= LONGEST_KIND && BREEDING.test(fold(name));
-}
-
 /** Whether a group is breeding stock by its name, or by a short word in a column that is read for nothing. */
 function isBreeding({ tab, list, row }: RowReader): boolean {
   const other = Object.entries(list.columns).filter(([field]) => field !== 'name');
@@ -164,8 +160,6 @@ function isBreeding({ tab, list, row }: RowReader): boolean {
   const cells = (tab.values[row - 1] ?? []).slice(0, last);
   return cells.some((cell, c) => typeof cell === 'string' && !taken.has(c + 1) && isBreedingName(cell));
 }
-
-const LONGEST_KIND = 24;
 
 type Weight = Partial<Pick<ReadGroup, 'weightKg' | 'weighedOn'>>;
 
@@ -185,22 +179,18 @@ function readWeight(reader: RowReader): Weight {
   return { ...(weightKg !== undefined && { weightKg }), ...(weighedOn !== undefined && { weighedOn }) };
 }
 
-/** The day weighed; today, and told, where the list says none. */
+/** The day weighed; today, and told, where the list says none or it cannot be read. */
 function readWeighedOn(reader: RowReader): Day | undefined {
   const { today } = reader.dates;
-  const cell = cellOf(reader, 'weighedOn');
-  // "Mid May", "guess 10/1".
-  const isWords =
-    typeof cell === 'string' && /\p{L}/u.test(cell) && !isErrorWire(cell) && !isDay(reader, 'weighedOn');
-  const isGiven = hasCell(reader, 'weighedOn') && !isWords;
-  const remarked = isGiven ? undefined : remarkedDay(reader, 'weight');
+  const remarked = hasCell(reader, 'weighedOn') ? undefined : remarkedDay(reader, 'weight');
   if (remarked !== undefined) {
     reader.readings.push(`${shownAt(reader, 'weight')} as of ${isoFromDay(remarked)}`);
     return remarked;
   }
-  if (isGiven || today === undefined) return readDay(reader, 'weighedOn');
-  const given = isWords ? words.isNoDay(shownAt(reader, 'weighedOn')) : words.noDayGiven(nameCell(reader));
-  reader.notes.push(words.weighedToday(given, nameOf(reader)));
+  const typed = hasCell(reader, 'weighedOn') ? readDay(reader, 'weighedOn') : undefined;
+  if (typed !== undefined) return typed;
+  if (today === undefined) return contradict(reader, 'weighedOn', MUST_BE_DATE);
+  reader.notes.push(words.weighedToday(nameCell(reader), nameOf(reader)));
   return today;
 }
 
@@ -208,7 +198,9 @@ function readWeighedOn(reader: RowReader): Day | undefined {
 function readStanding(reader: RowReader): ReadGroup['standsIn'] {
   if (!hasCell(reader, 'paddock')) return undefined;
   const { place: paddock, since: behind } = placeSaid(reader);
-  const since = hasCell(reader, 'since') ? readDayOrWords(reader, 'since') : (behind ?? reader.dates.today);
+  // Of a day that cannot be read nothing is known but that they are there now.
+  const typed = hasCell(reader, 'since') ? readDay(reader, 'since') : undefined;
+  const since = typed ?? behind ?? reader.dates.today;
   if (paddock !== String(cellOf(reader, 'paddock')).trim()) {
     const on = behind === undefined ? '' : ` since ${isoFromDay(behind)}`;
     reader.readings.push(`${shownAt(reader, 'paddock')} as ${paddock}${on}`);
@@ -262,10 +254,6 @@ function readEnd(reader: RowReader): { until: Day | undefined; untilWeightKg: nu
     ? readAmount(reader, 'untilWeight', { above: 0 })
     : undefined;
   if (!given || until !== undefined || isDay(reader, 'until')) return { until, untilWeightKg: ownWeight };
-  if (!isAmount(reader, 'until')) {
-    if (/\d/.test(String(cellOf(reader, 'until')))) refuse(reader, 'until', 'be a date or a weight');
-    else readDayOrWords(reader, 'until');
-    return { until, untilWeightKg: ownWeight };
-  }
+  if (!isAmount(reader, 'until')) return { until: readDay(reader, 'until'), untilWeightKg: ownWeight };
   return { until, untilWeightKg: ownWeight ?? readAmount(reader, 'until', { above: 0 }) };
 }

@@ -21,6 +21,7 @@ import {
   type ListProblem,
   type PaddockField,
 } from './model';
+import { onlyDayIn } from './remark-day';
 import { textDay } from './text-day';
 import type { Weighing } from './weighings';
 import * as words from './words';
@@ -41,6 +42,8 @@ export interface RowReader {
   readonly readings: string[];
   /** Sentences about the row that stop nothing. */
   readonly notes: string[];
+  /** Cells that cannot be read and that a plan can do without: they count as blank, and are told. */
+  readonly unread: ListProblem[];
 }
 
 /** What a sheet does not say of itself and dates kept as text need. */
@@ -80,13 +83,30 @@ export function hasCell(reader: RowReader, field: ListField): boolean {
   return !isBlankCell(cellOf(reader, field));
 }
 
-/** Notes that a field must be something else than it is. */
+/** Without these there is no plan. */
+const NEEDED: ReadonlySet<ListField> = new Set(['name', 'area', 'width', 'length', 'head', 'weight', 'from']);
+
+/** A field must be something else than it is: a needed one stops the plan, any other counts as blank and is told. */
 export function refuse(reader: RowReader, field: ListField, must: string, got?: string): undefined {
-  const place = placeOf(reader, field) ?? { row: reader.row, column: reader.list.columns.name ?? 1 };
-  const cell = cellOnTab(reader.tab.name, place.row, place.column);
+  const cell = cellNamed(reader, field);
+  const shown = got ?? describeWire(cellOf(reader, field));
+  if (NEEDED.has(field)) return contradict(reader, field, must, shown);
+  const sentence = words.notRead(cell, shown, FIELD_LABELS[field], nameOf(reader), must);
+  reader.unread.push({ cell, sentence });
+  return undefined;
+}
+
+/** What is read in a field must not be so beside the rest of the row: it stops the plan, whatever the field. */
+export function contradict(reader: RowReader, field: ListField, must: string, got?: string): undefined {
+  const cell = cellNamed(reader, field);
   const shown = got ?? describeWire(cellOf(reader, field));
   reader.problems.push({ cell, sentence: `${cell}: ${FIELD_LABELS[field]} must ${must}, got ${shown}` });
   return undefined;
+}
+
+function cellNamed(reader: RowReader, field: ListField): string {
+  const place = placeOf(reader, field) ?? { row: reader.row, column: reader.list.columns.name ?? 1 };
+  return cellOnTab(reader.tab.name, place.row, place.column);
 }
 
 /** What stands in a cell, in words. */
@@ -232,8 +252,8 @@ function brokenLimit(value: number, limits: NumberLimits, unit: ListUnit | undef
 }
 
 /**
- * A day from a date cell or text; a month alone is its first day, or its last for a field that ends something. What
- * could be two days is refused with both.
+ * A day from a date cell or text, or the only one among words; a month alone is its first day, or its last for a field that
+ * ends something. What could be two days is refused with both.
  */
 export function readDay(reader: RowReader, field: ListField): Day | undefined {
   const cell = cellOf(reader, field);
@@ -241,7 +261,10 @@ export function readDay(reader: RowReader, field: ListField): Day | undefined {
   const text = plain === undefined && typeof cell === 'string' ? cell.trim() : undefined;
   const read = text === undefined ? undefined : textDay(text, reader.dates.order, reader.dates.today);
   if (plain !== undefined) return plain;
-  if (!read) return refuse(reader, field, MUST_BE_DATE);
+  if (!read) {
+    const among = dayAmongWords(reader, field, text ?? '');
+    return among ?? refuse(reader, field, 'be a date');
+  }
   if ('either' in read) {
     return refuse(
       reader,
@@ -254,20 +277,17 @@ export function readDay(reader: RowReader, field: ListField): Day | undefined {
   return day;
 }
 
-/** Words such as "pigs in there" are no day and stop nothing: they are told. What means a day, or an error, is refused. */
-export function readDayOrWords(reader: RowReader, field: ListField): Day | undefined {
-  const cell = cellOf(reader, field);
-  if (typeof cell !== 'string' || isErrorWire(cell) || /\d/.test(cell) || namesMonth(cell))
-    return readDay(reader, field);
-  const { row, column } = placeOf(reader, field)!;
-  reader.notes.push(
-    words.noDay(cellOnTab(reader.tab.name, row, column), cell.trim(), nameOf(reader), FIELD_LABELS[field]),
-  );
-  return undefined;
-}
+/** "Done, off 11/20" is the day on which pigs left, but "closed 11/1" none from which on a paddock is open. */
+const AHEAD: ReadonlySet<ListField> = new Set(['openFrom', 'openUntil', 'shutUntil', 'from', 'until']);
+const BEHIND: ReadonlySet<ListField> = new Set(['lastUsed', 'since', 'weighedOn']);
 
-function namesMonth(text: string): boolean {
-  return text.split(/\s+/).some((word) => textDay(word, undefined, 0) !== undefined);
+function dayAmongWords(reader: RowReader, field: ListField, text: string): Day | undefined {
+  const { order, today = NaN } = reader.dates;
+  const day = onlyDayIn(text, order, reader.dates.today);
+  if (day === undefined || (AHEAD.has(field) && day <= today) || (BEHIND.has(field) && day > today))
+    return undefined;
+  reader.readings.push(`${shownAt(reader, field)} as ${isoFromDay(day)}`);
+  return day;
 }
 
 const ENDS: readonly ListField[] = ['lastUsed', 'openUntil', 'shutUntil', 'until'];

@@ -7,14 +7,22 @@ import { plainNumber } from '../refusals';
 import { textNumber } from '../units/text-number';
 import { farmUnit, LIST_UNITS, unitOfText } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
+import { isBreedingName } from './breeding-name';
 import { headingUnit } from './heading-unit';
 import { isBlankCell } from './list-rows';
 import { matchHeading } from './match-heading';
-import { type ListProblem, PADDOCK_FIELDS, type PaddockList, type ReadPaddock } from './model';
+import {
+  type ListProblem,
+  PADDOCK_FIELDS,
+  type PaddockField,
+  type PaddockList,
+  type ReadPaddock,
+} from './model';
 import { OUT_OF_USE } from './out-of-use';
 import { readAdjoining } from './read-adjoining';
 import {
   cellOf,
+  contradict,
   type DateHabits,
   hasCell,
   isDashed,
@@ -23,9 +31,8 @@ import {
   placeOf,
   type RowReader,
   readAmount,
-  readDayOrWords,
+  readDay,
   readName,
-  refuse,
   shownAt,
 } from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
@@ -44,7 +51,7 @@ export interface PaddocksRead {
   /** Days in remarks that may be meant as "open from": the column that the grower may choose for it, and a sentence. */
   readonly remarks: readonly { readonly column: number; readonly sentence: string }[];
   /** Paddocks of which a word may mean that no pigs are to stand there, and a sentence: the grower is asked. */
-  readonly unused: readonly { readonly paddock: ReadPaddock; readonly sentence: string }[];
+  readonly unused: readonly (ListProblem & { readonly paddock: ReadPaddock })[];
 }
 
 /** Reads the grower's paddock list. All problems come at once, each with its cell; write nothing if there are any. */
@@ -73,6 +80,7 @@ export function readPaddocks(
         )
       : [];
   const unused = readers.flatMap((reader, i) => outOfUse(reader, paddocks[i]!));
+  const isSaid = (cell: string): boolean => unused.some((one) => one.cell === cell);
   return {
     paddocks,
     ...told,
@@ -80,6 +88,7 @@ export function readPaddocks(
     unused,
     notes: [
       ...told.notes,
+      ...told.unread.filter(({ cell }) => !isSaid(cell)).map(({ sentence }) => sentence),
       ...remarks.map(({ sentence }) => sentence),
       ...closings,
       ...unused.map(({ sentence }) => sentence),
@@ -93,12 +102,12 @@ function readPaddock(reader: RowReader): ReadPaddock | undefined {
   if (isDashed(reader, 'area')) return undefined;
   const areaSquareMeters = readArea(reader);
   const openFrom = optional(reader, 'openFrom', readOpening);
-  const openUntil = optional(reader, 'openUntil', readDayOrWords);
+  const openUntil = optional(reader, 'openUntil', readDay);
   if (openFrom !== undefined && openUntil !== undefined && openUntil < openFrom) {
-    refuse(reader, 'openUntil', 'not be before the day it opens');
+    contradict(reader, 'openUntil', 'not be before the day it opens');
   }
   const shut = readShut(reader);
-  const lastUsed = optional(reader, 'lastUsed', readDayOrWords);
+  const lastUsed = optional(reader, 'lastUsed', readDay);
   const restDays = optional(reader, 'restDays', (r, field) => readAmount(r, field, { min: 0 }));
   const fenceLengthMeters = optional(reader, 'fenceLength', (r, field) => readAmount(r, field, { above: 0 }));
   if (name === undefined || areaSquareMeters === undefined) return undefined;
@@ -129,16 +138,16 @@ function readOpening(reader: RowReader, field: 'openFrom'): Day | undefined {
   }
   const heading = String(tab.values[list.headingRow - 1]?.[(list.columns[field] ?? 0) - 1] ?? '');
   const isOfDays = matchHeading(heading).some((match) => match.field === field);
-  return isOfDays || isDay(reader, field) ? readDayOrWords(reader, field) : undefined;
+  return isOfDays || isDay(reader, field) ? readDay(reader, field) : undefined;
 }
 
 /** The time in which it is shut, told. */
 function readShut(reader: RowReader): Pick<ReadPaddock, 'shutFrom' | 'shutUntil'> {
-  const shutFrom = optional(reader, 'shutFrom', readDayOrWords);
-  const shutUntil = optional(reader, 'shutUntil', readDayOrWords);
+  const shutFrom = optional(reader, 'shutFrom', readDay);
+  const shutUntil = optional(reader, 'shutUntil', readDay);
   if (shutFrom === undefined && shutUntil === undefined) return {};
   if (shutFrom !== undefined && shutUntil !== undefined && shutUntil < shutFrom)
-    refuse(reader, 'shutUntil', 'not be before the day it is shut');
+    contradict(reader, 'shutUntil', 'not be before the day it is shut');
   const [from, until] = [shutFrom, shutUntil].map((day) => (day === undefined ? undefined : isoFromDay(day)));
   const { row, column } = placeOf(reader, shutFrom === undefined ? 'shutUntil' : 'shutFrom')!;
   reader.notes.push(words.isShut(cellOnTab(reader.tab.name, row, column), nameOf(reader), from, until));
@@ -173,22 +182,27 @@ function unreadTexts({ tab, list, row }: RowReader): { column: number; text: str
   );
 }
 
+/** Words for "open from" and the like that are no day, and words anywhere that may mean that no pigs are to stand there. */
 function outOfUse(reader: RowReader, paddock: ReadPaddock): PaddocksRead['unused'] {
   if (paddock.shutFrom !== undefined || paddock.shutUntil !== undefined) return [];
   const { order, today } = reader.dates;
-  const said = [...unreadTexts(reader), ...OPEN_DAYS.flatMap((field) => textsIn(reader, field))].find(
+  const isUnread = (column: number): boolean =>
+    reader.unread.some(({ cell }) => cell === cellOnTab(reader.tab.name, reader.row, column));
+  const days = OPEN_DAYS.flatMap((field) => textsIn(reader, field)).filter(({ column }) => isUnread(column));
+  const remarks = [...unreadTexts(reader), ...textsIn(reader, 'lastUsed')].filter(
     ({ text }) =>
-      OUT_OF_USE.test(fold(text)) &&
+      (OUT_OF_USE.test(fold(text)) || isBreedingName(text)) &&
       openingRemarkDay(text, order, today) === undefined &&
       closingRemarkDay(text, order, today) === undefined,
   );
+  const [said] = [...days, ...remarks];
   if (!said) return [];
   const cell = cellOnTab(reader.tab.name, reader.row, said.column);
   const sentence = words.readLikeOthers(cell, said.text, nameOf(reader));
-  return [{ paddock, sentence }];
+  return [{ paddock, sentence, cell }];
 }
 
-function textsIn(reader: RowReader, field: (typeof OPEN_DAYS)[number]): { column: number; text: string }[] {
+function textsIn(reader: RowReader, field: PaddockField): { column: number; text: string }[] {
   const [cell, place] = [cellOf(reader, field), placeOf(reader, field)];
   return typeof cell === 'string' && place ? [{ column: place.column, text: cell.trim() }] : [];
 }

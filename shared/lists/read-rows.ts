@@ -23,6 +23,7 @@ interface RowsRead<Item> {
   readonly problems: ListProblem[];
   readonly notes: readonly string[];
   readonly leftOut: LeftOut[];
+  readonly unread: ListProblem[];
 }
 
 /** Everything the two list readers share: which rows to read, totals, missing columns, units, twins. */
@@ -42,7 +43,8 @@ export function readRows<Item extends { name: string }>(
   const readers: RowReader[] = [];
   const readings: string[] = [];
   const writing = writingOfList(tab, list, locale);
-  const read: RowsRead<Item> = { items, readers, problems, notes, leftOut };
+  const unread: ListProblem[] = [];
+  const read: RowsRead<Item> = { items, readers, problems, notes, leftOut, unread };
   if (problems.length > 0 || nameColumn === undefined) return read;
   problems.push(...doubts.problems);
   for (let row = list.firstRow; row <= Math.min(list.lastRow, tab.values.length); row++) {
@@ -54,7 +56,7 @@ export function readRows<Item extends { name: string }>(
     }
     if (kind === 'lone') notes.push(loneNote(tab, list, row));
     if (kind !== 'item') continue;
-    const reader: RowReader = { tab, list, row, system, ...writing, problems, readings, notes };
+    const reader: RowReader = { tab, list, row, system, ...writing, problems, readings, notes, unread };
     const item = readItem(reader);
     if (!item) continue;
     items.push(item);

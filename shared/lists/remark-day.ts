@@ -22,16 +22,43 @@ export const openingRemarkDay: DayOfRemark = (text, order, today) =>
 /** The day by which a remark says that pigs must be out. */
 export const closingRemarkDay: DayOfRemark = (text, order, today) => dayBehind(OUT_BY, text, order, today);
 
+/** The one day with a number that stands anywhere in a text; undefined: none, several, or one that could be two. */
+export const onlyDayIn: DayOfRemark = (text, order, today) => {
+  const parts = text.split(BETWEEN);
+  const days = new Set<Day | undefined>();
+  for (let first = 0; first < parts.length; first++) {
+    const { day, count } = longestDay(parts.slice(first, first + MOST_WORDS), order, today) ?? NO_DAY;
+    if (count === 0 || !parts.slice(first, first + count).some((part) => /\d/.test(part))) continue;
+    days.add(day);
+    first += count - 1;
+  }
+  return days.size === 1 ? [...days][0] : undefined;
+};
+
+const BETWEEN = /[\s,;()!]+/;
+const NO_DAY = { day: undefined, count: 0 };
+
+/** The day that the most of the first words make, `day` undefined where it could be two. */
+function longestDay(
+  parts: readonly string[],
+  order: DateOrder,
+  today: Day | undefined,
+): { day: Day | undefined; count: number } | undefined {
+  for (let count = parts.length; count > 0; count--) {
+    const day = textDay(parts.slice(0, count).join(' ').replace(/[.:]$/, ''), order, today);
+    if (day) return { day: 'first' in day ? day.first : undefined, count };
+  }
+  return undefined;
+}
+
 function dayBehind(words: RegExp, text: string, order: DateOrder, today: Day | undefined): Day | undefined {
   for (const found of fold(text).matchAll(words)) {
     const next = fold(text)
       .slice(found.index + found[0].length)
-      .split(/[\s,;()!]+/)
+      .split(BETWEEN)
       .slice(0, MOST_WORDS);
-    for (let count = next.length; count > 0; count--) {
-      const day = textDay(next.slice(0, count).join(' ').replace(/[.:]$/, ''), order, today);
-      if (day && 'first' in day) return day.first;
-    }
+    const read = longestDay(next, order, today);
+    if (read?.day !== undefined) return read.day;
   }
   return undefined;
 }

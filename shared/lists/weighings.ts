@@ -9,7 +9,7 @@ import type { Day } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
 import { rowKind } from './list-rows';
 import { meantName } from './meant-name';
-import type { FoundList, GroupList, ListProblem } from './model';
+import type { FoundList, GroupList } from './model';
 import {
   type DateHabits,
   hasCell,
@@ -81,7 +81,6 @@ export function lastWeighings(
     if (!tab || !isAbout(groups, { tab, list: log })) continue;
     for (let row = log.firstRow; row <= Math.min(log.lastRow, tab.values.length); row++) {
       if (rowKind({ tab, row: log.headingRow, columns: list.columns }, row) !== 'item') continue;
-      const unread: ListProblem[] = [];
       const writing = writingOfList(tab, list, { comma, dates });
       const reader: RowReader = {
         tab,
@@ -89,9 +88,10 @@ export function lastWeighings(
         row,
         system,
         ...writing,
-        problems: unread,
+        problems: [],
         readings: [],
         notes: [],
+        unread: [],
       };
       if (!['name', 'weight', 'weighedOn'].every((field) => hasCell(reader, field as 'name'))) continue;
       const weightKg = readAmount(reader, 'weight', { above: 0 });

@@ -53,8 +53,8 @@ export const maybeTotal = (cell: string, name: string): string =>
   `${cell}: “${name}” is as much as all rows above it together. If it adds them up, call it “Total”, for it is read like the others now.`;
 export const dashed = (cell: string, name: string, field: string): string =>
   `${cell}: “${name}” has a dash for its ${field} and is left out.`;
-export const noDay = (cell: string, text: string, name: string, field: string): string =>
-  `${cell}: “${text}” is no day: for “${name}” no day is read as “${field}”.`;
+export const notRead = (cell: string, got: string, field: string, name: string, must: string): string =>
+  `${cell}: ${got} is not read as “${field}” of “${name}”: it must ${must}.`;
 export const isShut = (cell: string, name: string, from?: string, until?: string): string =>
   `${cell}: “${name}” is shut${from ? ` from ${from}` : ''}${until ? ` to ${until}, that day included` : ' on'}: no pigs are planned there then.`;
 export const readLikeOthers = (cell: string, text: string, name: string): string =>
@@ -84,10 +84,8 @@ export const weightFromLog = (
   { cell, called, count }: { cell: string; called: string | undefined; count: number },
 ): string =>
   `The weight of “${group}” is read from ${cell}${called === undefined ? '' : ` (“${called}” there)`}${count > 1 ? `: the mean of ${count} weighed that day` : ''}.`;
-export const isNoDay = (shown: string): string => `${shown} is no day`;
-export const noDayGiven = (cell: string): string => `${cell}: no day is given`;
-export const weighedToday = (given: string, group: string): string =>
-  `${given} for the weight of “${group}”; it is taken as of today.`;
+export const weighedToday = (cell: string, group: string): string =>
+  `${cell}: no day is given for the weight of “${group}”; it is taken as of today.`;
 export const placeNotListed = (cell: string, got: string): string =>
   `${cell}: stands in now must be a name in the paddock list, got ${got}. If the column means something else, choose “(not in the list)” for “Stands in now”`;
 export const placeTaken = (cell: string, got: string, other: string): string =>

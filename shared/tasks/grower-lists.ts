@@ -3,6 +3,7 @@ import { oncePer } from '../block/once-per';
 import { ROTATION_NAME } from '../block/own-words';
 import type { TabContent } from '../contract';
 import { dayFromIso } from '../core/calendar/day';
+import { isBreedingName } from '../lists/breeding-name';
 import { columnDoubts } from '../lists/column-doubts';
 import { foundLists } from '../lists/found-lists';
 import { listAgain } from '../lists/list-again';
@@ -22,7 +23,7 @@ import type {
 } from '../lists/model';
 import { copiedMovesNotes } from '../lists/own-headings';
 import { paddockNamed } from '../lists/paddock-named';
-import { isBreedingName, readGroups } from '../lists/read-groups';
+import { readGroups } from '../lists/read-groups';
 import { nameKey } from '../lists/read-list-cell';
 import { type PaddocksRead, readPaddocks } from '../lists/read-paddocks';
 import { headingTexts } from '../lists/recalled-list';

@@ -53,21 +53,30 @@ test('words where a day belongs in a group list are told, and it is planned', as
   const { groups, problems, notes } = growerLists(readBook(await open({ Land: LAND, Pigs: PIGS })), 'US');
   expect(problems).toEqual([]);
   expect(groups[0]).not.toHaveProperty('until');
-  expect(notes.groups).toContain('Pigs!D2: “when fat” is no day: for “Reds” no day is read as “until”.');
+  expect(notes.groups).toContain('Pigs!D2: "when fat" is not read as “until” of “Reds”: it must be a date.');
 }, 60_000);
 
-test('words for the day of weighing are told, and the weight is of today', async () => {
+test('a day among words is that of the weighing; words alone are told, and the weight is of today', async () => {
   const pigs: StartCell[][] = [
     ['Group', 'Head', 'Weight (lb)', 'Weighed on'],
     ['Reds', 10, 60, 'guess 4/20'],
+    ['Whites', 10, 60, 'last month'],
     ['Blacks', 8, 90, '2026-02-30'],
   ];
   const { groups, problems, notes } = growerLists(readBook(await open({ Land: LAND, Pigs: pigs })), 'US');
-  expect(groups.map(({ weighedOn }) => isoFromDay(weighedOn))).toEqual(['2026-05-01']);
-  expect(notes.groups).toContain(
-    'Pigs!D2 “guess 4/20” is no day for the weight of “Reds”; it is taken as of today.',
-  );
-  expect(problems.map(({ cell }) => cell)).toEqual(['Pigs!D3']);
+  expect(groups.map(({ weighedOn }) => isoFromDay(weighedOn))).toEqual([
+    '2026-04-20',
+    '2026-05-01',
+    '2026-05-01',
+  ]);
+  expect(notes.groups.slice(0, 5)).toEqual([
+    'Pigs!A3: no day is given for the weight of “Whites”; it is taken as of today.',
+    'Pigs!A4: no day is given for the weight of “Blacks”; it is taken as of today.',
+    'Read from text: Pigs!D2 “guess 4/20” as 2026-04-20.',
+    'Pigs!D3: "last month" is not read as “weighed on” of “Whites”: it must be a date.',
+    'Pigs!D4: "2026-02-30" is not read as “weighed on” of “Blacks”: it must be a date.',
+  ]);
+  expect(problems).toEqual([]);
 }, 60_000);
 
 test('a weight without a day is asked for its day once, and then is of that day for good', async () => {

@@ -205,18 +205,21 @@ describe('reading with problems', () => {
       ['West', ' 0.5 ', '2026-02-30', '2026-03-01', '', -1],
     ]);
     const list = one(findLists([tab]), 'paddocks');
-    const { problems } = readPaddocks(tab, list, 'US', false);
+    const { problems, notes } = readPaddocks(tab, list, 'US', false);
     const sentences = problems.map((p) => p.sentence);
     for (const problem of problems) expect(problem.sentence.startsWith(`${problem.cell}: `)).toBe(true);
     expect(sentences).toEqual([
       "'It''s a tab'!B2: area must be more than 0 ac, got -2",
       "'It''s a tab'!B3: area must be a number (ac), got a blank",
-      `'It''s a tab'!F3: rest must be a number (days), got "long"`,
       "'It''s a tab'!D4: open until must not be before the day it opens, got the date 2026-06-01",
       "'It''s a tab'!B5: area must be a number (ac), got the error #REF!",
-      `'It''s a tab'!C5: open from must be a date (a date cell, or text such as "2026-04-20"), got "July"`,
-      `'It''s a tab'!C6: open from must be a date (a date cell, or text such as "2026-04-20"), got "2026-02-30"`,
-      "'It''s a tab'!F6: rest must be 0 days or more, got -1",
+    ]);
+    // What a plan can do without stops none.
+    expect(notes).toEqual([
+      `'It''s a tab'!F3: "long" is not read as “rest” of “south”: it must be a number (days).`,
+      `'It''s a tab'!C5: "July" is not read as “open from” of “East”: it must be a date.`,
+      `'It''s a tab'!F6: -1 is not read as “rest” of “West”: it must be 0 days or more.`,
+      "'It''s a tab'!C6: “2026-02-30”: “West” is read like the others. If no pigs are to stand there, shut it.",
     ]);
   });
 
@@ -280,7 +283,7 @@ describe('reading with problems', () => {
     expect(one(findLists([lots]), 'paddocks').columns).toEqual({ name: 1, area: 2 });
   });
 
-  it('tells words where a day belongs, and refuses what means a day', () => {
+  it('tells words where a day belongs, and asks where they may keep the pigs out', () => {
     const tab = tabOf('P', [
       ['Paddock', 'Area (ac)', 'Open from', 'Last used'],
       ['North', 1, '', 'pigs in there'],
@@ -293,26 +296,29 @@ describe('reading with problems', () => {
       paddocks.map(() => [undefined, undefined]),
     );
     expect(notes).toEqual([
-      'P!D2: “pigs in there” is no day: for “North” no day is read as “last used”.',
-      'P!C3: “ready” is no day: for “South” no day is read as “open from”.',
-      'P!C5: “closed” is no day: for “West” no day is read as “open from”.',
+      'P!D2: "pigs in there" is not read as “last used” of “North”: it must be a date.',
+      'P!D5: "31/31/2026" is not read as “last used” of “West”: it must be a date.',
+      'P!C3: “ready”: “South” is read like the others. If no pigs are to stand there, shut it.',
+      'P!C4: “early July”: “East” is read like the others. If no pigs are to stand there, shut it.',
       'P!C5: “closed”: “West” is read like the others. If no pigs are to stand there, shut it.',
     ]);
-    expect(problems.map(({ cell }) => cell)).toEqual(['P!C4', 'P!D5']);
+    expect(problems).toEqual([]);
   });
 
-  it('refuses two of one name and unknown neighbours, naming both cells', () => {
+  it('refuses two of one name, and tells unknown neighbours', () => {
     const tab = tabOf('P', [
       ['Paddock', 'Area', 'Adjoins'],
       ['North', 1, 'South, by the creek; Nowhere'],
       ['South, by the creek', 1, ''],
       [' NORTH', 1, 3],
     ]);
-    const { problems } = readPaddocks(tab, one(findLists([tab]), 'paddocks'), 'US', false);
+    const { problems, notes } = readPaddocks(tab, one(findLists([tab]), 'paddocks'), 'US', false);
     expect(problems.map((p) => p.sentence)).toEqual([
       'P!A4: name must differ from P!A2, got " NORTH" in both',
-      'P!C2: adjoining paddocks must be names in the paddock list, got "Nowhere"',
-      'P!C4: adjoining paddocks must be names in the paddock list, got "3"',
+    ]);
+    expect(notes).toEqual([
+      'P!C2: "Nowhere" is not read as “adjoining paddocks” of “North”: it must be names in the paddock list.',
+      'P!C4: "3" is not read as “adjoining paddocks” of “NORTH”: it must be names in the paddock list.',
     ]);
   });
 

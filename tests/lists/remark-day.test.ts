@@ -1,7 +1,7 @@
 /** Days in remarks, and sums of money that are none. */
 import { expect, test } from 'vitest';
 import { dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
-import { closingRemarkDay, openingRemarkDay } from '../../shared/lists/remark-day';
+import { closingRemarkDay, onlyDayIn, openingRemarkDay } from '../../shared/lists/remark-day';
 import { textDay } from '../../shared/lists/text-day';
 
 const TODAY = dayFromIso('2026-05-04')!;
@@ -33,4 +33,15 @@ test('a year has two or four digits', () => {
   expect(textDay('1 July 200', 'dmy', TODAY)).toBeUndefined();
   expect(textDay("1 July '27", 'dmy', TODAY)).toMatchObject({ first: dayFromIso('2027-07-01') });
   expect(textDay('1 July 27', 'dmy', TODAY)).toMatchObject({ first: dayFromIso('2027-07-01') });
+});
+
+test.each([
+  ['done - moved off 11/20', '2026-11-20'],
+  ['Tues 17/11', '2026-11-17'],
+  ['3 pigs, 2 weeks', undefined],
+  ['in 3/10, out 20/11', undefined],
+  ['some time in Oct', undefined],
+])('the only day in “%s” is %s', (text, day) => {
+  const read = onlyDayIn(text, day === '2026-11-20' ? 'mdy' : 'dmy', dayFromIso('2026-11-24'));
+  expect(read === undefined ? undefined : isoFromDay(read)).toBe(day);
 });

@@ -141,12 +141,14 @@ describe('other fields of text', () => {
   const list = findLists([tab])[0] as unknown as GroupList;
 
   it('weights with a comma are read, weights and heads that may be thousands are not', () => {
-    const { groups, problems } = readGroups(tab, list, 'metric', true);
+    const { groups, problems, notes } = readGroups(tab, list, 'metric', true);
     expect(groups).toMatchObject([{ weightKg: 32.5, untilWeightKg: 110.5 }]);
     expect(problems.map(({ sentence }) => sentence)).toEqual([
       'Farm!B3: head must be typed as a number: write 1200 or 1,200, got "1.200"',
-      'Farm!E3: until must be typed as a number (kg): write 1100 or 1,100, got "1.100"',
     ]);
+    expect(notes).toContain(
+      'Farm!E3: "1.100" is not read as “until” of “Blacks”: it must be typed as a number (kg): write 1100 or 1,100.',
+    );
   });
 
   it('so are sides that are to be fenced', () => {

@@ -26,7 +26,18 @@ export function laidPaddocks(
   const problems: ListProblem[] = [];
   const laid = paddocks.map((paddock): LaidPaddock => {
     const row = paddock.cells.name?.row ?? list.firstRow;
-    const reader: RowReader = { tab, list, row, system, comma, dates: {}, problems, readings: [], notes: [] };
+    const reader: RowReader = {
+      tab,
+      list,
+      row,
+      system,
+      comma,
+      dates: {},
+      problems,
+      readings: [],
+      notes: [],
+      unread: [],
+    };
     return {
       name: paddock.name,
       ...sidesOf(paddock, reader, shape),
