@@ -10,7 +10,6 @@ import {
   cellOf,
   contradict,
   type DateHabits,
-  dayIn,
   hasCell,
   isAmount,
   isDashed,
@@ -27,7 +26,7 @@ import {
   shownAt,
 } from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
-import { fold, textDay } from './text-day';
+import { textDay } from './text-day';
 import { typedTotalNotes } from './typed-total';
 import * as words from './words';
 
@@ -38,6 +37,14 @@ export interface GroupsRead {
   readonly notes: readonly string[];
   /** Totals rows that were passed over. */
   readonly leftOut: readonly LeftOut[];
+  /** Groups that are left out until the grower says whether and where they are in the rotation. */
+  readonly unplaced: readonly UnplacedGroup[];
+}
+
+/** A group of which the list says neither a paddock of the paddock list nor a day on which it goes into the rotation. */
+export interface UnplacedGroup extends ListProblem {
+  readonly row: number;
+  readonly name: string;
 }
 
 /** Reads the grower's group list. All problems come at once, each with its cell; write nothing if there are any. */
@@ -49,15 +56,21 @@ export function readGroups(
   comma: boolean,
   dates: DateHabits = {},
 ): GroupsRead {
-  const { items, readers, ...told } = readRows(tab, list, { system, comma, dates }, readGroup);
+  const unplaced: UnplacedGroup[] = [];
+  const read = (reader: RowReader): ReadGroup | undefined => readGroup(reader, unplaced);
+  const { items, readers, ...told } = readRows(tab, list, { system, comma, dates }, read);
   const heads = items.map(({ head }) => head);
   const running = runningAlong(items, readers);
   return {
     groups: items.filter((item) => !running.has(item)),
     ...told,
+    unplaced,
     notes: [
       ...told.notes,
-      ...told.unread.map(({ sentence }) => sentence),
+      ...told.unread
+        .filter(({ cell }) => !unplaced.some((one) => one.cell === cell))
+        .map(({ sentence }) => sentence),
+      ...unplaced.map(({ sentence }) => sentence),
       ...typedTotalNotes(items, heads, readers),
       ...running.values(),
     ],
@@ -81,7 +94,7 @@ function runningAlong(groups: readonly ReadGroup[], readers: readonly RowReader[
   );
 }
 
-function readGroup(reader: RowReader): ReadGroup | undefined {
+function readGroup(reader: RowReader, unplaced: UnplacedGroup[]): ReadGroup | undefined {
   const name = readName(reader);
   const isOfBreeding = isBreeding(reader);
   if (isOfBreeding) {
@@ -89,9 +102,12 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
     reader.notes.push(words.breedingStock(nameCell(reader), nameOf(reader), out ?? words.NO_GAIN));
     if (out) return undefined;
   }
-  const house = houseSaid(reader);
-  if (house !== undefined && !comesOut(reader)) {
-    reader.notes.push(words.standsIndoors(nameCell(reader), nameOf(reader), house));
+  if (isDashed(reader, 'from')) return undefined;
+  const from = readFrom(reader);
+  const standsIn = readStanding(reader);
+  const open = from === undefined && !standsIn ? openQuestion(reader) : undefined;
+  if (open) {
+    unplaced.push(open);
     return undefined;
   }
   const head = readAmount(reader, 'head', { min: 0, whole: true });
@@ -104,10 +120,7 @@ function readGroup(reader: RowReader): ReadGroup | undefined {
   const { weightKg, weighedOn } = logged ?? readWeight(reader);
   const gainKg = hasCell(reader, 'dailyGain') ? readAmount(reader, 'dailyGain', { min: 0 }) : undefined;
   const dailyGainKg = gainKg ?? (isOfBreeding ? 0 : undefined);
-  // Words stop here: they may be the training log's "not ready".
-  const from = hasCell(reader, 'from') ? readDay(reader, 'from') : undefined;
   const { until, untilWeightKg } = readEnd(reader);
-  const standsIn = house === undefined ? readStanding(reader) : undefined;
   if (from !== undefined && until !== undefined && until <= from) {
     contradict(reader, 'until', 'be after the day the group comes into the rotation');
   }
@@ -144,12 +157,11 @@ function nameCell(reader: RowReader): string {
 
 /** Why breeding stock has no place in the plan of the growing pigs; undefined: it has one. */
 function breedingLeftOut(reader: RowReader): string | undefined {
-  const { weighings, paddockNamed } = reader.dates;
+  const { weighings } = reader.dates;
   if (!hasCell(reader, 'weight') && !weighings?.has(nameKey(nameOf(reader)))) return words.BREEDING_UNWEIGHED;
   if (!placeOf(reader, 'paddock')) return undefined;
-  const isOut = !paddockNamed || paddockNamed(placeSaid(reader).place) !== undefined;
-  if (hasCell(reader, 'paddock') && isOut) return undefined;
-  return words.BREEDING_ELSEWHERE;
+  const isOut = hasCell(reader, 'paddock') && placeSaid(reader).place !== undefined;
+  return isOut ? undefined : words.BREEDING_ELSEWHERE;
 }
 
 /** Whether a group is breeding stock by its name, or by a short word in a column that is read for nothing. */
@@ -194,10 +206,32 @@ function readWeighedOn(reader: RowReader): Day | undefined {
   return today;
 }
 
-/** Where the group stands now; a day without a place says nothing. */
+/** The day on which it goes into the rotation. What a formula says there, such as "not ready" of the training log, is waited for. */
+function readFrom(reader: RowReader): Day | undefined {
+  const place = placeOf(reader, 'from');
+  if (!place || !hasCell(reader, 'from')) return undefined;
+  const isTyped = (reader.tab.formulas[place.row - 1]?.[place.column - 1] ?? '') === '';
+  return isTyped || isDay(reader, 'from')
+    ? readDay(reader, 'from')
+    : contradict(reader, 'from', MUST_BE_DATE);
+}
+
+/** What is to be asked where words say something of the place or the day, and neither is known. */
+function openQuestion(reader: RowReader): UnplacedGroup | undefined {
+  const field = (['paddock', 'from'] as const).find((one) => hasCell(reader, one));
+  if (!field) return undefined;
+  const { row, column } = placeOf(reader, field)!;
+  const cell = cellOnTab(reader.tab.name, row, column);
+  const [name, said] = [nameOf(reader), String(cellOf(reader, field)).trim()];
+  const sentence = field === 'paddock' ? words.noPaddock(cell, name, said) : words.noStart(cell, name, said);
+  return { row, name, cell, sentence };
+}
+
+/** Where the group stands now; undefined where nothing is said, or no paddock of the list. A day without a place says nothing. */
 function readStanding(reader: RowReader): ReadGroup['standsIn'] {
-  if (!hasCell(reader, 'paddock')) return undefined;
-  const { place: paddock, since: behind } = placeSaid(reader);
+  const said = hasCell(reader, 'paddock') ? placeSaid(reader) : undefined;
+  if (said?.place === undefined) return undefined;
+  const { place: paddock, since: behind } = said;
   // Of a day that cannot be read nothing is known but that they are there now.
   const typed = hasCell(reader, 'since') ? readDay(reader, 'since') : undefined;
   const since = typed ?? behind ?? reader.dates.today;
@@ -208,29 +242,8 @@ function readStanding(reader: RowReader): ReadGroup['standsIn'] {
   return since === undefined ? { paddock } : { paddock, since };
 }
 
-/** Houses for pigs, as the last word of a place. In the languages of the headings, without accents; collected by judgement. */
-const HOUSE =
-  /(?:^|[\s-])(?:barn|shed|stable|sty|indoors|inside|nursery|stall|saustall|schweinestall|scheune|batiment|porcherie|etable|nurserie|nave|cuadra|establo|pocilga|stalla|porcilaia|capannone|estabulo|pavilhao|stal|schuur|stallet|ladugarden|stia|stalden|stald|fjos|fjoset|grisehus|grisehuset)(?: \d+)?$/;
-
-/** The house in which a group stands; undefined: it stands elsewhere, or a paddock is called so. */
-function houseSaid(reader: RowReader): string | undefined {
-  const { paddockNamed } = reader.dates;
-  if (!paddockNamed || !hasCell(reader, 'paddock')) return undefined;
-  const { place } = placeSaid(reader);
-  return paddockNamed(place) === undefined && HOUSE.test(fold(place)) ? place : undefined;
-}
-
-/** Whether the list says a day to come on which the group goes into the rotation. */
-function comesOut(reader: RowReader): boolean {
-  const { order, today } = reader.dates;
-  const cell = cellOf(reader, 'from');
-  const read = typeof cell === 'string' ? textDay(cell, order, today) : undefined;
-  const day = dayIn(cell) ?? (read && 'first' in read ? read.first : undefined);
-  return day !== undefined && today !== undefined && day > today;
-}
-
-/** "Lot 3 since 12 Oct" is paddock 3 and a day, where no paddock has the whole for a name. */
-function placeSaid(reader: RowReader): { readonly place: string; readonly since?: Day } {
+/** "Lot 3 since 12 Oct" is paddock 3 and a day, where no paddock has the whole for a name; `place` undefined: no paddock. */
+function placeSaid(reader: RowReader): { readonly place: string | undefined; readonly since?: Day } {
   const { paddockNamed = (name: string) => name, order, today } = reader.dates;
   const text = String(cellOf(reader, 'paddock')).trim();
   const whole = paddockNamed(text);
@@ -242,8 +255,7 @@ function placeSaid(reader: RowReader): { readonly place: string; readonly since?
   const place = since === undefined ? words : words.slice(0, at);
   const named = PADDOCK_WORDS.name.includes(plainWords(place[0]!)) ? place.slice(1) : place;
   const name = [place, named].map((one) => paddockNamed(one.join(' '))).find((one) => one !== undefined);
-  if (name === undefined) return { place: text };
-  return since === undefined ? { place: name } : { place: name, since };
+  return name === undefined || since === undefined ? { place: name } : { place: name, since };
 }
 
 /** "Until" holds a date or a weight; a column of its own may hold the weight. */

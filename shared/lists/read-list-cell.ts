@@ -84,7 +84,7 @@ export function hasCell(reader: RowReader, field: ListField): boolean {
 }
 
 /** Without these there is no plan. */
-const NEEDED: ReadonlySet<ListField> = new Set(['name', 'area', 'width', 'length', 'head', 'weight', 'from']);
+const NEEDED: ReadonlySet<ListField> = new Set(['name', 'area', 'width', 'length', 'head', 'weight']);
 
 /** A field must be something else than it is: a needed one stops the plan, any other counts as blank and is told. */
 export function refuse(reader: RowReader, field: ListField, must: string, got?: string): undefined {

@@ -13,7 +13,7 @@ export function standingPlace(
   return paddocks.findIndex(({ name }) => nameKey(name) === nameKey(standsIn.paddock));
 }
 
-/** A sentence, with its cell, for each place that is not in the paddock list or is taken by another group. */
+/** A sentence, with its cell, for each place that is taken by another group. */
 export function standingProblems(
   groups: readonly ReadGroup[],
   paddocks: readonly ReadPaddock[],
@@ -22,10 +22,9 @@ export function standingProblems(
   const places = groups.map(({ standsIn }) => standingPlace(standsIn, paddocks));
   return groups.flatMap(({ standsIn, cells }, g): ListProblem[] => {
     const place = places[g];
-    if (!standsIn || place === undefined || !cells.paddock) return [];
+    if (!standsIn || place === undefined || place < 0 || !cells.paddock) return [];
     const cell = cellOnTab(tab, cells.paddock.row, cells.paddock.column);
     const got = JSON.stringify(standsIn.paddock);
-    if (place < 0) return [{ cell, sentence: words.placeNotListed(cell, got) }];
     const other = groups[places.findIndex((one, h) => h < g && one === place)];
     return other ? [{ cell, sentence: words.placeTaken(cell, got, other.name) }] : [];
   });

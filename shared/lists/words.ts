@@ -73,8 +73,11 @@ export const NO_GAIN = 'no gain is counted for it where the list gives none';
 export const BREEDING_UNWEIGHED = 'it has no weight and is left out; write a weight to have it planned';
 export const BREEDING_ELSEWHERE =
   'it stands in none of the paddocks and is left out; write where it stands to have it planned';
-export const standsIndoors = (cell: string, group: string, house: string): string =>
-  `${cell}: “${group}” stands in “${house}”, which is no paddock of the list, and is left out. To have it planned, write where it stands, or the day on which it goes out into the column for “In the rotation from”.`;
+const LEFT_OUT_UNTIL = 'It is left out of the plan until you say what is meant.';
+export const noPaddock = (cell: string, group: string, place: string): string =>
+  `${cell}: “${group}” stands in “${place}”, which is no paddock of your list. ${LEFT_OUT_UNTIL}`;
+export const noStart = (cell: string, group: string, said: string): string =>
+  `${cell}: “${said}” is no day on which “${group}” goes into the rotation. ${LEFT_OUT_UNTIL}`;
 export const earlierYear = (tab: string, kind: Kind): string =>
   `“${tab}” looks like a tab of an earlier year: if your ${kind} of today stand elsewhere, click a cell there and press “This is my ${kind === 'paddocks' ? 'paddock' : 'group'} list”.`;
 export const noPigs = (cell: string, group: string): string =>
@@ -86,8 +89,6 @@ export const weightFromLog = (
   `The weight of “${group}” is read from ${cell}${called === undefined ? '' : ` (“${called}” there)`}${count > 1 ? `: the mean of ${count} weighed that day` : ''}.`;
 export const weighedToday = (cell: string, group: string): string =>
   `${cell}: no day is given for the weight of “${group}”; it is taken as of today.`;
-export const placeNotListed = (cell: string, got: string): string =>
-  `${cell}: stands in now must be a name in the paddock list, got ${got}. If the column means something else, choose “(not in the list)” for “Stands in now”`;
 export const placeTaken = (cell: string, got: string, other: string): string =>
   `${cell}: stands in now must be a paddock of its own, got ${got} as for “${other}”`;
 

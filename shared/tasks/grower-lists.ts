@@ -23,7 +23,7 @@ import type {
 } from '../lists/model';
 import { copiedMovesNotes } from '../lists/own-headings';
 import { paddockNamed } from '../lists/paddock-named';
-import { readGroups } from '../lists/read-groups';
+import { type GroupsRead, readGroups } from '../lists/read-groups';
 import { nameKey } from '../lists/read-list-cell';
 import { type PaddocksRead, readPaddocks } from '../lists/read-paddocks';
 import { headingTexts } from '../lists/recalled-list';
@@ -62,6 +62,8 @@ export interface GrowerLists {
   readonly lacking: readonly MissingFigures[];
   /** Paddocks that may be out of use. */
   readonly unused: PaddocksRead['unused'];
+  /** Groups that are left out until the grower says whether and where they are in the rotation. */
+  readonly unplaced: GroupsRead['unplaced'];
   /** Weights of which the list gives no day. */
   readonly undated: UndatedWeights | undefined;
   /** Remarks with a day that may be meant as “open from”. */
@@ -117,7 +119,7 @@ function listsRead(
   const named = paddockNamed(paddockTab, chosen.paddocks && paddockList, paddocks.paddocks);
   const groups = groupTab
     ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings, paddockNamed: named })
-    : { groups: [], ...NOTHING };
+    : { groups: [], unplaced: [], ...NOTHING };
   const moves =
     groupTab && chosen.groups ? unreadMoves({ tab: groupTab, list: chosen.groups }, all, tabOf) : [];
   const fixedIn = (tab: TabContent | undefined, list: FoundList | undefined): readonly string[] =>
@@ -158,6 +160,7 @@ function listsRead(
     undated: groupTab && undatedWeights({ tab: groupTab, list: groupList }, herd.groups),
     remarks: paddocks.remarks,
     unused: paddocks.unused,
+    unplaced: groups.unplaced,
     notes: {
       paddocks: [
         ...lost('paddocks'),

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
 import { filledFigures } from '../../shared/lists/missing-figures';
 import { growerLists } from '../../shared/tasks/grower-lists';
+import { type Placed, unplacedCells } from '../../shared/tasks/unplaced-cells';
 import { openWorkbook, portOf, type StartCell, type Workbook } from '../../src/headless';
 import { readBook } from '../hard-use/rotation-task';
 import { scriptText } from '../tasks/script-text';
@@ -332,7 +333,7 @@ test('a total in another unit is no paddock; half of another paddock is one', as
   ]);
 });
 
-test('a place is a paddock by its number or a shortened name; who stands in a house is left out, and told', async () => {
+test('a place is a paddock by its number or a shortened name; who stands elsewhere is left out and asked', async () => {
   const Land: StartCell[][] = [
     ['Nr.', 'Name', 'ha'],
     ['K1', 'Hazel', 0.4],
@@ -347,14 +348,16 @@ test('a place is a paddock by its number or a shortened name; who stands in a ho
     ['Rust', 21, 15, d('2026-09-20'), 'Stall 2', d('2026-09-01')],
     ['Ochre', 9, 15, d('2026-09-20'), 'Barn', d('2026-09-01'), d('2026-11-01')],
   ];
-  const { groups, notes, problems } = lists(await open({ Land, Pigs }));
+  const { groups, notes, problems, unplaced } = lists(await open({ Land, Pigs }));
   expect(problems).toEqual([]);
   expect(groups.map(({ name, standsIn, from }) => [name, standsIn?.paddock, iso(from)])).toEqual([
     ['Amber', 'Hazel', undefined],
     ['Slate', 'Beech wood (east)', undefined],
     ['Ochre', undefined, '2026-11-01'],
   ]);
-  expect(notes.groups).toContainEqual(expect.stringMatching('Pigs!A4: “Rust” stands in “Stall 2”.*left out'));
+  expect(unplaced.map(({ sentence }) => sentence)).toEqual([
+    'Pigs!E4: “Rust” stands in “Stall 2”, which is no paddock of your list. It is left out of the plan until you say what is meant.',
+  ]);
   expect(notes.groups).toContainEqual(
     expect.stringMatching('Pigs!E2 “k1” as Hazel.*Pigs!E3 “beech east” as Beech'),
   );
@@ -373,10 +376,47 @@ test.each(['somewhere', 'Beech', 'Barn field'])(
       ['Amber', 12, 60, place],
       ['Slate', 20, 40, 'Beech 1'],
     ];
-    const { problems } = lists(await open({ Land, Pigs }));
-    expect(problems.map(({ cell }) => cell)).toEqual(['Pigs!D2']);
+    const { problems, unplaced, groups } = lists(await open({ Land, Pigs }));
+    expect([problems, groups.map(({ name }) => name)]).toEqual([[], ['Slate']]);
+    expect(unplaced.map(({ cell }) => cell)).toEqual(['Pigs!D2']);
   },
 );
+
+test.each<readonly [answer: Placed, written: readonly string[], read: readonly unknown[]]>([
+  ['out', ['In rotation from', '-'], ['Slate']],
+  [dayFromIso(TODAY)!, ['In rotation from', 'Wed 30 Sep 2026'], ['Amber', 'Slate']],
+])('a group elsewhere: %s is written into the list, and holds', async (answer, written, read) => {
+  const Pigs: StartCell[][] = [
+    ['Group', 'Head', 'kg', 'Where'],
+    ['Amber', 12, 60, 'yard'],
+    ['Slate', 20, 40, 'Beech'],
+  ];
+  const farm = await open({ LAND, Pigs });
+  const { sources, unplaced } = lists(farm);
+  await portOf(farm)('changeCells', { cells: [...unplacedCells(sources.groups!, unplaced[0]!, answer)] });
+  expect(
+    farm
+      .shownValues('Pigs')
+      .slice(0, 2)
+      .map((row) => row[4]),
+  ).toEqual(written);
+  const after = lists(farm);
+  expect([after.unplaced, after.problems, after.groups.map(({ name }) => name)]).toEqual([[], [], read]);
+  expect(after.groups.find(({ name }) => name === 'Amber')?.standsIn).toBeUndefined();
+});
+
+test('words for the day on which a group comes are asked where its place says nothing; what a formula says is waited for', async () => {
+  const Pigs: StartCell[][] = [
+    ['Group', 'Head', 'kg', 'In the rotation from', 'Where'],
+    ['Amber', 12, 60, 'when big', ''],
+    ['Slate', 20, 40, 'soon', 'Beech'],
+  ];
+  const asked = lists(await open({ LAND, Pigs }));
+  expect([asked.problems, asked.unplaced.map(({ cell }) => cell)]).toEqual([[], ['Pigs!D2']]);
+  expect(asked.groups.map(({ name }) => name)).toEqual(['Slate']);
+  Pigs[1]![3] = '="not "&"ready"';
+  expect(lists(await open({ LAND, Pigs })).problems.map(({ cell }) => cell)).toEqual(['Pigs!D2']);
+});
 
 test.each(['Moyenne (kg)', 'Ø LG (kg)', 'Media (kg)'])('“%s” is the weight of one pig', async (heading) => {
   const Pigs: StartCell[][] = [

@@ -37,6 +37,8 @@ export const WEIGHED_TODAY = 'A weight without a day of weighing gets today’s.
 export const LEFT_BLANK = 'What you leave blank stays as it is. A dash leaves one out of the plan.';
 export const shut = (paddock: string, day: string, tab: string): string =>
   `Done: “${paddock}” is shut from ${day} in “${tab}”.`;
+export const placed = (group: string): string => `Done: written beside “${group}” in your group list.`;
+export const INTO_FROM = 'Written into the column “In rotation from” of your list: a dash, or today.';
 export const dayToCome = (today: string, typed: string): string =>
   `The day must be ${today} or before, got ${typed}. Nothing was written.`;
 export const doneDay = (typed: string, cells: string): string => `Done: ${typed} is written into ${cells}.`;

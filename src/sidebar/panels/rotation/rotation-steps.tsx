@@ -19,6 +19,7 @@ import { ListsSection } from '../../lists/lists-section';
 import { OutOfUseAsked } from '../../lists/out-of-use';
 import { SampleFarmOffer } from '../../lists/sample-farm-offer';
 import { UndatedWeightsAsked } from '../../lists/undated-weights';
+import { UnplacedAsked } from '../../lists/unplaced-groups';
 import { answeredLists } from '../../lists/use-lists';
 import { ChoiceField } from '../../parts/task-fields';
 import type { Book } from '../../parts/use-book';
@@ -96,6 +97,7 @@ export function RotationSteps({ book, onReread }: Props) {
           />
         )}
         <ListNotes notes={seasonNotesOf(lists, noted)} />
+        <UnplacedAsked lists={lists} today={todayIso} />
         <OutOfUseAsked lists={lists} today={todayIso} />
         {lists.undated && <UndatedWeightsAsked undated={lists.undated} today={todayIso} />}
         {made && (
