@@ -113,7 +113,7 @@ function cellsBelow(tab: TabContent, headingRow: number, column: number): readon
 }
 
 /** A number alone, or with a unit of the field behind it. */
-function isAmountOf(cell: WireCell, field: PaddockField | GroupField): boolean {
+export function isAmountOf(cell: WireCell, field: PaddockField | GroupField): boolean {
   if (typeof cell === 'number') return true;
   const typed = typeof cell === 'string' ? textNumber(withoutRemark(cell), true) : undefined;
   if (!typed || isDate(cell)) return false;

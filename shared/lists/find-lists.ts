@@ -6,6 +6,7 @@ import { endsList, type HeadingRow, isRowOfList, overlap, spanOf } from './below
 import { type ClaimedHeading, chooseColumns, claimedHeadings, GUESSED, unitsOf } from './choose-columns';
 import { dayMeant, hasTwins, namesRepeat } from './column-content';
 import { headingsAt } from './headings-at';
+import { COLUMNS_APART } from './list-area';
 import { isBlankCell, listRows } from './list-rows';
 import { type HeadingMatch, matchHeading } from './match-heading';
 import { missingFields } from './missing-fields';
@@ -159,6 +160,7 @@ function bestSplit(
   for (let end = 1; end <= headings.length; end++) {
     let top = best[end - 1]!;
     for (let start = Math.max(0, end - MOST_HEADINGS); start < end; start++) {
+      if (isFarApart(headings.slice(start, end))) continue;
       const list = judge(headings.slice(start, end));
       const before = best[start]!;
       if (list && before.value + list.value > top.value) {
@@ -168,6 +170,11 @@ function bestSplit(
     best.push(top);
   }
   return best[headings.length]!.lists;
+}
+
+/** Headings that stand further apart are those of two lists. */
+function isFarApart(headings: readonly ClaimedHeading[]): boolean {
+  return headings.some(({ column }, i) => i > 0 && column - headings[i - 1]!.column > COLUMNS_APART);
 }
 
 /** Widest list looked for; keeps the work in bounds on very wide sheets. */

@@ -40,6 +40,17 @@ const FEWEST_HEADINGS = 2;
 const ROWS_OF_NAMES = 6;
 const FEWEST_NAMES = 2;
 
+/** The headings that stand side by side with that of a column. */
+export function joined(headings: readonly Heading[], column: number): readonly Heading[] {
+  const own = headings.findIndex((heading) => heading.column === column);
+  if (own < 0) return [];
+  const follows = (i: number): boolean => headings[i]?.column === (headings[i - 1]?.column ?? 0) + 1;
+  let [first, last] = [own, own];
+  while (first > 0 && follows(first)) first -= 1;
+  while (last + 1 < headings.length && follows(last + 1)) last += 1;
+  return headings.slice(first, last + 1);
+}
+
 /** Whether a row holds the units of the headings above it, and nothing else. */
 export function isUnitRow(tab: TabContent, row: number): boolean {
   const cells = (tab.values[row - 1] ?? []).filter((cell) => !isBlankCell(cell));

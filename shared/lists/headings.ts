@@ -125,7 +125,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
   weight: words(`
     weight, wt, av, avg weight, average weight, mean weight, live weight, liveweight, start weight,
     starting weight, current weight, weight each, weight per pig, weight per head, pig weight,
-    lbs each, lb each, pounds each, kg each, kilos each, gewicht, lebendgewicht, kg je tier, poids,
+    mass, avg mass, mean mass, live mass, lbs each, lb each, pounds each, kg each, kilos each, gewicht, lebendgewicht, kg je tier, poids,
     poids vif, poids moyen, peso, peso vivo, peso medio, peso promedio, vikt, levande vikt,
     medelvikt, vaegt, levende vaegt, vekt, levendevekt, snittvekt,
     lw, avg lw, live wt, avg live wt, avg wt, avg kg, avg lb, avg lbs, mean wt, mean kg, gem gewicht, gemiddeld gewicht, durchschnittsgewicht, o gewicht, gewicht o, poids moy, snittvikt, gennemsnitsvaegt, gns vaegt, peso prom, peso med, snitt, snitt kg

@@ -1,6 +1,9 @@
 import type { BlockInfo } from '../contract';
 import type { FoundList } from './model';
 
+/** Further apart no two columns of one list stand. Judgement. */
+export const COLUMNS_APART = 3;
+
 /** The rectangle that a list takes: every heading near it down to its last row. */
 export function listArea({ tab, kind, headingRow, lastRow, headings, columns }: FoundList): BlockInfo {
   const all = [...headings.map(({ column }) => column), ...Object.values(columns)];

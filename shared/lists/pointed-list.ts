@@ -4,7 +4,7 @@ import type { ListUnit } from '../units/unit-words';
 import { chooseColumns, claimedHeadings } from './choose-columns';
 import { looksLike } from './column-content';
 import { headingUnit } from './heading-unit';
-import { type Heading, headingsAt } from './headings-at';
+import { type Heading, headingsAt, joined } from './headings-at';
 import { isBlankCell, listRows } from './list-rows';
 import { matchHeading } from './match-heading';
 import { missingFields } from './missing-fields';
@@ -59,17 +59,6 @@ function headingRowAt(tab: TabContent, { row, column }: CellPlace): number | und
     words ??= at;
   }
   return words;
-}
-
-/** The headings that stand side by side with that of a column. */
-function joined(headings: readonly Heading[], column: number): readonly Heading[] {
-  const own = headings.findIndex((heading) => heading.column === column);
-  if (own < 0) return [];
-  const follows = (i: number): boolean => headings[i]?.column === (headings[i - 1]?.column ?? 0) + 1;
-  let [first, last] = [own, own];
-  while (first > 0 && follows(first)) first -= 1;
-  while (last + 1 < headings.length && follows(last + 1)) last += 1;
-  return headings.slice(first, last + 1);
 }
 
 /** The columns among the headings; the grower sees and may change them. */

@@ -44,6 +44,16 @@ export const movesNotRead = (cell: string): string =>
   `${cell}: the moves here are not read. Write where each group stands now, and since when, into columns “Paddock” and “Since” of the group list.`;
 export const listsChanged = (lists: string): string => `Your lists have changed: ${lists}. ${READ_AGAIN}`;
 
+export const isRecord = (tabs: readonly string[]): string =>
+  `No list of groups was found, but a record on ${tabs.map((tab) => `“${tab}”`).join(' and ')}, the same groups again and again. What it says last:`;
+export const saidLast = (
+  group: string,
+  head: number | undefined,
+  weight: string | undefined | 0,
+  place: string | undefined,
+): string =>
+  `${group}: ${[head === undefined ? 'no head' : `${head} pigs`, weight || 'no weight', place || 'no place'].join(', ')}`;
+
 // What a row of a list says
 export const readFromText = (readings: readonly string[]): string =>
   `Read from text: ${readings.join('; ')}.`;

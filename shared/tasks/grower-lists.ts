@@ -6,6 +6,8 @@ import { dayFromIso } from '../core/calendar/day';
 import { isBreedingName } from '../lists/breeding-name';
 import { columnDoubts } from '../lists/column-doubts';
 import { foundLists } from '../lists/found-lists';
+import { type Gathered, gatheredList } from '../lists/gathered-cells';
+import { gatheredGroups, isOfRecord, recordsAmong } from '../lists/group-record';
 import { listAgain } from '../lists/list-again';
 import { lostHeadings } from '../lists/lost-headings';
 import { lyingLists } from '../lists/lying-lists';
@@ -64,6 +66,8 @@ export interface GrowerLists {
   readonly unused: PaddocksRead['unused'];
   /** Groups that are left out until the grower says whether and where they are in the rotation. */
   readonly unplaced: GroupsRead['unplaced'];
+  /** Without a group list: the groups that records tell of. */
+  readonly gathered: Gathered | undefined;
   /** Weights of which the list gives no day. */
   readonly undated: UndatedWeights | undefined;
   /** Remarks with a day that may be meant as “open from”. */
@@ -92,31 +96,45 @@ function listsRead(
   remembered: RotationSettings['lists'],
 ): GrowerLists {
   const all = foundLists(book);
-  const found = { paddocks: ofKind(all, 'paddocks'), groups: ofKind(all, 'groups') };
-  const chosen = {
-    paddocks: chosenOf(book, found.paddocks, own.paddocks, remembered.paddocks),
-    groups: chosenOf(book, found.groups, own.groups, remembered.groups),
-  };
-  // A heading that the grower left out on this page is not missed.
-  const lost = (kind: ListKind): string[] => (own[kind] ? [] : lostHeadings(remembered[kind], chosen[kind]));
-  const lying = (kind: ListKind): readonly string[] => (chosen[kind] ? [] : lyingLists(kind, book.tabs));
+  const land = ofKind(all, 'paddocks');
+  const paddockChosen = chosenOf(book, land, own.paddocks, remembered.paddocks);
   const tabOf = (list: FoundList | undefined) => tabNamed(book, list?.tab);
   const { locale, today } = book.overview;
   const comma = decimalComma(locale);
   const dates = { order: dateOrder(locale), today: dayFromIso(today) };
-  const paddockTab = tabOf(chosen.paddocks);
-  const groupTab = tabOf(chosen.groups);
-  const paddockList = chosen.paddocks as unknown as PaddockList;
-  const groupList = chosen.groups as unknown as GroupList;
+  const paddockTab = tabOf(paddockChosen);
+  const paddockList = paddockChosen as unknown as PaddockList;
   const paddocks = paddockTab
     ? readPaddocks(paddockTab, paddockList, units, comma, dates)
     : { paddocks: [], remarks: [], unused: [], ...NOTHING };
+  const named = paddockNamed(paddockTab, paddockTab && paddockList, paddocks.paddocks);
+  const isPaddock = (text: string): boolean => paddocks.paddocks.length > 0 && named(text) !== undefined;
+  const records = recordsAmong(
+    [...(own.groups ? [own.groups] : []), ...ofKind(all, 'groups')],
+    tabOf,
+    isPaddock,
+  );
+  const isRecord = (list: FoundList | undefined): boolean =>
+    list !== undefined && records.some((record) => isOfRecord(list, record.list));
+  const found = { paddocks: land, groups: ofKind(all, 'groups').filter((list) => !isRecord(list)) };
+  const ownGroups = isRecord(own.groups) ? undefined : own.groups;
+  const chosen = {
+    paddocks: paddockChosen,
+    groups: chosenOf(book, found.groups, ownGroups, remembered.groups),
+  };
+  const gathered = chosen.groups
+    ? undefined
+    : gatheredList(records, gatheredGroups(records, units, { comma, dates }), units);
+  // A heading that the grower left out on this page is not missed.
+  const lost = (kind: ListKind): string[] => (own[kind] ? [] : lostHeadings(remembered[kind], chosen[kind]));
+  const lying = (kind: ListKind): readonly string[] => (chosen[kind] ? [] : lyingLists(kind, book.tabs));
+  const groupTab = tabOf(chosen.groups);
+  const groupList = chosen.groups as unknown as GroupList;
   const weighings = groupTab
     ? lastWeighings(book.tabs, all, { tab: groupTab, list: chosen.groups! }, units, comma, dates)
     : NO_WEIGHINGS;
   const isKnown = (name: string): boolean => weighings.has(nameKey(name)) || isBreedingName(name);
   const names = new Set(paddocks.paddocks.map(({ name }) => nameKey(name)));
-  const named = paddockNamed(paddockTab, chosen.paddocks && paddockList, paddocks.paddocks);
   const groups = groupTab
     ? readGroups(groupTab, groupList, units, comma, { ...dates, weighings, paddockNamed: named })
     : { groups: [], unplaced: [], ...NOTHING };
@@ -161,6 +179,7 @@ function listsRead(
     remarks: paddocks.remarks,
     unused: paddocks.unused,
     unplaced: groups.unplaced,
+    gathered,
     notes: {
       paddocks: [
         ...lost('paddocks'),
@@ -174,6 +193,7 @@ function listsRead(
         ...lost('groups'),
         ...early(chosen.groups),
         ...lying('groups'),
+        ...(gathered ? [`${gathered.sentence} ${gathered.said.join('; ')}.`] : []),
         ...moves,
         ...notesOf(groups),
         ...fixedIn(groupTab, chosen.groups),

@@ -8,6 +8,7 @@ import type { Book } from '../parts/use-book';
 import { useWork } from '../parts/use-work';
 import { ask } from '../server';
 import { ColumnQuestions } from './column-questions';
+import { GatheredAsked } from './gathered-groups';
 import { ListPicker } from './list-picker';
 import { MissingFiguresAsked } from './missing-figures';
 import type { Lists } from './use-lists';
@@ -35,6 +36,7 @@ export function ListsSection({ book, lists, units, onUnits }: Props) {
   return (
     <>
       <ColumnQuestions kinds={['paddocks', 'groups']} lists={lists} />
+      <GatheredAsked gathered={lists.gathered} />
       {lists.lacking.map((lacks) => (
         <MissingFiguresAsked key={lacks.field} book={book} lacks={lacks} />
       ))}

@@ -5,6 +5,7 @@ import { Notice } from '../parts/notice';
 import { useWork } from '../parts/use-work';
 import { ask } from '../server';
 import { ColumnQuestions } from './column-questions';
+import { GatheredAsked } from './gathered-groups';
 import { ListPicker } from './list-picker';
 import type { Lists } from './use-lists';
 import * as words from './words';
@@ -27,6 +28,7 @@ export function OneList({ kind, lists, units }: Props) {
   return (
     <>
       <ColumnQuestions kinds={[kind]} lists={lists} />
+      {kind === 'groups' && <GatheredAsked gathered={lists.gathered} />}
       <ListPicker
         kind={kind}
         lists={lists}

@@ -35,6 +35,10 @@ export const newColumn = (heading: string, cell: string): string =>
   `The list has no column for it: “${heading}” is written into ${cell}, at its right edge. `;
 export const WEIGHED_TODAY = 'A weight without a day of weighing gets today’s. ';
 export const LEFT_BLANK = 'What you leave blank stays as it is. A dash leaves one out of the plan.';
+export const doneList = (area: string, tab: string): string =>
+  `Done: the group list stands at ${area} of “${tab}”.`;
+export const listGoesTo = (area: string, tab: string): string =>
+  `It is written to ${area} of “${tab}”, beside what stands there, where you can change it.`;
 export const shut = (paddock: string, day: string, tab: string): string =>
   `Done: “${paddock}” is shut from ${day} in “${tab}”.`;
 export const placed = (group: string): string => `Done: written beside “${group}” in your group list.`;
