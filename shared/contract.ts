@@ -18,6 +18,9 @@ export type WireCell = v.InferOutput<typeof WireCell>;
 const from = v.optional(v.array(v.number()) as unknown as v.GenericSchema<[number, number]>);
 const A_FORMULA = /^=/;
 const A_DAY = /^\d{4}-\d\d-\d\d(T\d\d:\d\d:\d\d)?$/;
+const A_COLOUR = /^#[0-9a-f]{6}$/i;
+const A_NAME = /^SOUNDER_[A-Z][A-Z_]*$/;
+const isText = (input: unknown, pattern: RegExp): boolean => typeof input === 'string' && pattern.test(input);
 
 /** A cell on its way to the sheet. Only kind "f" becomes a formula; "t" stays text whatever it begins with. */
 export const BlockCell = v.variant('k', [
@@ -32,11 +35,11 @@ export const BlockCell = v.variant('k', [
   v.object({ k: v.literal('n'), v: v.number(), format: v.optional(v.string()), from }),
   /** `box`: shown as a box to tick. */
   v.object({ k: v.literal('b'), v: v.boolean(), box: v.optional(v.literal(true)), from }),
-  v.object({ k: v.literal('d'), v: v.pipe(v.string(), v.regex(A_DAY)), from }),
+  v.object({ k: v.literal('d'), v: v.custom<string>((input) => isText(input, A_DAY)), from }),
   /** A formula in A1 notation with `;` between arguments. `format` is a number format; "@" is refused. */
   v.object({
     k: v.literal('f'),
-    v: v.pipe(v.string(), v.regex(A_FORMULA)),
+    v: v.custom<string>((input) => isText(input, A_FORMULA)),
     format: v.optional(v.string()),
     from,
   }),
@@ -65,8 +68,8 @@ export const BlockRule = v.object({
   rows: v.number(),
   columns: v.number(),
   /** A plain spreadsheet formula for the rectangle's first cell. */
-  formula: v.pipe(v.string(), v.regex(A_FORMULA)),
-  background: v.pipe(v.string(), v.regex(/^#[0-9a-f]{6}$/i)),
+  formula: v.custom<string>((input) => isText(input, A_FORMULA)),
+  background: v.custom<string>((input) => isText(input, A_COLOUR)),
 });
 export type BlockRule = v.InferOutput<typeof BlockRule>;
 
@@ -153,7 +156,7 @@ export const BlockPlace = v.variant('at', [
 export type BlockPlace = v.InferOutput<typeof BlockPlace>;
 
 export const WriteBlock = v.object({
-  name: v.pipe(v.string(), v.regex(/^SOUNDER_[A-Z][A-Z_]*$/)),
+  name: v.custom<string>((input) => isText(input, A_NAME)),
   place: BlockPlace,
   /** The block of that name that stands elsewhere stays as it is, without the name. */
   replaces: v.optional(v.literal(true)),

@@ -1,6 +1,7 @@
 /**
  * Takes of the geodesic library what we call, distances and polygons, and leaves out its file of lines and every
- * function that is then called by none: two fifths of it. What stays are its own sources, unchanged, in their order.
+ * function that is then called by none: two fifths of it. What stays are its own sources in their order, with short names
+ * for what nobody else reads.
  */
 import { readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
@@ -11,6 +12,11 @@ import { cut, type Node, nodesIn } from './syntax';
 const PARTS = ['Math', 'Geodesic', 'PolygonArea'];
 /** What shared/core/fence/wgs84.ts calls. */
 const CALLED = ['Polygon', 'AddPoint', 'Compute', 'Inverse'];
+/** What it reads, and the language's own: every other property gets a short name. */
+const KEPT = [
+  ...['Geodesic', 'WGS84', 'DISTANCE', 's12', 'perimeter', 'area'],
+  ...[Math, Number, Array.prototype, Function.prototype].flatMap(Object.getOwnPropertyNames),
+];
 
 export const geodesicParts: Plugin = {
   name: 'geodesic parts',
@@ -18,7 +24,11 @@ export const geodesicParts: Plugin = {
     build.onLoad({ filter: /geographiclib-geodesic\.min\.js$/ }, ({ path }) => {
       const read = (part: string): string => readFileSync(join(dirname(path), 'src', `${part}.js`), 'utf8');
       const { code } = transformSync(PARTS.map(read).join('\n'));
-      return { contents: `${withoutUncalled(code)}\nexport default geodesic;`, loader: 'js' };
+      const short = transformSync(withoutUncalled(code), {
+        mangleProps: /./,
+        reserveProps: new RegExp(`^(${[...CALLED, ...KEPT].join('|')})$`),
+      });
+      return { contents: `${short.code}\nexport default geodesic;`, loader: 'js' };
     });
   },
 };

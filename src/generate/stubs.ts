@@ -22,9 +22,9 @@ export function printStubs(catalogue: readonly AnyEntry[]): string {
   const cells = catalogue.map(printCellStub);
   const others = SCRIPT_FUNCTIONS.map(({ name, params }) => {
     const list = params.join(', ');
-    return `function ${name}(${list}) { return Lib_.${name}(${list}); }`;
+    return `function ${name}(${list}) {return Lib_.${name}(${list})}`;
   });
-  return `${[...cells, ...others].join('\n\n')}\n`;
+  return `${[...cells, ...others].join('\n')}\n`;
 }
 
 function printCellStub(entry: AnyEntry): string {
@@ -35,7 +35,7 @@ function printCellStub(entry: AnyEntry): string {
     ...entry.params.map((param) => ` * @param {${jsType(param)}} ${param.name} ${oneLine(paramHelp(param))}`),
     ' * @customfunction',
     ' */',
-    `function ${entry.name}(${names}) { return Lib_.cell('${entry.name}', arguments); }`,
+    `function ${entry.name}(${names}) {return Lib_.cell('${entry.name}',arguments)}`,
   ].join('\n');
 }
 
@@ -54,8 +54,8 @@ function jsType(param: Param): string {
     choice: 'string',
     boolean: 'boolean',
     date: 'Date',
-    units: 'string',
   } as const;
+  if (param.kind === 'units') return 'string';
   if (param.kind === 'list' || param.kind === 'corners') return 'number[][]';
   return `${one[param.kind]}|${one[param.kind]}[][]`;
 }

@@ -1,6 +1,6 @@
 /**
  * Leaves out of the script what only the page, the stubs' help and the README say: words of the catalogue, reasons of
- * the assumptions; and out of the script and the page the shapes of what they send themselves. They are data in object
+ * the assumptions, titles of the sample farms; and out of the script and the page the shapes of what they send themselves. They are data in object
  * literals, so nothing that runs is touched.
  */
 import { readFileSync } from 'node:fs';
@@ -20,8 +20,10 @@ const WORDS = new Set([
   'source',
   'topic',
   'label',
+  'title',
+  'weighings',
 ]);
-const FILES = /shared\/catalogue\/.*\.ts$|src\/script\/assumptions\.ts$/;
+const FILES = /shared\/(catalogue|samples)\/.*\.ts$|src\/script\/assumptions\.ts$/;
 
 const CONTRACT = /shared\/contract\.ts$/;
 /** Making a schema does nothing else: one that nobody uses is left out. */

@@ -62,7 +62,7 @@ export const FENCE_VOLTAGE = define({
     ENERGIZER_CAUTIONS_USE,
   ],
   cautions: [
-    'A steady planning estimate: a fence pulse also meets capacitance, inductance and reflections. Measure with a fence tester before you trust the fence.',
+    'A fence pulse also meets capacitance, inductance and reflections. Measure with a fence tester before you trust the fence.',
     ...ENERGIZER_CAUTIONS,
   ],
   examples: [
