@@ -22,8 +22,23 @@ const A_COLOUR = /^#[0-9a-f]{6}$/i;
 const A_NAME = /^SOUNDER_[A-Z][A-Z_]*$/;
 const isText = (input: unknown, pattern: RegExp): boolean => typeof input === 'string' && pattern.test(input);
 
+type Shape = v.ObjectSchema<v.ObjectEntries, undefined>;
+/** The shape that says of itself what the input says under `key`. Smaller in the script than the library's variant. */
+const oneOf = <const Shapes extends readonly [Shape, ...Shape[]]>(
+  key: string,
+  shapes: Shapes,
+): v.GenericSchema<v.InferOutput<Shapes[number]>> =>
+  v.lazy((input) => {
+    const said = (input as Record<string, unknown> | null)?.[key];
+    return (
+      shapes.find(
+        ({ entries }) => (entries[key] as v.LiteralSchema<v.Literal, undefined>).literal === said,
+      ) ?? shapes[0]
+    );
+  }) as unknown as v.GenericSchema<v.InferOutput<Shapes[number]>>;
+
 /** A cell on its way to the sheet. Only kind "f" becomes a formula; "t" stays text whatever it begins with. */
-export const BlockCell = v.variant('k', [
+export const BlockCell = oneOf('k', [
   /** `format` is for what is typed or spilled here later; `answer`: a function of ours spills into it. */
   v.object({
     k: v.literal('blank'),
@@ -46,8 +61,7 @@ export const BlockCell = v.variant('k', [
 ]);
 export type BlockCell = v.InferOutput<typeof BlockCell>;
 
-/** How a cell looks. Colours are never the only sign of anything. */
-export const BlockStyle = v.picklist([
+const STYLES = [
   'plain',
   'name',
   'title',
@@ -58,7 +72,11 @@ export const BlockStyle = v.picklist([
   'note',
   'warning',
   'memory',
-]);
+] as const;
+/** How a cell looks. Colours are never the only sign of anything. */
+export const BlockStyle = v.custom<(typeof STYLES)[number]>((input) =>
+  (STYLES as readonly unknown[]).includes(input),
+);
 export type BlockStyle = v.InferOutput<typeof BlockStyle>;
 
 /** One conditional colour: a rectangle of the block, by offsets from its corner, where `formula` is TRUE. */
@@ -94,17 +112,19 @@ export const BlockInfo = v.object({
 export type BlockInfo = v.InferOutput<typeof BlockInfo>;
 
 /** What of a file beside its cells decides how they are read. */
-const FileFacts = {
+const FileFacts = v.object({
   locale: v.string(),
+  timeZone: v.string(),
   /** Today in the spreadsheet's time zone. */
   today: v.string(),
   tabs: v.array(TabInfo),
   blocks: v.array(BlockInfo),
   /** Names of tabs without cells, such as charts: they are passed over. */
   passedOver: v.array(v.string()),
-};
+});
 
-export const Overview = v.object({ ...FileFacts, title: v.string(), activeTab: v.string() });
+/** What the page needs before it reads the file: where the grower stands, and our blocks. */
+export const Overview = v.object({ activeTab: v.string(), blocks: v.array(BlockInfo) });
 export type Overview = v.InferOutput<typeof Overview>;
 
 export const TabContent = v.object({
@@ -116,7 +136,7 @@ export const TabContent = v.object({
 export type TabContent = v.InferOutput<typeof TabContent>;
 
 /** The whole file in one call: what it is, and what stands on each tab that holds anything. */
-export const WholeFile = v.object({ overview: v.object(FileFacts), tabs: v.array(TabContent) });
+export const WholeFile = v.object({ overview: FileFacts, tabs: v.array(TabContent) });
 export type WholeFile = v.InferOutput<typeof WholeFile>;
 
 export const Selection = v.object({
@@ -139,7 +159,7 @@ const Rectangle = {
 };
 
 /** Where a block goes: over our own block of that name, on a new tab, or into an empty area. */
-export const BlockPlace = v.variant('at', [
+export const BlockPlace = oneOf('at', [
   v.object({
     at: v.literal('own'),
     /** The block as the page has read it, rows and columns that it takes in among them; absent: as its name says. */
@@ -177,6 +197,8 @@ export const WriteBlock = v.object({
   expects: v.optional(v.string()),
   /** The file as the page has read it, as fileFingerprint(). Where it says otherwise now, it is the answer. */
   file: v.optional(v.string()),
+  /** The time zone as the page has read it with the file. */
+  timeZone: v.optional(v.string()),
 });
 export type WriteBlock = v.InferOutput<typeof WriteBlock>;
 
@@ -244,7 +266,7 @@ export type Request<Name extends CallName> = v.InferOutput<(typeof CALLS)[Name][
 export type Reply<Name extends CallName> = v.InferOutput<(typeof CALLS)[Name]['reply']>;
 
 /** What travels back: either the reply or a sentence for the grower. */
-export const Envelope = v.variant('ok', [
+export const Envelope = oneOf('ok', [
   v.object({ ok: v.literal(true), data: v.unknown() }),
   v.object({ ok: v.literal(false), error: v.string() }),
 ]);

@@ -7,7 +7,7 @@ export const ENERGIZER_CAUTIONS = [
 ] as const;
 
 export const PARASITE_CAUTION =
-  'Rest for the forage is not rest from parasites: most roundworm eggs die quickly, some are said to live up to nine years or more.';
+  'Rest for the forage is not rest from parasites: some roundworm eggs are said to live nine years or more.';
 
 export const GROWING_PIGS_CAUTION =
   'Made for growing pigs on full feed, 45 to 300 lb (20 to 135 kg). Sows on a ration, and sows with litters, differ.';

@@ -6,7 +6,7 @@ export const UNITS_PARAM = {
   kind: 'units',
   name: 'units',
   optional: true,
-  help: '"US" (the default) or "metric".',
+  help: '"US" (default) or "metric".',
 } as const satisfies UnitsParam;
 
 export const HEAD_PARAM = {

@@ -151,7 +151,7 @@ async function write<Plan>(
   const send = async (
     place: Request<'writeBlock'>['place'],
     block: MergedBlock,
-    more: Pick<Request<'writeBlock'>, 'file' | 'expects'>,
+    more: Pick<Request<'writeBlock'>, 'file' | 'timeZone' | 'expects'>,
   ): Promise<Written | FileChanged> => {
     const done = await port('writeBlock', {
       ...requestOf(task, place, block, form.record !== undefined),
@@ -159,7 +159,7 @@ async function write<Plan>(
     });
     return 'changed' in done ? done : { ...done, after: bookAfter(now, done) };
   };
-  const asRead = file === undefined ? {} : { file };
+  const asRead = file === undefined ? {} : { file, timeZone: now.overview.timeZone };
   if (!standing) {
     const record = first?.read(now, {});
     if (first && record?.plan !== undefined) {

@@ -20,6 +20,8 @@ export const SCRIPT_BUNDLE = {
   define: { VERSION: JSON.stringify(version) },
   plugins: [withoutWords, contractWithout('reply'), geodesicParts],
   target: TARGET,
+  // No helper for fields of classes.
+  tsconfigRaw: { compilerOptions: { useDefineForClassFields: false } },
   charset: 'utf8',
   // esbuild drops JSDoc and hides functions in the bundle: Google Sheets needs plain top-level ones.
   footer: { js: printStubs(CATALOGUE) },

@@ -20,6 +20,7 @@ const WORDS = new Set([
   'source',
   'topic',
   'label',
+  'asks',
   'title',
   'weighings',
 ]);
@@ -27,7 +28,7 @@ const FILES = /shared\/(catalogue|samples)\/.*\.ts$|src\/script\/assumptions\.ts
 
 const CONTRACT = /shared\/contract\.ts$/;
 /** Making a schema does nothing else: one that nobody uses is left out. */
-const MAKES_SCHEMA = /\bv\.\w+\(/g;
+const MAKES_SCHEMA = /\b(v\.\w+|oneOf)\(/g;
 
 export const withoutWords: Plugin = {
   name: 'without words',
@@ -52,6 +53,14 @@ export const contractWithout = (shape: 'request' | 'reply'): Plugin => ({
 
 async function without(path: string, words: ReadonlySet<string>): Promise<string> {
   const { code } = await transform(readFileSync(path, 'utf8'), { loader: 'ts', target: 'esnext' });
-  const isWord = ({ type, key }: Node): boolean => type === 'Property' && words.has(key?.name ?? '');
-  return cut(code, nodesIn(parseAst(code) as unknown as Node, isWord));
+  const named =
+    (names: ReadonlySet<string>) =>
+    ({ type, key }: Node): boolean =>
+      type === 'Property' && names.has(key?.name ?? '');
+  const tree = parseAst(code) as unknown as Node;
+  // An answer in any unit is a number: what it counts is a word.
+  const units = nodesIn(tree, named(new Set(['result']))).flatMap((result) =>
+    nodesIn(result, named(new Set(['unit']))),
+  );
+  return cut(code, [...nodesIn(tree, named(words)), ...units]);
 }

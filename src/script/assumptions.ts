@@ -8,13 +8,15 @@ export type Sureness = 'documented' | 'likely' | 'memory';
 
 export interface Assumption {
   readonly id: string;
-  /** What we take for true, in plain words. */
-  readonly says: string;
+  /** What we take for true, in plain words, where the check can try it. */
+  readonly says?: string;
+  /** The same, where only a person can: left out of the script. */
+  readonly asks?: string;
   /** What of ours rests on it. */
   readonly matters: string;
   readonly sure: Sureness;
   readonly source: string;
-  /** What the check must find, as its answer is written; without it only a person can try it. */
+  /** What the check must find, as its answer is written. */
   readonly wanted?: RegExp;
 }
 
@@ -199,21 +201,21 @@ export const ASSUMPTIONS = [
   },
   {
     id: 'typed-column',
-    says: 'A column that was given a type in a table takes no number format.',
+    asks: 'A column that was given a type in a table takes no number format.',
     matters: 'writing over such a table is refused in words',
     sure: 'likely',
     source: 'three public questions',
   },
   {
     id: 'protected',
-    says: 'A cell that somebody else protects cannot be written.',
+    asks: 'A cell that somebody else protects cannot be written.',
     matters: 'writing there is refused in words',
     sure: 'documented',
     source: 'help of Google Sheets on protected ranges',
   },
   {
     id: 'page',
-    says: 'The sidebar may run a script that it has unpacked itself; printing, downloads and a worker made from that script work there.',
+    asks: 'The sidebar may run a script that it has unpacked itself; printing, downloads and a worker made from that script work there.',
     matters:
       'the sidebar, which else says that its script did not start; printing the moves, saving a drawing, planning beside the page; without a worker it plans in slices',
     sure: 'memory',
@@ -221,21 +223,21 @@ export const ASSUMPTIONS = [
   },
   {
     id: 'tick',
-    says: 'One tick gives the trigger the text or value TRUE in every language; several boxes at once give none. Two ticks may wait; a third quick one then stays ticked.',
+    asks: 'One tick gives the trigger the text or value TRUE in every language; several boxes at once give none. Two ticks may wait; a third quick one then stays ticked.',
     matters: 'a tick on today’s page is a day moved in',
     sure: 'memory',
     source: MEMORY,
   },
   {
     id: 'percent',
-    says: '70 typed into a cell shown as 0% is 70 %.',
+    asks: '70 typed into a cell shown as 0% is 70 %.',
     matters: 'settings in percent',
     sure: 'memory',
     source: MEMORY,
   },
   {
     id: 'phone',
-    says: 'Typed days and ticks work in the phone app; menus and the sidebar do not show there.',
+    asks: 'Typed days and ticks work in the phone app; menus and the sidebar do not show there.',
     matters: 'typing real days in the field',
     sure: 'memory',
     source: MEMORY,

@@ -108,66 +108,79 @@ export function showText(title: string, text: string): void {
 export function boundSpreadsheet(): SheetPort {
   const file = SpreadsheetApp.getActiveSpreadsheet();
   // Each look-up waits for Google.
-  const known = new Map<string, Sheet>();
+  let listed: Map<string, Sheet> | undefined;
+  const sheets = (): Map<string, Sheet> => {
+    listed ??= new Map(file.getSheets().map((sheet) => [sheet.getName(), sheet]));
+    return listed;
+  };
+  const grids = (): [string, Sheet][] => [...sheets()].filter(([, sheet]) => isGrid(sheet));
   const sheetOf = (name: string): Sheet => {
-    const sheet = known.get(name) ?? file.getSheetByName(name);
-    if (sheet) known.set(name, sheet);
-    else throw new Told(words.tabGone(name));
+    const sheet = sheets().get(name);
+    if (!sheet) throw new Told(words.tabGone(name));
     return sheet;
   };
-  let knownZone: string | undefined;
-  const zone = (): string => {
-    knownZone ??= file.getSpreadsheetTimeZone();
-    return knownZone;
+  let trusted: string | undefined;
+  let known: string | undefined;
+  const timeZone = (): string => {
+    trusted = undefined;
+    known ??= file.getSpreadsheetTimeZone();
+    return known;
   };
+  const zone = (): string => trusted ?? timeZone();
   const rangeOf = (area: Area): Range =>
     sheetOf(area.tab).getRange(area.row, area.column, area.rows, area.columns);
   return {
     title: () => file.getName(),
     fileId: () => file.getId(),
     locale: () => file.getSpreadsheetLocale(),
-    timeZone: zone,
-    today: () => Utilities.formatDate(new Date(), zone(), ISO_DATE),
-    tabs: () =>
-      grids(file).map((sheet) => ({
-        name: sheet.getName(),
-        rows: sheet.getLastRow(),
-        columns: sheet.getLastColumn(),
-      })),
-    tabNames: () => file.getSheets().map((sheet) => sheet.getName()),
-    passedOver: () => namesPassedOver(file.getSheets()),
-    readAll: () => {
-      const sheets = file.getSheets();
-      for (const sheet of sheets) known.set(sheet.getName(), sheet);
-      const tabs = sheets.filter(isGrid).map((sheet) => readWhole(sheet, zone()));
-      return { tabs, passedOver: namesPassedOver(sheets) };
+    timeZone,
+    trustZone: (name) => {
+      trusted = name;
     },
+    today: () => Utilities.formatDate(new Date(), zone(), ISO_DATE),
+    usedPart: (tab) => ({ rows: sheetOf(tab).getLastRow(), columns: sheetOf(tab).getLastColumn() }),
+    tabNames: () => [...sheets().keys()],
+    passedOver: () => [...sheets()].filter(([, sheet]) => !isGrid(sheet)).map(([name]) => name),
+    readAll: () => grids().map(([name, sheet]) => readUsed(name, sheet.getDataRange(), zone())),
     activeTab: () => file.getActiveSheet().getName(),
     active: () => activeArea(file),
     namedAreas: () => namedAreas(file),
     read: (area) => readRange(rangeOf(area), zone()),
-    readTab: (name) => readWhole(sheetOf(name), zone()),
+    readTab: (name, size) => {
+      const sheet = sheetOf(name);
+      const range = size ? sheet.getRange(1, 1, size.rows, size.columns) : sheet.getDataRange();
+      return readUsed(name, range, zone());
+    },
     firstValue: (area) => wireCells([[rangeOf(area).getValue()]], zone())[0]?.[0] ?? '',
     ground: (area, read) => groundOf(sheetOf(area.tab), area, zone(), read),
     makeRoom: (area, old) => makeRoom(sheetOf(area.tab), area, old),
     addTab: (name, before) => {
-      const sheets = file.getSheets();
-      const at = sheets.findIndex((sheet) => sheet.getName() === before);
-      known.set(name, file.insertSheet(name, at < 0 ? sheets.length : at));
+      const names = [...sheets().keys()];
+      const at = before === undefined ? -1 : names.indexOf(before);
+      sheets().set(name, file.insertSheet(name, at < 0 ? names.length : at));
     },
     removeTab: (name) => {
       file.deleteSheet(sheetOf(name));
-      known.delete(name);
+      sheets().delete(name);
     },
-    readFormats: (area) =>
-      rangeOf(area)
-        .getNumberFormats()
-        .map((row) => row.map(knownFormat)),
+    readFormats: (area) => formatsOf(rangeOf(area)),
+    readFormatsWithRoom: (area, old) => {
+      const read = () => formatsOf(rangeOf({ ...area, rows: area.rows + SPARE_ROWS }));
+      try {
+        return read();
+      } catch {
+        makeRoom(sheetOf(area.tab), area, old);
+        return read();
+      }
+    },
     setFormats: (area, formats) => {
       rangeOf(area).setNumberFormats(formats);
     },
     write: (area, content) => writeRange(rangeOf(area), content),
-    style: (area, old, styles, from) => styleRange(rangeOf(area), rangeOf(old), styles, from),
+    style: (area, old, styles, from, isStyled) => {
+      const rangeOfRows = (first: number, rows: number) => rangeOf({ ...area, row: area.row + first, rows });
+      styleRows(rangeOfRows, rangeOf(old), styles, from, isStyled);
+    },
     clearAll: (area) => {
       // clearFormat leaves the number format.
       rangeOf(area).clearContent().clearFormat().setNumberFormat('General');
@@ -183,7 +196,7 @@ export function boundSpreadsheet(): SheetPort {
     },
     nameArea: (name, area) => file.setNamedRange(name, rangeOf(area)),
     notedCells: (area) => notedCells(rangeOf(area)),
-    setRules: (area, old, rules) => setRules(sheetOf(area.tab), area, old, rules),
+    ownRules: (area, old, rules) => ownRules(sheetOf(area.tab), area, old, rules),
     moveFrozenRows: (tab, from, to) => {
       if (sheetOf(tab).getFrozenRows() === from) sheetOf(tab).setFrozenRows(to);
     },
@@ -229,19 +242,21 @@ function isGrid(sheet: Sheet): boolean {
   return sheet.getType() === SpreadsheetApp.SheetType.GRID;
 }
 
-function grids(file: Spreadsheet): Sheet[] {
-  return file.getSheets().filter(isGrid);
+/** What stands on a tab, from A1 as far as it is filled. */
+function readUsed(name: string, range: Range, zone: string): TabContent {
+  const { values, formulas } = readRange(range, zone);
+  const isFilled = (r: number, c: number): boolean => values[r]?.[c] !== '' || formulas[r]?.[c] !== '';
+  const rows = lengthTo(values.length, (r) => values[r]!.some((_, c) => isFilled(r, c)));
+  const columns = lengthTo(values[0]?.length ?? 0, (c) => values.some((_, r) => isFilled(r, c)));
+  const used = <Cell>(grid: Cell[][]) => grid.slice(0, rows).map((row) => row.slice(0, columns));
+  return { name, values: used(values), formulas: used(formulas) };
 }
 
-function namesPassedOver(sheets: readonly Sheet[]): string[] {
-  return sheets.filter((sheet) => !isGrid(sheet)).map((sheet) => sheet.getName());
-}
-
-function readWhole(sheet: Sheet, zone: string): TabContent {
-  const { values, formulas } = readRange(sheet.getDataRange(), zone);
-  // A blank tab gives its first cell.
-  const isBlank = values.length === 1 && values[0]?.join('') === '' && formulas[0]?.join('') === '';
-  return { name: sheet.getName(), values: isBlank ? [] : values, formulas: isBlank ? [] : formulas };
+/** How many of so many reach to the last that is wanted. */
+function lengthTo(length: number, isWanted: (at: number) => boolean): number {
+  let last = length;
+  while (last > 0 && !isWanted(last - 1)) last--;
+  return last;
 }
 
 function activeArea(file: Spreadsheet): (Area & { a1: string }) | undefined {
@@ -305,8 +320,9 @@ function wireCells(values: readonly (readonly unknown[])[], zone: string): WireC
 /** What a cell without a format reads back as; set as it stands, a date typed there later shows as a number. */
 const AUTOMATIC_FORMAT = '0.###############';
 
-function knownFormat(format: string): string {
-  return format === AUTOMATIC_FORMAT ? 'General' : format;
+function formatsOf(range: Range): string[][] {
+  const known = (format: string): string => (format === AUTOMATIC_FORMAT ? 'General' : format);
+  return range.getNumberFormats().map((row) => row.map(known));
 }
 
 /**
@@ -342,9 +358,22 @@ function writeRange(range: Range, { values, formats }: AreaWrite): void {
   range.setValues(values);
 }
 
-/** Cells with an origin keep the look that the cell there had; it is read only where there are any. */
-function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: Origins): void {
-  const keepsAny = from.some((row) => row.some((origin) => origin !== undefined));
+/**
+ * Cells with an origin keep the look that the cell there had; it is read only where there are any. Where the block
+ * `isStyled`, rows whose cells all keep their own look are let alone.
+ */
+function styleRows(
+  rangeOfRows: (first: number, rows: number) => Range,
+  before: Range,
+  styles: BlockStyle[][],
+  from: Origins,
+  isStyled: boolean,
+): void {
+  const isKept = (r: number): boolean =>
+    isStyled &&
+    styles[r]!.every((style, c) => style === 'memory' || (from[r]?.[c]?.[0] === r && from[r][c][1] === c));
+  const changed = styles.map((_, r) => r).filter((r) => !isKept(r));
+  const keepsAny = changed.some((r) => from[r]?.some((origin) => origin !== undefined));
   const look = <Key extends keyof Look>(property: Key, read: () => string[][]): Look[Key][][] => {
     const old = keepsAny ? read() : [];
     return styles.map((row, r) =>
@@ -356,12 +385,21 @@ function styleRange(range: Range, before: Range, styles: BlockStyle[][], from: O
       }),
     );
   };
-  range.setBackgrounds(look('background', () => before.getBackgrounds()));
-  range.setFontColors(look('color', () => before.getFontColors()));
-  range.setFontWeights(look('weight', () => before.getFontWeights()));
-  range.setFontStyles(look('slant', () => before.getFontStyles()));
+  const backgrounds = look('background', () => before.getBackgrounds());
+  const colors = look('color', () => before.getFontColors());
+  const weights = look('weight', () => before.getFontWeights());
+  const slants = look('slant', () => before.getFontStyles());
   // Headings are longer than their columns are wide; long sentences may run over their empty neighbours.
-  range.setWraps(styles.map((row) => row.map((style) => WRAPPED.includes(style))));
+  const wraps = styles.map((row) => row.map((style) => WRAPPED.includes(style)));
+  for (const { first, count } of stretches(changed)) {
+    const rows = <Cell>(grid: Cell[][]) => grid.slice(first, first + count);
+    rangeOfRows(first, count)
+      .setBackgrounds(rows(backgrounds))
+      .setFontColors(rows(colors))
+      .setFontWeights(rows(weights))
+      .setFontStyles(rows(slants))
+      .setWraps(rows(wraps));
+  }
 }
 
 /** An area may reach past the tab's edge, which grows before it is written. */
@@ -400,23 +438,33 @@ function notedCells(range: Range): [row: number, column: number][] {
     .flatMap((line, r) => line.flatMap((note, c): [number, number][] => (note === '' ? [] : [[r, c]])));
 }
 
-/** Replaces the rules of ours inside the block; those that the grower made there stay. */
-function setRules(sheet: Sheet, area: Area, old: Area | undefined, rules: readonly BlockRule[]): void {
+/** The rules of ours inside the block; those that the grower made there stay. */
+function ownRules(
+  sheet: Sheet,
+  area: Area,
+  old: Area | undefined,
+  rules: readonly BlockRule[],
+): { stand: boolean; renew: () => void } {
   const shapes = new Set(rules.map(({ formula }) => ruleShape(formula)));
   const isOurs = (rule: GoogleAppsScript.Spreadsheet.ConditionalFormatRule): boolean => {
     if (!rule.getRanges().every((range) => isWithin(areaOf(range), old ?? area))) return false;
     const [formula] = rule.getBooleanCondition()?.getCriteriaValues() ?? [];
     return typeof formula === 'string' && shapes.has(ruleShape(formula));
   };
-  const others = sheet.getConditionalFormatRules().filter((rule) => !isOurs(rule));
-  const ours = rules.map((rule) =>
-    SpreadsheetApp.newConditionalFormatRule()
-      .whenFormulaSatisfied(rule.formula)
-      .setBackground(rule.background)
-      .setRanges([sheet.getRange(area.row + rule.row, area.column + rule.column, rule.rows, rule.columns)])
-      .build(),
-  );
-  sheet.setConditionalFormatRules([...others, ...ours]);
+  const all = sheet.getConditionalFormatRules();
+  const others = all.filter((rule) => !isOurs(rule));
+  const renewed = (): GoogleAppsScript.Spreadsheet.ConditionalFormatRule[] =>
+    rules.map((rule) =>
+      SpreadsheetApp.newConditionalFormatRule()
+        .whenFormulaSatisfied(rule.formula)
+        .setBackground(rule.background)
+        .setRanges([sheet.getRange(area.row + rule.row, area.column + rule.column, rule.rows, rule.columns)])
+        .build(),
+    );
+  return {
+    stand: others.length < all.length,
+    renew: () => sheet.setConditionalFormatRules([...others, ...renewed()]),
+  };
 }
 
 /** Rules of the grower's are not written back: what a script reads of a drop-down is not all that it holds. */

@@ -4,7 +4,7 @@
  * Rows and columns count from 1, as in the sheet. A failing service throws; actions let it pass and the door
  * to the sidebar turns it into a sentence.
  */
-import type { BlockRule, BlockStyle, TabContent, TabInfo, WireCell } from '../../shared/contract';
+import type { BlockRule, BlockStyle, TabContent, WireCell } from '../../shared/contract';
 
 export interface Area {
   readonly tab: string;
@@ -68,23 +68,25 @@ export interface SheetPort {
   fileId(): string;
   locale(): string;
   timeZone(): string;
+  /** Reads days by that zone without asking for it, until `timeZone` is asked. */
+  trustZone(name: string): void;
   today(): string;
-  /** Tabs with cells. */
-  tabs(): TabInfo[];
+  /** How far a tab is filled, from A1. */
+  usedPart(tab: string): { readonly rows: number; readonly columns: number };
   /** Names of all tabs, those without cells among them. */
   tabNames(): string[];
   /** Names of tabs without cells, such as charts. */
   passedOver(): string[];
   /** What stands on every tab with cells, from A1; nothing for a blank tab. */
-  readAll(): { readonly tabs: TabContent[]; readonly passedOver: string[] };
+  readAll(): TabContent[];
   activeTab(): string;
   /** The selection; undefined where the tab on show has no cells. */
   active(): (Area & { readonly a1: string }) | undefined;
   /** Our named ranges that still point somewhere. */
   namedAreas(): (Area & { readonly name: string })[];
   read(area: Area): AreaContent;
-  /** The whole tab. Sends off what is queued. */
-  readTab(name: string): TabContent;
+  /** The whole tab, which is filled no further than `size` where that is known. Sends off what is queued. */
+  readTab(name: string, size?: { readonly rows: number; readonly columns: number }): TabContent;
   /** Of the area's first cell. Sends off what is queued. */
   firstValue(area: Area): WireCell;
   /** `read`: the tab's content, where it has just been read. */
@@ -95,11 +97,16 @@ export interface SheetPort {
   addTab(name: string, before?: string): void;
   removeTab(name: string): void;
   readFormats(area: Area): string[][];
+  /** Of at least the area, where the tab then has room as by `makeRoom`: whether it has, the reading says. */
+  readFormatsWithRoom(area: Area, old?: Area): string[][];
   setFormats(area: Area, formats: string[][]): void;
   /** Formats, then all values, as one batch. */
   write(area: Area, content: AreaWrite): void;
-  /** Looks by style, but cells with an origin look as that cell of `old` (with the same corner) did. */
-  style(area: Area, old: Area, styles: BlockStyle[][], from: Origins): void;
+  /**
+   * Looks by style, but cells with an origin look as that cell of `old` (with the same corner) did. `isStyled`: what
+   * stands in its old place looks so already.
+   */
+  style(area: Area, old: Area, styles: BlockStyle[][], from: Origins, isStyled: boolean): void;
   /** Empties cells; formats and notes stay. */
   clear(areas: readonly Area[]): void;
   /** Empties cells and takes their formats; notes stay. */
@@ -110,8 +117,12 @@ export interface SheetPort {
   nameArea(name: string, area: Area): void;
   /** Cells with a note attached, by row and column from 0 within the area. */
   notedCells(area: Area): (readonly [row: number, column: number])[];
-  /** Replaces the block's own conditional colours inside `old`, keeps all others. */
-  setRules(area: Area, old: Area | undefined, rules: readonly BlockRule[]): void;
+  /** The block's own conditional colours inside `old`: whether any stand, and to put these in their place. All others stay. */
+  ownRules(
+    area: Area,
+    old: Area | undefined,
+    rules: readonly BlockRule[],
+  ): { readonly stand: boolean; readonly renew: () => void };
   /** Makes boxes to tick of those cells; the area's other boxes go. */
   setBoxes(area: Area, isBox: readonly (readonly boolean[])[]): void;
   /** Widths of columns from `column` on, and how many rows and columns are frozen; 0 leaves those alone. */

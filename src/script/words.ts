@@ -87,6 +87,7 @@ export const HELP = [
 ].join('\n\n');
 
 // The check of a spreadsheet
+export const BY_HAND = 'For a person, see DEVELOPERS.md.';
 export const ALL_HOLDS = 'Everything that can be tried here holds.';
 export const someFail = (failed: number, length: number): string =>
   `${failed} of ${length} do not hold. Send this text to whoever gave you the sheet: nothing of your file is in it.`;

@@ -186,6 +186,6 @@ describe('the day it is', () => {
       scriptTimeZone: 'Etc/UTC',
       today: new Date(instant),
     });
-    expect(workbook.ask('overview')).toMatchObject({ data: { today } });
+    expect(workbook.ask('readFile')).toMatchObject({ data: { overview: { today } } });
   });
 });

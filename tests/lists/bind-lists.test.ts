@@ -1,6 +1,6 @@
 /** What was worked out from a list is not written once the list stands otherwise in the sheet. */
 import { describe, expect, test } from 'vitest';
-import type { Overview, TabContent, WireCell } from '../../shared/contract';
+import type { TabContent, WholeFile, WireCell } from '../../shared/contract';
 import { bindLists } from '../../shared/lists/bind-lists';
 import { findLists } from '../../shared/lists/find-lists';
 import type { ListSource, PaddockList } from '../../shared/lists/model';
@@ -13,7 +13,12 @@ const ROWS: WireCell[][] = [
 ];
 
 function bookOf(...tabs: TabContent[]) {
-  const overview = { blocks: [], tabs: [], locale: 'en_US', today: '2026-05-01' } as unknown as Overview;
+  const overview = {
+    blocks: [],
+    tabs: [],
+    locale: 'en_US',
+    today: '2026-05-01',
+  } as unknown as WholeFile['overview'];
   return { overview, tabs };
 }
 

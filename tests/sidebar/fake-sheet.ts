@@ -97,9 +97,8 @@ export class FakeSheet {
     return { overview: this.overview(), tabs: this.tabs.filter(({ values }) => values.length > 0) };
   }
 
-  private overview(): Overview {
+  private overview(): Overview & WholeFile['overview'] {
     return {
-      title: 'Farm',
       locale: this.locale,
       today: '2026-04-20',
       tabs: this.tabs.map(({ name, values }) => ({
@@ -109,6 +108,7 @@ export class FakeSheet {
       })),
       blocks: this.blocks,
       activeTab: this.selection.tab,
+      timeZone: 'America/Chicago',
       passedOver: [],
     };
   }

@@ -3,7 +3,7 @@
  * stops. Every block is composed for the sample farms and for random farms down to one paddock and one pig.
  */
 import { expect, test } from 'vitest';
-import type { BlockCell, Overview, TabContent, WireCell } from '../../shared/contract';
+import type { BlockCell, TabContent, WholeFile, WireCell } from '../../shared/contract';
 import { isoFromDay } from '../../shared/core/calendar/day';
 import type { GroupList, PaddockList } from '../../shared/lists/model';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
@@ -59,7 +59,12 @@ function tabOf(name: string, rows: Rows): TabContent {
 
 /** The blocks that are made from the lists: rotation, materials, budget. */
 function blocksOf(tabs: TabContent[], units: 'US' | 'metric'): Cells[] {
-  const overview = { blocks: [], tabs: [], locale: 'en_US', today: '2026-04-20' } as unknown as Overview;
+  const overview = {
+    blocks: [],
+    tabs: [],
+    locale: 'en_US',
+    today: '2026-04-20',
+  } as unknown as WholeFile['overview'];
   const book = { overview, tabs };
   const lists = readLists(book, units);
   expect(lists.problems).toEqual([]);

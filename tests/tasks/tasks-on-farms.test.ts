@@ -5,7 +5,7 @@
 import { describe, expect, test, vi } from 'vitest';
 import type { ComposedBlock } from '../../shared/block/composed-block';
 import { cutBlock } from '../../shared/block/read-block';
-import type { BlockInfo, TabContent } from '../../shared/contract';
+import type { BlockInfo, TabContent, WholeFile } from '../../shared/contract';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import { findLists } from '../../shared/lists/find-lists';
 import type { FoundList, GroupList, PaddockList } from '../../shared/lists/model';
@@ -99,8 +99,7 @@ interface Opened {
 async function openFarm({ sample, tabs }: Farm): Promise<Opened> {
   const book = await openWorkbook({ tabs, codeJs: await scriptText(), today: '2026-04-20' });
   if (sample) ask(book, 'startSample', { sample });
-  const overview = ask<{ tabs: { name: string; rows: number }[] }>(book, 'overview', {});
-  const contents = overview.tabs.filter(({ rows }) => rows > 0).map(({ name }) => readTab(book, name));
+  const { tabs: contents } = ask<WholeFile>(book, 'readFile', {});
   const found = findLists(contents);
   const first = (kind: FoundList['kind']): FoundList => found.find((list) => list.kind === kind) as FoundList;
   const tabOf = (list: FoundList): TabContent => contents.find(({ name }) => name === list.tab) as TabContent;

@@ -25,7 +25,7 @@ export function grid<T>({ rows, columns }: Area, of: (row: number, column: numbe
   return Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (__, c) => of(r, c)));
 }
 
-function sheetValue(cell: BlockCell): string | number | boolean {
+export function sheetValue(cell: BlockCell): string | number | boolean {
   if (cell.k === 'blank') return '';
   if (cell.k === 'd') return dateSerial(cell.v);
   return cell.v;

@@ -130,7 +130,7 @@ export function checkSpreadsheet(port: SheetPort, now: () => number = Date.now):
   return { lines, seconds: Math.round((now() - start) / SECOND) };
 }
 
-function checkOne({ id, says, wanted }: Assumption, tab: ScratchTab): CheckLine {
+function checkOne({ id, says = words.BY_HAND, wanted }: Assumption, tab: ScratchTab): CheckLine {
   const probe = PROBES[id as AssumptionId];
   if (!probe || !wanted) return { id, says, holds: 'by hand', got: '' };
   try {

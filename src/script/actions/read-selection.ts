@@ -9,9 +9,9 @@ const MOST_CELLS = 100_000;
 export function readSelection(port: SheetPort): Selection {
   const active = port.active();
   if (!active) throw new Told(words.CLICK_A_CELL);
-  const tab = port.tabs().find((info) => info.name === active.tab);
-  const rows = within(active.rows, (tab?.rows ?? 0) - active.row + 1);
-  const columns = within(active.columns, (tab?.columns ?? 0) - active.column + 1);
+  const used = port.usedPart(active.tab);
+  const rows = within(active.rows, used.rows - active.row + 1);
+  const columns = within(active.columns, used.columns - active.column + 1);
   if (rows * columns > MOST_CELLS) {
     throw new Told(words.tooManyCells(active.a1, MOST_CELLS));
   }

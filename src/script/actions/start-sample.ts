@@ -10,7 +10,7 @@ import { takeBack } from './take-back';
 export function startSample(port: SheetPort, farm: SampleFarm): { tabs: string[] } {
   return port.locked(() => {
     const tabs = farm.tabs(dayFromIso(port.today()) ?? 0);
-    const present = new Set(port.tabs().map((tab) => tab.name.toLowerCase()));
+    const present = new Set(port.tabNames().map((name) => name.toLowerCase()));
     const taken = tabs.filter((tab) => present.has(tab.name.toLowerCase()));
     if (taken.length > 0) {
       const names = taken.map((tab) => `"${tab.name}"`).join(' and ');
@@ -49,7 +49,7 @@ function writeTab(port: SheetPort, name: string, rows: readonly (readonly Sample
     formats: cells.map((row) => row.map(sampleFormat)),
   });
   const styles = cells.map((row, r) => row.map((): BlockStyle => (r === 0 ? 'title' : 'plain')));
-  port.style(area, area, styles, []);
+  port.style(area, area, styles, [], false);
 }
 
 function sampleValue(cell: SampleCell): string | number | boolean {

@@ -24,7 +24,7 @@ export function targetArea(
   port: SheetPort,
   request: WriteBlock,
   old: Area | undefined,
-  tabs: readonly TabContent[],
+  tabs: readonly TabContent[] | undefined,
 ): Target {
   const { place } = request;
   const size = sizeOf(request);
@@ -32,7 +32,7 @@ export function targetArea(
   if (old && request.replaces !== true) {
     throw new Told(words.tableStands(old.tab, areaA1(old)));
   }
-  if (place.at === 'new-tab') return newTab(port, place.tab, size);
+  if (place.at === 'new-tab') return newTab(port, place.tab, size, tabs);
   const area: Area = { tab: place.tab, row: place.row, column: place.column, ...size };
   refuseTaken(port.ground(area), area, undefined);
   return { area, needsTab: false };
@@ -44,17 +44,24 @@ export function isForeignArea(port: SheetPort, area: Area): boolean {
 }
 
 /** A blank tab of that name is used: a first write that was cut short has left it. */
-function newTab(port: SheetPort, name: string, size: { rows: number; columns: number }): Target {
+function newTab(
+  port: SheetPort,
+  name: string,
+  size: { rows: number; columns: number },
+  tabs: readonly TabContent[] | undefined,
+): Target {
   const tab = name.trim();
   if (tab === '' || tab.length > LONGEST_TAB_NAME) {
     throw new Told(words.newTabName(LONGEST_TAB_NAME));
   }
   const isThat = (other: string): boolean => other.toLowerCase() === tab.toLowerCase();
   const area = { tab, row: 1, column: 1, ...size };
-  if (!port.tabNames().some(isThat)) return { area, needsTab: true };
-  const taken = port.tabs().find((info) => isThat(info.name));
-  if (!taken || taken.rows > 0 || taken.columns > 0) throw new Told(words.tabTaken(tab));
-  const blank = { ...area, tab: taken.name };
+  const there = port.tabNames().find(isThat);
+  if (there === undefined) return { area, needsTab: true };
+  const isFilled = (): boolean =>
+    tabs ? tabs.some(({ name }) => name === there) : port.readTab(there).values.length > 0;
+  if (port.passedOver().includes(there) || isFilled()) throw new Told(words.tabTaken(tab));
+  const blank = { ...area, tab: there };
   refuseTaken(port.ground(blank), blank, undefined);
   return { area: blank, needsTab: false };
 }
@@ -64,13 +71,13 @@ function overOwn(
   request: WriteBlock,
   size: { rows: number; columns: number },
   old: Area | undefined,
-  tabs: readonly TabContent[],
+  tabs: readonly TabContent[] | undefined,
 ): Area {
   if (!old) {
     throw new Told(words.TABLE_GONE);
   }
   const area: Area = { tab: old.tab, row: old.row, column: old.column, ...size };
-  const read = tabs.find(({ name }) => name === old.tab);
+  const read = tabs?.find(({ name }) => name === old.tab);
   const ground = port.ground(around(area, old), read);
   const own = <Cell>(rows: readonly (readonly Cell[])[]) =>
     rows.slice(0, old.rows).map((row) => row.slice(0, old.columns));

@@ -10,32 +10,39 @@ import { areaA1, cellA1 } from '../../../shared/block/a1';
 import { BLANK } from '../../../shared/block/cells';
 import { fileFingerprint } from '../../../shared/block/file-fingerprint';
 import { firstFew } from '../../../shared/block/first-few';
-import { markOfCell, markOfStanding } from '../../../shared/block/memory';
-import type { FileChanged, TabContent, WriteBlock, WriteDone } from '../../../shared/contract';
+import { markOfCell, markOfStanding, readMemory } from '../../../shared/block/memory';
+import { cut } from '../../../shared/block/read-block';
+import type { FileChanged, TabContent, WireCell, WriteBlock, WriteDone } from '../../../shared/contract';
 import { failureSentence } from '../failure-sentence';
 import { type Area, type SheetPort, Told } from '../port';
 import * as words from '../words';
-import { blockContent, grid, hasBox, originOf } from './block-content';
+import { blockContent, grid, hasBox, originOf, sheetValue } from './block-content';
 import { readFile } from './overview';
 import { around, isForeignArea, targetArea } from './target-area';
 
 export function writeBlock(port: SheetPort, request: WriteBlock): WriteDone | FileChanged {
   return port.locked(() => {
-    const read = request.file === undefined ? undefined : port.readAll();
-    const tabs = read?.tabs.filter(({ values }) => values.length > 0) ?? [];
-    if (read && request.file !== fileFingerprint(port.today(), tabs))
-      return { changed: readFile(port, read) };
-    return writeOver(port, request, tabs);
+    if (request.file === undefined) return writeOver(port, request, undefined);
+    const { timeZone } = request;
+    // In another zone its days would be others: what was read holds in either, or in neither.
+    if (timeZone !== undefined) port.trustZone(timeZone);
+    const read = port.readAll();
+    const filled = read.filter(({ values }) => values.length > 0);
+    if (request.file === fileFingerprint(port.today(), filled)) return writeOver(port, request, filled);
+    const isRight = timeZone === undefined || port.timeZone() === timeZone;
+    return { changed: readFile(port, isRight ? read : port.readAll()) };
   });
 }
 
-function writeOver(port: SheetPort, request: WriteBlock, tabs: readonly TabContent[]): WriteDone {
+/** `tabs`: what stands in the file, where it has just been read. */
+function writeOver(port: SheetPort, request: WriteBlock, tabs: readonly TabContent[] | undefined): WriteDone {
   const standing = standingArea(port, request);
   const { area, needsTab } = targetArea(port, request, standing, tabs);
   const old = request.place.at === 'own' ? standing : undefined;
   writeCells(port, request, area, old, needsTab);
-  const { failure, tab } = finish(port, request, area, old);
-  const notes = [failure, old ? noteOfNotes(port, old) : ''];
+  const read = tabs && (tabs.find(({ name }) => name === area.tab) ?? { ...BLANK_TAB, name: area.tab });
+  const { failure, tab } = finish(port, request, area, old, read);
+  const notes = [failure, old && !rowsStay(request, area, old, read) ? noteOfNotes(port, old) : ''];
   const note = notes.filter((text) => text !== '').join(' ');
   return { block: { name: request.name, ...area }, a1: areaA1(area), note, ...(tab && { tab }) };
 }
@@ -66,8 +73,7 @@ function writeCells(
       port.addTab(area.tab, request.place.at === 'new-tab' ? request.place.before : undefined);
       undo.push(() => port.removeTab(area.tab));
     }
-    port.makeRoom(area, old);
-    const formats = port.readFormats(old ? around(area, old) : area);
+    const formats = port.readFormatsWithRoom(old ? around(area, old) : area, old);
     undo.push(() =>
       port.setFormats(
         area,
@@ -110,6 +116,7 @@ function finish(
   request: WriteBlock,
   area: Area,
   old: Area | undefined,
+  read: TabContent | undefined,
 ): { failure: string; tab?: TabContent | undefined } {
   let tab: TabContent | undefined;
   const rest = old ? leftovers(area, old) : [];
@@ -120,13 +127,12 @@ function finish(
       port.nameArea(request.name, area);
     },
     () => {
-      port.style(
-        area,
-        looks,
-        grid(area, (r, c) => request.styles[r]?.[c] ?? 'plain'),
-        grid(area, (r, c) => originOf(request.cells[r]?.[c])),
-      );
-      port.setRules(area, old, request.rules);
+      const rules = port.ownRules(area, old, request.rules);
+      const styles = grid(area, (r, c) => request.styles[r]?.[c] ?? 'plain');
+      const origins = grid(area, (r, c) => originOf(request.cells[r]?.[c]));
+      // Rules go in behind the looks: where they stand, the write before was not cut short between.
+      port.style(area, looks, styles, origins, rules.stand);
+      rules.renew();
       const isBox = grid(looks, (r, c) => hasBox(request.cells[r]?.[c]));
       if (isBox.flat().includes(true)) port.setBoxes(looks, isBox);
       setView(port, request, area, old);
@@ -134,7 +140,7 @@ function finish(
     },
     // The reading sends off all that.
     () => {
-      tab = port.readTab(area.tab);
+      tab = port.readTab(area.tab, read && reach(area, read));
     },
   ];
   const [failure] = steps.map(attempt).filter((sentence) => sentence !== undefined);
@@ -185,6 +191,31 @@ function leftovers(area: Area, old: Area): Area[] {
     rows: Math.min(old.rows, area.rows),
   };
   return [below, right].filter(({ rows, columns }) => rows > 0 && columns > 0);
+}
+
+const BLANK_TAB = { values: [], formulas: [] };
+
+/** How far the tab is filled with the block on it, at most. */
+function reach({ row, column, rows, columns }: Area, { values }: TabContent) {
+  return {
+    rows: Math.max(values.length, row + rows - 1),
+    columns: Math.max(values[0]?.length ?? 0, column + columns - 1),
+  };
+}
+
+/** Whether every row and column of the old block is where it was, as both memories say. */
+function rowsStay(
+  { place, cells }: WriteBlock,
+  area: Area,
+  old: Area,
+  read: TabContent | undefined,
+): boolean {
+  const memory = area.columns - 1;
+  if (!read || place.at !== 'own' || place.memoryColumn !== area.column + memory) return false;
+  const idsOf = (column: readonly WireCell[]) => readMemory(column)?.rows.map((row) => row?.id);
+  const before = idsOf(cut(read, { name: '', ...old }).values.map((row) => row[memory] ?? ''));
+  const now = idsOf(cells.map((row) => sheetValue(row[memory] ?? BLANK)));
+  return before?.every((id, r) => id !== undefined && id === now?.[r]) === true;
 }
 
 /** Notes hang on cells, not on what stands there: where rows have moved they belong to something else now. */
