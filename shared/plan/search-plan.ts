@@ -44,7 +44,11 @@ const NARROWEST = 8;
 const ENOUGH = 2_000_000;
 const MOST = 10_000_000;
 const MOST_ROUNDS = 4;
-/** So many of the starts that fall short are improved; judgement. */
+/**
+ * Share of the effort for starts, which cost far less than the improving of one; and so many of them are improved. Judgement:
+ * with one start improved at once, farms that fall short nowhere had plans up to half as bad again where even use counts.
+ */
+const START_SHARE = 0.5;
 const MOST_IMPROVED = 3;
 /** How much wider the last look is at most. */
 const MOST_WIDENING = 10;
@@ -68,28 +72,22 @@ export function* searchPlan(
   const search = yield* searchOf(tables);
   const width = widthFor(tables);
   const best = bestOf(tables);
-  const short: (readonly Move[])[] = [];
-  let isPriced = false;
-  /** What falls short is set aside first: a start costs far less than the improving of one, and few are worth it. */
-  function* consider(moves: readonly Move[] | undefined): Steps<void> {
+  const ends: (readonly Move[])[] = [];
+  const consider = (moves: readonly Move[] | undefined): void => {
     best.take(moves);
-    if (!moves || isEnough(search, best.moves)) return;
-    if (!isPriced) yield* setPrices(search, points(tables, moves));
-    isPriced = true;
-    if (fallsShort(tables, moves)) short.push(moves);
-    else best.take(yield* improve(search, moves, width));
+    if (moves) ends.push(moves);
+  };
+  consider(flawless ?? (yield* startFrom(search, { width, ...FIRST })));
+  consider(yield* simpleRound(tables));
+  if (best.moves && !isEnough(search, best.moves)) yield* setPrices(search, points(tables, ends[0]!));
+  for (const start of starts(width, flawless !== undefined)) {
+    if (isEnough(search, best.moves, START_SHARE)) break;
+    consider(yield* startFrom(search, start));
   }
-  const round = yield* simpleRound(tables);
-  if (flawless) for (const moves of inOrder(tables, [flawless, round])) yield* consider(moves);
-  for (const { isPlain, ...effort } of starts(width, flawless !== undefined)) {
+  if (!best.moves) consider(yield* searchWider(search, width));
+  for (const moves of inOrder(tables, ends).slice(0, MOST_IMPROVED)) {
     if (isEnough(search, best.moves)) return best.moves;
-    yield* consider(yield* isPlain ? startPlain(search, effort) : startFrom(search, effort));
-  }
-  if (!flawless) yield* consider(round);
-  if (!best.moves) best.take(yield* searchWider(search, width));
-  for (const moves of inOrder(tables, short).slice(0, MOST_IMPROVED)) {
-    if (isEnough(search, best.moves)) return best.moves;
-    const again = yield* searchOnward(search, moves, width);
+    const again = fallsShort(tables, moves) ? yield* searchOnward(search, moves, width) : moves;
     best.take(again);
     best.take(yield* improve(search, again, width));
   }
@@ -168,19 +166,12 @@ function bestOf(tables: PlanTables): Best {
   return best;
 }
 
-function* startFrom(
-  { tables, whole, work }: Search,
-  effort: SearchEffort,
-): Steps<readonly Move[] | undefined> {
-  const found = yield* beamSearch(tables, whole, effort, Infinity, work);
+function* startFrom(search: Search, { isPlain, ...effort }: Start): Steps<readonly Move[] | undefined> {
+  const isOther = isPlain && search.tables.problem.rules.evenness;
+  const tables = isOther ? withoutEvenness(search.tables) : search.tables;
+  const whole = isOther ? yield* wholeTask(tables) : search.whole;
+  const found = yield* beamSearch(tables, whole, effort, Infinity, search.work);
   return found && movesOf(found.state);
-}
-
-/** Even use left aside: days short count more than that, and a narrow beam can see to one thing only. */
-function* startPlain(search: Search, effort: SearchEffort): Steps<readonly Move[] | undefined> {
-  if (!search.tables.problem.rules.evenness) return yield* startFrom(search, effort);
-  const tables = withoutEvenness(search.tables);
-  return yield* startFrom({ ...search, tables, whole: yield* wholeTask(tables) }, effort);
 }
 
 /** From here on the whole season is searched with prices, which raise the bound; see paddockPrices. */
@@ -198,8 +189,8 @@ function inOrder(tables: PlanTables, plans: readonly (readonly Move[] | undefine
   return [...byPoints.values()].sort((a, b) => points(tables, a) - points(tables, b));
 }
 
-function isEnough(search: Search, moves: readonly Move[] | undefined): boolean {
-  return moves !== undefined && (isProven(search, moves) || isSpent(search, moves));
+function isEnough(search: Search, moves: readonly Move[] | undefined, share = 1): boolean {
+  return moves !== undefined && (isProven(search, moves) || isSpent(search, moves, share));
 }
 
 /** Where the plan falls short, with ever wider beams until the effort is spent. */
@@ -263,8 +254,8 @@ function statesFor({ groupCount, paddockCount, problem }: PlanTables, effort: nu
   return ((problem.effort ?? 1) * effort) / (groupCount + paddockCount);
 }
 
-function isSpent({ tables, work }: Search, best: readonly Move[]): boolean {
-  return work.states > (fallsShort(tables, best) ? work.most : statesFor(tables, ENOUGH));
+function isSpent({ tables, work }: Search, best: readonly Move[], share = 1): boolean {
+  return work.states > share * (fallsShort(tables, best) ? work.most : statesFor(tables, ENOUGH));
 }
 
 /** Whether some of the points are for days short or over: those alone count tens. */
@@ -296,9 +287,12 @@ function isProven({ tables, bound }: Search, moves: readonly Move[]): boolean {
 }
 
 interface Start extends SearchEffort {
-  /** Even use left aside. */
+  /** Even use left aside: days short count more than that, and a narrow beam can see to one thing only. */
   readonly isPlain?: boolean;
 }
+
+/** Where no plan is known that falls short nowhere. */
+const FIRST = { looks: 12, restWeight: 0.5, turns: 1, isPlain: true };
 
 /**
  * Where rest is short the paddocks that are ready first matter most: with only one to three of them to choose from a
@@ -306,7 +300,6 @@ interface Start extends SearchEffort {
  */
 function starts(width: number, isFlawless: boolean): Start[] {
   const inTurn = [
-    { width, looks: 12, restWeight: 0.5, turns: 1, isPlain: true },
     { width, looks: 12, restWeight: 0.5, turns: 2 },
     { width: 2 * width, looks: 12, restWeight: 0.5, turns: 2 },
     { width: 2 * width, looks: 12, restWeight: 0.5, turns: 3 },
