@@ -2,8 +2,10 @@
 import type { Book } from '../../block/book';
 import type { BlockCell, CellChange, TabContent, WireCell } from '../../contract';
 import { nameKey } from '../../lists/read-list-cell';
+import { FIELDS, type Lists, listedFigures } from '../../table/listed-figures';
 import type { OldRow } from '../../table/model';
 import { growerLists } from '../grower-lists';
+import { planProblem } from '../rotation/plan-problem';
 import { standingRotation } from '../rotation/rotation-standing';
 import { type Season, seasonOf } from '../rotation/season';
 import type { FarmNow } from './farm-now';
@@ -11,10 +13,12 @@ import type { FarmNow } from './farm-now';
 export function seasonAfter({ book, old, settings, today }: FarmNow, changes: readonly CellChange[]): Season {
   const after = changedBook(book, changes);
   const table = standingRotation(after)!;
-  const rows = shiftedDays(old.rotation.rows, table.rotation.rows);
   const known = table.rotation.settings ?? settings;
+  const lists = growerLists(after, known.unitSystem, {}, known.lists);
+  const says = planProblem(lists.paddocks, lists.groups, known.rules);
+  const rows = shiftedDays(old.rotation.rows, table.rotation.rows).map((row) => lookedUp(row, says));
   return seasonOf({
-    lists: growerLists(after, known.unitSystem, {}, known.lists),
+    lists,
     rules: known.rules,
     old: { ...table, rotation: { ...table.rotation, rows } },
     today,
@@ -74,6 +78,13 @@ function shiftedDays(was: readonly OldRow[], is: readonly OldRow[]): OldRow[] {
     });
   }
   return shifted;
+}
+
+/** Formulas still show the figures of the day before: they will look up those of the new one. */
+function lookedUp(row: OldRow, lists: Lists): OldRow {
+  if (row.inDay === undefined) return row;
+  const { listed } = listedFigures({ ...row, inDay: row.inDay }, lists);
+  return { ...row, ...Object.fromEntries(row.lookups.map((key) => [FIELDS[key], listed[FIELDS[key]]])) };
 }
 
 /** The end of the group's latest stay above a row. */

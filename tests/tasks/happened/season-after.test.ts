@@ -26,7 +26,12 @@ function nowOf(book: Workbook): FarmNow {
 function planOf(season: ReturnType<typeof seasonAfter>) {
   if (!('problem' in season) || !season.rebuild) throw new Error(JSON.stringify(season));
   const plan = planRotation(season.problem) as Plan;
-  return { plan, problem: season.problem, changes: describeMoves(season.rebuild, plan) };
+  return {
+    plan,
+    problem: season.problem,
+    changes: describeMoves(season.rebuild, plan),
+    notes: season.rebuild.notes,
+  };
 }
 
 /** A season of which the first moves are recorded, on the day of the Reds' second move. */
@@ -47,6 +52,7 @@ const REDS = { group: 'Reds' } as const;
 
 test.each<readonly [string, (next: { id: string; inDay?: number }, day: (n: number) => string) => Happened]>([
   ['moved', ({ id }, day) => ({ what: 'moved', ...REDS, move: id, day: day(0) })],
+  ['moved early', ({ id }, day) => ({ what: 'moved', ...REDS, move: id, day: day(-1) })],
   ['another paddock', ({ id }, day) => ({ what: 'moved', ...REDS, move: id, day: day(0), paddock: 'Far' })],
   ['not in the plan', (_, day) => ({ what: 'moved', ...REDS, move: '', day: day(-1), paddock: 'Far' })],
   ['skipped', ({ id }) => ({ what: 'skipped', ...REDS, move: id })],
@@ -67,6 +73,7 @@ test.each<readonly [string, (next: { id: string; inDay?: number }, day: (n: numb
   const after = planOf(seasonAfter(nowOf(book), []));
   expect(shown.plan).toEqual(after.plan);
   expect(shown.changes).toEqual(after.changes);
+  expect(shown.notes).toEqual(after.notes);
   const reds = after.plan.stays.filter(({ group }) => group === 0);
   const nameOf = (p: number): string => after.problem.paddocks[p]!.name;
   if (what === 'not yet') {
