@@ -179,4 +179,21 @@ describe('finding a function', () => {
     expect(names('fence length')).toContain('FENCE_LENGTH');
     expect(names('zebra')).toEqual([]);
   });
+
+  // What each is for: the functions' own summaries in the contract.
+  test.each([
+    ['how much feed', 'FEED_NEEDED'],
+    ['How many posts do I need?', 'POST_COUNT'],
+    ['hot day', 'WATER_NEEDED'],
+    ['how heavy', 'PIG_WEIGHT'],
+    ['what do they weigh', 'PIG_WEIGHT'],
+    ['manure', 'NUTRIENT_LOAD'],
+    ['acres', 'BOUNDARY_AREA'],
+    ['grass', 'REGROWTH_DAYS'],
+    ['when to move', 'STAY_DAYS'],
+    ['how high', 'STRAND_HEIGHTS'],
+  ])('by everyday words: %s', (search, name) => {
+    expect(names(search)).toContain(name);
+    expect(names(search).length).toBeLessThan(10);
+  });
 });

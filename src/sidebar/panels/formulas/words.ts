@@ -1,7 +1,8 @@
 /** The sentences of the page that works out a number. */
 export const reading = (name: string): string => `Reading the selected cells for ${name}…`;
 export const WHAT_TO_KNOW = 'What do you want to know?';
-export const NOTHING_FOUND = 'Nothing found. Try another word, such as posts, feed or rest.';
+export const NOTHING_FOUND =
+  'Nothing found. Try another word, such as posts, feed or rest. What things cost stands in other tasks: “List the fence materials” and “Budget feed, water and ground”.';
 export const cellTaken = (cell: string, holds: string): string =>
   `${cell} already holds “${holds}”. Select an empty cell and press the button again.`;
 export const formulaIn = (cell: string): string => `The formula is in ${cell}.`;
