@@ -259,6 +259,11 @@ export const CALLS = {
   clearInCopy: { request: ClearInCopy, reply: v.object({ cells: v.number() }) },
   /** A drawing of the page in a window of its own, with a button to print it. */
   showDrawing: { request: v.object({ title: v.string(), svg: v.string() }), reply: v.object({}) },
+  /** Selects a cell in the sheet. */
+  showCell: {
+    request: v.object({ tab: v.string(), row: v.number(), column: v.number() }),
+    reply: v.object({}),
+  },
   startSample: { request: v.object({ sample: v.string() }), reply: v.object({ tabs: v.array(v.string()) }) },
 } as const;
 export type CallName = keyof typeof CALLS;

@@ -32,6 +32,7 @@ const ACTIONS: Actions = {
   fileMark: (port) => fileMark(port),
   clearInCopy: (port, request) => clearInCopy(port, request),
   showDrawing: (port, request) => showDrawing(port, request),
+  showCell: (port, { tab, row, column }) => port.showCell(tab, row, column),
   startSample: (port, { sample }) => startSample(port, sampleFarm(sample)),
 };
 

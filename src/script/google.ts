@@ -208,6 +208,10 @@ export function boundSpreadsheet(): SheetPort {
     showTab: (tab) => {
       file.setActiveSheet(sheetOf(tab));
     },
+    showCell: (tab, row, column) => {
+      file.setActiveSheet(sheetOf(tab)).getRange(row, column).activate();
+      return {};
+    },
     showPage,
     onScratchTab: (work) => onScratchTab(file, (range) => readRange(range, zone()).values, work),
     flush: () => SpreadsheetApp.flush(),

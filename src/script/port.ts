@@ -132,6 +132,8 @@ export interface SheetPort {
   /** Into one cell, under the format that it has. */
   putValue(area: Area, value: string | number | boolean): void;
   showTab(tab: string): void;
+  /** Selects it. */
+  showCell(tab: string, row: number, column: number): Record<string, never>;
   /** A page in a window of its own over the sheet, in pixels. */
   showPage(title: string, page: string, width: number, height: number): void;
   onScratchTab<T>(work: (tab: ScratchTab) => T): T;

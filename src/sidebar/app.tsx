@@ -16,8 +16,15 @@ export function App() {
     setMoved(true);
     setTaskId(id);
   }, []);
-  const services = useMemo<PageServices>(() => ({ say: setStatus, open: go }), [go]);
   const task = TASKS.find(({ id }) => id === taskId);
+  const services = useMemo<PageServices>(
+    () => ({
+      say: setStatus,
+      titles: TASKS.filter((other) => other !== task).map(({ title }) => title),
+      open: (wanted) => go(TASKS.find(({ title }) => title === wanted)?.id),
+    }),
+    [task],
+  );
   return (
     <Page.Provider value={services}>
       <main key={taskId ?? 'home'}>

@@ -88,6 +88,8 @@ export class FakeSheet {
       case 'showDrawing':
         this.drawings.push(request as Request<'showDrawing'>);
         return {};
+      case 'showCell':
+        return {};
       case 'startSample':
         return { tabs: this.tabs.map((tab) => tab.name) };
     }

@@ -39,7 +39,6 @@ export const HERD_TASK = {
     const units = ask.units();
     const log = ask.block && readHerd(ask.block);
     const { groups, notes, sources, wrong } = ask.lists(['groups'], units);
-    const told = [...wrong.groups.map(({ sentence }) => sentence), ...notes.groups];
     const names = groups.map(({ name }) => name);
     const typed = ask.texts(CHANGE_LABELS, { group: names[0] ?? '', day: book.overview.today });
     const read = readChange(typed, units, ask.comma);
@@ -53,7 +52,14 @@ export const HERD_TASK = {
     const room = ask.room(log);
     return ask.form(
       () => ({ rows: [...(log?.rows ?? []), ...firsts, ...added], units, room }),
-      { typed, problem, units, groups, notes: told },
+      {
+        typed,
+        problem,
+        units,
+        groups,
+        wrong: wrong.groups.map(({ sentence }) => sentence),
+        notes: notes.groups,
+      },
       { sources: sources.groups ? { groups: sources.groups } : {} },
     );
   },

@@ -1,7 +1,7 @@
 import { seasonNotes } from '../../../shared/lists/season-notes';
 import type { NotedSeason } from '../../../shared/lists/weighing-notes';
 import type { GrowerLists } from '../../../shared/tasks/grower-lists';
-import { Notice } from '../parts/notice';
+import { SentencesNotice } from '../parts/notice';
 
 /** What in the lists does not fit the season; undefined while the season is not known. */
 export function seasonNotesOf(lists: GrowerLists, season: NotedSeason | undefined): readonly string[] {
@@ -15,16 +15,11 @@ export function seasonNotesOf(lists: GrowerLists, season: NotedSeason | undefine
 
 /** Sentences about the lists that stop nothing. */
 export function ListNotes({ notes }: { notes: readonly string[] }) {
-  if (notes.length === 0) return null;
-  if (notes.length === 1) return <Notice kind="note">{notes[0]}</Notice>;
   return (
-    <Notice kind="note">
-      what stands in your lists, in case it is not meant:
-      <ul>
-        {notes.map((note) => (
-          <li key={note}>{note}</li>
-        ))}
-      </ul>
-    </Notice>
+    <SentencesNotice
+      kind="note"
+      lead="what stands in your lists, in case it is not meant:"
+      sentences={notes}
+    />
   );
 }

@@ -10,6 +10,7 @@ import {
 } from '../../../shared/lists/model';
 import { Button } from '../parts/button';
 import { SelectField } from '../parts/field';
+import { Sentence } from '../parts/sentence';
 import type { Lists } from './use-lists';
 import * as words from './words';
 
@@ -80,7 +81,7 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
       )}
       {lists.notes[kind].map((note) => (
         <p class="hint" key={note}>
-          {note}
+          <Sentence text={note} />
         </p>
       ))}
       {kind === 'paddocks' && list && <RemarkOffers list={list} lists={lists} />}

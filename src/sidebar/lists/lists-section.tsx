@@ -2,7 +2,7 @@ import { listFromSelection } from '../../../shared/lists/list-columns';
 import type { ListKind } from '../../../shared/lists/model';
 import type { UnitSystem } from '../../../shared/units/units';
 import { count } from '../parts/day-words';
-import { Notice } from '../parts/notice';
+import { Notice, SentencesNotice } from '../parts/notice';
 import { UnitsChoice } from '../parts/units-choice';
 import type { Book } from '../parts/use-book';
 import { useWork } from '../parts/use-work';
@@ -45,20 +45,11 @@ export function ListsSection({ book, lists, units, onUnits }: Props) {
       {picker('paddocks', words.paddockWords(lists, units))}
       {picker('groups', words.groupWords(lists))}
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
-      {lists.problems.length > 0 && <Problems lists={lists} />}
+      <SentencesNotice
+        kind="problem"
+        lead={words.toPutRight(count(lists.problems.length, 'thing'))}
+        sentences={lists.problems.map(({ sentence }) => sentence)}
+      />
     </>
-  );
-}
-
-function Problems({ lists }: { lists: Lists }) {
-  return (
-    <Notice kind="problem">
-      {words.toPutRight(count(lists.problems.length, 'thing'))}
-      <ul>
-        {lists.problems.map(({ sentence }) => (
-          <li key={sentence}>{sentence}</li>
-        ))}
-      </ul>
-    </Notice>
   );
 }

@@ -1,5 +1,6 @@
-import type { ComponentChildren } from 'preact';
+import { type ComponentChildren, toChildArray } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { Sentence } from './sentence';
 
 const SIGNS = { problem: 'Problem', warning: 'Look out', done: 'Done', note: 'Note' } as const;
 
@@ -24,27 +25,30 @@ export function Notice({ kind, takeFocus = false, children }: Props) {
       tabIndex={takeFocus ? -1 : undefined}
     >
       <strong>{SIGNS[kind]}: </strong>
-      {children}
+      {toChildArray(children).map((child) => (typeof child === 'string' ? <Sentence text={child} /> : child))}
     </div>
   );
 }
 
 interface SentencesProps {
   readonly kind: Props['kind'];
-  /** Before them. */
+  /** Before several. */
   readonly lead?: string;
   readonly sentences: readonly string[];
 }
 
-/** Several sentences in one box; no box where there are none. */
+/** Sentences in one box; no box where there are none. */
 export function SentencesNotice({ kind, lead, sentences }: SentencesProps) {
   if (sentences.length === 0) return null;
+  if (sentences.length === 1) return <Notice kind={kind}>{sentences[0]}</Notice>;
   return (
     <Notice kind={kind}>
       {lead}
       <ul>
         {sentences.map((sentence) => (
-          <li key={sentence}>{sentence}</li>
+          <li key={sentence}>
+            <Sentence text={sentence} />
+          </li>
         ))}
       </ul>
     </Notice>

@@ -12,6 +12,10 @@ export const beside = (from: string): string =>
 export const astray = (cells: string, isDone = false): string =>
   `Rows of the table ${isDone ? 'have moved' : 'will move'}. These cells of yours point into it and ${isDone ? 'may now' : 'will then'} mean another row: ${cells}. Look at them, or let them look a row up by what stands in it.`;
 
+// A cell that a sentence names
+export const SELECT_IT = 'Select it in the sheet';
+export const selected = (cell: string): string => `${cell} is selected in the sheet.`;
+
 // Where a table goes
 export const SELECT_CORNER =
   'In the sheet, first select the cell for the upper left corner. Nothing that stands there is written over.';
@@ -25,7 +29,7 @@ export const ROW_JOINS = 'The filled row right below it becomes part of it.';
 export const rowsJoin = (rows: number): string => `The ${rows} filled rows right below it become part of it.`;
 export const apart = (cell: string): string =>
   `What stands from ${cell} on is not part of this table and does not count. Rows that belong to it stand right below its last row, nothing between.`;
-export const next = (tasks: string): string => `Next, under “All tasks”: ${tasks}`;
+export const next = (tasks: string): string => `Next: ${tasks}`;
 export const WRITTEN_WITH_LOG =
   'Written with the log by the button above. In the sheet you can type rows yourself.';
 export const PUT_RIGHT = 'To put right in the sheet first:';

@@ -11,6 +11,7 @@ import { Button } from './button';
 import { KeptNotice } from './kept-notice';
 import { Notice } from './notice';
 import { PlaceChoice } from './place-choice';
+import { Sentence } from './sentence';
 import { type Book, useReread } from './use-book';
 import type { TaskState } from './use-task';
 import { useWork } from './use-work';
@@ -57,13 +58,19 @@ export function WriteBlock({ task, state, book, onDone, missing = words.STILL_MI
       ) : (
         form.plan !== undefined && <PlaceChoice of={task} place={place} answer={answer} />
       )}
-      {form.plan === undefined && <p>{missing}</p>}
+      {form.plan === undefined && (
+        <p>
+          <Sentence text={missing} />
+        </p>
+      )}
       {changes.length > 0 && (
         <>
           <h3>What changes</h3>
           <ul>
             {changes.map((change) => (
-              <li key={change}>{change}</li>
+              <li key={change}>
+                <Sentence text={change} />
+              </li>
             ))}
           </ul>
         </>

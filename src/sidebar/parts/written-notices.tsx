@@ -1,6 +1,7 @@
 import { firstFew } from '../../../shared/block/first-few';
 import type { Written } from '../../../shared/tasks/run-task';
 import { Notice } from './notice';
+import { Sentence } from './sentence';
 import * as words from './words';
 
 /** `next`: the next useful task, as a sentence. */
@@ -18,7 +19,11 @@ export function WrittenNotices({
         Written on “{block.tab}”, {a1}. {note}
       </Notice>
       <AstrayNotice astray={astray} isDone />
-      {next && <p class="hint">{words.next(next)}</p>}
+      {next && (
+        <p class="hint">
+          <Sentence text={words.next(next)} />
+        </p>
+      )}
       {kept && kept.inPlace.length > 0 && (
         <Notice kind="note">{words.staysTyped(firstFew(kept.inPlace))}</Notice>
       )}

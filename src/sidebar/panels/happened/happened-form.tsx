@@ -14,6 +14,7 @@ import { Button } from '../../parts/button';
 import { dayWords } from '../../parts/day-words';
 import { InputField, type Option, SelectField } from '../../parts/field';
 import { Notice } from '../../parts/notice';
+import { Sentence } from '../../parts/sentence';
 import { useReread } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { ask } from '../../server';
@@ -51,7 +52,9 @@ export function HappenedForm({ farm, start, onDone }: Props) {
           <h3>Into the sheet</h3>
           <ul>
             {words.map((line) => (
-              <li key={line}>{line}</li>
+              <li key={line}>
+                <Sentence text={line} />
+              </li>
             ))}
           </ul>
           <PlanAfter farm={farm} cells={cells} />

@@ -7,7 +7,7 @@ import { takeBack } from '../../../../shared/tasks/happened/record';
 import { logUnread } from '../../../../shared/tasks/herd/log-unread';
 import { usePage } from '../../page';
 import { Button } from '../../parts/button';
-import { Notice } from '../../parts/notice';
+import { Notice, SentencesNotice } from '../../parts/notice';
 import type { Book } from '../../parts/use-book';
 import { useWork } from '../../parts/use-work';
 import { WithBook } from '../../parts/with-book';
@@ -32,7 +32,7 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
   const [open, setOpen] = useState<Happened>();
   const work = useWork();
   const page = usePage();
-  if ('missing' in farm) return <Missing sentences={farm.missing} />;
+  if ('missing' in farm) return <SentencesNotice kind="note" sentences={farm.missing} />;
   const onDone = (cells: readonly CellChange[], words: readonly string[]): void => {
     last = { cells, words, at: writesSoFar() };
     setOpen(undefined);
@@ -74,7 +74,7 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
           <Button disabled={work.busy} onPress={() => last && back(last.cells)}>
             Take it back
           </Button>{' '}
-          <Button onPress={() => page.open('rotation')}>{words.PLAN_ANEW}</Button>
+          <Button onPress={() => page.open(words.PLAN_TASK)}>{words.PLAN_ANEW}</Button>
         </Notice>
       )}
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
@@ -89,21 +89,5 @@ function HappenedSteps({ book, onReread }: { book: Book; onReread: () => void })
       {whole('shut', 'A paddock is shut')}
       <p class="hint">{words.BY_HAND}</p>
     </>
-  );
-}
-
-function Missing({ sentences }: { sentences: readonly string[] }) {
-  return (
-    <Notice kind="note">
-      {sentences.length === 1 ? (
-        sentences[0]
-      ) : (
-        <ul>
-          {sentences.map((sentence) => (
-            <li key={sentence}>{sentence}</li>
-          ))}
-        </ul>
-      )}
-    </Notice>
   );
 }

@@ -31,6 +31,8 @@ export const LOG_NOTE =
   'Heads and weights go into a herd log, a tab of its own. It begins with what your group list says.';
 export const BY_HAND =
   'All of this can be typed as well, also on the phone: the day, or the word skipped, under Moved in; another paddock; Days of the stay; Cover left; a row of the herd log; a move that nobody planned in the blank row under the moves. A move without a day counts as done once a later one of its group has one. Then write the table anew (“Plan the moves”) to plan the rest.';
+/** The task that plans them. */
+export const PLAN_TASK = 'Plan the moves';
 export const PLAN_ANEW = 'Plan the rest anew';
 export const olderChanges = (changes: number): string =>
   `${count(changes, 'other change')} ${changes === 1 ? 'comes' : 'come'} from what was recorded before.`;

@@ -11,6 +11,7 @@ import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/
 import { count, dayWords } from '../../parts/day-words';
 import { SelectField } from '../../parts/field';
 import { SentencesNotice } from '../../parts/notice';
+import { Sentence } from '../../parts/sentence';
 import { TextField, unitsRest } from '../../parts/task-fields';
 import { TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
@@ -27,9 +28,9 @@ export function HerdPanel() {
 
 function HerdSteps({ book }: { book: Book }) {
   const state = useTask(HERD_TASK, book);
-  const { typed, problem, units, groups, notes, questions } = state.form;
+  const { typed, problem, units, groups, wrong, notes, questions } = state.form;
   const unread = useMemo(() => logUnread(book), [book]);
-  const warnings = [...notes, ...(unread ? [unread] : [])];
+  const warnings = [...wrong, ...(unread ? [unread] : [])];
   const onDone = (): void => {
     for (const label of [CHANGE_LABELS.head, CHANGE_LABELS.weight, CHANGE_LABELS.note]) {
       state.answer(label, undefined);
@@ -52,10 +53,19 @@ function HerdSteps({ book }: { book: Book }) {
           isAsked: problem !== undefined,
           fields: <ChangeFields state={state} />,
         },
+        ...(notes.length > 0 ? [{ title: words.HOW_READ, fields: <Notes notes={notes} /> }] : []),
         ...unitsRest(state),
       ]}
     />
   );
+}
+
+function Notes({ notes }: { notes: readonly string[] }) {
+  return notes.map((note) => (
+    <p class="hint" key={note}>
+      <Sentence text={note} />
+    </p>
+  ));
 }
 
 function HerdNow({ groups, book, units }: Pick<HerdForm, 'groups' | 'units'> & { book: Book }) {
