@@ -26,12 +26,12 @@ export const STAY_KEYS = { inDay: 'Stay in', weighed: 'Since weighed' } as const
 
 /** How the titles of our tables begin: by them one whose memory was deleted is still known. */
 export const TITLES = {
-  rotation: 'Rotation from ',
+  rotation: 'Rotation',
   picture: 'Paddocks by week, ',
   map: 'Paddocks on the map',
   materials: 'Fence materials',
   walk: 'Fence walk',
-  bite: 'Will it bite',
+  bite: 'Will it bite?',
   budget: 'Feed, water, shelter and ground',
   pen: 'Training pen',
   log: 'Training log',

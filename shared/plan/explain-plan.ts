@@ -186,7 +186,8 @@ function* isEven(problem: PlanProblem): Steps<boolean> {
   return plan !== undefined && !fallsShort(plan) && !hasHardUse(problem, plan);
 }
 
-function hasHardUse(problem: PlanProblem, { stays }: Plan): boolean {
+/** Whether some stay bears far more than the others. */
+export function hasHardUse(problem: PlanProblem, { stays }: Plan): boolean {
   return (loadSpread(problem, stays)?.hard.length ?? 0) > 0;
 }
 

@@ -1,6 +1,6 @@
 import type { WireCell } from '../contract';
 import type { PlanProblem } from '../plan/model';
-import { WARNING } from './head-rows';
+import { warningIn } from './head-rows';
 import type { OldRotation, PastRow, RotationBlockInput } from './model';
 
 /** Moves of the table that follow the lists still. */
@@ -23,9 +23,7 @@ export function frozenRotation(
     return inDay === undefined ? [] : [{ ...row, inDay, outDay: row.out ?? inDay + days }];
   });
   if (!settings || past.length < rows.length) return undefined;
-  const warnings = cells.flatMap((words) =>
-    typeof words === 'string' && words.startsWith(WARNING) ? [words.slice(WARNING.length)] : [],
-  );
+  const warnings = cells.flatMap((words) => warningIn(words) ?? []);
   return {
     problem: { paddocks, groups, rules: settings.rules },
     plan: { stays: [], score: { total: 0, restShortDays: 0, overLimitDays: 0, moves: 0, strides: 0 } },

@@ -6,7 +6,7 @@ import type { BlockCell, BlockRule, BlockStyle, WriteBlock } from '../contract';
 import { CHECKS } from './check-formula';
 import { COLUMNS, type ColumnKey, FROZEN_COLUMNS, headingOf } from './columns';
 import { functionCells } from './function-cells';
-import { rowsAbove } from './head-rows';
+import { rowsAbove, rowsBelow } from './head-rows';
 import type { OldRow, RotationBlockInput } from './model';
 import { moveCells } from './move-cells';
 import type { TableFrame } from './move-formulas';
@@ -48,6 +48,7 @@ export function rotationBlock(input: RotationBlockInput): Block {
       ...skipped.map(skippedRow),
       { cells: [], id: SPACE },
       ...below.rows,
+      ...rowsBelow(input),
     ]),
     rules: rulesOf(frame, corner, rows.length),
     widths: COLUMNS.map(({ width }) => width),

@@ -4,7 +4,7 @@ import { counted } from '../plan/words';
 // The table's head
 export const TYPE_DAY =
   'Yellow cells are yours. Moved? Type the day under Moved in, or the word skipped; the later moves shift.';
-export const andMoreWarnings = (more: number): string => `And ${more} more: open Plan the moves.`;
+export const othersBelow = (more: number): string => ` (${more} more below the settings)`;
 
 // Beside its settings
 export const BEFORE_CHANGES =

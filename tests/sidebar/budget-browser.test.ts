@@ -77,7 +77,7 @@ describe('the budget in the sidebar', { timeout: 90_000 }, () => {
     pigs[2] = 290;
     pigs[4] = '';
     const second = await openBudget(heavy);
-    await second.page.getByText('Feeders: 5 stays from Fri 1 May on left out of every figure').waitFor();
+    await second.page.getByText('Feeders: 5 stays from Fri 1 May on are left out of every figure').waitFor();
     expect(
       await second.page.getByRole('button', { name: 'Write the budget' }).getAttribute('aria-disabled'),
     ).toBe('true');

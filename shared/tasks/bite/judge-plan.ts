@@ -53,7 +53,7 @@ export function judgePlan({ lines, wires, settings, units }: BitePlan): readonly
     ];
     const ways: readonly Way[] = [
       ['mow the growth off the line', { weeds: Number.POSITIVE_INFINITY }],
-      ['halve the inner resistance: a stronger energizer, better grounding', { ohms: figures.ohms / 2 }],
+      ['a stronger energizer or better grounding (half the inner resistance)', { ohms: figures.ohms / 2 }],
       ...(line.wire === NET_STRING ? [] : otherWires),
     ];
     const helps = ways.map(([words, changed]) => ({

@@ -62,7 +62,8 @@ export function budgetBlock(plan: BudgetPlan, notes: LoadNotes, origin: Origin):
   const top = draftBlock(origin);
   top.add([text(TITLES.budget)], 'title');
   top.add([text(plan.origin)], 'muted');
-  top.add([text(plan.leftOut.length > 0 ? words.LEFT_OUT_CAUTION : words.HEAD_CAUTION)], 'warning');
+  // The whole of it stands below too, in lines that a phone shows.
+  top.add([text(plan.leftOut[0] ?? words.HEAD_CAUTION)], 'warning');
   const cautions = [...plan.leftOut, ...words.BUDGET_CAUTIONS];
   const heights = {
     season: 11 + lookOutRows(cautions),

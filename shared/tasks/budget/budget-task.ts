@@ -1,6 +1,8 @@
 import type { Book } from '../../block/book';
+import { cellOnTab } from '../../block/cell-on-tab';
 import { civilFromDay, type Day, dayFromCivil, dayFromIso, isoFromDay } from '../../core/calendar/day';
 import type { ListSources } from '../../lists/model';
+import { nameKey } from '../../lists/read-list-cell';
 import { readAmount } from '../../locale/read-amount';
 import type { UnitSystem } from '../../units/units';
 import { type Asking, asking, type ChoiceForm } from '../ask';
@@ -56,7 +58,9 @@ export const BUDGET_TASK = {
     ask.wrong(stays.problems);
     const settings = ask.settings(BUDGET_SETTINGS, read?.settings, units);
     const limits = insideSettings(BUDGET_SETTINGS, settings.values, units);
-    const workable = workableStays(settings.ok ? stays.stays : [], limits, units);
+    const workable = workableStays(settings.ok ? stays.stays : [], limits, units, (group) =>
+      gainCell(stays.walk?.lists ?? growerLists(book, units), group),
+    );
     if (workable.stays.length === 0) ask.wrong([words.NO_STAY, ...workable.leftOut]);
     const record = ask.block && earlierBudget(ask.block, workable.stays);
     return ask.form(
@@ -75,6 +79,11 @@ export const BUDGET_TASK = {
   },
   compose: ({ notes, ...plan }, corner) => budgetBlock(plan, notes, corner),
 } satisfies Task<BudgetPlan & { readonly notes: LoadNotes }>;
+
+function gainCell({ groups, chosen }: GrowerLists, name: string): string | undefined {
+  const place = groups.find((group) => nameKey(group.name) === nameKey(name))?.cells.dailyGain;
+  return place && chosen.groups && cellOnTab(chosen.groups.tab, place.row, place.column);
+}
 
 interface Asked {
   readonly form: StaysForm;

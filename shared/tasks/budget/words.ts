@@ -16,7 +16,11 @@ export const badDaysOn = (typed: string): string =>
 export const badMove = (tab: string, row: number): string =>
   `${tab}, row ${row}: the move must have a date, days, head, weight and area`;
 export const stayLeftOut = (group: string, stays: number, from: string, why: string): string =>
-  `${group}: ${counted(stays, 'stay')} from ${from} on left out of every figure (${why}). Type a daily gain in the group list, or an earlier end.`;
+  `${group}: ${counted(stays, 'stay')} from ${from} on ${stays === 1 ? 'is' : 'are'} left out of every figure. ${why}`;
+export const growthUnknown = (pigs: string, cell: string | undefined): string =>
+  `Without a daily gain growth is known for pigs of ${pigs} only: type the gain into ${cell ?? 'the group list'}, or an earlier day to leave.`;
+export const notGrowing = (pigs: string): string =>
+  `The figures are for growing pigs of ${pigs}: type an earlier day to leave into the group list.`;
 
 // Beside the figures
 export const WASTE_NOTE = 'With 5 % waste (NRC 2012, from memory).';
@@ -41,7 +45,6 @@ export const FENCE_COST_NOTE = 'Yours; the list of fence materials ends with wha
 
 // Look out
 export const HEAD_CAUTION = 'Look out: water and shade come first.';
-export const LEFT_OUT_CAUTION = 'Look out: stays are left out, see below.';
 export const BUDGET_CAUTIONS: readonly string[] = [
   'For growing pigs on full feed. In heat, from about 70 °F (21 °C) on, shade, a wallow and water come first. Check drinkers twice a day: a day without water, less in heat, can poison pigs with salt; give it back slowly, over hours, and call the vet.',
   'Nutrients are an average, high for heavy pigs, and spread evenly here: near feeders and shelters there are many times more. Local nutrient and water rules decide.',

@@ -1,6 +1,8 @@
 import { dayWords } from '../../core/calendar/day-words';
 import { Refusal } from '../../refusals';
-import type { UnitSystem } from '../../units/units';
+import { GROWING_HEAVIEST_KG, GROWING_LIGHTEST_KG } from '../../tables/growing-weights';
+import { NRC_HEAVIEST_KG, NRC_LIGHTEST_KG } from '../../tables/nrc-growth';
+import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import type { BudgetStay, StayNeeds } from './budget-model';
 import type { BudgetSettings } from './budget-settings';
 import { stayNeeds } from './stay-needs';
@@ -14,17 +16,19 @@ export interface WorkableStays {
 }
 
 /**
- * The stays that can be worked out, with their needs, and why others cannot: a pig without a daily gain grows past
- * the end of the growth table. `settings` in inside units.
+ * The stays that can be worked out, with their needs, and why others cannot: pigs that are too light or too heavy for
+ * the figures, those without a daily gain for the growth table. `settings` in inside units. `gainCell`: where a group's
+ * daily gain is typed.
  */
 export function workableStays(
   all: readonly BudgetStay[],
   settings: BudgetSettings,
   units: UnitSystem,
+  gainCell: (group: string) => string | undefined = () => undefined,
 ): WorkableStays {
   const stays: BudgetStay[] = [];
   const needs: StayNeeds[] = [];
-  const failed = new Map<string, { from: number; count: number; why: string }>();
+  const failed = new Map<string, { from: number; count: number; hasGain: boolean }>();
   for (const stay of all) {
     try {
       needs.push(stayNeeds(stay, settings));
@@ -35,12 +39,24 @@ export function workableStays(
       failed.set(stay.group, {
         from: Math.min(stay.inDay, before?.from ?? stay.inDay),
         count: (before?.count ?? 0) + 1,
-        why: before?.why ?? error.sentence('', units).replace(/^: /, ''),
+        hasGain: stay.dailyGainKg !== undefined,
       });
     }
   }
-  const leftOut = [...failed].map(([group, { from, count, why }]) =>
-    words.stayLeftOut(group, count, dayWords(from), why),
-  );
+  const leftOut = [...failed].map(([group, { from, count, hasGain }]) => {
+    const why = hasGain
+      ? words.notGrowing(pigs(GROWING_LIGHTEST_KG, GROWING_HEAVIEST_KG, units))
+      : words.growthUnknown(pigs(NRC_LIGHTEST_KG, NRC_HEAVIEST_KG, units), gainCell(group));
+    return words.stayLeftOut(group, count, dayWords(from), why);
+  });
   return { stays, needs, leftOut };
+}
+
+/** "11 to 297 lb": whole units, to the side that is accepted. */
+function pigs(lightestKg: number, heaviestKg: number, units: UnitSystem): string {
+  const [least, most] = [lightestKg, heaviestKg].map((kg) => fromInside(kg, 'mass', units)) as [
+    number,
+    number,
+  ];
+  return `${Math.ceil(least)} to ${Math.floor(most)} ${symbolOf('mass', units)}`;
 }

@@ -51,7 +51,7 @@ function addFixed(kind: string, items: readonly FixedItem[], on: ComparisonOn, p
   for (const { item, quantity, unit, note } of items) {
     const row = draft.next();
     const typed = on.typed.fixed.get(`${kind}|${item}`);
-    const price = item === 'Hours to build' ? formula(`=${pay}`, '0.00') : (typed?.price ?? BLANK);
+    const price = item === 'Hours to build' ? formula(`=${pay}`, '#,##0.00') : (typed?.price ?? BLANK);
     draft.add(
       [
         text(kind),
@@ -59,7 +59,7 @@ function addFixed(kind: string, items: readonly FixedItem[], on: ComparisonOn, p
         typed?.quantity ?? formula(`=${quantity}`, WHOLE.includes(unit) ? '#,##0' : '#,##0.0'),
         text(unit),
         price,
-        formula(`=IF(${draft.at(row, 4)}="";"";${draft.at(row, 2)}*${draft.at(row, 4)})`, '0.00'),
+        formula(`=IF(${draft.at(row, 4)}="";"";${draft.at(row, 2)}*${draft.at(row, 4)})`, '#,##0.00'),
         text(note),
       ],
       FIXED_STYLES,
@@ -85,7 +85,7 @@ function addYearly(
   const row = (
     label: string,
     body: (at: number) => string,
-    format = '0.00',
+    format = '#,##0.00',
     style: BlockStyle = 'plain',
   ): number => {
     const cells = KINDS.map((_, at) => formula(`=${body(at)}`, format));
@@ -126,7 +126,7 @@ function addYearly(
   const year = row(
     'A year, together',
     (at) => known(at, plusCells(at, [loss, interest, upkeep, workCost], cell)),
-    '0.00',
+    '#,##0.00',
     'heading',
   );
   row(`A year, for each ${unit}`, perLength(year));

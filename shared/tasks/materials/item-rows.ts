@@ -137,7 +137,14 @@ export function addItems(
   for (const row of [...own, ...free]) addOwn(draft, row);
   const last = draft.next() - 1;
   const column = (at: number): string => draft.down(first, last, at);
-  draft.add([text(TOTAL_LABEL), ...Array(5).fill(BLANK), formula(`=SUM(${column(6)})`, '0.00')], 'heading');
+  draft.add(
+    [
+      text(TOTAL_LABEL),
+      ...Array(5).fill(BLANK),
+      formula(`=IF(COUNT(${column(6)})=0;"";SUM(${column(6)}))`, '#,##0.00'),
+    ],
+    'heading',
+  );
   draft.add(
     [
       text('To buy, but without a price'),
@@ -162,7 +169,7 @@ function addItem(item: MaterialItem, on: ItemsOn, typed: TypedItem | undefined):
     typed?.onHand ?? BLANK,
     formula(`=MAX(0;${on.draft.at(row, 1)}-${on.draft.at(row, 3)})`, '0'),
     typed?.price ?? BLANK,
-    formula(costFormula(on.draft, row), '0.00'),
+    formula(costFormula(on.draft, row), '#,##0.00'),
     text(note),
   ];
   on.draft.add(cells, STYLES);
@@ -178,7 +185,7 @@ function addOwn(draft: Draft, own: OwnItem | undefined): void {
     own?.onHand ?? BLANK,
     formula(`=IF(${item}="";"";MAX(0;${draft.at(row, 1)}-${draft.at(row, 3)}))`, '0'),
     own?.price ?? BLANK,
-    formula(costFormula(draft, row), '0.00'),
+    formula(costFormula(draft, row), '#,##0.00'),
     own?.note ?? BLANK,
   ];
   draft.add(cells, OWN_STYLES);

@@ -15,11 +15,5 @@ export function seasonNotesOf(lists: GrowerLists, season: NotedSeason | undefine
 
 /** Sentences about the lists that stop nothing. */
 export function ListNotes({ notes }: { notes: readonly string[] }) {
-  return (
-    <SentencesNotice
-      kind="note"
-      lead="what stands in your lists, in case it is not meant:"
-      sentences={notes}
-    />
-  );
+  return <SentencesNotice kind="note" lead="In your lists, in case it is not meant:" sentences={notes} />;
 }

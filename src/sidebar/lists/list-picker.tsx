@@ -23,11 +23,11 @@ interface Props {
   readonly onPoint: () => void;
 }
 
-/** Which heading was taken for what, in one line: area from “Hectares”. */
+/** Which heading was taken for what, in one line: “Hectares” as area. */
 function readAs(list: FoundList): string {
   const columns = Object.entries(list.columns) as [keyof typeof FIELD_LABELS, number][];
   return columns
-    .map(([field, column]) => `${FIELD_LABELS[field]} from “${headingText(list, column)}”`)
+    .map(([field, column]) => `“${headingText(list, column)}” as ${FIELD_LABELS[field]}`)
     .join(', ');
 }
 

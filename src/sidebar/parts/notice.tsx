@@ -2,7 +2,7 @@ import { type ComponentChildren, toChildArray } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { Sentence } from './sentence';
 
-const SIGNS = { problem: 'Problem', warning: 'Look out', done: 'Done', note: 'Note' } as const;
+const SIGNS = { problem: 'Problem', warning: 'Look out', done: 'Done', good: 'Good', note: 'Note' } as const;
 
 interface Props {
   readonly kind: keyof typeof SIGNS;
@@ -32,7 +32,7 @@ export function Notice({ kind, takeFocus = false, children }: Props) {
 
 interface SentencesProps {
   readonly kind: Props['kind'];
-  /** Before several. */
+  /** Before them. */
   readonly lead?: string;
   readonly sentences: readonly string[];
 }
@@ -40,7 +40,8 @@ interface SentencesProps {
 /** Sentences in one box; no box where there are none. */
 export function SentencesNotice({ kind, lead, sentences }: SentencesProps) {
   if (sentences.length === 0) return null;
-  if (sentences.length === 1) return <Notice kind={kind}>{sentences[0]}</Notice>;
+  if (sentences.length === 1)
+    return <Notice kind={kind}>{[lead, sentences[0]].filter(Boolean).join(' ')}</Notice>;
   return (
     <Notice kind={kind}>
       {lead}

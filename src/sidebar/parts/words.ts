@@ -21,8 +21,8 @@ export const SELECT_CORNER =
   'In the sheet, first select the cell for the upper left corner. Nothing that stands there is written over.';
 export const passedOver = (tabs: string): string => `Passed over, for it holds no cells: ${tabs}.`;
 export const STILL_MISSING = 'Something above is still missing or wrong.';
-export const standsOn = (tab: string, area: string, takenIn: string): string =>
-  `It stands on “${tab}”, ${area}, and is written anew there; what you typed is kept or named. ${takenIn}`;
+export const standsOn = (tab: string, takenIn: string): string =>
+  `It stands on “${tab}” and is written anew there; what you typed is kept or named. ${takenIn}`;
 export const COLUMNS_JOIN =
   'Your own columns right beside it become part of it, so that they move with its rows.';
 export const ROW_JOINS = 'The filled row right below it becomes part of it.';

@@ -1,6 +1,5 @@
 /** Where a task's block goes and the button that writes it: a first time, or over the one that stands. */
 import { useMemo, useState } from 'preact/hooks';
-import { areaA1 } from '../../../shared/block/a1';
 import { placeOf } from '../../../shared/tasks/place';
 import { type How, ifWritten, type Written, writeTask } from '../../../shared/tasks/run-task';
 import type { Standing } from '../../../shared/tasks/standing';
@@ -54,7 +53,7 @@ export function WriteBlock({ task, state, book, onDone, missing = words.STILL_MI
       <NotPart apart={standing?.apart} />
       {record && <Notice kind="note">{record}</Notice>}
       {standing ? (
-        <p>{words.standsOn(standing.block.info.tab, areaA1(standing.block.info), takenIn(standing))}</p>
+        <p>{words.standsOn(standing.block.info.tab, takenIn(standing))}</p>
       ) : (
         form.plan !== undefined && <PlaceChoice of={task} place={place} answer={answer} />
       )}

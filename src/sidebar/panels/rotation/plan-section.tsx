@@ -1,4 +1,5 @@
 import type { Day } from '../../../../shared/core/calendar/day';
+import { fallsShort, hasHardUse } from '../../../../shared/plan/explain-plan';
 import { groupsLeftOut } from '../../../../shared/plan/groups-left-out';
 import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
@@ -38,7 +39,7 @@ export function PlanSection({ planner, season, today, onUse }: Props) {
       )}
       {stale && !busy && <Notice kind="warning">{words.OLD_PLAN}</Notice>}
       <div class={isOld ? 'old-result' : undefined} inert={isOld}>
-        {noPlan && <PlanWordsShown plan={undefined} words={noPlan} onUse={onUse} />}
+        {noPlan && <PlanWordsShown kind="problem" words={noPlan} onUse={onUse} />}
         {made && <PlanShown made={made} today={today} onUse={onUse} />}
       </div>
     </>
@@ -78,7 +79,7 @@ function PlanShown({ made, today, onUse }: { made: Made } & Pick<Props, 'today' 
     <>
       <h3>Next moves</h3>
       <NextMoves problem={problem} plan={plan} today={today} />
-      <PlanWordsShown plan={plan} words={words} onUse={onUse} />
+      <PlanWordsShown kind={kindOf(made)} words={words} onUse={onUse} />
       {[...groupsLeftOut(problem), ...growthNotes(problem, plan)].map((note) => (
         <Notice key={note} kind="note">
           {note}
@@ -86,6 +87,11 @@ function PlanShown({ made, today, onUse }: { made: Made } & Pick<Props, 'today' 
       ))}
     </>
   );
+}
+
+function kindOf({ problem, plan }: Made) {
+  if (plan.stays.length === 0 || fallsShort(plan)) return 'warning';
+  return hasHardUse(problem, plan) ? 'note' : 'good';
 }
 
 interface SeasonProps {

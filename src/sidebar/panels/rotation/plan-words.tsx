@@ -1,19 +1,16 @@
-import { fallsShort, type PlanWords } from '../../../../shared/plan/explain-plan';
-import type { Plan, PlanRules } from '../../../../shared/plan/model';
+import type { PlanWords } from '../../../../shared/plan/explain-plan';
+import type { PlanRules } from '../../../../shared/plan/model';
 import { Button } from '../../parts/button';
 import { Notice } from '../../parts/notice';
 
 interface Props {
-  /** Undefined where there is no plan. */
-  readonly plan: Plan | undefined;
+  readonly kind: 'good' | 'note' | 'warning' | 'problem';
   readonly words: PlanWords;
   readonly onUse: (rules: PlanRules) => void;
 }
 
 /** How good the plan is, and what would mend it, each with a button that does it where the rules alone change. */
-export function PlanWordsShown({ plan, words, onUse }: Props) {
-  const isGood = plan && plan.stays.length > 0 && !fallsShort(plan);
-  const kind = plan ? (isGood ? 'done' : 'warning') : 'problem';
+export function PlanWordsShown({ kind, words, onUse }: Props) {
   return (
     <Notice kind={kind}>
       {words.score.map((sentence) => (

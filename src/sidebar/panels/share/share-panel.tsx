@@ -33,21 +33,21 @@ export function SharePanel() {
 }
 
 function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => void }) {
-  const [cleared, setCleared] = useState<Cleared>();
+  const [done, setDone] = useState<Cleared>();
   const marked = shared.contents.find(({ info }) => info.name === MARK_BLOCK);
   const mark = marked && readMark(marked.values, marked.memory);
   const isOriginal = mark === shared.mark;
   const isCopy = mark !== undefined && !isOriginal;
-  const isBlank = mark === undefined && cleared?.isAll === true;
+  const isBlank = mark === undefined && done?.isAll === true;
   const found = findPrivate(shared.contents);
   const filled = found.reduce((sum, one) => sum + one.filled, 0);
   return (
     <Frame
       before={
         <>
-          {cleared && (
-            <Notice key={cleared.words} kind="done" takeFocus>
-              {cleared.words}
+          {done && (
+            <Notice key={done.words} kind="done" takeFocus>
+              {done.words}
             </Notice>
           )}
           {shared.unnamed.length > 0 && (
@@ -80,8 +80,8 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
             <ClearSection
               shared={shared}
               found={found}
-              onCleared={(done) => {
-                setCleared(done);
+              onCleared={(cleared) => {
+                setDone(cleared);
                 onReread();
               }}
             />
@@ -90,7 +90,10 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
             </Folded>
           </>
         ) : (
-          !isOriginal && !isBlank && <MarkButton shared={shared} />
+          !isOriginal &&
+          !isBlank && (
+            <MarkButton shared={shared} onDone={() => setDone({ words: words.MARKED, isAll: false })} />
+          )
         )
       }
       more={
@@ -116,13 +119,13 @@ function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => 
 }
 
 /** By the mark a copy is known. */
-function MarkButton({ shared }: { shared: SharedFile }) {
+function MarkButton({ shared, onDone }: { shared: SharedFile; onDone?: () => void }) {
   const task = useMemo(() => markTask(shared.mark), [shared.mark]);
   const state = useTask(task, shared.book);
   return (
     <>
       <p>{words.MARK_FIRST}</p>
-      <WriteBlock task={task} state={state} book={shared.book} />
+      <WriteBlock task={task} state={state} book={shared.book} onDone={onDone} />
     </>
   );
 }

@@ -11,6 +11,7 @@ export const COPIER_TITLE = 'What whoever copies it must allow, and why';
 export const FROM_MEMORY = 'What Google’s menus say is from its help and from memory; it may have changed.';
 
 // Clearing a copy
+export const MARKED = 'This file is marked as the original.';
 export const MARK_FIRST =
   'Mark it as the original first: only a file that is known as a copy is cleared. The mark is a short text made of the file’s number; the number itself is not written.';
 export const EVERYTHING = 'Everything: a blank copy for somebody else';

@@ -1,6 +1,7 @@
 import { CATALOGUE } from '../../../../shared/catalogue';
 import type { CellValue } from '../../../../shared/catalogue/define';
 import { call } from '../../../../shared/door/call';
+import { capital } from '../../../../shared/plan/words';
 import { insideSettings } from '../../../../shared/tasks/settings';
 import { PEN_SETTINGS, type PenSettings } from '../../../../shared/tasks/training/pen-block';
 import { penPlan } from '../../../../shared/tasks/training/pen-drawing';
@@ -51,12 +52,12 @@ function PenNeeds({ settings, units }: PenProps) {
         <tbody>
           {linesOf(settings, units).map(([item = '', amount = '', unit = '']) => (
             <tr key={String(item)}>
-              <th scope="row">{item}</th>
+              <th scope="row">{capital(String(item))}</th>
               <td class="number">
                 {typeof amount === 'number'
                   ? amount.toLocaleString(undefined, { maximumFractionDigits: 1 })
                   : amount}{' '}
-                {unit}
+                {String(item).endsWith(String(unit)) ? '' : unit}
               </td>
             </tr>
           ))}
