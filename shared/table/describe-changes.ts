@@ -1,4 +1,5 @@
-import { type Day, isoFromDay } from '../core/calendar/day';
+import type { Day } from '../core/calendar/day';
+import { dayWords } from '../core/calendar/day-words';
 import { nameKey } from '../lists/read-list-cell';
 import type { Plan } from '../plan/model';
 import { countedAsDone, daysSet, daysTyped, goesAlong } from './describe-typed';
@@ -79,7 +80,7 @@ function standingChange(
   const stay = rows.filter((row) => row.past && nameKey(row.group) === nameKey(name)).pop();
   const old = past.filter((row) => nameKey(row.group) === nameKey(name)).pop();
   if (!stay || !old || stay.outDay === old.outDay) return [];
-  return [words.leaves(name, stay.paddock, isoFromDay(stay.outDay), isoFromDay(old.outDay))];
+  return [words.leaves(name, stay.paddock, dayWords(stay.outDay), dayWords(old.outDay))];
 }
 
 function movesChange(name: string, before: readonly Move[], after: readonly Move[]): string[] {
@@ -102,5 +103,5 @@ function isSame(a: Move | undefined, b: Move | undefined): boolean {
 }
 
 function said({ paddock, inDay }: Move): string {
-  return `${paddock} on ${isoFromDay(inDay)}`;
+  return `${paddock} on ${dayWords(inDay)}`;
 }

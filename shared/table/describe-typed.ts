@@ -1,6 +1,6 @@
 /** What becomes of things typed into moves, in sentences, to be read before a table is built anew. */
 import { firstFew } from '../block/first-few';
-import { isoFromDay } from '../core/calendar/day';
+import { dayWords } from '../core/calendar/day-words';
 import type { ColumnKey } from './columns';
 import type { PastRow } from './model';
 import { moveName } from './move-name';
@@ -12,7 +12,7 @@ export function goesAlong(rows: readonly TableRow[]): string[] {
   const moved = rows.flatMap(({ past, old, inDay }) => {
     const isMoved = !past && old?.inDay !== undefined && old.inDay !== inDay;
     return isMoved && SEEN.some((key) => old.typed.includes(key))
-      ? [words.toDay(moveName(old), isoFromDay(inDay))]
+      ? [words.toDay(moveName(old), dayWords(inDay))]
       : [];
   });
   return told(words.goesAlong, moved);

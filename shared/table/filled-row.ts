@@ -5,11 +5,11 @@ import * as words from './words';
 
 export interface Filled {
   readonly row: PastRow;
-  /** "Reds, Oak 2026-04-13", where figures of the move were missing. */
+  /** "Reds, Oak on Mon 13 Apr", where figures of the move were missing. */
   readonly move?: string;
   /** Names of it that are not in the lists. */
   readonly absent?: readonly string[];
-  /** "area of Reds, Oak 2026-04-13", where the table's formula showed something else than the list says. */
+  /** "area of Reds, Oak on Mon 13 Apr", where the table's formula showed something else than the list says. */
   readonly corrected?: string;
 }
 

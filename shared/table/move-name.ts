@@ -1,4 +1,5 @@
-import { type Day, isoFromDay } from '../core/calendar/day';
+import type { Day } from '../core/calendar/day';
+import { dayWords } from '../core/calendar/day-words';
 
 interface Move {
   readonly group: string;
@@ -6,7 +7,7 @@ interface Move {
   readonly inDay?: Day;
 }
 
-/** A move as sentences name it: "Reds, Oak 2026-04-13". */
+/** A move as sentences name it: "Reds, Oak on Mon 13 Apr". */
 export function moveName({ group, paddock, inDay }: Move): string {
-  return `${group}, ${paddock}${inDay === undefined ? '' : ` ${isoFromDay(inDay)}`}`;
+  return `${group}, ${paddock}${inDay === undefined ? '' : ` on ${dayWords(inDay)}`}`;
 }

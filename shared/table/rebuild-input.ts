@@ -1,4 +1,5 @@
-import { type Day, isoFromDay } from '../core/calendar/day';
+import type { Day } from '../core/calendar/day';
+import { dayWords } from '../core/calendar/day-words';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanGroup, PlanPaddock, PlanProblem, PlanRules, Stay, Wish } from '../plan/model';
 import { type Filled, filledNotes, filledRow } from './filled-row';
@@ -222,7 +223,7 @@ function standingOf(row: PastRow | undefined, paddocks: readonly PlanPaddock[]):
 }
 
 function unplacedNote({ group, paddock, inDay }: PastRow, planStart: Day): string {
-  return words.paddockGone(group, paddock, isoFromDay(inDay), isoFromDay(planStart));
+  return words.paddockGone(group, paddock, dayWords(inDay), dayWords(planStart));
 }
 
 /** Where the table has a real move of the group, it counts, and not the place in the list. */
@@ -249,7 +250,7 @@ function overdueNote({ past, future }: Split, today: Day): string[] {
   const last = past[past.length - 1];
   const overdue = future.filter((row) => row.inDay !== undefined && row.inDay < today).length;
   if (overdue === 0) return [];
-  const taken = last ? words.stillStands(last.paddock, isoFromDay(last.inDay)) : words.NOT_IN_YET;
+  const taken = last ? words.stillStands(last.paddock, dayWords(last.inDay)) : words.NOT_IN_YET;
   return [words.overdue(future[0]!.group, overdue, taken)];
 }
 
@@ -263,7 +264,7 @@ function noteWaiting(
   for (const [g, group] of groups.entries()) {
     const entry = Math.max(group.from, rules.seasonStart, today);
     if (standing[g] || entry >= planStart || (group.until ?? planStart) <= entry) continue;
-    notes.push(words.typedAhead(group.name, isoFromDay(entry), isoFromDay(planStart)));
+    notes.push(words.typedAhead(group.name, dayWords(entry), dayWords(planStart)));
   }
 }
 

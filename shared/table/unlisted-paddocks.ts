@@ -1,4 +1,4 @@
-import { isoFromDay } from '../core/calendar/day';
+import { dayWords } from '../core/calendar/day-words';
 import { nameKey } from '../lists/read-list-cell';
 import type { PlanPaddock } from '../plan/model';
 import type { OldRow, PastRow } from './model';
@@ -17,7 +17,7 @@ export function unlistedPaddocks(past: readonly PastRow[], paddocks: readonly Pl
     if (!listed.has(key) && (before === undefined || row.outDay > before.outDay)) last.set(key, row);
   }
   return [...last.values()].map((row) =>
-    words.notInPaddocks(row.paddock, row.sheetRow, isoFromDay(row.outDay)),
+    words.notInPaddocks(row.paddock, row.sheetRow, dayWords(row.outDay)),
   );
 }
 

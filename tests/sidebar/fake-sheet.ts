@@ -36,6 +36,8 @@ export class FakeSheet {
   /** Trouble for the next call of a name. */
   readonly trouble = new Map<CallName, Trouble>();
   blocks: BlockInfo[] = [];
+  /** Tabs without cells. */
+  passedOver: string[] = [];
   selection: Selection = { tab: 'Notes', a1: 'B2', row: 2, column: 2, rows: 1, columns: 1, values: [['']] };
   locale = 'en_US';
 
@@ -111,7 +113,7 @@ export class FakeSheet {
       blocks: this.blocks,
       activeTab: this.selection.tab,
       timeZone: 'America/Chicago',
-      passedOver: [],
+      passedOver: this.passedOver,
     };
   }
 

@@ -149,7 +149,7 @@ test('a season, through the sidebar and by typing', async ({ skip }) => {
   await page.getByLabel('Paddock').selectOption(next('Reds').paddock);
   await page.getByText('Working out what changes…').waitFor({ state: 'hidden' });
   await checkAndShoot(opened, 'happened-shut-after-skipped');
-  const said = await page.locator('.answer').innerText();
+  const said = await page.locator('.answer').textContent();
   expect(said).toContain(`instead of ${next('Reds').paddock}`);
   expect(said).toContain('from what was recorded before');
   expect(said).not.toContain('Blacks:');

@@ -23,7 +23,7 @@ describe('what is said of things typed into moves', () => {
     const note = row(10, { typed: ['note'] });
     expect(goesAlong([move(10, note)])).toEqual([]);
     expect(goesAlong([move(34, note)])).toEqual([
-      'What was typed beside these moves goes along to another day: Reds, Oak 1970-01-11 (to 1970-02-04).',
+      'What was typed beside these moves goes along to another day: Reds, Oak on Sun 11 Jan (to Wed 4 Feb).',
     ]);
     expect(goesAlong([move(34, row(10))])).toEqual([]);
   });
@@ -31,13 +31,13 @@ describe('what is said of things typed into moves', () => {
   test('days that are set are named, at most four of them', () => {
     expect(daysSet([row(0)])).toEqual([]);
     const many = [0, 5, 10, 15, 20, 25].map((day) => ({ ...row(day), daysBefore: 7 }));
-    expect(daysSet(many)[0]).toMatch(/Oak 1970-01-01 \(7 becomes 5\); .* and 2 more\.$/);
+    expect(daysSet(many)[0]).toMatch(/Oak on Thu 1 Jan \(7 becomes 5\); .* and 2 more\.$/);
   });
 
   test('a stop without a day counts as done once, when it is past for the first time', () => {
     expect(countedAsDone([row(0, { movedIn: 0, isLive: true }), row(5)])).toEqual([]);
     expect(countedAsDone([row(5, { isLive: true })])[0]).toContain(
-      'typed: Reds, Oak 1970-01-06. Where a stop was left out',
+      'typed: Reds, Oak on Tue 6 Jan. Where a stop was left out',
     );
   });
 });

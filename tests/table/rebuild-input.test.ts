@@ -1,6 +1,6 @@
 /** What a rebuild hands to the planner, from rows written by hand: no sheet, no engine. */
 import { describe, expect, it } from 'vitest';
-import { isoFromDay } from '../../shared/core/calendar/day';
+import { dayWords } from '../../shared/core/calendar/day-words';
 import type { OldRotation, OldRow } from '../../shared/table/model';
 import { rebuildInput } from '../../shared/table/rebuild-input';
 import { tableRows } from '../../shared/table/table-rows';
@@ -47,7 +47,7 @@ describe('rebuildInput', () => {
       [0, 9, 9],
       [9, 12, 3],
     ]);
-    expect(notes.join()).toContain(`its stay there ends on ${isoFromDay(today)}`);
+    expect(notes.join()).toContain(`its stay there ends on ${dayWords(today)}`);
   });
 
   it('stands where the last real move led, and knows when each paddock was left', () => {
@@ -87,7 +87,7 @@ describe('rebuildInput', () => {
   it('says that a group under another name leaves its past without figures', () => {
     const groups = [{ ...group, name: 'Renamed' }];
     const { notes } = rebuildInput(OLD, { ...problem, groups, today: start + 12 });
-    const first = `${group.name}, ${problem.paddocks[4]!.name} ${isoFromDay(start)}`;
+    const first = `${group.name}, ${problem.paddocks[4]!.name} on ${dayWords(start)}`;
     expect(notes).toContainEqual(
       `“${group.name}” is not in your lists, and head, weight or area is missing in ${first} and 1 more move. Where it has another name now, write that name into the table before you write it anew, or these figures stay blank.`,
     );
@@ -100,7 +100,7 @@ describe('rebuildInput', () => {
     const { notes } = rebuildInput(OLD, { ...problem, paddocks, today: start + 12 });
     const old = problem.paddocks[4]!.name;
     expect(notes).toContainEqual(
-      `“${old}” (row 9, until ${isoFromDay(start + 9)}) is not in the paddock list, so its stays count as no use of any paddock. Where it is a paddock of the list under another name, write the name as in the list.`,
+      `“${old}” (row 9, until ${dayWords(start + 9)}) is not in the paddock list, so its stays count as no use of any paddock. Where it is a paddock of the list under another name, write the name as in the list.`,
     );
   });
 
@@ -111,7 +111,7 @@ describe('rebuildInput', () => {
     expect(notes(start + 9)).not.toContain('Late has no place');
     const ahead = { ...OLD, rows: [...OLD.rows.slice(0, 2), { ...row(2, start + 16, true) }] };
     expect(rebuildInput(ahead, { ...problem, groups, today: start + 9 }).notes).toContainEqual(
-      `Late has no place from ${isoFromDay(start + 10)} to ${isoFromDay(start + 16)}: a day moved in is typed ahead, and the plan begins on it. Clear that day, or give the group a place until then.`,
+      `Late has no place from ${dayWords(start + 10)} to ${dayWords(start + 16)}: a day moved in is typed ahead, and the plan begins on it. Clear that day, or give the group a place until then.`,
     );
   });
 

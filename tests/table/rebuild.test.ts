@@ -322,7 +322,7 @@ describe('rebuild', () => {
     const { again } = await rebuild(farm, day('2026-04-14'));
     expect(
       again.notes.filter((note) =>
-        note.startsWith('Head, weight or area was missing in reds, Hay 2026-04-13: it is taken'),
+        note.startsWith('Head, weight or area was missing in reds, Hay on Mon 13 Apr: it is taken'),
       ),
     ).toHaveLength(1);
     const after = readNow(farm);

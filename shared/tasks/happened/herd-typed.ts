@@ -1,6 +1,7 @@
 /** What is typed into the herd log when heads or weights have changed. */
 import { BLANK } from '../../block/cells';
 import { isoFromDay } from '../../core/calendar/day';
+import { dayWords } from '../../core/calendar/day-words';
 import { nameKey } from '../../lists/read-list-cell';
 import { typedRows } from '../end-line';
 import { HERD_BLOCK, HERD_HEADINGS, type HerdRow } from '../herd/herd-block';
@@ -55,10 +56,10 @@ function refuseHerd(farm: FarmNow, happened: Happened, head: string): void {
   if (!listed) throw new NotRecorded(words.groupGone(group), 'group');
   const came = listed.from ?? moves[0]?.inDay;
   if (head !== '' && came !== undefined && day < came) {
-    throw new NotRecorded(words.beforeItCame(group, isoFromDay(came)), 'day');
+    throw new NotRecorded(words.beforeItCame(group, dayWords(came)), 'day');
   }
   const later = moves.filter(({ inDay, out }) => inDay! >= day || (out !== undefined && out > day));
   const last = later[later.length - 1];
   if (head !== '0' || happened.allGone || !last) return;
-  throw new NotRecorded(words.stillHasMoves(group, last.paddock, isoFromDay(last.inDay!)), 'head');
+  throw new NotRecorded(words.stillHasMoves(group, last.paddock, dayWords(last.inDay!)), 'head');
 }

@@ -5,6 +5,7 @@ import { date, number, text } from '../../block/cells';
 import { isFilled } from '../../block/is-filled';
 import type { BlockCell } from '../../contract';
 import { type Day, dayFromIso, isoFromDay } from '../../core/calendar/day';
+import { dayWords } from '../../core/calendar/day-words';
 import type { ReadPaddock } from '../../lists/model';
 import { nameKey } from '../../lists/read-list-cell';
 import { decimalComma } from '../../locale/decimal-comma';
@@ -119,7 +120,7 @@ function refuseTaken({ cards }: FarmNow, own: Card, paddock: string, day: Day): 
     const { group, at, hasLeft, isRecorded } = card;
     if (card === own || !at || nameKey(at.paddock) !== nameKey(paddock)) continue;
     if (at.inDay! > day || (hasLeft && at.out! <= day)) continue;
-    const since = isoFromDay(at.inDay!);
+    const since = dayWords(at.inDay!);
     throw new NotRecorded(words.standsAlready(group, at.paddock, since, isRecorded), 'paddock');
   }
 }

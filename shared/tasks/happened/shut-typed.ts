@@ -1,5 +1,6 @@
 /** The days in which a paddock is shut, in the grower's own paddock list. */
 import { dayFromIso, isoFromDay } from '../../core/calendar/day';
+import { dayWords } from '../../core/calendar/day-words';
 import type { ReadPaddock } from '../../lists/model';
 import { nameKey } from '../../lists/read-list-cell';
 import { type ShutDays, shutCells } from '../shut-cells';
@@ -22,13 +23,13 @@ function shutDays({ today, cards }: FarmNow, happened: Happened, { name, ...list
     throw new NotRecorded(words.lastDayMust(isoFromDay(shutFrom), typed), 'until');
   const there = cards.find(({ at, hasLeft }) => !hasLeft && at && nameKey(at.paddock) === nameKey(name));
   if (there && shutFrom <= today) {
-    throw new NotRecorded(words.standsThere(there.group, name, isoFromDay(there.at!.inDay!)), 'paddock');
+    throw new NotRecorded(words.standsThere(there.group, name, dayWords(there.at!.inDay!)), 'paddock');
   }
   const { shutFrom: from = listed.shutUntil, shutUntil: until = Infinity } = listed;
   const isAhead = from !== undefined && until >= today;
   if (isAhead && ((shutUntil ?? Infinity) < from || until < shutFrom)) {
     throw new NotRecorded(
-      words.shutAlready(name, isoFromDay(from), until < Infinity ? isoFromDay(until) : undefined),
+      words.shutAlready(name, dayWords(from), until < Infinity ? dayWords(until) : undefined),
       'day',
     );
   }

@@ -1,5 +1,7 @@
 import { cellOnTab } from '../../block/cell-on-tab';
 import type { BlockCell } from '../../contract';
+import { dayFromIso } from '../../core/calendar/day';
+import { dayWords } from '../../core/calendar/day-words';
 import type { FarmNow } from './farm-now';
 import { type Happened, NotRecorded, type Typing, type What } from './happened';
 import { herdTyped } from './herd-typed';
@@ -30,7 +32,7 @@ export function typedFor(farm: FarmNow, happened: Happened): Read {
   }
 }
 
-/** "Moved in of Reds, Oak 2026-05-08: 2026-05-09 (Rotation!D9)". */
+/** "Moved in of Reds, Oak on Fri 8 May: Sat 9 May (Rotation!D9)". */
 export function typingWords({ what, cell: { tab, row, column, before, after } }: Typing): string {
   const instead = before.k === 'blank' ? '' : ` instead of ${shown(before)}`;
   return `${what}: ${shown(after)}${instead} (${cellOnTab(tab, row, column)})`;
@@ -38,6 +40,7 @@ export function typingWords({ what, cell: { tab, row, column, before, after } }:
 
 function shown(cell: BlockCell): string {
   if (!('v' in cell)) return 'blank';
+  if (cell.k === 'd') return dayWords(dayFromIso(cell.v)!);
   if (cell.k !== 'n') return String(cell.v);
   return cell.format === '0%' ? `${Math.round(cell.v * 100)} %` : String(cell.v);
 }

@@ -75,10 +75,10 @@ describe('a move', () => {
     [{ day: '2026-05-01' }, 'Reds came to North on 2026-05-01: the day must be after that'],
     [{ day: '' }, 'Give the day.'],
     [{ paddock: 'Moon' }, '“Moon” is not in your paddock list.'],
-    [{ paddock: 'Pen*' }, '=Greens* stands in Pen* since 2026-05-08 as planned, no day typed. Two groups'],
+    [{ paddock: 'Pen*' }, '=Greens* stands in Pen* since Fri 8 May as planned, no day typed. Two groups'],
     [{ move: 'x' }, 'Choose the move.'],
     [{ group: 'Blues' }, '“Blues” is neither in the group list'],
-    [{ move: 'last', day: '2026-05-07' }, 'Reds, South 2026-05-08 comes before it.'],
+    [{ move: 'last', day: '2026-05-07' }, 'Reds, South on Fri 8 May comes before it.'],
   ])('%o is refused', async (other, says) => {
     const { now } = await farm('2026-05-10', ['2026-05-01']);
     const ids = { last: idOf(now, 'East'), x: 'x' };
@@ -174,7 +174,7 @@ describe('heads and weights', () => {
     expect(nowOf(book).cards[0]!.head).toBe(7);
   });
   test.each([
-    [{ day: '2026-04-30' }, 'Reds came in on 2026-05-01'],
+    [{ day: '2026-04-30' }, 'Reds came in on Fri 1 May'],
     [{ head: '0' }, 'Reds still has moves, the last into East on 2026-05-15'],
     [{ head: 'some' }, 'Head must be a whole number from 0 to 5000, got some.'],
     [{ head: '100000' }, 'Head must be a whole number from 0 to 5000, got 100000.'],
@@ -222,7 +222,7 @@ describe('a paddock that is shut', () => {
     await record(portOf(book), shut);
     const other = { ...shut, day: '2026-05-20', until: '2026-05-25' };
     expect(typed(nowOf(book), other)).toContain(
-      'East is shut from 2026-05-12 to 2026-05-16, and it has room',
+      'East is shut from Tue 12 May to Sat 16 May, and it has room',
     );
     await record(portOf(book), { ...shut, day: '2026-05-11', until: '' });
     expect(east(book)).toMatchObject({ shutFrom: day('2026-05-11') });
@@ -233,7 +233,7 @@ describe('a paddock that is shut', () => {
   });
   test.each([
     [{ paddock: 'Moon' }, '“Moon” is not in your paddock list'],
-    [{ paddock: 'North' }, 'Reds stands in North since 2026-05-01: record first where it went'],
+    [{ paddock: 'North' }, 'Reds stands in North since Fri 1 May: record first where it went'],
     [{ until: '2026-05-09' }, 'The last day must be 2026-05-10 or later'],
     [{ day: '' }, 'Give the day.'],
   ])('%o is refused', async (other, says) => {
@@ -270,7 +270,7 @@ describe('writing', () => {
     const read = typedFor(now, happened);
     const seen = 'typed' in read ? read.typed.map(({ cell }) => cell) : [];
     expect('typed' in read && read.typed.map(typingWords)).toEqual([
-      'Moved in of Reds, South 2026-05-08: 2026-05-09 (Rotation!D7)',
+      'Moved in of Reds, South on Fri 8 May: Sat 9 May (Rotation!D7)',
     ]);
     book.type('Rotation', 'D7', '2026-05-08');
     await expect(record(portOf(book), happened, seen)).rejects.toThrow(
