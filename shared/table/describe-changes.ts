@@ -22,9 +22,10 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
   return sentences.length > 0 ? sentences : [words.REST_STAYS];
 }
 
-/** What it changes in where the groups go and when. */
+/** What it changes in where the groups go and when, and which moves count as done by it. */
 export function describeMoves(rebuild: RebuildInput, plan: Plan): string[] {
-  const sentences = changesOf(rebuild, tableRows({ ...rebuild, plan }), () => []);
+  const moves = changesOf(rebuild, tableRows({ ...rebuild, plan }), () => []);
+  const sentences = [...countedAsDone(rebuild.past), ...moves];
   return sentences.length > 0 ? sentences : [words.REST_STAYS];
 }
 

@@ -29,7 +29,7 @@ export interface Card {
   readonly hasLeft: boolean;
   /** Moves that nobody has recorded: those that were due, and the first that is to come. */
   readonly open: readonly OldRow[];
-  /** The open one whose day is nearest. */
+  /** The first of the open ones, as today's page has it; where nothing was ever recorded, the last that was due. */
   readonly next: OldRow | undefined;
   readonly head: number | undefined;
 }
@@ -59,7 +59,9 @@ function cardsOf(rows: readonly OldRow[], { groups }: GrowerLists, today: Day): 
     const own = rows.filter((row) => nameKey(row.group) === key && row.inDay !== undefined);
     const moves = own.sort((a, b) => a.inDay! - b.inDay! || a.sheetRow - b.sheetRow);
     const listed = groups.find(({ name }) => nameKey(name) === key);
-    return { group, ...placeOf(moves, today), head: listed && herdOn(listed, today).head };
+    const head = listed && herdOn(listed, today).head;
+    // Where none are left, no move is to be made.
+    return { group, ...placeOf(moves, today), ...(head === 0 && { open: [], next: undefined }), head };
   });
 }
 
@@ -71,8 +73,7 @@ function placeOf(moves: readonly OldRow[], today: Day): Omit<Card, 'group' | 'he
   const place = isRecorded ? recorded : planned;
   const at = moves[place];
   const open = moves.slice(recorded + 1).filter((_, i, all) => i === 0 || isPast(all[i - 1]!));
-  const far = ({ inDay }: OldRow): number => Math.abs(inDay! - today);
-  const next = [...open].sort((a, b) => far(a) - far(b) || a.inDay! - b.inDay!)[0];
+  const next = isRecorded ? open[0] : (open.filter(isPast).pop() ?? open[0]);
   const hasLeft = at !== undefined && place === moves.length - 1 && (at.out ?? today + 1) <= today;
   return { moves, at, isRecorded, hasLeft, open, next };
 }

@@ -55,6 +55,12 @@ describe('the cards', () => {
   });
 });
 
+test('the next move is the first that nobody recorded, however near the one after it is', async () => {
+  const { now } = await farm('2026-05-14', ['2026-05-01']);
+  expect(now.cards[0]!.open.map(({ paddock }) => paddock)).toEqual(['South', 'East']);
+  expect(now.cards[0]!.next?.paddock).toBe('South');
+});
+
 describe('a move', () => {
   test('is typed under Moved in, into the paddock that was planned or another', async () => {
     const { now } = await farm('2026-05-10', ['2026-05-01']);
@@ -175,7 +181,7 @@ describe('heads and weights', () => {
   });
   test.each([
     [{ day: '2026-04-30' }, 'Reds came in on Fri 1 May'],
-    [{ head: '0' }, 'Reds still has moves, the last into East on 2026-05-15'],
+    [{ head: '0' }, 'Reds still has moves, the last into East on Fri 15 May'],
     [{ head: 'some' }, 'Head must be a whole number from 0 to 5000, got some.'],
     [{ head: '100000' }, 'Head must be a whole number from 0 to 5000, got 100000.'],
     [{ head: '', weight: '62,5 sacks' }, 'The weight must be that of one pig'],
@@ -200,7 +206,10 @@ describe('heads and weights', () => {
   test('head 0 is taken where all have gone', async () => {
     const { book } = await farm('2026-05-10', ['2026-05-01']);
     await runTask(portOf(book), HERD_TASK);
-    expect(typed(nowOf(book), { ...sold, head: '0', allGone: true })).toContain('C9 0');
+    const gone = { ...sold, head: '0', allGone: true };
+    expect(typed(nowOf(book), gone)).toContain('C9 0');
+    await record(portOf(book), gone);
+    expect(nowOf(book).cards[0]).toMatchObject({ head: 0, next: undefined, open: [] });
   });
 });
 

@@ -36,7 +36,7 @@ export function CardView({ farm, card, open, onToggle, children }: Props) {
       <h2>{group}</h2>
       <p>
         {words.standsWords(card)}
-        {head !== undefined && ` ${count(head, 'pig')}.`}
+        {head !== undefined && head > 0 && ` ${count(head, 'pig')}.`}
       </p>
       {next ? <p>{words.nextWords(card, farm.today)}</p> : <p>{words.NO_MOVE_PLANNED}</p>}
       <div class="offers">

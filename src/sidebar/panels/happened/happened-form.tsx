@@ -38,9 +38,9 @@ export function HappenedForm({ farm, start, onDone }: Props) {
   // What nobody has come to yet is not called wrong.
   const wrong = 'problem' in read && (typed || !ASKED_FIRST.includes(happened.what)) ? read : undefined;
   const typings = 'typed' in read ? read.typed : [];
-  const words = typings.map(typingWords);
+  const lines = typings.map(typingWords);
   const cells = typings.map(({ cell }) => cell);
-  const write = (): void => work.start(async () => onDone(await record(ask, happened, cells), words));
+  const write = (): void => work.start(async () => onDone(await record(ask, happened, cells), lines));
   if ('problem' in read && read.problem === NO_LOG) return <BeginLog farm={farm} />;
   const problemOf = (field: keyof Happened) => (wrong?.field === field ? wrong.problem : undefined);
   return (
@@ -51,13 +51,14 @@ export function HappenedForm({ farm, start, onDone }: Props) {
         <>
           <h3>Into the sheet</h3>
           <ul>
-            {words.map((line) => (
+            {lines.map((line) => (
               <li key={line}>
                 <Sentence text={line} />
               </li>
             ))}
           </ul>
           <PlanAfter farm={farm} cells={cells} />
+          {happened.what === 'moved' && happened.move === '' && <p class="hint">{words.UNPLANNED_NOTE}</p>}
         </>
       )}
       <Button kind="main" disabled={work.busy || !('typed' in read)} onPress={write}>

@@ -6,7 +6,8 @@ import { count, dayWords } from '../../parts/day-words';
 // Where a group stands, what is next
 
 /** "In North 2 since Fri 3 Jul." */
-export function standsWords({ at, isRecorded, hasLeft }: Card): string {
+export function standsWords({ at, isRecorded, hasLeft, head }: Card): string {
+  if (head === 0) return 'None left, as the herd log has it.';
   if (!at) return 'Not in yet.';
   if (hasLeft) return `Left ${at.paddock} on ${dayWords(at.out!)}; the moves are over.`;
   return `In ${at.paddock} since ${dayWords(at.inDay!)}${isRecorded ? '' : ', as planned: no day typed'}.`;
@@ -22,6 +23,8 @@ export function nextWords({ next, at, isRecorded }: Card, today: Day): string {
 }
 
 export const NO_MOVE_PLANNED = 'No move is planned.';
+export const UNPLANNED_NOTE =
+  'The rest of the table and today’s page know of it once the table is written anew.';
 export const COVER_NOTE = 'How much of the ground is still covered by plants or litter, by eye.';
 export const SHUT_NOTE =
   'The last day; blank for the rest of the season. This goes into your own paddock list.';
