@@ -1,3 +1,4 @@
+import type { Work } from './beam-search';
 import { groupBound, stridePoints } from './group-bound';
 import { NEVER } from './never';
 import type { PlanTables } from './plan-tables';
@@ -24,8 +25,10 @@ export interface PaddockPrices {
  */
 const ROUNDS = 1000;
 const LAST_STEP = 0.005;
-/** Choices of (group, paddock, day, length) that one look for prices may go through; judgement. */
-const MOST_CHOICES = 20_000_000;
+/** One look for prices may take up this share of the effort; judgement. */
+const MOST_SHARE = 1 / 6;
+/** So many stays are looked at in the time that a state takes for each group and paddock; measured. */
+const STAYS_A_STATE = 10;
 
 /** Prices of a stay and the rest after it. */
 export function priceOf(
@@ -57,8 +60,8 @@ export function priceOfAll(tables: PlanTables, prices: PaddockPrices): number {
   return all;
 }
 
-/** Finds prices by the subgradient method; `worth` is what a plan at hand costs. */
-export function* paddockPrices(tables: PlanTables, worth: number): Steps<PaddockPrices> {
+/** Finds prices by the subgradient method; `worth` is what a plan at hand costs. What it takes is counted as work. */
+export function* paddockPrices(tables: PlanTables, worth: number, work: Work): Steps<PaddockPrices> {
   const { days, paddockCount } = tables;
   const size = paddockCount * (days + 1);
   const prices = new Float64Array(size);
@@ -66,11 +69,11 @@ export function* paddockPrices(tables: PlanTables, worth: number): Steps<Paddock
   let best: PaddockPrices = { sums: new Float64Array(size) };
   let highest = -Infinity;
   let step = 1;
-  const longest = tables.problem.rules.longestStayDays;
-  const choices = tables.groupCount * paddockCount * days * longest;
-  const rounds = Math.min(ROUNDS, Math.floor(MOST_CHOICES / Math.max(1, choices)));
+  const states = stayCount(tables) / STAYS_A_STATE / (tables.groupCount + paddockCount);
+  const rounds = Math.min(ROUNDS, Math.floor((MOST_SHARE * work.most) / Math.max(1, states)));
   const shorter = LAST_STEP ** (1 / rounds);
   for (let round = 0; round < rounds; round++) {
+    work.states += states;
     const sums = sumsOf(tables, prices);
     const cover = new Float64Array(size);
     let value = -priceOfAll(tables, { sums });
@@ -95,6 +98,16 @@ export function* paddockPrices(tables: PlanTables, worth: number): Steps<Paddock
     }
   }
   return best;
+}
+
+/** Lawful stays of all groups. */
+function stayCount({ groups }: PlanTables): number {
+  const count = (after: number, first: number): number => Math.max(0, after - first);
+  return groups.reduce(
+    (sum, { firstOut, afterOut }) =>
+      afterOut.reduce((all, after, stay) => all + count(after, firstOut[stay]!), sum),
+    0,
+  );
 }
 
 /** The prices of the days before each day. */

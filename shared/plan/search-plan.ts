@@ -41,14 +41,14 @@ const NARROWEST = 8;
  * States × (groups + paddocks) for a plan: enough where nothing falls short, and the most where something does. The
  * most is one to two seconds' work; judgement.
  */
-const ENOUGH = 2_000_000;
-const MOST = 10_000_000;
+const ENOUGH = 3_500_000;
+const MOST = 11_000_000;
 const MOST_ROUNDS = 4;
 /**
  * Share of the effort for starts, which cost far less than the improving of one; and so many of them are improved. Judgement:
  * with one start improved at once, farms that fall short nowhere had plans up to half as bad again where even use counts.
  */
-const START_SHARE = 0.5;
+const START_SHARE = 0.7;
 const MOST_IMPROVED = 3;
 /** How much wider the last look is at most. */
 const MOST_WIDENING = 10;
@@ -176,8 +176,8 @@ function* startFrom(search: Search, { isPlain, ...effort }: Start): Steps<readon
 
 /** From here on the whole season is searched with prices, which raise the bound; see paddockPrices. */
 function* setPrices(search: Search, worth: number): Steps<void> {
-  const { tables } = search;
-  const prices = yield* paddockPrices(tables, worth);
+  const { tables, work } = search;
+  const prices = yield* paddockPrices(tables, worth, work);
   search.whole = yield* wholeTask(tables, prices);
   search.bound = Math.max(search.bound, search.whole.start.bound - priceOfAll(tables, prices));
 }

@@ -19,12 +19,22 @@ describe('prices of paddock days', () => {
       expect(faults, `farm ${seed}`).toEqual([]);
       const tables = finish(planTables(problem));
       // As if a plan at hand were worse: prices then rise as far as they can.
-      const prices = finish(paddockPrices(tables, 1.02 * score.total));
+      const prices = finish(paddockPrices(tables, 1.02 * score.total, { states: 0, most: 1e6 }));
       const bound = finish(wholeTask(tables, prices)).start.bound - priceOfAll(tables, prices);
       expect(bound, `farm ${seed}`).toBeLessThanOrEqual(score.total + 1e-6);
       if (problem.groups.some((g) => g.standing && problem.paddocks[g.standing.paddock]!.lastUsed))
         standing += 1;
     }
     expect(standing).toBeGreaterThan(0);
+  });
+
+  it('take a sixth of the effort at most', () => {
+    const tables = finish(planTables(randomFarm(3)));
+    for (const most of [200, 5000]) {
+      const work = { states: 0, most };
+      finish(paddockPrices(tables, 1000, work));
+      expect(work.states).toBeGreaterThan(0);
+      expect(work.states).toBeLessThanOrEqual(most / 6);
+    }
   });
 });
