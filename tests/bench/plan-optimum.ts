@@ -8,7 +8,7 @@ import { plannedAgain } from './planner/planned-again';
 import { startStays } from './planner/start-stays';
 import { times } from './planner/times';
 
-const SECONDS = 30;
+const SECONDS = 60;
 
 async function main(): Promise<void> {
   const [part, count, kind = ''] = process.argv.slice(2);
@@ -16,7 +16,7 @@ async function main(): Promise<void> {
   const isWanted = (name: string): boolean => part === undefined || part === name;
   if (isWanted('optimum')) await againstOptimum(farms(40), SECONDS, kind);
   if (isWanted('planted')) againstPlanted(farms(40));
-  if (isWanted('again')) plannedAgain(farms(50));
+  if (isWanted('again')) await plannedAgain(farms(50), SECONDS);
   if (isWanted('advice')) adviceFollowed(farms(100));
   if (isWanted('start')) startStays(farms(60));
   if (isWanted('time')) times();

@@ -70,7 +70,12 @@ export function laterOn(problem: PlanProblem, plan: Plan, today: number): PlanPr
 const keyOf = ({ group, paddock, inDay }: Stay): string => `${group}/${paddock}/${inDay}`;
 
 /** Share of the moves ahead of the old plan that are in the new one, those into paddock `besides` left out. */
-export function keptShare(old: Plan, now: Plan, today: number, besides = -1): { kept: number; of: number } {
+export function keptShare(
+  old: Plan,
+  now: Pick<Plan, 'stays'>,
+  today: number,
+  besides = -1,
+): { kept: number; of: number } {
   const known = new Set(now.stays.map(keyOf));
   const ahead = old.stays.filter((stay) => stay.inDay >= today && stay.paddock !== besides);
   return { kept: ahead.filter((stay) => known.has(keyOf(stay))).length, of: ahead.length };

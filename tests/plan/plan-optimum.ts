@@ -1,7 +1,16 @@
 import highsLoader from 'highs';
 import type { PlanProblem, Stay } from '../../shared/plan/model';
 import { checkPlan } from './check-plan';
-import { dueAfter, isFarMove, overDaysOf, spanOf, stayFaults, tooLongOf, unevenPoints } from './stay-rules';
+import {
+  changeCost,
+  dueAfter,
+  isFarMove,
+  overDaysOf,
+  spanOf,
+  stayFaults,
+  tooLongOf,
+  unevenPoints,
+} from './stay-rules';
 
 /**
  * The exact optimum of the planning model, from HiGHS (MILP solver, dev dependency), written independently of
@@ -100,7 +109,8 @@ function lawfulStays(problem: PlanProblem): Column[] {
             1 +
             10 * tooLongOf(problem, stay) +
             10 * overDaysOf(problem, group, problem.paddocks[paddock]!, inDay, outDay - inDay) +
-            uneven(stay);
+            uneven(stay) +
+            changeCost(problem, stay);
           columns.push({ ...stay, points, name: `x${columns.length}` });
         });
       }
