@@ -163,7 +163,8 @@ export class Book {
     this.model.selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone });
   }
 
+  /** The engine's own exportData writes formulas in short and makes a second model to see whether that can be read. */
   snapshot(): unknown {
-    return this.model.exportData();
+    return (this.model as unknown as { _exportData(isShort: boolean): unknown })._exportData(false);
   }
 }

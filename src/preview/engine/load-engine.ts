@@ -1,5 +1,6 @@
 /** Loads the engine in Node, once, and keeps it from chatting on the console. */
 import type { Engine } from './engine';
+import { forgetScreen } from './header-positions';
 import { addMissingBuiltIns, prepareEngine } from './prepare-engine';
 
 /** Every line of the engine's own timing chatter begins like this. */
@@ -22,5 +23,6 @@ async function load(): Promise<Engine> {
   const path = '@odoo/o-spreadsheet/dist/o_spreadsheet.esm.js';
   const engine = (await import(/* @vite-ignore */ path)) as Engine;
   prepareEngine(engine);
+  forgetScreen(engine);
   return engine;
 }

@@ -6,6 +6,7 @@ import type { Engine, EngineCommand, EngineResult } from './engine';
 import { EXTRA_ERROR_NAMES, SCRIPT_ERROR } from './error-names';
 import { adaptEvaluation } from './evaluation';
 import { PARSE_ERROR_FUNCTION } from './formula-text';
+import { measureWhenLooked } from './header-positions';
 import { hooksIn } from './host-hooks';
 import { serialOfDate } from './zone-time';
 
@@ -40,6 +41,7 @@ export function prepareEngine(engine: Engine): void {
   addBatchCommand(engine);
   groupHistoryByCall(engine);
   adaptEvaluation(engine);
+  measureWhenLooked(engine);
   addClock(engine);
   watchChangingFunctions(engine);
   addStrictSumproduct(engine);

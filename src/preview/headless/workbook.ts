@@ -179,7 +179,7 @@ export class Workbook {
     const { timeZone, title } = this.state;
     const copied = await Workbook.open(
       { ...this.options, timeZone, title: `Copy of ${title}`, ...options },
-      structuredClone(this.state.book.snapshot()),
+      this.state.book.snapshot(),
     );
     for (const [sheetId, notes] of this.state.notes) copied.state.notes.set(sheetId, new Map(notes));
     return copied;

@@ -10,24 +10,40 @@ import { typedColumn } from './refusals';
 const state = RangePlace.state;
 const area = RangePlace.area;
 
-/** Sets one property of the cells' style from a matrix of what scripts write. */
-function setStyles<Entry>(
+/** Gives the cells what a matrix of what scripts write stands for; those that have it already are left alone. */
+function setFormatting<Entry>(
   range: RangePlace,
   method: string,
   values: unknown,
-  styleOf: (entry: Entry) => StylePatch,
+  formattingOf: (entry: Entry) => Formatting,
 ): void {
   const { book } = state(range);
   const place = area(range);
+  const { sheetId } = place;
   const matrix = fittingMatrix<Entry>(method, place, values);
   refuseProtected(state(range), place);
+  const wanted = new Map([...new Set(matrix.flat())].map((entry) => [entry, formattingOf(entry)]));
+  const isThere = ({ style = {}, format }: Formatting, row: number, column: number): boolean => {
+    const own: StylePatch = book.style(sheetId, row, column);
+    return (
+      (format === undefined || format === book.engineFormat(sheetId, row, column)) &&
+      Object.entries(style).every(
+        ([key, value]) => (own[key as keyof StylePatch] || undefined) === (value || undefined),
+      )
+    );
+  };
+  const changes = zonesByEntry(
+    place,
+    matrix.map((line, r) =>
+      line.map((entry, c) => {
+        const formatting = wanted.get(entry)!;
+        return isThere(formatting, place.row + r, place.column + c) ? null : formatting;
+      }),
+    ),
+  );
+  changes.delete(null);
   book.batch(
-    [...zonesByEntry(place, matrix)].map(([entry, target]) => ({
-      type: 'SET_FORMATTING',
-      sheetId: place.sheetId,
-      target,
-      style: styleOf(entry),
-    })),
+    [...changes].map(([formatting, target]) => ({ type: 'SET_FORMATTING', sheetId, target, ...formatting })),
   );
 }
 
@@ -50,30 +66,27 @@ function oneOf<const Choice extends string>(
 
 type Nullable = string | null | undefined;
 type StylePatch = { [Key in keyof EngineStyle]?: EngineStyle[Key] | undefined };
+type Formatting = { style?: StylePatch; format?: string };
 
-const background = (color: Nullable): StylePatch => ({ fillColor: cssColor(color) });
-const fontColor = (color: Nullable): StylePatch => ({ textColor: cssColor(color) });
-const fontWeight = (weight: Nullable): StylePatch => ({
-  bold: oneOf('setFontWeight', weight ?? 'normal', ['bold', 'normal']) === 'bold',
+const background = (color: Nullable): Formatting => ({ style: { fillColor: cssColor(color) } });
+const fontColor = (color: Nullable): Formatting => ({ style: { textColor: cssColor(color) } });
+const fontWeight = (weight: Nullable): Formatting => ({
+  style: { bold: oneOf('setFontWeight', weight ?? 'normal', ['bold', 'normal']) === 'bold' },
 });
-const fontStyle = (style: Nullable): StylePatch => ({
-  italic: oneOf('setFontStyle', style ?? 'normal', ['italic', 'normal']) === 'italic',
+const fontStyle = (style: Nullable): Formatting => ({
+  style: { italic: oneOf('setFontStyle', style ?? 'normal', ['italic', 'normal']) === 'italic' },
 });
-const wrapping = (wrap: boolean): StylePatch => ({ wrapping: wrap ? 'wrap' : 'overflow' });
+const wrapping = (wrap: boolean): Formatting => ({ style: { wrapping: wrap ? 'wrap' : 'overflow' } });
 
 export class RangeLook extends RangePlace {
   setNumberFormats(formats: unknown): this {
-    const { book } = state(this);
-    const place = area(this);
-    const matrix = fittingMatrix<string>('setNumberFormats', place, formats);
-    refuseProtected(state(this), place);
-    if (state(this).typedColumns.some((typed) => overlaps(typed, place))) throw typedColumn();
-    const commands = [...zonesByEntry(place, matrix)].map(([pattern, target]) => {
+    const { book, typedColumns } = state(this);
+    setFormatting<string>(this, 'setNumberFormats', formats, (pattern) => {
+      if (typedColumns.some((typed) => overlaps(typed, area(this)))) throw typedColumn();
       const format = engineFormat(book.engine, String(pattern ?? ''));
       if (format === undefined) throw new Error(`The preview cannot show the number format "${pattern}"`);
-      return { type: 'SET_FORMATTING', sheetId: place.sheetId, target, format };
+      return { format };
     });
-    book.batch(commands);
     return this;
   }
   setNumberFormat(format: string): this {
@@ -97,7 +110,7 @@ export class RangeLook extends RangePlace {
   }
 
   setBackgrounds(colors: unknown): this {
-    setStyles(this, 'setBackgrounds', colors, background);
+    setFormatting(this, 'setBackgrounds', colors, background);
     return this;
   }
   setBackground(color: Nullable): this {
@@ -110,14 +123,14 @@ export class RangeLook extends RangePlace {
     return this.getBackgrounds()[0]![0]!;
   }
   setFontColors(colors: unknown): this {
-    setStyles(this, 'setFontColors', colors, fontColor);
+    setFormatting(this, 'setFontColors', colors, fontColor);
     return this;
   }
   getFontColors(): string[][] {
     return getStyles(this, (style) => style.textColor ?? '#000000');
   }
   setFontWeights(weights: unknown): this {
-    setStyles(this, 'setFontWeights', weights, fontWeight);
+    setFormatting(this, 'setFontWeights', weights, fontWeight);
     return this;
   }
   setFontWeight(weight: Nullable): this {
@@ -127,7 +140,7 @@ export class RangeLook extends RangePlace {
     return getStyles(this, (style) => (style.bold ? 'bold' : 'normal'));
   }
   setFontStyles(styles: unknown): this {
-    setStyles(this, 'setFontStyles', styles, fontStyle);
+    setFormatting(this, 'setFontStyles', styles, fontStyle);
     return this;
   }
   setFontStyle(style: Nullable): this {
@@ -137,7 +150,7 @@ export class RangeLook extends RangePlace {
     return getStyles(this, (style) => (style.italic ? 'italic' : 'normal'));
   }
   setWraps(wraps: unknown): this {
-    setStyles(this, 'setWraps', wraps, wrapping);
+    setFormatting(this, 'setWraps', wraps, wrapping);
     return this;
   }
   clearFormat(): this {
