@@ -1,4 +1,5 @@
-import { ANSWER_MARK, BLANK_MARK, bareMark, markOfStanding } from './memory';
+import { marksStanding } from './marks-standing';
+import { ANSWER_MARK, BLANK_MARK, bareMark } from './memory';
 import { oncePer } from './once-per';
 import type { BlockContent } from './read-block';
 
@@ -17,7 +18,9 @@ export function alignColumns(block: BlockContent, wanted: number): Columns {
   return aligned(block);
 }
 
-const aligned = /* @__PURE__ */ oncePer(({ values, formulas, memory }: BlockContent): Columns => {
+const aligned = /* @__PURE__ */ oncePer((block: BlockContent): Columns => {
+  const { values, memory } = block;
+  const marks = marksStanding(block);
   const rows = memory?.rows ?? [];
   const standing = values[0]?.length ?? 0;
   const all = Array.from({ length: standing }, (_, c) => c);
@@ -27,8 +30,8 @@ const aligned = /* @__PURE__ */ oncePer(({ values, formulas, memory }: BlockCont
   for (const [r, row] of rows.entries()) {
     const columns = columnsByMark(row?.marks ?? []);
     for (const w of [...columns.values()].flat()) filled[w]! += 1;
-    for (const [c, value] of (values[r] ?? []).entries())
-      for (const w of columns.get(markOfStanding(value, formulas[r]?.[c] ?? '')) ?? []) counts[c]![w]! += 1;
+    for (const [c, mark] of (marks[r] ?? []).entries())
+      for (const w of columns.get(mark) ?? []) counts[c]![w]! += 1;
   }
   const pairs = counts.flatMap((row, c) => row.map((count, w) => ({ c, w, count })));
   const own = all.map((c) => pairs[c * written + c]?.count ?? 0);

@@ -1,6 +1,7 @@
 import type { Columns } from '../../block/align-columns';
 import { SETTING_ID } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
+import { marksStanding } from '../../block/marks-standing';
 import {
   ANSWER_MARK,
   BLANK_MARK,
@@ -11,7 +12,7 @@ import {
   markOfStanding,
 } from '../../block/memory';
 import type { BlockContent } from '../../block/read-block';
-import type { BlockCell, WireCell } from '../../contract';
+import type { BlockCell } from '../../contract';
 import { shiftFormula } from '../../table/shift-formula';
 import { keptCell } from '../kept-cell';
 import { answersIn } from './answers-in';
@@ -31,6 +32,7 @@ export function keepTyped(
   const inPlace: Cell[] = [];
   const loose: Cell[] = [];
   const isAnswered = answersIn(old, columns);
+  const marks = marksStanding(old);
   // What the new block holds beside what stands in its place already.
   const wanted = want.cells.map((row) => row.map(markOfCell));
   const spare = countedMarks(want.records ? [] : wanted);
@@ -47,7 +49,7 @@ export function keepTyped(
       const to = written === undefined ? undefined : columnNow(r, written);
       const mark = written === undefined ? undefined : memory?.marks[written];
       const now = at === undefined || to === undefined ? undefined : want.cells[at]?.[to];
-      const standing = markOfStanding(value, cell.formula);
+      const standing = marks[r]![c]!;
       const isWanted = now !== undefined && wanted[at!]![to!] === standing;
       if (isWanted) take(spare, standing);
       const isRoom = mark === ANSWER_MARK || (now?.k === 'blank' && now.answer === true);
@@ -64,7 +66,7 @@ export function keepTyped(
   }
   return {
     inPlace,
-    left: loose.filter(({ value, formula }) => !take(spare, markOfStanding(value, formula))),
+    left: loose.filter(({ row, column }) => !take(spare, marks[row]![column]!)),
     cells,
     kept,
   };
@@ -99,15 +101,14 @@ function columnsNow(
  * A row that begins with a cell of the grower's, or a setting, in which nothing was typed since it was written, and
  * that the new block does not have: taken away on the page, and meant.
  */
-function isTakenAway({ values, formulas, memory }: BlockContent, r: number, columns: Columns): boolean {
-  const marks = memory?.rows[r]?.marks ?? [];
-  const isAsWritten = (value: WireCell, c: number): boolean => {
+function isTakenAway(old: BlockContent, r: number, columns: Columns): boolean {
+  const { id = KEPT_ID, marks = [] } = old.memory?.rows[r] ?? {};
+  const isAsWritten = (standing: string, c: number): boolean => {
     const mark = marks[columns[c] ?? -1] ?? '';
-    return mark === ANSWER_MARK || bareMark(mark) === markOfStanding(value, formulas[r]?.[c] ?? '');
+    return mark === ANSWER_MARK || bareMark(mark) === standing;
   };
-  const id = memory?.rows[r]?.id ?? KEPT_ID;
   const isOnPage = id.startsWith(SETTING_ID) || (isYours(marks[0] ?? '') && !id.startsWith(KEPT_ID));
-  return isOnPage && (values[r] ?? []).every(isAsWritten);
+  return isOnPage && marksStanding(old)[r]!.every(isAsWritten);
 }
 
 interface Marked {
