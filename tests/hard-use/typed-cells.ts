@@ -57,13 +57,14 @@ export async function tryEveryCell(
   kinds: readonly Typed['kind'][] = KINDS.map(({ kind }) => kind),
 ): Promise<readonly Verdict[]> {
   const base = task.written ?? (await composed(task, task.content));
+  const inputs = inputsOf(task.content, base);
   const verdicts: Verdict[] = [];
   for (const [r, row] of task.content.values.entries()) {
     for (const c of row.keys()) {
       for (const typed of KINDS) {
         const { kind } = typed;
         if (kinds.includes(kind) && isWorthwhile(kind, isFilled(task.content, r, c), c))
-          verdicts.push(await judged(task, base, [r, c], typed));
+          verdicts.push(await judged(task, base, inputs, [r, c], typed));
       }
     }
   }
@@ -87,15 +88,25 @@ export async function composed(task: TypedTask, content: BlockContent): Promise<
 
 type Place = readonly [row: number, column: number];
 
-async function judged(task: TypedTask, base: Composed, place: Place, typed: Typed): Promise<Verdict> {
+async function judged(
+  task: TypedTask,
+  base: Composed,
+  inputs: readonly Input[],
+  place: Place,
+  typed: Typed,
+): Promise<Verdict> {
   const { content } = task;
   const [row, column] = place;
   const changed = withTyped(content, base.cells, [{ row, column, ...typed }]);
   const rebuilt = await task.rebuild(changed);
   const fault =
     'refused' in rebuilt
-      ? await unnamed(task, changed, place, typed)
-      : missing(rebuilt, typed, inputsBut(content, base, place));
+      ? await unnamed(task, rebuilt, changed, place, typed)
+      : missing(
+          rebuilt,
+          typed,
+          inputs.filter((one) => !(one.row === row && one.column === column)),
+        );
   const cell = cellA1(content.info.row + row, content.info.column + column);
   const was = content.formulas[row]![column] || JSON.stringify(content.values[row]![column]);
   const what = `${typed.kind} over ${task.placeOf?.(row, column) ?? was}`;
@@ -106,18 +117,20 @@ async function judged(task: TypedTask, base: Composed, place: Place, typed: Type
 /** Does as the sentences say until they name the cell, or the table is written with what was typed in it. */
 async function unnamed(
   task: TypedTask,
+  first: Rebuilt,
   changed: BlockContent,
   place: Place,
   typed: Typed,
 ): Promise<string | undefined> {
   let now = changed;
+  let rebuilt = first;
   for (;;) {
-    const rebuilt = await task.rebuild(now);
     if (!('refused' in rebuilt)) return missing(rebuilt, typed, []);
     if (isNamed(rebuilt.refused, now, place, typed)) return undefined;
     const next = withoutNamed(now, rebuilt.refused);
     if (next === undefined) return `not named: ${rebuilt.refused.join(' ')}`;
     now = next;
+    rebuilt = await task.rebuild(now);
   }
 }
 
@@ -148,11 +161,7 @@ export function isNamed(
   return inRow.test(all) || [formula || value, value].some((one) => all.includes(String(one)));
 }
 
-function missing(
-  { cells, told = [] }: Composed,
-  typed: Typed,
-  inputs: readonly string[],
-): string | undefined {
+function missing({ cells, told = [] }: Composed, typed: Typed, inputs: readonly Input[]): string | undefined {
   const own = typed.formula === '' ? typed.value : typed.formula;
   const lines = [...told, ...cells.flat().map((cell) => (cell.k === 't' ? cell.v : ''))];
   const isThere =
@@ -160,23 +169,23 @@ function missing(
     cells.flat().some((cell) => 'v' in cell && cell.v === own) ||
     lines.some((line) => line.includes(String(own)) || line.includes(`“${typed.value}”`));
   if (!isThere) return 'gone without a word';
-  const left = cells.flat().map((cell) => keyOf('v' in cell ? cell.v : ''));
-  const gone = inputs.find(
-    (key) => left.every((one) => one !== key) && !lines.some((line) => line.includes(key)),
-  );
-  return gone === undefined ? undefined : `${gone} elsewhere in the table is gone without a word`;
+  const left = new Set(cells.flat().map((cell) => keyOf('v' in cell ? cell.v : '')));
+  const gone = inputs.find(({ key }) => !left.has(key) && !lines.some((line) => line.includes(key)));
+  return gone && `${gone.key} elsewhere in the table is gone without a word`;
 }
 
-/** What else was typed in the table: values in cells that are there to be typed into. */
-function inputsBut(
-  { values, formulas }: BlockContent,
-  base: Composed,
-  [row, column]: Place,
-): readonly string[] {
-  return values.flatMap((cells, r) =>
-    cells.flatMap((value, c) => {
-      const isInput = base.styles[r]?.[c] === 'input' && formulas[r]![c] === '' && value !== '';
-      return isInput && !(r === row && c === column) ? [keyOf(value)] : [];
+interface Input {
+  readonly row: number;
+  readonly column: number;
+  readonly key: string;
+}
+
+/** What was typed in the table: values in cells that are there to be typed into. */
+function inputsOf({ values, formulas }: BlockContent, base: Composed): readonly Input[] {
+  return values.flatMap((cells, row) =>
+    cells.flatMap((value, column) => {
+      const isInput = base.styles[row]?.[column] === 'input' && formulas[row]![column] === '' && value !== '';
+      return isInput ? [{ row, column, key: keyOf(value) }] : [];
     }),
   );
 }
