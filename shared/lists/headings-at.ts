@@ -96,7 +96,10 @@ const DAYS: ReadonlySet<string> = new Set([
 ]);
 
 function areWords(row: readonly WireCell[]): boolean {
-  return row.every(mayBeHeading) && row.filter((cell) => !isBlankCell(cell)).length >= FEWEST_HEADINGS;
+  return (
+    row.every((cell) => mayBeHeading(cell) && !isErrorWire(cell)) &&
+    row.filter((cell) => !isBlankCell(cell)).length >= FEWEST_HEADINGS
+  );
 }
 
 /** "#NAME?" is no name. */

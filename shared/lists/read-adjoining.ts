@@ -1,17 +1,23 @@
-import { cellOf, describeWire, isErrorWire, nameKey, type RowReader, refuse } from './read-list-cell';
+import { cellOf, describeWire, isErrorWire, nameKey, nameOf, type RowReader, refuse } from './read-list-cell';
 
+/** Stands for a paddock without a position. */
+const UNREAD = -1;
 const SEPARATORS = /[,;\n]/;
 
 /**
  * Positions of the adjoining paddocks of each paddock, from names parted by commas, semicolons or new lines.
  * A name that itself holds a comma is found too: the longest run of parts that is a name wins. Undefined where
- * nothing is typed.
+ * nothing is typed. `itemless`: rows of paddocks in which something is wrong: their names are none the less.
  */
 export function readAdjoining(
   paddocks: readonly { name: string }[],
   readers: readonly RowReader[],
+  itemless: readonly RowReader[],
 ): (readonly number[] | undefined)[] {
-  const positions = new Map(paddocks.map(({ name }, i) => [nameKey(name), i]));
+  const positions = new Map([
+    ...itemless.map((reader) => [nameKey(nameOf(reader)), UNREAD] as const),
+    ...paddocks.map(({ name }, i) => [nameKey(name), i] as const),
+  ]);
   return readers.map((reader, own) => {
     const cell = cellOf(reader, 'adjoining');
     if (cell === '' || (typeof cell === 'string' && cell.trim() === '')) return undefined;
@@ -22,7 +28,9 @@ export function readAdjoining(
     for (const name of unknown) {
       refuse(reader, 'adjoining', 'be names in the paddock list', JSON.stringify(name));
     }
-    return found.filter((position, at) => position !== own && found.indexOf(position) === at);
+    return found.filter(
+      (position, at) => position !== own && position !== UNREAD && found.indexOf(position) === at,
+    );
   });
 }
 

@@ -58,7 +58,7 @@ export function readGroups(
 ): GroupsRead {
   const unplaced: UnplacedGroup[] = [];
   const read = (reader: RowReader): ReadGroup | undefined => readGroup(reader, unplaced);
-  const { items, readers, ...told } = readRows(tab, list, { system, comma, dates }, read);
+  const { items, readers, itemless: _, ...told } = readRows(tab, list, { system, comma, dates }, read);
   const heads = items.map(({ head }) => head);
   const running = runningAlong(items, readers);
   return {

@@ -63,6 +63,7 @@ export interface NumberLimits {
   readonly whole?: true;
 }
 
+const LOADING = 'Loading...';
 /**
  * Texts that spreadsheets show instead of a value or while calculating. A closed list, because a paddock may well be
  * called "#1!" or "#value".
@@ -112,6 +113,7 @@ function cellNamed(reader: RowReader, field: ListField): string {
 /** What stands in a cell, in words. */
 export function describeWire(cell: WireCell): string {
   if (typeof cell === 'object') return `the date ${dateWords(cell.d)}`;
+  if (cell === LOADING) return words.STILL_LOADING;
   if (isErrorWire(cell)) return `the error ${cell}`;
   return typeof cell === 'string' && cell.trim() === '' ? 'a blank' : describeCell(cell);
 }

@@ -63,8 +63,8 @@ export function readPaddocks(
   comma: boolean,
   dates: DateHabits = {},
 ): PaddocksRead {
-  const { items, readers, ...told } = readRows(tab, list, { system, comma, dates }, readPaddock);
-  const adjoins = readAdjoining(items, readers);
+  const { items, readers, itemless, ...told } = readRows(tab, list, { system, comma, dates }, readPaddock);
+  const adjoins = readAdjoining(items, readers, itemless);
   const paddocks = items.map((paddock, i) => (adjoins[i] ? { ...paddock, adjoins: adjoins[i] } : paddock));
   const areas = items.map(({ areaSquareMeters }) => areaSquareMeters);
   const remarks =

@@ -20,6 +20,8 @@ export interface LeftOut {
 interface RowsRead<Item> {
   readonly items: Item[];
   readonly readers: RowReader[];
+  /** Of rows that gave no item. */
+  readonly itemless: RowReader[];
   readonly problems: ListProblem[];
   readonly notes: readonly string[];
   readonly leftOut: LeftOut[];
@@ -41,10 +43,11 @@ export function readRows<Item extends { name: string }>(
   const notes = [...unitNotes, ...otherTableNotes(tab, list)];
   const items: Item[] = [];
   const readers: RowReader[] = [];
+  const itemless: RowReader[] = [];
   const readings: string[] = [];
   const writing = writingOfList(tab, list, locale);
   const unread: ListProblem[] = [];
-  const read: RowsRead<Item> = { items, readers, problems, notes, leftOut, unread };
+  const read: RowsRead<Item> = { items, readers, itemless, problems, notes, leftOut, unread };
   if (problems.length > 0 || nameColumn === undefined) return read;
   problems.push(...doubts.problems);
   for (let row = list.firstRow; row <= Math.min(list.lastRow, tab.values.length); row++) {
@@ -58,9 +61,8 @@ export function readRows<Item extends { name: string }>(
     if (kind !== 'item') continue;
     const reader: RowReader = { tab, list, row, system, ...writing, problems, readings, notes, unread };
     const item = readItem(reader);
-    if (!item) continue;
-    items.push(item);
-    readers.push(reader);
+    if (item) items.push(item);
+    (item ? readers : itemless).push(reader);
   }
   const lastTotal = Math.max(0, ...totals);
   notes.push(...readers.filter(({ row }) => totals.length > 0 && row > lastTotal).map(belowTotalNote));

@@ -4,6 +4,9 @@ import { READ_AGAIN } from '../block/words';
 type Kind = 'paddocks' | 'groups';
 const ONE: Readonly<Record<Kind, string>> = { paddocks: 'paddock', groups: 'group' };
 
+// A cell that the sheet is working out
+export const STILL_LOADING = '“Loading...”: the sheet still works it out, so read it again in a moment';
+
 // Which list, which column
 export const whichIs = (cell: string, field: string, one: string, other: string): string =>
   `${cell}: which is the ${field}, ${one} or ${other}?`;

@@ -35,11 +35,12 @@ export async function ask<Name extends CallName>(name: Name, request: Request<Na
   const isWrite = WRITES.includes(name);
   const text = await send(name, JSON.stringify(request), isWrite);
   const envelope = v.safeParse(Envelope, parse(text));
-  if (!envelope.success) throw new ServerFailure(words.OTHER_VERSION);
+  const otherVersion = words.OTHER_VERSION + (isWrite ? words.LOOK_FIRST : '');
+  if (!envelope.success) throw new ServerFailure(otherVersion);
   if (!envelope.output.ok) throw new ServerFailure(envelope.output.error);
   if (isWrite) writes += 1;
   const reply = v.safeParse(CALLS[name].reply, envelope.output.data);
-  if (!reply.success) throw new ServerFailure(words.OTHER_VERSION);
+  if (!reply.success) throw new ServerFailure(otherVersion);
   return reply.output as Reply<Name>;
 }
 

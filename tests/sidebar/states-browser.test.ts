@@ -29,9 +29,9 @@ interface State {
 const refused = (sentence: string): Trouble => ({ kind: 'refused', sentence });
 const thrown = (message: string): Trouble => ({ kind: 'thrown', message });
 
-/** The first row of the paddock list with another area. */
-function withArea(cell: WireCell): FakeSheet {
-  return farmSheet(PADDOCK_ROWS.map((row, r) => (r === 3 ? ['North 1', cell, '', 'North 2'] : row)));
+/** A paddock with another area. */
+function withArea(name: string, cell: WireCell): FakeSheet {
+  return farmSheet(PADDOCK_ROWS.map((row) => (row[0] === name ? [name, cell, ...row.slice(2)] : row)));
 }
 
 function withChart(): FakeSheet {
@@ -44,15 +44,15 @@ const NEEDED = script.tableNeeds('A1:H20', 'Training pen');
 
 const STATES: Readonly<Record<string, State>> = {
   'list-problem': {
-    sheet: () => withArea('much'),
+    sheet: () => withArea('North 2', 'much'),
     task: 'Plan the moves',
-    told: /Land!B4: area must be/,
+    told: /1 thing to put right.*Land!B5: area must be a number/,
     more: async (page, sheet) => {
-      await page.getByRole('button', { name: 'Land!B4' }).first().press('Enter');
-      await page.getByRole('status').filter({ hasText: 'Land!B4 is selected' }).waitFor();
+      await page.getByRole('button', { name: 'Land!B5' }).first().press('Enter');
+      await page.getByRole('status').filter({ hasText: 'Land!B5 is selected' }).waitFor();
       expect(sheet.asked.find(({ name }) => name === 'showCell')?.request).toEqual({
         tab: 'Land',
-        row: 4,
+        row: 5,
         column: 2,
       });
     },
@@ -63,7 +63,11 @@ const STATES: Readonly<Record<string, State>> = {
     task: 'Keep the herd log',
     told: /group list/,
   },
-  calculating: { sheet: () => withArea('Loading...'), task: 'Plan the moves', told: /Land!B4/ },
+  calculating: {
+    sheet: () => withArea('North 1', 'Loading...'),
+    task: 'Plan the moves',
+    told: /Land!B4: area must be a number .*still works it out/,
+  },
   'chart-tab': { sheet: withChart, task: 'Budget feed, water and ground', told: /Rainfall/ },
   'no-table': {
     task: 'What happened',
@@ -101,7 +105,7 @@ const STATES: Readonly<Record<string, State>> = {
   'other-version': {
     task: 'Train the pigs',
     trouble: { kind: 'text', text: '{' },
-    told: /different versions/,
+    told: /different versions.*Look at the sheet first/,
   },
 };
 

@@ -3,7 +3,8 @@ export const ONE_ROW = 'A row for each change of head or weight. Head 0: the las
 export const COUNTS_FROM = 'From its first row on this log counts for a group, not your list.';
 export const FIRST_ROW =
   'The first row of a group comes from your list. From then on this log counts, and a change in the list changes nothing that is past.';
-export const NO_GROUP_LIST = 'There is no group list in this file yet: the log begins from it.';
+export const NO_GROUP_LIST =
+  'There is no group list in this file yet: the log begins from it. “Plan the moves” says what such a list needs.';
 export const headMust = (most: number, got: string): string =>
   `Head must be a whole number from 0 to ${most}, got ${got}.`;
 export const weightMust = (most: string, got: string): string =>
