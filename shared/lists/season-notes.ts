@@ -16,14 +16,19 @@ export interface NotedLists {
 
 /**
  * A sentence, with its cell, for each paddock that is shut all season or was "last used" on a day to come, each group
- * that is not there in the season, and each weighing that tells little about the weight in it.
+ * that is not there in the season or has long stood in one place, and each weighing that tells little about the weight in
+ * it.
  */
 export function seasonNotes(lists: NotedLists, season: NotedSeason): string[] {
   return [
     ...lists.paddocks.flatMap((paddock) => paddockNotes(paddock, lists.paddockTab, season)),
     ...lists.groups.flatMap((group) => {
       const away = groupNotes(group, lists.groupTab, season);
-      return away.length > 0 ? away : weighingNotes(group, lists.groupTab, season);
+      if (away.length > 0) return away;
+      return [
+        ...standingNotes(group, lists.groupTab, season),
+        ...weighingNotes(group, lists.groupTab, season),
+      ];
     }),
   ];
 }
@@ -57,4 +62,19 @@ function groupNotes(
     return [words.comesAfter(cellBefore(tab, cells.from), name, isoFromDay(from), isoFromDay(end))];
   }
   return [];
+}
+
+/** Longer than pigs are left in one paddock: they have rather moved since the list was written. Judgement. */
+const LONG_DAYS = 60;
+
+/** Once moves have happened the table says where the group stands. */
+function standingNotes(
+  { name, standsIn, cells }: ReadGroup,
+  tab: string,
+  { today, isUnderWay }: NotedSeason,
+): string[] {
+  const { paddock = '', since = today } = standsIn ?? {};
+  if (isUnderWay || today - since <= LONG_DAYS) return [];
+  const cell = cellBefore(tab, cells.since ?? cells.paddock);
+  return [words.standsLong(cell, name, paddock, isoFromDay(since), today - since)];
 }

@@ -116,6 +116,14 @@ export const leavesBefore = (cell: string, group: string, day: string, start: st
   `${cell}“${group}” leaves on ${day}, and the season begins on ${start}: no moves are planned for it.`;
 export const comesAfter = (cell: string, group: string, day: string, end: string): string =>
   `${cell}“${group}” comes in on ${day}, and the season ends on ${end}: no moves are planned for it.`;
+export const standsLong = (
+  cell: string,
+  group: string,
+  paddock: string,
+  since: string,
+  days: number,
+): string =>
+  `${cell}“${group}” stands in “${paddock}” since ${since}, ${days} days. Has it moved since? Then change the paddock and the day.`;
 export const heavyPig = (cell: string, group: string, weight: string): string =>
   `${cell}“${group}” weighs ${weight} a pig. Check that it is the weight of one pig, and its unit.`;
 export const fastGain = (cell: string, group: string, gain: string): string =>

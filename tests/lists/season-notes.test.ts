@@ -53,6 +53,27 @@ function notes(farm: Farm): string[] {
   );
 }
 
+it('a group that has long stood in one place, as long as no table says where it stands', () => {
+  const land = { paddocks: [], paddockTab: 'Land', groupTab: 'Pigs' };
+  const season = { start: day('2026-04-20'), end: day('2026-10-31'), system: 'metric' } as const;
+  const group = {
+    name: 'Reds',
+    head: 9,
+    weightKg: 30,
+    weighedOn: day('2026-04-10'),
+    standsIn: { paddock: 'Oak', since: day('2026-04-12') },
+    cells: { since: { row: 5, column: 6 } },
+  };
+  const told = (today: string, isUnderWay = false): string[] =>
+    seasonNotes({ ...land, groups: [group] }, { ...season, today: day(today), isUnderWay });
+  // 12 April to 11 June: 18 + 31 + 11 days.
+  expect(told('2026-06-11')).toEqual([]);
+  expect(told('2026-06-12')).toEqual([
+    'Pigs!F5: “Reds” stands in “Oak” since 2026-04-12, 61 days. Has it moved since? Then change the paddock and the day.',
+  ]);
+  expect(told('2026-06-12', true)).toEqual([]);
+});
+
 describe('paddocks and groups that never come into the season', () => {
   it('groups of another year', () => {
     const told = notes({

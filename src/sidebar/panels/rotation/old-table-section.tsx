@@ -2,7 +2,7 @@ import { type Day, isoFromDay } from '../../../../shared/core/calendar/day';
 import type { StandingRotation } from '../../../../shared/tasks/rotation/rotation-standing';
 import type { Season } from '../../../../shared/tasks/rotation/season';
 import { COUNT_LABEL } from '../../../../shared/tasks/rotation/words';
-import { Notice } from '../../parts/notice';
+import { Notice, SentencesNotice } from '../../parts/notice';
 import * as words from './words';
 
 interface Props {
@@ -26,25 +26,12 @@ export function OldTableSection({ old, season, today, counted, onCount }: Props)
         <input type="checkbox" checked={counted} onChange={(event) => onCount(event.currentTarget.checked)} />
         {COUNT_LABEL}
       </label>
-      {problems.length > 0 && (
-        <Notice kind="problem">
-          {words.PUT_RIGHT}
-          <ul>
-            {problems.map(({ sentence }) => (
-              <li key={sentence}>{sentence}</li>
-            ))}
-          </ul>
-        </Notice>
-      )}
-      {'rebuild' in season && season.rebuild && season.rebuild.notes.length > 0 && (
-        <Notice kind="warning">
-          <ul>
-            {season.rebuild.notes.map((note) => (
-              <li key={note}>{note}</li>
-            ))}
-          </ul>
-        </Notice>
-      )}
+      <SentencesNotice
+        kind="problem"
+        lead={words.PUT_RIGHT}
+        sentences={problems.map(({ sentence }) => sentence)}
+      />
+      {'rebuild' in season && <SentencesNotice kind="warning" sentences={season.rebuild?.notes ?? []} />}
     </>
   );
 }

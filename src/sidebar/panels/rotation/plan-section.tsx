@@ -1,7 +1,5 @@
 import type { Day } from '../../../../shared/core/calendar/day';
 import { fallsShort, hasHardUse } from '../../../../shared/plan/explain-plan';
-import { groupsLeftOut } from '../../../../shared/plan/groups-left-out';
-import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
 import type { PastRow } from '../../../../shared/table/model';
 import type { Season } from '../../../../shared/tasks/rotation/season';
@@ -80,11 +78,6 @@ function PlanShown({ made, today, onUse }: { made: Made } & Pick<Props, 'today' 
       <h3>Next moves</h3>
       <NextMoves problem={problem} plan={plan} today={today} />
       <PlanWordsShown kind={kindOf(made)} words={words} onUse={onUse} />
-      {[...groupsLeftOut(problem), ...growthNotes(problem, plan)].map((note) => (
-        <Notice key={note} kind="note">
-          {note}
-        </Notice>
-      ))}
     </>
   );
 }

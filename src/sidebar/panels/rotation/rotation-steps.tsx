@@ -1,6 +1,8 @@
 import { useState } from 'preact/hooks';
 import { dayFromIso } from '../../../../shared/core/calendar/day';
 import { decimalComma } from '../../../../shared/locale/decimal-comma';
+import { groupsLeftOut } from '../../../../shared/plan/groups-left-out';
+import { growthNotes } from '../../../../shared/plan/growth-notes';
 import type { PlanRules } from '../../../../shared/plan/model';
 import { ownGroundLimit } from '../../../../shared/table/own-ground-limit';
 import { UNITS_LEGEND, UNITS_OPTIONS } from '../../../../shared/tasks/ask';
@@ -76,6 +78,8 @@ export function RotationSteps({ book, onReread }: Props) {
     if (!now.plan) throw new Error(now.questions.join(' '));
     return now.plan;
   };
+  const ofPlan = made ? [...groupsLeftOut(made.problem), ...growthNotes(made.problem, made.plan)] : [];
+  const notes = <ListNotes notes={[...ofPlan, ...seasonNotesOf(lists, noted)]} />;
   // The answer comes first; where the lists stop it, they do.
   return (
     <>
@@ -96,7 +100,7 @@ export function RotationSteps({ book, onReread }: Props) {
             onCount={(counted) => answer(COUNT_LABEL, COUNT_OPTIONS[counted ? 'yes' : 'no'])}
           />
         )}
-        <ListNotes notes={seasonNotesOf(lists, noted)} />
+        {!made && notes}
         <UnplacedAsked lists={lists} today={todayIso} />
         <OutOfUseAsked lists={lists} today={todayIso} />
         {lists.undated && <UndatedWeightsAsked undated={lists.undated} today={todayIso} />}
@@ -116,6 +120,7 @@ export function RotationSteps({ book, onReread }: Props) {
                     : words.NOT_UP_TO_DATE
               }
             />
+            {notes}
             <SeasonShown
               made={made}
               past={rebuild?.past ?? []}
