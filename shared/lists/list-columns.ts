@@ -2,6 +2,7 @@
 import { dateWords } from '../block/date-words';
 import { isInArea } from '../block/is-in-area';
 import type { Selection, TabContent } from '../contract';
+import { plainNumber } from '../refusals';
 import type { ListUnit } from '../units/unit-words';
 import { findLists } from './find-lists';
 import { headingUnit } from './heading-unit';
@@ -69,9 +70,10 @@ export function listFromSelection(
 export function firstOf(tab: TabContent | undefined, list: FoundList, column: number): string {
   const rows = tab?.values.slice(list.firstRow - 1, list.lastRow) ?? [];
   const cells = rows.map((row) => row[column - 1] ?? '').filter((cell) => cell !== '');
-  const said = cells
-    .slice(0, FIRST)
-    .map((cell) => (typeof cell === 'object' ? dateWords(cell.d) : String(cell)));
+  const said = cells.slice(0, FIRST).map((cell) => {
+    if (typeof cell === 'object') return dateWords(cell.d);
+    return typeof cell === 'number' ? plainNumber(cell) : String(cell);
+  });
   return said.join(' · ');
 }
 
