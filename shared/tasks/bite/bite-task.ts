@@ -6,6 +6,7 @@ import { farmLine } from './farm-line';
 import { readBite } from './read-bite';
 import { readLines, startLines, type TypedLine } from './typed-line';
 import { WIRES } from './wires';
+import * as words from './words';
 
 export const LINES_LABEL = 'The lines';
 
@@ -14,6 +15,7 @@ export const BITE_TASK = {
   name: BITE_BLOCK,
   what: 'the volts',
   tabName: 'Fence volts',
+  next: words.TRAINING_NEXT,
   read: (book, answers) => {
     const ask = asking(book, answers, BITE_BLOCK);
     const units = ask.units();

@@ -58,3 +58,6 @@ export const typedAsValue = (where: string, heading: string, v: string): string 
 export const badDay = (cell: string): string =>
   `${cell}: date must be a date (a date cell, or text such as "2026-04-20")`;
 export const badVolts = (cell: string): string => `${cell}: volts must be a number`;
+
+// The next useful task
+export const TRAINING_NEXT = '“Train the pigs” before they meet it.';

@@ -49,6 +49,7 @@ export const BUDGET_TASK = {
   name: BUDGET_BLOCK,
   what: 'the budget',
   tabName: 'Feed and water',
+  next: words.FENCE_NEXT,
   read: (book, answers) => {
     const ask = asking(book, answers, BUDGET_BLOCK);
     const read = ask.block && readBudget(ask.block);

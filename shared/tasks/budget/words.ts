@@ -49,3 +49,6 @@ export const BUDGET_CAUTIONS: readonly string[] = [
   'For growing pigs on full feed. In heat, from about 70 °F (21 °C) on, shade, a wallow and water come first. Check drinkers twice a day: a day without water, less in heat, can poison pigs with salt; give it back slowly, over hours, and call the vet.',
   'Nutrients are an average, high for heavy pigs, and spread evenly here: near feeders and shelters there are many times more. Local nutrient and water rules decide.',
 ];
+
+// The next useful task
+export const FENCE_NEXT = '“List the fence materials” says what the fence costs.';

@@ -34,6 +34,7 @@ export const HERD_TASK = {
   name: HERD_BLOCK,
   what: 'the herd log',
   tabName: 'Herd log',
+  next: words.PLAN_NEXT,
   read: (book, answers) => {
     const ask = asking(book, answers, HERD_BLOCK, 'down');
     const units = ask.units();

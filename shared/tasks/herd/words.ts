@@ -18,3 +18,6 @@ export const beforeItCame = (cell: string, day: string, group: string, came: str
   `${cell}: ${day} lies before ${group} came in on ${came}.`;
 export const noHead = (group: string, day: string): string =>
   `${group} has no head from ${day} on by the herd log: it leaves on that day.`;
+
+// The next useful task
+export const PLAN_NEXT = '“Plan the moves” with these heads and weights.';

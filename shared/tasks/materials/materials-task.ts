@@ -85,6 +85,7 @@ export const MATERIALS_TASK = {
   name: MATERIALS_BLOCK,
   what: 'the materials list',
   tabName: 'Fence materials',
+  next: words.VOLTS_NEXT,
   read: (book, answers) => {
     const ask = asking(book, answers, MATERIALS_BLOCK);
     const read = ask.block && readMaterials(ask.block);

@@ -111,3 +111,6 @@ export const HOW_MANY = 'How many paddocks stand fenced at a time?';
 export const WHICH_GROUND = 'What do you fence?';
 export const tooMany = (most: number): string => `There must be ${most} paddocks or fewer.`;
 export const NO_LIST = 'A paddock list with a paddock in it is needed.';
+
+// The next useful task
+export const VOLTS_NEXT = '“Check the volts” says whether this fence bites at its far end.';

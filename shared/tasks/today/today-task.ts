@@ -8,6 +8,7 @@ import { NO_TABLE } from '../words';
 import { type BoundTable, boundTable } from './bound-table';
 import { TODAY_BLOCK } from './tick-words';
 import { todayBlock } from './today-block';
+import * as words from './words';
 import { type TodayTable, withLog } from './working-rows';
 
 /** A page in the sheet for the phone, out of the rotation table. */
@@ -15,6 +16,7 @@ export const TODAY_TASK: Task<TodayTable> = {
   name: TODAY_BLOCK,
   what: 'today’s page',
   tabName: 'Today',
+  next: words.RECORD_NEXT,
   read: (book, answers) => {
     const ask = asking(book, answers, TODAY_BLOCK);
     const block = standingRotation(book)?.block;

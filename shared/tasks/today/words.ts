@@ -11,3 +11,6 @@ export const WORKED_OUT = 'Worked out from the rotation table; nothing is typed 
 export const MOVES_OVER = 'The moves of this group are over.';
 export const NO_MOVE = 'No move of this group is planned.';
 export const LAST_STAY = 'Last stay: no move after it.';
+
+// The next useful task
+export const RECORD_NEXT = '“What happened” records what is not as planned.';

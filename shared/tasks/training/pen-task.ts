@@ -5,6 +5,7 @@ import { listedHerd } from '../listed-herd';
 import type { Task } from '../task';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS, type PenSettings } from './pen-block';
 import { readPen } from './read-pen';
+import * as words from './words';
 
 interface PenPlan {
   readonly settings: PenSettings;
@@ -17,6 +18,7 @@ export const PEN_TASK = {
   name: PEN_BLOCK,
   what: 'the pen list',
   tabName: 'Training pen',
+  next: words.VOLTS_NEXT,
   read: (book, answers) => {
     const ask = asking(book, answers, PEN_BLOCK);
     const read = ask.block && readPen(ask.block);

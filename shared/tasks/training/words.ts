@@ -103,3 +103,6 @@ export const stays = (cell: string, typed: string, name: string): string =>
 export const notInLog = (names: string): string => `Not in the log, so nothing is put in: ${names}.`;
 export const columnMade = (heading: string, cell: string): string =>
   `The list has no such column: “${heading}” is put into ${cell}.`;
+
+// The next useful task
+export const VOLTS_NEXT = '“Check the volts” of the wire in the pen.';
