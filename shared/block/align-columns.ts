@@ -1,5 +1,5 @@
 import { marksStanding } from './marks-standing';
-import { ANSWER_MARK, BLANK_MARK, bareMark } from './memory';
+import { ANSWER_MARK, BLANK_MARK, bareMark, columnsWritten, isHeading } from './memory';
 import { oncePer } from './once-per';
 import type { BlockContent } from './read-block';
 
@@ -8,30 +8,29 @@ export type Columns = readonly (number | undefined)[];
 
 /**
  * For each column that stands, the column it was written as; undefined for one that was put in. Columns are known
- * again by what stands in them as marked, wherever they stand now; one that holds too little to be known by stands
- * right of the one that it was written right of. Without a memory they are as they stand.
+ * again by their headings, which are their ids, and by what stands in them as marked, wherever they stand now; one
+ * that holds too little to be known by stands right of the one that it was written right of. Without a memory they are
+ * as they stand.
  */
-export function alignColumns(block: BlockContent, wanted: number): Columns {
+export const alignColumns = /* @__PURE__ */ oncePer((block: BlockContent): Columns => {
   const { values, memory } = block;
-  const all = Array.from({ length: values[0]?.length ?? 0 }, (_, c) => c);
-  if (!memory) return all.map((c) => (c < wanted ? c : undefined));
-  return aligned(block);
-}
-
-const aligned = /* @__PURE__ */ oncePer((block: BlockContent): Columns => {
-  const { values, memory } = block;
-  const marks = marksStanding(block);
-  const rows = memory?.rows ?? [];
   const standing = values[0]?.length ?? 0;
   const all = Array.from({ length: standing }, (_, c) => c);
-  const written = Math.max(0, ...rows.map((row) => row?.marks.length ?? 0));
+  if (!memory) return all;
+  const { rows } = memory;
+  const marks = marksStanding(block);
+  const written = columnsWritten(memory);
+  const headed = (w: number): boolean =>
+    rows.some((row, r) => isHeading(row?.marks[w] ?? '') && bareMark(row!.marks[w]!) === marks[r]?.[w]);
+  if (standing === written && all.every(headed)) return all;
   const counts = all.map(() => new Array<number>(written).fill(0));
   const filled = new Array<number>(written).fill(0);
   for (const [r, row] of rows.entries()) {
     const columns = columnsByMark(row?.marks ?? []);
     for (const w of [...columns.values()].flat()) filled[w]! += 1;
-    for (const [c, mark] of (marks[r] ?? []).entries())
-      for (const w of columns.get(mark) ?? []) counts[c]![w]! += 1;
+    for (const c of all)
+      for (const w of columns.get(marks[r]?.[c] ?? BLANK_MARK) ?? [])
+        counts[c]![w]! += isHeading(row!.marks[w]!) ? rows.length : 1;
   }
   const pairs = counts.flatMap((row, c) => row.map((count, w) => ({ c, w, count })));
   const own = all.map((c) => pairs[c * written + c]?.count ?? 0);
@@ -68,4 +67,9 @@ function columnsByMark(marks: readonly string[]): ReadonlyMap<string, readonly n
     columns.set(bare, [...(columns.get(bare) ?? []), w]);
   }
   return columns;
+}
+
+/** What is remembered of a cell, by row and column as it stands; undefined where nothing was written. */
+export function markAt(block: BlockContent, row: number, column: number): string | undefined {
+  return block.memory?.rows[row]?.marks[alignColumns(block)[column] ?? -1];
 }

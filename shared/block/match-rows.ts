@@ -1,14 +1,7 @@
-import type { WireCell } from '../contract';
+import { alignColumns } from './align-columns';
 import { isRecordId, NAMING_CELLS } from './compose-block';
-import {
-  BLANK_MARK,
-  bareMark,
-  isLeftOver,
-  isYours,
-  type Memory,
-  markOfStanding,
-  type RowMemory,
-} from './memory';
+import { BLANK_MARK, bareMark, isLeftOver, isYours, type Memory, markIn, type RowMemory } from './memory';
+import type { BlockContent } from './read-block';
 import { numberedId } from './row-ids';
 
 /**
@@ -17,12 +10,10 @@ import { numberedId } from './row-ids';
  * types the first cell, else a label that was typed over. Records are known by their first cells together. A row that
  * stands twice is remembered once. Rows that a write which was cut short has left stay as they are.
  */
-export function matchRows(
-  values: readonly (readonly WireCell[])[],
-  formulas: readonly (readonly string[])[],
-  memory: Memory,
-): Memory['rows'] {
+export function matchRows(block: BlockContent & { readonly memory: Memory }): Memory['rows'] {
+  const { memory } = block;
   const { rows } = memory;
+  const columns = alignColumns(block);
   const byId = new Map(
     rows.flatMap((row) => (row && !isLeftOver(memory, row) ? [[row.id, row] as const] : [])),
   );
@@ -35,7 +26,8 @@ export function matchRows(
     taken.add(row.id);
     return row;
   };
-  const firstOf = (r: number): string => markOfStanding(values[r]?.[0] ?? '', formulas[r]?.[0] ?? '');
+  const naming = Array.from({ length: NAMING_CELLS }, (_, w) => columns.indexOf(w));
+  const firstOf = (r: number): string => markIn(block, r, naming[0] ?? -1);
   // Where no row begins as it was written, the first column is not the first any more: it says nothing.
   const isFirstThere = rows.some(
     (row, r) => row && isNamed(row) && bareMark(row.marks[0] ?? '') === firstOf(r),
@@ -46,7 +38,7 @@ export function matchRows(
     counts.set(first, count);
     if (row && isLeftOver(memory, row)) return row;
     if (row && isRecord(row) && isFirstThere) {
-      const name = nameOf((values[r] ?? []).map((value, c) => markOfStanding(value, formulas[r]?.[c] ?? '')));
+      const name = nameOf(naming.map((c) => markIn(block, r, c)));
       return once((nameOf(row.marks) === name ? undefined : byName.get(name)) ?? row);
     }
     const written = row?.marks[0] ?? BLANK_MARK;
@@ -65,8 +57,9 @@ function rowsByLabel(rows: readonly RowMemory[]): ReadonlyMap<string, RowMemory>
   const counts = new Map<string, number>();
   return new Map(
     rows.flatMap((row) => {
-      const [label = BLANK_MARK] = row.marks;
-      if (isRecord(row) || isYours(label) || label === BLANK_MARK) return [];
+      const [marked = BLANK_MARK] = row.marks;
+      const label = bareMark(marked);
+      if (isRecord(row) || isYours(marked) || label === BLANK_MARK) return [];
       const count = (counts.get(label) ?? 0) + 1;
       counts.set(label, count);
       return [[numberedId(label, count), row] as const];

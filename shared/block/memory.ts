@@ -3,12 +3,15 @@
  * written there. So whatever stands there now can be told from what the grower typed. A mark is a short hash, never
  * the thing itself, so nothing private lies in it; it moves with its row and comes along in a copy of the file.
  *
- *   first row:  SOUNDER MATERIALS 1 k3x9 | id mark mark …
+ *   first row:  SOUNDER MATERIALS 2 k3x9 | id mark mark …
  *   any other:  k3x9 | id mark mark …
  *
  * The stamp (k3x9) differs at every write: a row that carries another was left over by a write that did not end.
  * A mark is "." for a cell left blank, "~" for the room that an answer spills into, and "+" stands before the mark of
- * a cell that the grower is to type into.
+ * a cell that the grower is to type into. "^" stands before the mark of a title or heading: a table begins there, and
+ * the mark of its heading is a column's id, by which it is found wherever it stands and whatever is put in beside it.
+ *
+ * What an earlier version remembers counts for nothing: its tables are read by their headings.
  */
 import type { BlockCell, BlockStyle, WireCell } from '../contract';
 import { serialFromIso } from '../core/calendar/serial-from-iso';
@@ -16,13 +19,14 @@ import { hashText } from './hash-text';
 import { writtenShape } from './written-shape';
 
 /** Version of the memory, not of the tool. */
-const VERSION = 1;
+const VERSION = 2;
 const HEAD = /^SOUNDER ([A-Z_]+) (\d+) (\w+) \|/;
 const ROW = /^(?:SOUNDER [A-Z_]+ \d+ )?(\w+) \| (\S+)((?: \S+)*)$/;
 
 export const BLANK_MARK = '.';
 export const ANSWER_MARK = '~';
 const YOURS = '+';
+const HEADING = '^';
 
 /** What is remembered of a row. */
 export interface RowMemory {
@@ -49,6 +53,16 @@ export function markOfStanding(value: WireCell, formula: string): string {
   return typeof value === 'number' ? hashed(`n${value}`) : hashed(`${typeof value} ${value}`);
 }
 
+/** The same of a cell of a block or an area, by row and column from 0. */
+export function markIn({ values, formulas }: Cells, row: number, column: number): string {
+  return markOfStanding(values[row]?.[column] ?? '', formulas[row]?.[column] ?? '');
+}
+
+interface Cells {
+  readonly values: readonly (readonly WireCell[])[];
+  readonly formulas: readonly (readonly string[])[];
+}
+
 /** The same for a cell that is to be written. */
 export function markOfCell(cell: BlockCell): string {
   switch (cell.k) {
@@ -73,8 +87,24 @@ export function isYours(mark: string): boolean {
   return mark.startsWith(YOURS);
 }
 
+export function isHeading(mark: string): boolean {
+  return mark.startsWith(HEADING);
+}
+
 export function bareMark(mark: string): string {
-  return isYours(mark) ? mark.slice(1) : mark;
+  return isYours(mark) || isHeading(mark) ? mark.slice(1) : mark;
+}
+
+/** The mark of a title or heading with its sign. */
+export function headingMark(mark: string): string {
+  return mark === BLANK_MARK ? mark : HEADING + mark;
+}
+
+/** Mark of a cell that is to be written, with its role. */
+export function markWithRole(cell: BlockCell, style: BlockStyle | undefined): string {
+  const mark = markOfCell(cell);
+  if (style === 'input') return YOURS + mark;
+  return cell.k === 't' && (style === 'heading' || style === 'title') ? headingMark(mark) : mark;
 }
 
 /** The texts of the memory column. `before` is the stamp that stands now, so that the new one differs from it. */
@@ -86,7 +116,7 @@ export function memoryColumn(
   before: string,
 ): { readonly stamp: string; readonly texts: string[] } {
   const rows = cells.map((row, r) => {
-    const marks = row.map((cell, c) => (styles[r]?.[c] === 'input' ? YOURS : '') + markOfCell(cell));
+    const marks = row.map((cell, c) => markWithRole(cell, styles[r]?.[c]));
     return `| ${ids[r]} ${marks.join(' ')}`;
   });
   const stamp = hashText(before + rows.join('\n')).toString(36);
@@ -94,17 +124,23 @@ export function memoryColumn(
   return { stamp, texts: rows.map((row, r) => `${r === 0 ? head : ''}${stamp} ${row}`) };
 }
 
-/** Memory out of the texts of its column; undefined where that is no memory. */
+/** Memory out of the texts of its column; undefined where that is no memory, or one of an earlier version. */
 export function readMemory(column: readonly WireCell[]): Memory | undefined {
   const rows = column.map(rowMemory);
   if (rows.every((row) => row === undefined)) return undefined;
-  const [, kind = '', , stamp = ''] = HEAD.exec(String(column.find(isHead) ?? '')) ?? [];
+  const [head, kind = '', version, stamp = ''] = HEAD.exec(String(column.find(isHead) ?? '')) ?? [];
+  if (head !== undefined && Number(version) !== VERSION) return undefined;
   return { kind, stamp, rows };
 }
 
 function rowMemory(text: WireCell): RowMemory | undefined {
   const [, stamp = '', id, marks = ''] = typeof text === 'string' ? (ROW.exec(text) ?? []) : [];
   return id === undefined ? undefined : { stamp, id, marks: marks.trim().split(' ') };
+}
+
+/** How many columns were written. */
+export function columnsWritten(memory: Pick<Memory, 'rows'>): number {
+  return Math.max(0, ...memory.rows.map((row) => row?.marks.length ?? 0));
 }
 
 export function isHead(text: WireCell): boolean {

@@ -1,8 +1,10 @@
 /** Names and words of our own tables that whoever looks for the grower's lists, or for our tables, must know. */
 export const ROTATION_NAME = 'SOUNDER_ROTATION';
 export const MAP_BLOCK = 'SOUNDER_MAP';
+/** How the name of the mark of an original begins; see original-mark.ts. */
+export const MARK_NAME = 'SOUNDER_ORIGINAL_';
 
-/** Tables of ours in the order in which their tabs stand: Today first, then that of the tasks. */
+/** Tables of ours in the order in which their tabs stand: Today first, then that of the tasks, the mark last. */
 export const TAB_ORDER: readonly string[] = [
   'SOUNDER_TODAY',
   ROTATION_NAME,
@@ -15,7 +17,6 @@ export const TAB_ORDER: readonly string[] = [
   'SOUNDER_BITE',
   'SOUNDER_FENCE_WALK',
   'SOUNDER_BUDGET',
-  'SOUNDER_ORIGINAL',
 ];
 
 /** Headings that only our own table of moves has. */

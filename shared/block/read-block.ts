@@ -11,8 +11,14 @@ export interface BlockContent {
   readonly info: BlockInfo;
   readonly values: readonly (readonly WireCell[])[];
   readonly formulas: readonly (readonly string[])[];
-  /** Absent in a block that version 0.1.0 wrote, or whose memory was deleted. */
+  /** Absent in a block that an earlier version wrote, or whose memory was deleted. */
   readonly memory?: Memory;
+  /** What was typed over the memory, by row from 0. */
+  readonly overMemory?: readonly {
+    readonly row: number;
+    readonly value: WireCell;
+    readonly formula: string;
+  }[];
 }
 
 /**
@@ -36,12 +42,14 @@ export const cutBlock = /* @__PURE__ */ oncePer(
         : (tab.values[named.row - 1 + r]?.find((text, c) => c >= named.column && isMemory(text)) ?? '');
     const memory = readMemory(Array.from({ length: rows }, (_, r) => own[r] || left(r)));
     const columns = column - named.column;
-    const content = cut(tab, { ...named, rows, columns });
-    if (!memory) return content;
-    return {
-      ...content,
-      memory: { ...memory, rows: matchRows(content.values, content.formulas, memory) },
-    };
+    // That of an earlier version is a column like any other, with nothing in it to keep.
+    if (!memory) return cut(tab, { ...named, rows, columns: columns + 1 });
+    const overMemory = own.slice(0, rows).flatMap((value, row) => {
+      const formula = tab.formulas[named.row - 1 + row]?.[column - 1] ?? '';
+      return (value === '' && formula === '') || isMemory(value) ? [] : [{ row, value, formula }];
+    });
+    const content = { ...cut(tab, { ...named, rows, columns }), memory, overMemory };
+    return { ...content, memory: { ...memory, rows: matchRows(content) } };
   },
 );
 

@@ -1,4 +1,4 @@
-import { alignColumns } from '../block/align-columns';
+import { markAt } from '../block/align-columns';
 import { hashText } from '../block/hash-text';
 import { ANSWER_MARK, markOfStanding } from '../block/memory';
 import type { BlockContent } from '../block/read-block';
@@ -11,11 +11,10 @@ const LOADING = 'Loading...';
  */
 export function blockMeaning(block: BlockContent): string {
   const { values, formulas, memory } = block;
-  const columns = alignColumns(block, 0);
   const marks = values.map((row, r) =>
     row.map((value, c) => {
       const formula = formulas[r]?.[c] ?? '';
-      const isAnswer = memory?.rows[r]?.marks[columns[c] ?? -1] === ANSWER_MARK;
+      const isAnswer = markAt(block, r, c) === ANSWER_MARK;
       return formula === '' && (isAnswer || value === LOADING) ? '' : markOfStanding(value, formula);
     }),
   );

@@ -7,7 +7,7 @@ import { ANSWER_MARK, bareMark, markOfStanding } from '../block/memory';
 import type { BlockContent } from '../block/read-block';
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { nameKey } from '../lists/read-list-cell';
-import { COLUMNS, type ColumnKey } from './columns';
+import { COLUMNS, type ColumnKey, headingOf } from './columns';
 import { SETTINGS_TITLE } from './settings-rows';
 
 /** Names of single rows. */
@@ -15,11 +15,28 @@ export const HEADINGS = 'headings of the moves';
 export const ANCHOR = 'row under the headings';
 export const SPACE = 'row below the moves';
 
+/** The columns in the order in which they were written, by the ids that their headings are. */
+export function keysOf(block: BlockContent): readonly (ColumnKey | undefined)[] {
+  const ids = block.memory?.rows[rowNamed(block, HEADINGS)]?.marks;
+  return ids?.map((id) => KEY_OF.get(bareMark(id))) ?? COLUMNS.map(({ key }) => key);
+}
+
+const KEY_OF: ReadonlyMap<string, ColumnKey> = /* @__PURE__ */ new Map(
+  COLUMNS.flatMap((column) =>
+    (['US', 'metric'] as const).map(
+      (system) => [markOfStanding(headingOf(column, system), ''), column.key] as const,
+    ),
+  ),
+);
+
 /** Column of each of ours, from 0 as it stands. */
 export function columnsOf(block: BlockContent): ReadonlyMap<ColumnKey, number> {
-  const written = alignColumns(block, COLUMNS.length);
+  const keys = keysOf(block);
   return new Map(
-    written.flatMap((w, c) => (w !== undefined && COLUMNS[w] ? [[COLUMNS[w].key, c] as const] : [])),
+    alignColumns(block).flatMap((w, c) => {
+      const key = keys[w ?? -1];
+      return key ? [[key, c] as const] : [];
+    }),
   );
 }
 

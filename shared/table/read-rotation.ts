@@ -1,3 +1,4 @@
+import { markAt } from '../block/align-columns';
 import { cellOnTab } from '../block/cell-on-tab';
 import { isRecordId } from '../block/compose-block';
 import { oncePer } from '../block/once-per';
@@ -86,11 +87,11 @@ function readRow(reading: Reading, r: number): OldRow {
     return value === undefined ? undefined : toInside(value, quantity, system);
   };
   const day = (key: ColumnKey): Day | undefined => realDay(ownDay(valueAt(reading, r, key)));
-  const isTyped = (key: ColumnKey, w: number): boolean =>
-    columns.has(key) && isTypedAt(block, r, columns.get(key)!, memory.marks[w]);
+  const isTyped = (key: ColumnKey): boolean =>
+    columns.has(key) && isTypedAt(block, r, columns.get(key)!, markAt(block, r, columns.get(key)!));
   const daysCell = valueAt(reading, r, 'days');
   const days = wholeDays(daysCell, mostDays);
-  const stands = COLUMNS.flatMap(({ key }, w) => (isTyped(key, w) ? [key] : []));
+  const stands = COLUMNS.flatMap(({ key }) => (isTyped(key) ? [key] : []));
   const typed = stands.filter((key) => key !== 'days' || days !== undefined);
   const formulaIn = (key: ColumnKey): string => block.formulas[r]?.[columns.get(key) ?? -1] ?? '';
   // A move that was past when the table was built has a day, and no formula, under Planned in.

@@ -1,4 +1,4 @@
-import { alignColumns } from '../block/align-columns';
+import { alignColumns, markAt } from '../block/align-columns';
 import { cellOnTab } from '../block/cell-on-tab';
 import { idOf, SETTING_ROW } from '../block/compose-block';
 import { BLANK_MARK, bareMark, isYours, markOfStanding } from '../block/memory';
@@ -92,15 +92,16 @@ export function settingsTitleRow({ values }: BlockContent): number {
 /** The values of each setting, its row known by its id: a label may have been typed over. */
 function settingLines(block: BlockContent): Map<SettingKey, SettingLine> {
   const { info, memory } = block;
-  const columns = alignColumns(block, 0);
-  const label = columns.indexOf(0);
+  const columns = alignColumns(block);
+  const [label, first] = [columns.indexOf(0), columns.indexOf(1)];
+  const inOrder = [...columns.keys()].sort((a, b) => (columns[a] ?? Infinity) - (columns[b] ?? Infinity));
   const lines = new Map<SettingKey, SettingLine>();
   for (const [r, row] of block.values.entries()) {
     const { id = '', marks = [] } = memory?.rows[r] ?? {};
     const key = KEYS.find((one) => id.replace(/\.\d+$/, '') === idOf(SETTING_ROW + one));
     if (!key) continue;
-    const cells = row.flatMap((value, c) => {
-      const mark = marks[columns[c] ?? -1];
+    const cells = inOrder.flatMap((c) => {
+      const [value, mark] = [row[c] ?? '', markAt(block, r, c)];
       const isOurs =
         c !== label && mark !== undefined && value !== '' && (key === 'noMoves' || isValue(mark));
       return isOurs ? [{ value, c, isTyped: isTypedAt(block, r, c, mark) }] : [];
@@ -111,7 +112,7 @@ function settingLines(block: BlockContent): Map<SettingKey, SettingLine> {
     const before = lines.get(key);
     lines.set(key, {
       values: [...(before?.values ?? []), ...cells.map(({ value }) => value)],
-      cells: [...(before?.cells ?? []), ...cells.map(({ c }) => at(c)), at(label + 1)],
+      cells: [...(before?.cells ?? []), ...cells.map(({ c }) => at(c)), at(first < 0 ? label + 1 : first)],
       isTyped: cells.some(({ isTyped }) => isTyped),
       was: marks[1] ?? '',
     });

@@ -1,5 +1,12 @@
 import { idOf, isRecordId, SETTING_ROW } from '../block/compose-block';
-import { ANSWER_MARK, BLANK_MARK, markOfStanding, type RowMemory } from '../block/memory';
+import {
+  ANSWER_MARK,
+  BLANK_MARK,
+  headingMark,
+  markIn,
+  markOfStanding,
+  type RowMemory,
+} from '../block/memory';
 import { oncePer } from '../block/once-per';
 import { TITLES } from '../block/own-words';
 import type { BlockContent } from '../block/read-block';
@@ -8,7 +15,7 @@ import type { Day } from '../core/calendar/day';
 import { COLUMNS, type ColumnKey, columnOfHeading } from './columns';
 import { SPILLED } from './function-cells';
 import { headRowName, WARNING } from './head-rows';
-import { ANCHOR, columnsOf, HEADINGS, moveId, rowNamed, rowsOfMoves } from './move-rows';
+import { ANCHOR, columnsOf, HEADINGS, keysOf, moveId, rowNamed, rowsOfMoves } from './move-rows';
 import { cellWords, ownDay } from './own-cell';
 import { SETTINGS_TITLE, settingOfLabel } from './settings-rows';
 import { TYPE_DAY } from './words';
@@ -18,13 +25,7 @@ import { TYPE_DAY } from './words';
  * table of an earlier version, or one whose memory was deleted, is known by its headings.
  */
 export const rememberedRotation = oncePer((block: BlockContent): BlockContent => {
-  const headings = rowNamed(block, HEADINGS);
-  // Marks go by the place of a column: an earlier version had fewer.
-  const isKnown =
-    headings >= 0
-      ? block.memory!.rows[headings]!.marks.length >= COLUMNS.length
-      : rowNamed(block, ANCHOR) >= 0;
-  const known = isKnown ? block : byHeadings(block);
+  const known = rowNamed(block, HEADINGS) >= 0 || rowNamed(block, ANCHOR) >= 0 ? block : byHeadings(block);
   return known.memory ? withNewMoves(known) : known;
 });
 
@@ -48,8 +49,8 @@ function withNewMoves(block: BlockContent): BlockContent {
     const inDay = ownDay(cell('movedIn')) ?? ownDay(cell('plannedIn')) ?? 0;
     const id = moveId({ group: cellWords(cell('group')), paddock: cellWords(cell('paddock')), inDay }, taken);
     // A formula of ours came in with a row that was copied.
-    const marks = COLUMNS.map(({ key }) => {
-      const formula = block.formulas[r]?.[columns.get(key) ?? -1] ?? '';
+    const marks = keysOf(block).map((key) => {
+      const formula = block.formulas[r]?.[(key && columns.get(key)) ?? -1] ?? '';
       const mark = markOfStanding('', formula);
       return formula !== '' && known.has(mark) ? mark : BLANK_MARK;
     });
@@ -80,12 +81,10 @@ function byHeadings(block: BlockContent): BlockContent {
   const places = COLUMNS.map(({ key }) => values[headings]!.findIndex((cell) => keyOf(cell) === key));
   const title = values.findIndex((row) => row.includes(SETTINGS_TITLE));
   const taken = new Set<string>();
-  const standing = (r: number, c: number): string =>
-    markOfStanding(values[r]?.[c] ?? '', formulas[r]?.[c] ?? '');
   const row = (id: string, r: number, isWritten: (c: number, w: number) => boolean): RowMemory => ({
     stamp: '',
     id,
-    marks: places.map((c, w) => (c >= 0 && isWritten(c, w) ? standing(r, c) : BLANK_MARK)),
+    marks: places.map((c, w) => (c >= 0 && isWritten(c, w) ? markIn(block, r, c) : BLANK_MARK)),
   });
   const isFormula = (r: number, c: number): boolean => formulas[r]?.[c] !== '';
   const isOwnHead = (r: number, c: number): boolean => {
@@ -93,11 +92,12 @@ function byHeadings(block: BlockContent): BlockContent {
     if (r === 0) return words.startsWith(TITLES.rotation);
     return (r === 1 && c === 0) || words === TYPE_DAY || words.startsWith(WARNING);
   };
+  const head = ({ marks, ...row }: RowMemory): RowMemory => ({ ...row, marks: marks.map(headingMark) });
   const rowAt = (r: number): RowMemory | undefined => {
     if (r < headings) return row(idOf(headRowName(r)), r, (c) => isOwnHead(r, c));
-    if (r === headings) return row(idOf(HEADINGS), r, () => true);
+    if (r === headings) return head(row(idOf(HEADINGS), r, () => true));
     if (r === headings + 1) return row(idOf(ANCHOR), r, (c) => isFormula(r, c));
-    if (r === title) return row(idOf(SETTINGS_TITLE), r, (c) => c === 0);
+    if (r === title) return head(row(idOf(SETTINGS_TITLE), r, (c) => c === 0));
     if (title >= 0 && r > title) {
       const key = settingOfLabel(values[r]?.[0] ?? '');
       const memory = key && row(idOf(SETTING_ROW + key), r, () => true);

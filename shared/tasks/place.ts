@@ -1,6 +1,5 @@
 /** Where a first block goes: onto a new tab, by default under a name that no tab has yet, or into an empty area. */
 import type { Book } from '../block/book';
-import { freeTabName } from '../block/free-tab-name';
 import { TAB_ORDER } from '../block/own-words';
 import type { TabInfo } from '../contract';
 import type { Answers, Task } from './task';
@@ -39,6 +38,14 @@ export function placeOf(
   return { at, tab, typed, problem: at === 'new-tab' ? tabProblem(tab, taken) : undefined };
 }
 
+/** The name, or the name with the first number that no tab has yet: "Rotation", "Rotation 2". */
+function freeTabName(name: string, tabs: readonly string[]): string {
+  const taken = new Set(tabs.map((tab) => tab.toLowerCase()));
+  let free = name;
+  for (let i = 2; taken.has(free.toLowerCase()); i++) free = `${name} ${i}`;
+  return free;
+}
+
 function tabProblem(tab: string, tabs: readonly string[]): string | undefined {
   if (tab === '') return words.NAME_NEEDED;
   const taken = tabs.some((name) => name.toLowerCase() === tab.toLowerCase());
@@ -47,9 +54,10 @@ function tabProblem(tab: string, tabs: readonly string[]): string | undefined {
 
 /** Our tabs stand together at the end, in their order: the tab of ours in front of which a new one goes, if any. */
 export function tabBehind({ overview }: Book, name: string): string | undefined {
-  const at = TAB_ORDER.indexOf(name);
+  const order = (one: string): number =>
+    TAB_ORDER.includes(one) ? TAB_ORDER.indexOf(one) : TAB_ORDER.length;
   const later = overview.blocks.filter(
-    (block) => block.row === 1 && block.column === 1 && TAB_ORDER.indexOf(block.name) > at,
+    (block) => block.row === 1 && block.column === 1 && order(block.name) > order(name),
   );
   return overview.tabs.find((tab) => later.some((block) => block.tab === tab.name))?.name;
 }

@@ -2,8 +2,10 @@
  * A task from the sheet to the written block, with or without a page: read, plan, compose, merge, write, tell. The page
  * shows the form between the steps; a program gives all answers at once.
  */
-import { type Book, bookAfter, bookOf } from '../block/book';
+import { type Book, bookAfter, bookOf, tabNamed } from '../block/book';
+import { cellOnTab } from '../block/cell-on-tab';
 import { fileFingerprint } from '../block/file-fingerprint';
+import { isFilled } from '../block/is-filled';
 import { pointingCells } from '../block/pointing-cells';
 import type { BlockCell, CallName, FileChanged, Reply, Request, WriteDone } from '../contract';
 import { bindLists } from '../lists/bind-lists';
@@ -185,7 +187,7 @@ async function write<Plan>(
   const done = await send(place, withLooksFrom(standing, block), { ...asRead, expects });
   if ('changed' in done) return done;
   const astray = astrayIn(now, standing, block);
-  return { ...done, beside: filledBeside(now, standing), kept: block.kept, astray };
+  return { ...done, beside: filledBeside(now, standing), kept: block.keptThen, astray };
 }
 
 function rebuilt<Plan>(
@@ -248,6 +250,8 @@ export interface Outlook {
   readonly kept: Kept;
   /** Cells elsewhere that would mean something else. */
   readonly astray: readonly string[];
+  /** Filled cells where the table would grow: while they hold something nothing is written. */
+  readonly taken: readonly string[];
 }
 
 export function ifWritten<Plan>(
@@ -259,11 +263,25 @@ export function ifWritten<Plan>(
   try {
     const block = rebuilt(task, plan, standing);
     const astray = astrayIn(book, standing, block);
-    return { beside: filledBeside(book, standing), kept: block.kept, astray };
+    const [beside, taken] = [filledBeside(book, standing), takenBy(book, standing, block)];
+    return { beside, kept: block.kept, astray, taken };
   } catch {
     // The button says what is wrong.
     return undefined;
   }
+}
+
+function takenBy(book: Book, { area }: Standing, { cells }: MergedBlock): readonly string[] {
+  const tab = tabNamed(book, area.tab);
+  const isOld = (r: number, c: number): boolean => r < area.rows && c < area.columns;
+  return cells.flatMap((row, r) =>
+    row.flatMap((_, c) => {
+      const [above, left] = [area.row - 1 + r, area.column - 1 + c];
+      return tab && !isOld(r, c) && isFilled(tab, above, left)
+        ? [cellOnTab(tab.name, above + 1, left + 1)]
+        : [];
+    }),
+  );
 }
 
 function refuseUnasked(asked: readonly string[], answers: Answers): void {

@@ -27,17 +27,17 @@ describe('a named area', () => {
   });
 
   it('with a title or a memory of ours is one; what the grower put there instead is not', () => {
-    const stamped = [[''], ['', 'Oats'], ['', 12, 'SOUNDER TEST 1 k3x9 | head m0ads']];
+    const stamped = [[''], ['', 'Oats'], ['', 12, 'SOUNDER TEST 2 k3x9 | head m0ads']];
     expect(allBlocks([NAMED], [tab('Plan', stamped)])).toEqual([NAMED]);
     expect(allBlocks([NAMED], [tab('Plan', [[''], ['', 'Fence materials']])])).toEqual([NAMED]);
     expect(allBlocks([NAMED], [tab('Plan', [[''], ['', 'Paddock'], ['', 'North']])])).toEqual([]);
-    expect(allBlocks([NAMED], [tab('Plan', [[''], ['', '', 'SOUNDER TEST 1 k3x9 | head m0ads']])])).toEqual(
+    expect(allBlocks([NAMED], [tab('Plan', [[''], ['', '', 'SOUNDER TEST 2 k3x9 | head m0ads']])])).toEqual(
       [],
     );
   });
 
   it('that was emptied does not hide the block of that kind that its memory tells of', () => {
-    const stamped = tab('Other', [['Heading', 'SOUNDER TEST 1 k3x9 | head m0ads']]);
+    const stamped = tab('Other', [['Heading', 'SOUNDER TEST 2 k3x9 | head m0ads']]);
     expect(allBlocks([NAMED], [stamped])).toEqual([
       { name: 'SOUNDER_TEST', tab: 'Other', row: 1, column: 1, rows: 1, columns: 2 },
     ]);

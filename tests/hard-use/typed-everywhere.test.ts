@@ -22,11 +22,7 @@ import { rotationTask } from './typed-rotation';
 import { MARK, otherTypedTasks, typedTasks } from './typed-tasks';
 import { tryEveryBlank, trySameTwice } from './typed-together';
 
-// The same functions, which remember: the same formulas come again and again.
-vi.mock('../../shared/block/formula-shape', async (original) => {
-  const { formulaShape } = await original<typeof import('../../shared/block/formula-shape')>();
-  return { formulaShape: remembered(formulaShape) };
-});
+// The same function, which remembers: the same formulas come again and again.
 vi.mock('../../shared/block/written-shape', async (original) => {
   const { writtenShape } = await original<typeof import('../../shared/block/written-shape')>();
   return { writtenShape: remembered(writtenShape) };

@@ -37,8 +37,8 @@ export function withTyped(content: BlockContent, written: Cells, typed: readonly
     formulas[row]![column] = formula;
   }
   const { memory } = content;
-  const rows = memory && matchRows(values, formulas, memory);
-  return { ...content, values, formulas, ...(memory && rows && { memory: { ...memory, rows } }) };
+  const typedIn = { ...content, values, formulas };
+  return memory ? { ...typedIn, memory: { ...memory, rows: matchRows({ ...typedIn, memory }) } } : typedIn;
 }
 
 /** Where the answers of the table's cell functions stand, each with its function's own cell. */

@@ -1,16 +1,18 @@
 /** Blocks remember: what happens to a table in the sheet, and what a rebuild through the real script makes of it. */
 import { describe, expect, it } from 'vitest';
+import { columnLetters } from '../../shared/block/a1';
 import { text } from '../../shared/block/cells';
 import { composeBlock } from '../../shared/block/compose-block';
 import type { BlockInfo } from '../../shared/contract';
 import { readWalk } from '../../shared/tasks/bite/read-walk';
 import { WALK_BLOCK, WALK_SETTINGS, walkBlock } from '../../shared/tasks/bite/walk-block';
+import { rebuildBlock } from '../../shared/tasks/merge/rebuild-block';
 import { startSettings } from '../../shared/tasks/settings';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../shared/tasks/training/pen-block';
 import { readPen } from '../../shared/tasks/training/read-pen';
 import { openWorkbook, type Workbook } from '../../src/headless';
 import { scriptText } from './script-text';
-import { NOTHING_KEPT, readFromSheet, writeAnew, writeInSheet } from './sheet-block';
+import { NOTHING_KEPT, readFromSheet, writeAnew, writeInSheet, writeOver } from './sheet-block';
 
 const ORIGIN = { row: 1, column: 1 };
 
@@ -147,22 +149,62 @@ describe('what is typed into a table', () => {
     expect(readFromSheet(book, again.info).values.slice(0, before.length)).toEqual(before);
   });
 
+  it('is told by the cell in which it stands then', async () => {
+    const { book, info, rowOf } = await pen();
+    const figure = rowOf('live wire, all wires');
+    book.spreadsheet.getSheetByName('Pen')!.insertColumnsBefore(2, 1);
+    book.type('Pen', `C${figure}`, '77');
+    book.type('Pen', `B${rowOf('Pigs')}`, 'ask Bea');
+    const old = readFromSheet(book, { ...info, columns: info.columns + 1 });
+    const block = rebuildBlock(PEN_BLOCK, old, (corner, reading) => {
+      const { settings, onHand } = readPen(reading);
+      const values = { ...startSettings(PEN_SETTINGS, 'US'), ...settings.values };
+      return composePenBlock(values, onHand, 'US', corner);
+    });
+    writeOver(book, PEN_BLOCK, old, block);
+    expect(block.kept).toEqual({ inPlace: [`C${figure} (77)`], below: [`B${rowOf('Pigs')} (“ask Bea”)`] });
+    expect(block.keptThen).toEqual({
+      inPlace: [`B${figure} (77)`],
+      below: [`B${rowOf('ask Bea')} (“ask Bea”)`],
+    });
+    expect([book.value('Pen', `B${figure}`), book.value('Pen', `B${rowOf('ask Bea')}`)]).toEqual([
+      77,
+      'ask Bea',
+    ]);
+  });
+
+  it('over the memory stays, below the table', async () => {
+    const { book, info, rowOf } = await pen();
+    const memory = columnLetters(info.columns);
+    book.type('Pen', `${memory}${rowOf('Pigs')}`, 'ask Bea');
+    const { kept } = penAnew(book, info);
+    expect(kept).toEqual({ inPlace: [], below: [`${memory}${rowOf('Pigs')} (“ask Bea”)`] });
+    expect(rowOf('ask Bea')).toBe(rowOf('Kept from this table') + 1);
+    expect(penAnew(book, named(book, PEN_BLOCK)).kept).toEqual(NOTHING_KEPT);
+    expect(rowOf('ask Bea')).toBe(rowOf('Kept from this table') + 1);
+  });
+
   it('stands nowhere in clear in the memory', async () => {
     const { book, info, rowOf } = await pen();
     book.type('Pen', `D${rowOf('Item') + 1}`, 'borrowed from Bea');
     penAnew(book, info);
     const memory = book.values('Pen').map((row) => String(row[info.columns - 1] ?? ''));
-    expect(memory[0]).toMatch(/^SOUNDER TRAINING_PEN 1 /);
+    expect(memory[0]).toMatch(/^SOUNDER TRAINING_PEN 2 /);
     expect(memory.join(' ')).not.toMatch(/borrowed|Bea/);
   });
 
-  it('is carried over from a table without a memory, as version 0.1.0 wrote it', async () => {
-    const { book, info, rowOf } = await pen();
+  it.each([
+    ['without a memory, as version 0.1.0 wrote it', undefined],
+    ['with a memory of an earlier kind', 'SOUNDER TRAINING_PEN 1 k3x9 | abc def'],
+  ])('is carried over from a table %s', async (_, head) => {
+    const { book, rowOf } = await pen();
     book.type('Pen', `B${rowOf('Pigs')}`, '23');
     book.type('Pen', `D${rowOf('Item') + 1}`, '6');
     const sheet = book.spreadsheet.getSheetByName('Pen')!;
-    sheet.deleteColumns(info.columns, 1);
-    const again = penAnew(book, { ...info, columns: info.columns - 1 });
+    const { columns } = named(book, PEN_BLOCK);
+    if (head) book.range('Pen', `${columnLetters(columns)}1`).setValue(head);
+    else sheet.deleteColumns(columns, 1);
+    const again = penAnew(book, named(book, PEN_BLOCK));
     expect(book.value('Pen', `B${rowOf('Pigs')}`)).toBe(23);
     expect(book.value('Pen', `D${rowOf('Item') + 1}`)).toBe(6);
     expect(penAnew(book, again.info).kept).toEqual(NOTHING_KEPT);

@@ -1,4 +1,4 @@
-import type { Columns } from '../../block/align-columns';
+import { alignColumns } from '../../block/align-columns';
 import { ANSWER_MARK } from '../../block/memory';
 import type { BlockContent } from '../../block/read-block';
 
@@ -11,10 +11,9 @@ const NO_ROOM: readonly unknown[] = ['#REF!', '#SPILL!'];
  * Whether what stands in the room for an answer is the answer: its function stands above it in its column, or left of
  * the room's first row, and has room. Else somebody typed there.
  */
-export function answersIn(
-  { values, formulas, memory }: BlockContent,
-  columns: Columns,
-): (row: number, column: number) => boolean {
+export function answersIn(block: BlockContent): (row: number, column: number) => boolean {
+  const { values, formulas, memory } = block;
+  const columns = alignColumns(block);
   // A row that was put in is room where the row below it is, a column where the one right of it is.
   const isRoom = (r: number, c: number): boolean => {
     const row = memory?.rows.slice(Math.max(r, 0)).find((one) => one !== undefined);

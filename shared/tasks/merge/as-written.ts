@@ -1,5 +1,5 @@
-import { alignColumns } from '../../block/align-columns';
-import { BLANK_MARK, isLeftOver, isYours } from '../../block/memory';
+import { alignColumns, markAt } from '../../block/align-columns';
+import { BLANK_MARK, bareMark, columnsWritten, isLeftOver, isYours } from '../../block/memory';
 import { oncePer } from '../../block/once-per';
 import type { BlockContent } from '../../block/read-block';
 import { OUR_WORDS } from './our-words';
@@ -18,13 +18,13 @@ export function asWritten(block: BlockContent, wordOf: ReadonlyMap<string, strin
     return !row || (!row.id.startsWith(KEPT_ID) && !isLeftOver(memory, row));
   };
   const rows = block.values.map((_, r) => r).filter(isOwn);
-  const columns = alignColumns(block, 0);
-  const written = Math.max(0, ...rows.map((r) => memory.rows[r]?.marks.length ?? 0));
-  const order = Array.from({ length: written }, (_, w) => columns.indexOf(w));
+  const own = { ...memory, rows: rows.map((r) => memory.rows[r]) };
+  const columns = alignColumns(block);
+  const order = Array.from({ length: columnsWritten(own) }, (_, w) => columns.indexOf(w));
   const wordAt = (r: number, c: number): string | undefined => {
-    const mark = memory.rows[r]?.marks[columns[c] ?? -1];
+    const mark = markAt(block, r, c);
     if (mark === BLANK_MARK) return '';
-    return mark === undefined || isYours(mark) ? undefined : wordOf.get(mark);
+    return mark === undefined || isYours(mark) ? undefined : wordOf.get(bareMark(mark));
   };
   return {
     info: { ...block.info, rows: rows.length },
@@ -32,7 +32,7 @@ export function asWritten(block: BlockContent, wordOf: ReadonlyMap<string, strin
     formulas: rows.map((r) =>
       order.map((c) => (wordAt(r, c) === undefined ? (block.formulas[r]![c] ?? '') : '')),
     ),
-    memory: { ...memory, rows: rows.map((r) => memory.rows[r]) },
+    memory: own,
   };
 }
 

@@ -1,53 +1,46 @@
-import type { Columns } from '../../block/align-columns';
+import { alignColumns, markAt } from '../../block/align-columns';
 import { SETTING_ID } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
 import { marksStanding } from '../../block/marks-standing';
-import {
-  ANSWER_MARK,
-  BLANK_MARK,
-  bareMark,
-  isLeftOver,
-  isYours,
-  markOfCell,
-  markOfStanding,
-} from '../../block/memory';
+import { ANSWER_MARK, bareMark, isLeftOver, isYours, markOfCell, markOfStanding } from '../../block/memory';
 import type { BlockContent } from '../../block/read-block';
 import type { BlockCell } from '../../contract';
 import { shiftFormula } from '../../table/shift-formula';
 import { keptCell } from '../kept-cell';
 import { answersIn } from './answers-in';
+import type { ColumnPlaces } from './column-places';
 import { KEPT_ID } from './rows-below';
-import { type StandingCell as Cell, isNothing } from './standing-cell';
+import { type StandingCell as Cell, isNothing, type Stay } from './standing-cell';
 
 /** Puts what was typed into its place in `want`; gives what has none, and what was kept where something of ours stood. */
 export function keepTyped(
   old: BlockContent,
   want: ComposedBlock,
   rows: readonly (number | undefined)[],
-  columns: Columns,
+  placeOf: ColumnPlaces['placeOf'],
   putBack: boolean,
 ) {
   const cells = want.cells.map((row) => [...row]);
   const kept = new Set<BlockCell>();
-  const inPlace: Cell[] = [];
+  const inPlace: Stay[] = [];
   const loose: Cell[] = [];
-  const isAnswered = answersIn(old, columns);
+  const columns = alignColumns(old);
+  const isAnswered = answersIn(old);
   const marks = marksStanding(old);
   // What the new block holds beside what stands in its place already.
   const wanted = want.cells.map((row) => row.map(markOfCell));
   const spare = countedMarks(want.records ? [] : wanted);
-  const columnNow = columnsNow(old, want, rows, wanted);
   for (const [r, row] of old.values.entries()) {
     const memory = old.memory?.rows[r];
     const isOwn = old.memory && memory !== undefined && !isLeftOver(old.memory, memory);
     const at = rows[r];
-    if (isOwn && at === undefined && isTakenAway(old, r, columns)) continue;
+    if (isOwn && at === undefined && isTakenAway(old, r)) continue;
     const isHeld = !want.records || (memory?.id.startsWith(KEPT_ID) ?? false);
     for (const [c, value] of row.entries()) {
       const cell: Cell = { row: r, column: c, value, formula: old.formulas[r]?.[c] ?? '' };
       const written = columns[c];
-      const to = written === undefined ? undefined : columnNow(r, written);
-      const mark = written === undefined ? undefined : memory?.marks[written];
+      const to = written === undefined ? undefined : placeOf(r, written);
+      const mark = markAt(old, r, c);
       const now = at === undefined || to === undefined ? undefined : want.cells[at]?.[to];
       const standing = marks[r]![c]!;
       const isWanted = now !== undefined && wanted[at!]![to!] === standing;
@@ -59,41 +52,16 @@ export function keepTyped(
       if (now === undefined || mark === undefined || isRoom) loose.push(cell);
       else {
         const end = settle({ ...want, cells }, kept, [at!, to!], cell, { mark, isTyped, isWanted, putBack });
-        if (end === 'in place of ours') inPlace.push(cell);
+        if (end === 'in place of ours') inPlace.push([cell, at!, to!]);
         else if (end === 'gives way') loose.push(cell);
       }
     }
   }
   return {
     inPlace,
-    left: loose.filter(({ row, column }) => !take(spare, marks[row]![column]!)),
+    left: loose.filter(({ value, formula }) => !take(spare, markOfStanding(value, formula))),
     cells,
     kept,
-  };
-}
-
-/**
- * Where a column that was written stands in the new block: where its heading above the row stands now. A table of an
- * earlier version may have had fewer columns.
- */
-function columnsNow(
-  { memory }: BlockContent,
-  { styles }: ComposedBlock,
-  rows: readonly (number | undefined)[],
-  wanted: readonly (readonly string[])[],
-): (row: number, written: number) => number {
-  let above: { was: readonly string[]; now: readonly string[] } = { was: [], now: [] };
-  const headings = rows.map((at, r) => {
-    if (at !== undefined && styles[at]?.[0] === 'heading')
-      above = { was: memory?.rows[r]?.marks ?? [], now: wanted[at]! };
-    return above;
-  });
-  return (row, written) => {
-    const { was, now } = headings[row]!;
-    const heading = was[written] ?? BLANK_MARK;
-    if (heading === BLANK_MARK || heading === now[written]) return written;
-    const place = now.indexOf(heading);
-    return place < 0 ? written : place;
   };
 }
 
@@ -101,14 +69,14 @@ function columnsNow(
  * A row that begins with a cell of the grower's, or a setting, in which nothing was typed since it was written, and
  * that the new block does not have: taken away on the page, and meant.
  */
-function isTakenAway(old: BlockContent, r: number, columns: Columns): boolean {
-  const { id = KEPT_ID, marks = [] } = old.memory?.rows[r] ?? {};
+function isTakenAway(block: BlockContent, r: number): boolean {
+  const { id = KEPT_ID, marks = [] } = block.memory?.rows[r] ?? {};
   const isAsWritten = (standing: string, c: number): boolean => {
-    const mark = marks[columns[c] ?? -1] ?? '';
+    const mark = markAt(block, r, c) ?? '';
     return mark === ANSWER_MARK || bareMark(mark) === standing;
   };
   const isOnPage = id.startsWith(SETTING_ID) || (isYours(marks[0] ?? '') && !id.startsWith(KEPT_ID));
-  return isOnPage && marksStanding(old)[r]!.every(isAsWritten);
+  return isOnPage && marksStanding(block)[r]!.every(isAsWritten);
 }
 
 interface Marked {

@@ -7,14 +7,14 @@
  *   blank where something was      written anew: nothing is lost by that
  *   a column that was put in       stays a column of the grower's, in its place (place-columns.ts)
  *   no such row or column any more what was typed there moves, row by row, below the table
- *   no memory (version 0.1.0)      nothing is guessed: what the new table does not hold moves below it
+ *   no memory, or an earlier one   nothing is guessed: what the new table does not hold moves below it
  *
  * With `putBack`, what was typed over something of ours gives way to it, and is told.
  *
  * In a cell that is there to be typed into, another value from the page takes the place of what stands, which then
  * moves below the table if it was typed since the last write.
  */
-import { alignColumns, type Columns } from '../../block/align-columns';
+import type { Columns } from '../../block/align-columns';
 import { BLANK, text } from '../../block/cells';
 import { isRecordId } from '../../block/compose-block';
 import type { ComposedBlock } from '../../block/composed-block';
@@ -22,13 +22,14 @@ import { isLeftOver, memoryColumn } from '../../block/memory';
 import type { BlockContent } from '../../block/read-block';
 import { rowIds } from '../../block/row-ids';
 import type { BlockCell, BlockStyle } from '../../contract';
+import { columnPlaces } from './column-places';
 import { keepTyped } from './keep-typed';
 import { fillOwn, ownColumns } from './own-columns';
 import { placeColumns, type Slot, slotsOf } from './place-columns';
 import { addBelow, named } from './rows-below';
-import type { StandingCell as Cell } from './standing-cell';
+import type { StandingCell as Cell, Stay } from './standing-cell';
 
-/** Something of the grower's that stays, named: `B7 (12)`. */
+/** Something of the grower's that stays, named by the cell in which it stands: `B7 (12)`. */
 export interface Kept {
   readonly inPlace: readonly string[];
   readonly below: readonly string[];
@@ -40,7 +41,9 @@ export interface MergedBlock extends ComposedBlock {
   /** Differs from that of the block that stands; in the head of the last column. */
   readonly stamp: string;
   readonly ids: readonly string[];
+  /** By the cells before the write, and by those after it. */
   readonly kept: Kept;
+  readonly keptThen: Kept;
 }
 
 /** `name`: the block's named range. `old`: the block as it stands in the sheet; absent: there is none. */
@@ -50,15 +53,16 @@ export function mergeBlock(
   old?: BlockContent,
   putBack = false,
 ): MergedBlock {
-  if (!old) return { ...withMemory(name, want), kept: { inPlace: [], below: [] } };
+  if (!old) return { ...withMemory(name, want), kept: NOTHING, keptThen: NOTHING };
   const ids = [...rowIds(want.cells, want.ids)];
   const rows = rowsAgainIn(old, ids);
-  const columns = alignColumns(old, want.cells[0]?.length ?? 0);
-  const { inPlace, left, cells, kept } = keepTyped(old, want, rows, columns, putBack);
+  const { columns, isNew, placeOf } = columnPlaces(old, want, rows);
+  const { inPlace, left, cells, kept } = keepTyped(old, want, rows, placeOf, putBack);
   const hasRow = ({ row }: Cell): boolean => rows[row] !== undefined;
   const own = ownColumns(old, want, columns, left.filter(hasRow));
   const isInOwn = (cell: Cell): boolean => hasRow(cell) && own.has(cell.column);
-  const slots = slotsOf(columns, want.cells[0]?.length ?? 0, (c) => own.has(c), !old.memory?.stamp);
+  const isOwn = (c: number): boolean => own.has(c);
+  const slots = slotsOf(columns, want.cells[0]?.length ?? 0, isOwn, isNew, !old.memory?.stamp);
   const placed = placeColumns({ ...want, cells }, slots, old.info.column, kept);
   fillOwn(old, placed.cells, slots, rows, ids, left.filter(isInOwn));
   keepLooks(placed.cells, slots, rows, columns, ids);
@@ -90,12 +94,25 @@ export function mergeBlock(
     cells: placed.cells.map((row, r) => remembered[r] ?? ofOurs(row)),
     styles: placed.styles.map(ofOurs),
   };
-  const over = inPlace.map((cell) => named(old, cell));
+  const over = inPlace.map(
+    ([cell, row, column]): Stay => [
+      cell,
+      row,
+      slots.findIndex((slot) => 'ours' in slot && slot.ours === column),
+    ],
+  );
+  const keptAs = (name: (stay: Stay) => string): Kept => {
+    const [there, under] = [over.map(name), below.map(name)];
+    return putBack ? { inPlace: [], below: under, gaveWay: there } : { inPlace: there, below: under };
+  };
   return {
     ...withMemory(name, { ...want, ...placed, ids }, old.memory?.stamp, memory),
-    kept: putBack ? { inPlace: [], below, gaveWay: over } : { inPlace: over, below },
+    kept: keptAs(([cell]) => named(old, cell)),
+    keptThen: keptAs(([cell, row, column]) => named(old, { ...cell, row, column })),
   };
 }
+
+const NOTHING: Kept = { inPlace: [], below: [] };
 
 /**
  * A block with its memory as its last column. `before`: the stamp that stands now, which the new one differs from.

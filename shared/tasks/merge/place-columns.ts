@@ -11,12 +11,14 @@ export type Slot = { readonly ours: number } | { readonly own: number };
 
 /**
  * The columns from left to right as they stand; those of ours that were deleted come at the right end, so that formulas
- * elsewhere still point at the right ones. `inOrder`: the block was not known column by column, and ours come first.
+ * elsewhere still point at the right ones. One that the old block never had, `isNew`, stands right of the one left of it.
+ * `inOrder`: the block was not known column by column, and ours come first.
  */
 export function slotsOf(
   columns: Columns,
   width: number,
   isOwn: (column: number) => boolean,
+  isNew: (column: number) => boolean,
   inOrder: boolean,
 ): readonly Slot[] {
   const standing = columns.flatMap((written, own): Slot[] => {
@@ -27,7 +29,11 @@ export function slotsOf(
   const missing = Array.from({ length: width }, (_, ours) => ({ ours })).filter(
     ({ ours }) => !there.has(ours),
   );
-  return inOrder ? [...missing, ...standing] : [...standing, ...missing];
+  if (inOrder) return [...missing, ...standing];
+  const slots = [...standing, ...missing.filter(({ ours }) => !isNew(ours))];
+  for (const slot of missing.filter(({ ours }) => isNew(ours)))
+    slots.splice(slots.findIndex((one) => 'ours' in one && one.ours === slot.ours - 1) + 1, 0, slot);
+  return slots;
 }
 
 /** The block with its columns in those places, the grower's still blank. Formulas of `kept` cells stay as they are. */

@@ -1,4 +1,5 @@
 import { cellA1 } from '../../block/a1';
+import { alignColumns } from '../../block/align-columns';
 import type { ComposedBlock } from '../../block/composed-block';
 import { bareMark, markOfStanding } from '../../block/memory';
 import type { BlockContent } from '../../block/read-block';
@@ -29,11 +30,13 @@ export function rebuildBlock(
 }
 
 /** Refuses a table whose units were typed over, by that cell: every figure in it is in the others. */
-function refuseOtherUnits({ info, values, memory }: BlockContent): void {
+function refuseOtherUnits(block: BlockContent): void {
+  const { info, values, memory } = block;
   const label = markOfStanding(UNITS_LABEL, '');
   const row = memory?.rows.findIndex((one) => one?.marks[0] === label) ?? -1;
   const was = memory?.rows[row]?.marks[1];
-  const got = values[row]?.[1] ?? '';
+  const column = alignColumns(block).indexOf(1);
+  const got = values[row]?.[column] ?? '';
   if (was === undefined || got === '' || bareMark(was) === markOfStanding(got, '')) return;
-  throw new Error(words.unitsStay(cellA1(info.row + row, info.column + 1), String(got)));
+  throw new Error(words.unitsStay(cellA1(info.row + row, info.column + column), String(got)));
 }

@@ -8,7 +8,7 @@ import { shiftFormula } from '../../table/shift-formula';
 import { shownCell } from '../cell-value';
 import { keptCell } from '../kept-cell';
 import type { Slot } from './place-columns';
-import type { StandingCell as Cell } from './standing-cell';
+import type { StandingCell as Cell, Stay } from './standing-cell';
 import * as words from './words';
 
 type Grid = { cells: BlockCell[][]; styles: BlockStyle[][] };
@@ -25,17 +25,18 @@ interface Placing {
   readonly isRecord: boolean;
 }
 
-/** Adds rows below the block for what has no other place, each cell in its column. */
+/** Adds rows below the block for what has no other place, each cell in its column; gives those that are new there. */
 export function addBelow(
   old: BlockContent,
   left: readonly Cell[],
   { cells, styles }: Grid,
   ids: string[],
   { slots, places, columns, isRecord }: Placing,
-): readonly string[] {
+): readonly Stay[] {
   const idOfRow = (row: number): string => old.memory?.rows[row]?.id ?? '';
   const all = left.filter(({ value }) => value !== words.KEPT_BELOW);
-  if (all.length === 0) return [];
+  const { overMemory = [] } = old;
+  if (all.length + overMemory.length === 0) return [];
   const placeOf = ({ column }: Cell): number => (places[column]! < 0 ? column : places[column]!);
   const width = Math.max(slots.length, ...all.map((cell) => placeOf(cell) + 1));
   const add = (row: readonly BlockCell[], style: BlockStyle): void => {
@@ -43,6 +44,7 @@ export function addBelow(
     styles.push(row.map(() => style));
     ids.push(`${KEPT_ID}${cells.length}`);
   };
+  const added: Stay[] = [];
   add([BLANK], 'plain');
   add([text(words.KEPT_BELOW)], 'heading');
   for (const row of new Set(all.map((cell) => cell.row))) {
@@ -58,14 +60,19 @@ export function addBelow(
     for (const cell of all.filter((one) => one.row === row)) {
       const { column, value, formula } = cell;
       line[placeOf(cell)] = { ...keptCell(value, shiftFormula(formula, at - row)), from: [row, column] };
+      if (!idOfRow(row).startsWith(KEPT_ID)) added.push([cell, at, placeOf(cell)]);
     }
     add(line, 'input');
+  }
+  for (const cell of overMemory) {
+    added.push([{ ...cell, column: old.info.columns }, cells.length, 0]);
+    add([keptCell(cell.value, shiftFormula(cell.formula, cells.length - cell.row))], 'input');
   }
   for (const [r, row] of cells.entries()) {
     while (row.length < width) row.push(BLANK);
     while (styles[r]!.length < width) styles[r]!.push('plain');
   }
-  return all.filter(({ row }) => !idOfRow(row).startsWith(KEPT_ID)).map((cell) => named(old, cell));
+  return added;
 }
 
 export function named({ info }: BlockContent, { row, column, value, formula }: Cell): string {

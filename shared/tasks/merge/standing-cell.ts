@@ -10,6 +10,9 @@ export interface StandingCell {
   readonly formula: string;
 }
 
+/** A cell that stays, with the row and column that it has then. */
+export type Stay = readonly [cell: StandingCell, row: number, column: number];
+
 /** Whether there is nothing in it to keep. */
 export function isNothing({ value, formula }: StandingCell): boolean {
   // A formula that lost what it pointed to has nothing left to keep.

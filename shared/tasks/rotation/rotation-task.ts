@@ -1,5 +1,5 @@
 /** The rotation table: lists, rules and what really happened, planned and written. */
-import { markOfStanding, type RowMemory } from '../../block/memory';
+import { markIn, type RowMemory } from '../../block/memory';
 import { ROTATION_NAME } from '../../block/own-words';
 import type { BlockContent } from '../../block/read-block';
 import { dayFromIso } from '../../core/calendar/day';
@@ -7,11 +7,10 @@ import { startUnits } from '../../lists/start-units';
 import { explainPlan, type PlanWords } from '../../plan/explain-plan';
 import type { NoPlan, Plan, PlanProblem } from '../../plan/model';
 import { planRotation } from '../../plan/plan-rotation';
-import { COLUMNS } from '../../table/columns';
 import { describeChanges } from '../../table/describe-changes';
 import { frozenRotation, liveMoves } from '../../table/frozen-rotation';
 import type { PastRow, RotationBlockInput } from '../../table/model';
-import { columnsOf } from '../../table/move-rows';
+import { columnsOf, keysOf } from '../../table/move-rows';
 import { renamedGroup, withRenamed } from '../../table/renamed-group';
 import { rotationBlock } from '../../table/rotation-block';
 import { unitsChanged } from '../../table/units-changed';
@@ -171,12 +170,12 @@ export const KEEP_FIGURES_TASK: Task<RotationInput> = {
 /** Days of a past move that are set to what they were: what was typed there gives way, as the page says. */
 function daysSettled(block: BlockContent, past: readonly PastRow[]): BlockContent {
   const set = new Set(past.flatMap(({ id, daysBefore }) => (daysBefore === undefined ? [] : [id])));
-  const { memory, values, formulas } = block;
+  const { memory } = block;
   if (!memory || set.size === 0) return block;
   const column = columnsOf(block).get('days') ?? -1;
-  const days = COLUMNS.findIndex(({ key }) => key === 'days');
+  const days = keysOf(block).indexOf('days');
   const rows = memory.rows.map((row, r): RowMemory | undefined => {
-    const mark = `+${markOfStanding(values[r]?.[column] ?? '', formulas[r]?.[column] ?? '')}`;
+    const mark = `+${markIn(block, r, column)}`;
     return row && set.has(row.id)
       ? { ...row, marks: row.marks.map((one, w) => (w === days ? mark : one)) }
       : row;

@@ -59,6 +59,25 @@ export class SheetGrid {
     state(this).book.must({ type: 'ADD_COLUMNS_ROWS', ...place });
     return this;
   }
+  /** As one drags them: `columns` from A1, `to` the column in front of which they come to stand, as it stands now. */
+  moveColumns(columns: { getColumn(): number; getNumColumns(): number }, to: number): this {
+    const [first, count] = [columns.getColumn() - 1, columns.getNumColumns()];
+    if (to < 1 || to > whole(this).columns + 1) throw new Error('Those rows or columns are out of bounds.');
+    if (to - 1 >= first && to - 1 <= first + count) return this;
+    refuseClosed(this);
+    const elements = Array.from({ length: count }, (_, index) => first + index);
+    const isRight = to - 1 > first;
+    const place = {
+      sheetId: tabId(this),
+      sheetName: state(this).book.nameOf(tabId(this)),
+      dimension: 'COL',
+      base: isRight ? to - 2 : to - 1,
+      position: isRight ? 'after' : 'before',
+      elements,
+    };
+    state(this).book.must({ type: 'MOVE_COLUMNS_ROWS', ...place });
+    return this;
+  }
   deleteRows(row: number, count: number): this {
     return this.#delete('ROW', row - 1, count, whole(this).rows);
   }

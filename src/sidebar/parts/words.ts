@@ -7,6 +7,8 @@ export const staysTyped = (cells: string): string =>
 export const gaveWay = (cells: string): string =>
   `Ours stands again in place of what you had typed: ${cells}.`;
 export const keptBelow = (cells: string): string => `Kept below the table, where it has no place: ${cells}.`;
+export const taken = (cells: string): string =>
+  `The table grows, and something of yours stands in its way: ${cells}. Move it first, further down or onto another tab. Until then nothing is written.`;
 export const beside = (from: string): string =>
   `What stands beside the table, from ${from} on, is yours and does not move with its rows: see that it still stands in the right ones.`;
 export const astray = (cells: string, isDone = false): string =>

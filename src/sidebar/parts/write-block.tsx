@@ -15,7 +15,7 @@ import { type Book, useReread } from './use-book';
 import type { TaskState } from './use-task';
 import { useWork } from './use-work';
 import * as words from './words';
-import { AstrayNotice, BesideNotice, WrittenNotices } from './written-notices';
+import { AstrayNotice, BesideNotice, TakenNotice, WrittenNotices } from './written-notices';
 
 interface Props {
   readonly task: Task;
@@ -77,6 +77,7 @@ export function WriteBlock({ task, state, book, onDone, missing = words.STILL_MI
       {outlook && (
         <>
           <KeptNotice kept={outlook.kept} busy={work.busy} onPutBack={() => write({ putBack: true })} />
+          <TakenNotice taken={outlook.taken} />
           <BesideNotice beside={outlook.beside} />
           <AstrayNotice astray={outlook.astray} />
         </>

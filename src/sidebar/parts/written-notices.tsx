@@ -40,6 +40,11 @@ export function BesideNotice({ beside }: { beside: string | undefined }) {
   return <Notice kind="warning">{words.beside(beside)}</Notice>;
 }
 
+export function TakenNotice({ taken }: { taken: readonly string[] }) {
+  if (taken.length === 0) return null;
+  return <Notice kind="warning">{words.taken(firstFew(taken))}</Notice>;
+}
+
 /** `isDone`: the table is written. */
 export function AstrayNotice({ astray, isDone }: { astray: readonly string[]; isDone?: boolean }) {
   if (astray.length === 0) return null;
