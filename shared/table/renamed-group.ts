@@ -8,21 +8,34 @@ export interface RenamedGroup {
 }
 
 /**
- * The one group of the table that the list does not have, and the one of the list that the table does not have, where
- * figures of moves are lost by it: they were looked up by the name. With several of either nothing is supposed.
+ * The one name that the list does not have, and the one of the list that is not among `names`. With several of either
+ * nothing is supposed.
  */
 export function renamedGroup(
-  { rows }: OldRotation,
+  names: readonly string[],
   groups: readonly { readonly name: string }[],
 ): RenamedGroup | undefined {
   const listed = new Map(groups.map(({ name }) => [nameKey(name), name]));
-  const inTable = new Map(rows.map(({ group }) => [nameKey(group), group]));
-  const [gone, fresh] = [othersThan(inTable, listed), othersThan(listed, inTable)];
-  const ofGone = rows.filter(({ group }) => group === gone[0]);
+  // As it is written first.
+  const there = new Map([...names].reverse().map((name) => [nameKey(name), name]));
+  const [gone, fresh] = [othersThan(there, listed), othersThan(listed, there)];
+  return gone.length === 1 && fresh.length === 1 ? { was: gone[0]!, is: fresh[0]! } : undefined;
+}
+
+/** The same for a table, where figures of moves are lost by it: they were looked up by the name. */
+export function renamedInTable(
+  { rows }: OldRotation,
+  groups: readonly { readonly name: string }[],
+): RenamedGroup | undefined {
+  const renamed = renamedGroup(
+    rows.map(({ group }) => group),
+    groups,
+  );
+  const ofGone = rows.filter(({ group }) => group === renamed?.was);
   const isLost =
     ofGone.some(({ movedIn }) => movedIn !== undefined) &&
     ofGone.some(({ head, isLive }) => isLive && head === undefined);
-  return isLost && gone.length === 1 && fresh.length === 1 ? { was: gone[0]!, is: fresh[0]! } : undefined;
+  return isLost ? renamed : undefined;
 }
 
 function othersThan(names: ReadonlyMap<string, string>, others: ReadonlyMap<string, string>): string[] {

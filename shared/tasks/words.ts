@@ -14,6 +14,9 @@ export const rotationTable = (tab: string): string => `The rotation table on “
 export const notAsked = (wrong: string, asked: string): string =>
   `The form does not ask for ${wrong}. It asks for: ${asked}.`;
 
+// What is asked
+export const isNewName = (is: string, was: string): string => `Is ${is} the new name of ${was}?`;
+
 // Where a table goes, and in what units
 export const AT_CELL = 'In the empty area at the selected cell';
 export const NAME_NEEDED = 'The new tab needs a name.';

@@ -1,15 +1,22 @@
+import { alignColumns } from '../../block/align-columns';
+import { text } from '../../block/cells';
+import { matchRows } from '../../block/match-rows';
+import type { BlockContent } from '../../block/read-block';
 import { dayFromIso } from '../../core/calendar/day';
 import type { ReadGroup } from '../../lists/model';
 import { nameKey } from '../../lists/read-list-cell';
 import { HEAVIEST_KG } from '../../lists/weighing-notes';
 import { plainNumber } from '../../refusals';
+import { type RenamedGroup, renamedGroup } from '../../table/renamed-group';
 import { textAmount } from '../../units/text-amount';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { asking } from '../ask';
+import { askRenamed } from '../renaming';
 import type { TableRoom } from '../room-to-type';
+import { textOf } from '../rows-between';
 import type { Task } from '../task';
 import { HERD_BLOCK, type HerdEntry, type HerdRow, herdBlock, herdRow } from './herd-block';
-import { readHerd } from './read-herd';
+import { type HerdRead, readHerd } from './read-herd';
 import * as words from './words';
 
 export const CHANGE_LABELS = {
@@ -46,13 +53,20 @@ export const HERD_TASK = {
     const problem = 'problem' in read ? read.problem : undefined;
     if (names.length === 0) ask.wrong([words.NO_GROUP_LIST]);
     if (problem !== undefined) ask.wrong([problem]);
+    const renamed = log && renamedGroup(stillThere(log), groups);
+    const renaming = askRenamed(ask, renamed, words.answerRenamed);
+    const isSame = renaming?.value === 'yes' ? renamed : undefined;
     const isNew = ({ name }: ReadGroup): boolean =>
-      !log?.entries.some((entry) => nameKey(entry.group) === nameKey(name));
+      name !== isSame?.is && !log?.entries.some((entry) => nameKey(entry.group) === nameKey(name));
     const firsts = groups.filter(isNew).map((group) => herdRow(firstOf(group), 'from the list', units));
     const added = 'entry' in read ? [herdRow(read.entry, typed.note, units)] : [];
     const room = ask.room(log);
-    return ask.form(
-      () => ({ rows: [...(log?.rows ?? []), ...firsts, ...added], units, room }),
+    const named = (row: HerdRow): HerdRow => {
+      const [group, ...rest] = row;
+      return isSame && nameKey(textOf(group)) === nameKey(isSame.was) ? [text(isSame.is), ...rest] : row;
+    };
+    const form = ask.form(
+      () => ({ rows: [...(log?.rows ?? []).map(named), ...firsts, ...added], units, room }),
       {
         typed,
         problem,
@@ -60,12 +74,34 @@ export const HERD_TASK = {
         groups,
         wrong: wrong.groups.map(({ sentence }) => sentence),
         notes: notes.groups,
+        renaming,
       },
       { sources: sources.groups ? { groups: sources.groups } : {} },
     );
+    const { standing } = form;
+    if (!standing || !isSame) return form;
+    return { ...form, standing: { ...standing, block: renamedIn(standing.block, isSame) } };
   },
   compose: ({ rows, units, room }, corner) => herdBlock(rows, units, corner, room),
 } satisfies Task<HerdPlan>;
+
+/** Names of the log, without those of groups that have gone by it. */
+function stillThere({ entries }: HerdRead): readonly string[] {
+  const last = new Map(
+    entries.flatMap(({ group, head }) => (head === undefined ? [] : [[nameKey(group), head]])),
+  );
+  return entries.flatMap(({ group }) => (last.get(nameKey(group)) === 0 ? [] : [group]));
+}
+
+/** The log that stands as if the grower had typed the new name: its rows are the same then. */
+function renamedIn(block: BlockContent, { was, is }: RenamedGroup): BlockContent {
+  const column = alignColumns(block).indexOf(0);
+  const values = block.values.map((row) =>
+    row.map((value, c) => (c === column && nameKey(String(value)) === nameKey(was) ? is : value)),
+  );
+  const { memory, ...named } = { ...block, values };
+  return memory ? { ...named, memory: { ...memory, rows: matchRows({ ...named, memory }) } } : named;
+}
 
 /** A group as its list has it, on the day of its weighing. */
 function firstOf({ name, head, weightKg, weighedOn }: ReadGroup): HerdEntry {

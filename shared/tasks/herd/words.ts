@@ -13,7 +13,9 @@ export const NEEDS_DAY = 'The change needs a day.';
 export const writeAnew = (tables: string): string =>
   `Head and weight of the herd log are not looked up everywhere yet. Write anew: ${tables}.`;
 export const notListed = (cell: string, group: string): string =>
-  `${cell}: “${group}” is not in the group list, so nothing follows from it.`;
+  `${cell}: “${group}” is not in the group list, so nothing follows from it. If it has a new name there, “Keep the herd log” asks, and writes it.`;
+export const answerRenamed = (question: string): string =>
+  `${question} Answer it first: the log counts for a group by its name.`;
 export const beforeItCame = (cell: string, day: string, group: string, came: string): string =>
   `${cell}: ${day} lies before ${group} came in on ${came}.`;
 export const noHead = (group: string, day: string): string =>

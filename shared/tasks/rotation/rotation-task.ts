@@ -11,12 +11,13 @@ import { describeChanges } from '../../table/describe-changes';
 import { frozenRotation, liveMoves } from '../../table/frozen-rotation';
 import type { PastRow, RotationBlockInput } from '../../table/model';
 import { columnsOf, keysOf } from '../../table/move-rows';
-import { renamedGroup, withRenamed } from '../../table/renamed-group';
+import { renamedInTable, withRenamed } from '../../table/renamed-group';
 import { rotationBlock } from '../../table/rotation-block';
 import { unitsChanged } from '../../table/units-changed';
 import type { UnitSystem } from '../../units/units';
-import { asking, type ChoiceForm, UNITS_LEGEND, UNITS_OPTIONS } from '../ask';
+import { asking, UNITS_LEGEND, UNITS_OPTIONS } from '../ask';
 import type { GrowerLists } from '../grower-lists';
+import { askRenamed, type Renaming } from '../renaming';
 import type { Task } from '../task';
 import { badDays, daysAhead } from './days-ahead';
 import { planProblem } from './plan-problem';
@@ -29,11 +30,6 @@ import * as words from './words';
 
 export const RULES_LABEL = 'Your rules';
 export const PLAN_LABEL = 'The plan';
-export const RENAMED_OPTIONS = {
-  open: 'Not answered yet',
-  yes: 'Yes, the same group',
-  no: 'No, another group',
-} as const;
 export const COUNT_OPTIONS = { no: 'No', yes: 'Yes' } as const;
 
 /** What the planner found, as the answer to the form that had no plan yet: it may take seconds. */
@@ -62,8 +58,7 @@ interface RotationView {
   readonly ruleProblems: RuleProblems;
   readonly season: Season;
   readonly countsPlanned: boolean;
-  /** Whether a group of the list is one of the table under another name. */
-  readonly renaming: ChoiceForm<keyof typeof RENAMED_OPTIONS> | undefined;
+  readonly renaming: Renaming | undefined;
 }
 
 const WHAT = { name: ROTATION_NAME, what: 'the table', tabName: 'Rotation' } as const;
@@ -80,9 +75,8 @@ export const ROTATION_TASK: Task<RotationInput, RotationView> = {
     const start = settings?.unitSystem ?? startUnits(book);
     const units = ask.choice(UNITS_LEGEND, UNITS_OPTIONS, start, settings?.unitSystem).value;
     const lists = ask.lists(['paddocks', 'groups'], units, settings?.lists);
-    const renamed = stands && renamedGroup(stands.rotation, lists.groups);
-    const renaming = renamed && ask.choice(words.isNewName(renamed.is, renamed.was), RENAMED_OPTIONS, 'open');
-    if (renaming?.value === 'open') ask.wrong([words.answerRenamed(renaming.legend)]);
+    const renamed = stands && renamedInTable(stands.rotation, lists.groups);
+    const renaming = askRenamed(ask, renamed, words.answerRenamed);
     const old =
       renaming?.value === 'yes' ? { ...stands!, rotation: withRenamed(stands!.rotation, renamed!) } : stands;
     const rulesForm =

@@ -108,7 +108,7 @@ describe('the ledger', () => {
     const { groups, notes } = withHerd([REDS], { ...NO_ROWS, entries });
     expect(groups[0]!.until).toBe(day('2026-05-20'));
     expect(notes).toEqual([
-      'Log!A8: “Whites” is not in the group list, so nothing follows from it.',
+      'Log!A8: “Whites” is not in the group list, so nothing follows from it. If it has a new name there, “Keep the herd log” asks, and writes it.',
       'Reds has no head from Wed 20 May on by the herd log: it leaves on that day.',
     ]);
   });

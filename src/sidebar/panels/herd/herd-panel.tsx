@@ -12,7 +12,7 @@ import { count, dayWords } from '../../parts/day-words';
 import { SelectField } from '../../parts/field';
 import { SentencesNotice } from '../../parts/notice';
 import { Sentence } from '../../parts/sentence';
-import { TextField, unitsRest } from '../../parts/task-fields';
+import { ChoiceField, TextField, unitsRest } from '../../parts/task-fields';
 import { TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { type TaskState, useTask } from '../../parts/use-task';
@@ -28,7 +28,7 @@ export function HerdPanel() {
 
 function HerdSteps({ book }: { book: Book }) {
   const state = useTask(HERD_TASK, book);
-  const { typed, problem, units, groups, wrong, notes, questions } = state.form;
+  const { typed, problem, units, groups, wrong, notes, questions, renaming } = state.form;
   const unread = useMemo(() => logUnread(book), [book]);
   const warnings = [...wrong, ...(unread ? [unread] : [])];
   const onDone = (): void => {
@@ -44,7 +44,12 @@ function HerdSteps({ book }: { book: Book }) {
       book={book}
       onDone={onDone}
       missing={questions.join(' ')}
-      before={<SentencesNotice kind="warning" sentences={warnings} />}
+      before={
+        <>
+          <SentencesNotice kind="warning" sentences={warnings} />
+          {renaming && <ChoiceField choice={renaming} state={state} />}
+        </>
+      }
       answer={groups.length > 0 && <HerdNow groups={groups} book={book} units={units} />}
       rests={[
         {
