@@ -253,7 +253,7 @@ export const CALLS = {
     request: v.object({ cells: v.array(CellChange) }),
     reply: v.object({ cells: v.number() }),
   },
-  /** A short text made of this file's id: it differs in every copy. */
+  /** The name that marks this file as an original: it differs in every copy. */
   fileMark: { request: v.object({}), reply: v.object({ mark: v.string(), title: v.string() }) },
   /** Refused in the original, and where it is not known to be a copy. */
   clearInCopy: { request: ClearInCopy, reply: v.object({ cells: v.number() }) },

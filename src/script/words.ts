@@ -54,7 +54,7 @@ export const noSample = (id: string): string => `There is no sample farm named "
 // Clearing a copy
 export const maybeCleared = (error: string): string =>
   `${error} Look at the cells: some of them may be cleared.`;
-export const NO_MARK = `This file may be the original: it carries no mark, or one changed by hand. Mark the original first, copy it, and clear the copy. ${NOT_CLEARED}`;
+export const NO_MARK = `This file may be the original: it carries no mark. Mark the original first, copy it, and clear the copy. ${NOT_CLEARED}`;
 export const IS_ORIGINAL = `This is the original, not a copy. ${NOT_CLEARED}`;
 export const changedSince = (what: string): string =>
   `${what} was changed after it was read here. ${READ_AGAIN} Look at the list once more. ${NOT_CLEARED}`;

@@ -25,7 +25,7 @@ import { taskInMemory } from './task-in-memory';
 import { composed, type TypedTask } from './typed-cells';
 import { withOwnInputs, withOwnSettings } from './typed-settings';
 
-export const MARK = '4f2a';
+export const MARK = 'SOUNDER_ORIGINAL_EPCK';
 /** In cell units, for a form that asks. */
 const GRID: Readonly<Record<GridKey, string>> = { rows: '3', columns: '5', width: '31', length: '43' };
 const WIRE = { Length: '100' };

@@ -32,7 +32,7 @@ export class FakeSheet {
   readonly cleared: ClearInCopy[] = [];
   readonly drawings: Request<'showDrawing'>[] = [];
   /** What fileMark answers: the mark that this file would carry as an original. */
-  mark = '0123456789abcdef';
+  mark = 'SOUNDER_ORIGINAL_ABCDEFGHIJKLMNOP';
   /** Trouble for the next call of a name. */
   readonly trouble = new Map<CallName, Trouble>();
   blocks: BlockInfo[] = [];

@@ -3,7 +3,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { text } from '../../shared/block/cells';
 import { withMemory } from '../../shared/tasks/merge/merge-block';
-import { composeMarkBlock } from '../../shared/tasks/share/mark-block';
+import { markTask } from '../../shared/tasks/share/mark-task';
 import { composeLogBlock, LOG_BLOCK } from '../../shared/tasks/training/log-block';
 import { launchBrowser } from '../browser/launch';
 import { FakeSheet, tab } from './fake-sheet';
@@ -28,10 +28,11 @@ function farm(): FakeSheet {
 }
 
 /** By it the file is a copy of another one. */
+const FOREIGN = markTask('SOUNDER_ORIGINAL_AAAAAAAAAAAAAAAA');
 const FOREIGN_MARK = {
-  name: 'SOUNDER_ORIGINAL',
+  name: FOREIGN.name,
   freezeRows: 0,
-  ...withMemory('SOUNDER_ORIGINAL', composeMarkBlock('aaaaaaaaaaaaaaaa')),
+  ...withMemory(FOREIGN.name, FOREIGN.compose(true, { row: 1, column: 1 })),
   place: { at: 'new-tab', tab: 'Sharing' },
 };
 
@@ -54,7 +55,7 @@ describe('the share panel', { timeout: 120_000 }, () => {
     await page.getByRole('button', { name: 'Write the mark' }).click();
     await page.getByText('It is marked:').waitFor();
     expect(await page.getByRole('button', { name: /^Clear/ }).count()).toBe(0);
-    expect(sheet.written[1]?.name).toBe('SOUNDER_ORIGINAL');
+    expect(sheet.written[1]?.name).toBe(sheet.mark);
     await page.getByText('What whoever copies it must allow, and why').click();
     await checkAndShoot(opened, 'share-original');
     expect(errors).toEqual([]);

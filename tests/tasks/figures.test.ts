@@ -23,7 +23,7 @@ async function everyTable(sample: string, units: UnitSystem): Promise<Workbook> 
   asked(workbook, 'startSample', { sample });
   await buildEveryBlock(workbook, units);
   await write(workbook, HERD_TASK, { [TAB_LABEL]: 'Herd log' });
-  await write(workbook, markTask('abc'), { [TAB_LABEL]: 'Mark' });
+  await write(workbook, markTask('SOUNDER_ORIGINAL_ABC'), { [TAB_LABEL]: 'Mark' });
   return workbook;
 }
 

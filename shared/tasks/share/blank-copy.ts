@@ -9,7 +9,7 @@ import { startUnits } from '../../lists/start-units';
 import { areaFingerprint } from '../area-fingerprint';
 import { growerLists } from '../grower-lists';
 import { readyCells } from '../training/ready-cells';
-import { MARK_BLOCK } from './original-mark';
+import { isMark } from './original-mark';
 
 /** What goes for a copy that somebody else begins with. */
 export interface BlankCopy extends Pick<ClearInCopy, 'rows' | 'tables'> {
@@ -26,7 +26,6 @@ export interface BlankCopy extends Pick<ClearInCopy, 'rows' | 'tables'> {
  */
 export function blankCopy(book: Book): BlankCopy {
   const { blocks } = book.overview;
-  const isMark = ({ name }: BlockInfo): boolean => name === MARK_BLOCK;
   const ordered = [...blocks.filter((block) => !isMark(block)), ...blocks.filter(isMark)];
   const tables = ordered.flatMap((info) => {
     const tab = book.tabs.find(({ name }) => name === info.tab);

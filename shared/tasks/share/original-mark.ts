@@ -1,37 +1,20 @@
 /**
- * The mark by which the script knows a copy from the original: a short text made of the file's id, written into
- * the original before it is copied. In a copy the id differs and the mark no longer fits.
+ * The mark by which the script knows a copy from the original: the name of a block, made of the file's id, which the
+ * original has before it is copied. A name comes along in a copy of the file, where it no longer fits, and never with
+ * cells that are pasted from another file.
  *
  * The id itself is not written, so that a copy carries nothing that points back at the original.
  */
-import { type Memory, markOfStanding, readMemory } from '../../block/memory';
-import type { WireCell } from '../../contract';
-import { blockFingerprint } from '../../table/block-fingerprint';
+import { fingerprint } from '../../block/hash-text';
+import { MARK_NAME } from '../../block/own-words';
 
-export const MARK_BLOCK = 'SOUNDER_ORIGINAL';
-
-const MARK_LABEL = 'Mark of the original';
-
-/** 16 hexadecimal digits. */
+/** The name of the mark in the file of that id. */
 export function originalMark(fileId: string): string {
-  return blockFingerprint([[`sounder sheet original ${fileId}`]], [['']]);
+  const digits = [...fingerprint(`sounder sheet original ${fileId}`)];
+  const letters = digits.map((digit) => String.fromCharCode(65 + Number.parseInt(digit, 16)));
+  return MARK_NAME + letters.join('');
 }
 
-/** The row that carries the mark. */
-export function markRow(mark: string): readonly [label: string, mark: string] {
-  return [MARK_LABEL, mark];
-}
-
-/**
- * The mark that stands in the block of the original; undefined where none does. What was typed or pasted over it says
- * nothing of the file: it must be what the block remembers. `memory`: where it is not the last column of the values.
- */
-export function readMark(
-  values: readonly (readonly WireCell[])[],
-  memory: Memory | undefined = readMemory(values.map((row) => row[row.length - 1] ?? '')),
-): string | undefined {
-  const r = values.findIndex(([label]) => label === MARK_LABEL);
-  const mark = values[r]?.[1];
-  const isAsWritten = memory?.rows[r]?.marks[1] === markOfStanding(mark ?? '', '');
-  return isAsWritten && typeof mark === 'string' && /^[0-9a-f]{16}$/.test(mark) ? mark : undefined;
+export function isMark({ name }: { readonly name: string }): boolean {
+  return name.startsWith(MARK_NAME);
 }

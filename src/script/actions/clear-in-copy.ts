@@ -6,7 +6,7 @@ import { areaA1 } from '../../../shared/block/a1';
 import { isOurs } from '../../../shared/block/is-ours';
 import type { ClearInCopy } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
-import { MARK_BLOCK, originalMark, readMark } from '../../../shared/tasks/share/original-mark';
+import { isMark, originalMark } from '../../../shared/tasks/share/original-mark';
 import { failureSentence } from '../failure-sentence';
 import { isWithin } from '../is-within';
 import { type Area, type SheetPort, Told } from '../port';
@@ -17,10 +17,7 @@ export function clearInCopy(port: SheetPort, request: ClearInCopy): { cells: num
   const { areas, rows, tables } = request;
   return port.locked(() => {
     const blocks = port.namedAreas();
-    refuseOriginal(
-      port,
-      blocks.find(({ name }) => name === MARK_BLOCK),
-    );
+    refuseOriginal(port, blocks.filter(isMark));
     for (const { name, expects } of request.blocks) {
       refuseChanged(
         port,
@@ -55,14 +52,11 @@ function clearTable(port: SheetPort, table: Area): void {
   port.showColumns(table.tab, table.column, table.columns);
 }
 
-function refuseOriginal(port: SheetPort, marked: Area | undefined): void {
-  const mark = marked && readMark(port.read(marked).values);
-  if (mark === undefined) {
-    throw new Told(words.NO_MARK);
-  }
-  if (mark === originalMark(port.fileId())) {
-    throw new Told(words.IS_ORIGINAL);
-  }
+function refuseOriginal(port: SheetPort, named: ReturnType<SheetPort['namedAreas']>): void {
+  const marks = named.filter((area) => isOurs(port.read(area).values));
+  if (marks.length === 0) throw new Told(words.NO_MARK);
+  const own = originalMark(port.fileId());
+  if (marks.some(({ name }) => name === own)) throw new Told(words.IS_ORIGINAL);
 }
 
 function refuseChanged(port: SheetPort, area: Area | undefined, expects: string, what: string): void {

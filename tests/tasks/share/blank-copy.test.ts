@@ -4,7 +4,7 @@ import type { WireCell } from '../../../shared/contract';
 import { readBook } from '../../../shared/tasks/run-task';
 import { blankCopy, blankRequest } from '../../../shared/tasks/share/blank-copy';
 import { markTask } from '../../../shared/tasks/share/mark-task';
-import { MARK_BLOCK } from '../../../shared/tasks/share/original-mark';
+import { isMark } from '../../../shared/tasks/share/original-mark';
 import { standingOf } from '../../../shared/tasks/standing';
 import { LOG_BLOCK } from '../../../shared/tasks/training/log-block';
 import { readyLookup } from '../../../shared/tasks/training/ready-lookup';
@@ -94,7 +94,7 @@ describe('a blank copy', () => {
     );
     expect(copy.values('Own')[0]).toEqual(['Rent of the far field', 1200]);
     // The mark went with the tables: what is written here now is this file's own, and stays.
-    expect(book.overview.blocks.some(({ name }) => name === MARK_BLOCK)).toBe(false);
+    expect(book.overview.blocks.some(isMark)).toBe(false);
     expect(await clearAll(copy, true)).toMatch(/carries no mark/);
 
     const second = await original.copy();

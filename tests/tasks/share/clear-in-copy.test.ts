@@ -5,13 +5,14 @@ import { cut, cutBlock, wholeOf } from '../../../shared/block/read-block';
 import type { Overview, TabContent, WireCell } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
 import { ITEM_HEADINGS } from '../../../shared/tasks/materials/item-rows';
+import { readBook } from '../../../shared/tasks/run-task';
 import { startSettings } from '../../../shared/tasks/settings';
 import { findPrivate, type PrivateFound } from '../../../shared/tasks/share/find-private';
-import { composeMarkBlock } from '../../../shared/tasks/share/mark-block';
-import { MARK_BLOCK, originalMark } from '../../../shared/tasks/share/original-mark';
+import { markTask } from '../../../shared/tasks/share/mark-task';
+import { isMark, originalMark } from '../../../shared/tasks/share/original-mark';
 import { composeLogBlock, LOG_BLOCK } from '../../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
-import { type Envelope, openWorkbook, type Workbook } from '../../../src/headless';
+import { type Envelope, openWorkbook, portOf, runTask, type Workbook } from '../../../src/headless';
 import { scriptText } from '../script-text';
 import { readTab, writeInSheet } from '../sheet-block';
 
@@ -35,7 +36,7 @@ async function farm({ marked }: { marked: boolean }): Promise<Workbook> {
   writeInSheet(book, PEN_BLOCK, pen, on('Pen'));
   if (marked) {
     const { mark } = data<{ mark: string }>(book.ask('fileMark'));
-    writeInSheet(book, MARK_BLOCK, composeMarkBlock(mark), on('Sharing'));
+    await runTask(portOf(book), markTask(mark));
   }
   return book;
 }
@@ -150,13 +151,33 @@ describe('before a copy is given away', () => {
     expect(clear(await unmarked.copy())).toMatchObject({ ok: false });
   });
 
-  // The last is a mark of sixteen digits as any other file has.
-  it.each(['', 'x', 'deadbeefdeadbeef'])('refuses where “%s” was typed over the mark', async (typed) => {
+  it('goes by the name of the mark: not by what is typed or pasted over it, nor by a table from another file', async () => {
     const original = await farm({ marked: true });
-    const row = original.values('Sharing').findIndex(([label]) => label === 'Mark of the original');
-    original.type('Sharing', `B${row + 1}`, typed);
-    expect(clear(original)).toMatchObject({ ok: false, error: expect.stringContaining('changed by hand') });
+    const other = await openWorkbook({ tabs: { Own: [['']] }, codeJs: await scriptText() });
+    await runTask(portOf(other), markTask('SOUNDER_ORIGINAL_DEADBEEFDEADBEEF'));
+    const sheet = other.spreadsheet.getSheetByName('Sharing')!;
+    const table = sheet.getRange(1, 1, sheet.getMaxRows(), sheet.getMaxColumns()).getValues();
+    const paste = (into: Workbook, tab: string): void => {
+      const target = into.spreadsheet.getSheetByName(tab)!;
+      target.getRange(1, 1, table.length, table[0]!.length).setValues(table);
+    };
+    paste(original, 'Sharing');
+    expect(clear(original)).toMatchObject({ ok: false, error: expect.stringContaining('is the original') });
     expect(original.values('Training').flat()).toContain('Ada');
+    const unmarked = await farm({ marked: false });
+    unmarked.spreadsheet.insertSheet('Pasted');
+    paste(unmarked, 'Pasted');
+    expect((await readBook(portOf(unmarked))).overview.blocks.filter(isMark)).toEqual([]);
+    expect(clear(unmarked)).toMatchObject({ ok: false, error: expect.stringContaining('carries no mark') });
+  });
+
+  it('marks a copy that is worked in where the mark of the first file stands', async () => {
+    const copy = await (await farm({ marked: true })).copy();
+    const { mark } = data<{ mark: string }>(copy.ask('fileMark'));
+    const outcome = await runTask(portOf(copy), markTask(mark));
+    expect(outcome).toMatchObject({ kind: 'written', done: { block: { tab: 'Sharing' } } });
+    expect(clear(copy)).toMatchObject({ ok: false, error: expect.stringContaining('is the original') });
+    expect(clear(await copy.copy())).toMatchObject({ ok: true });
   });
 
   it('refuses cells outside our own tables and tables that changed meanwhile', async () => {
@@ -184,7 +205,7 @@ describe('before a copy is given away', () => {
   });
 
   it('writes a mark that does not hold the file’s id', () => {
-    expect(originalMark('1AbC')).toMatch(/^[0-9a-f]{16}$/);
+    expect(originalMark('1AbC')).toMatch(/^SOUNDER_ORIGINAL_[A-P]{16}$/);
     expect(originalMark('1AbC')).not.toBe(originalMark('1AbD'));
   });
 });

@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useMemo, useState } from 'preact/hooks';
 import { findPrivate } from '../../../../shared/tasks/share/find-private';
 import { markTask } from '../../../../shared/tasks/share/mark-task';
-import { MARK_BLOCK, readMark } from '../../../../shared/tasks/share/original-mark';
+import { isMark } from '../../../../shared/tasks/share/original-mark';
 import { COPIER_STEPS, COPY_STEPS, NOT_LOOKED_AT } from '../../../../shared/tasks/share/words';
 import { count } from '../../parts/day-words';
 import { Notice } from '../../parts/notice';
@@ -34,11 +34,10 @@ export function SharePanel() {
 
 function ShareSteps({ shared, onReread }: { shared: SharedFile; onReread: () => void }) {
   const [done, setDone] = useState<Cleared>();
-  const marked = shared.contents.find(({ info }) => info.name === MARK_BLOCK);
-  const mark = marked && readMark(marked.values, marked.memory);
-  const isOriginal = mark === shared.mark;
-  const isCopy = mark !== undefined && !isOriginal;
-  const isBlank = mark === undefined && done?.isAll === true;
+  const marks = shared.file.blocks.filter(isMark);
+  const isOriginal = marks.some(({ name }) => name === shared.mark);
+  const isCopy = marks.length > 0 && !isOriginal;
+  const isBlank = marks.length === 0 && done?.isAll === true;
   const found = findPrivate(shared.contents);
   const filled = found.reduce((sum, one) => sum + one.filled, 0);
   return (
