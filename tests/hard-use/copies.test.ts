@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Overview } from '../../shared/contract';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
 import { openWorkbook, type Workbook } from '../../src/headless';
+import { cellUnder } from '../cell-under';
 import { scriptText } from '../tasks/script-text';
 import { isoOf, shownMoves } from './check-table';
 import { buildEveryBlock } from './every-block';
@@ -65,7 +66,7 @@ describe('a copy of the file', () => {
     const info = blocksOf(copy).find(({ name }) => name === 'SOUNDER_ROTATION')!;
     const [first, second] = shownMoves(copy, info);
     const late = Date.parse((first!.cell('Planned in') as { d: string }).d) / 86_400_000 + 2;
-    copy.type(info.tab, `D${first!.row}`, isoOf(late));
+    copy.type(info.tab, cellUnder(copy, 'Moved in', first!.row), isoOf(late));
     const [, shifted] = shownMoves(copy, info);
     expect(shifted!.cell('Planned in')).not.toEqual(second!.cell('Planned in'));
     copy.state.now = () => new Date((late + 1) * 86_400_000 + 43_200_000);

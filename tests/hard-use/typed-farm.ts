@@ -1,9 +1,10 @@
 /** A small farm: its tables have every kind of cell, and few of each. */
-import { cellA1 } from '../../shared/block/a1';
 import { ROTATION_NAME } from '../../shared/block/own-words';
 import type { UnitSystem } from '../../shared/units/units';
 import type { StartCell, Workbook } from '../../src/headless';
 import type { Book } from '../../src/sidebar/parts/use-book';
+import { cellUnder } from '../cell-under';
+import { shownMoves } from './check-table';
 import { contentOf } from './task-in-memory';
 
 const SEASON_START = Date.parse('2026-04-01') / 86_400_000;
@@ -42,15 +43,11 @@ export function farmToType(units: UnitSystem): Record<string, StartCell[][]> {
 
 /** Three moves that happened on the day planned, with a note each; it is the day of the last of them. */
 export function typeMoves(workbook: Workbook, book: Book): void {
-  const { values, info } = contentOf(book, ROTATION_NAME);
-  const head = values.findIndex((row) => row.includes('Moved in'));
-  const at = (heading: string): number => values[head]!.indexOf(heading);
-  for (const [i, row] of values.slice(head + 2, head + 5).entries()) {
-    const type = (heading: string, typed: string): void =>
-      workbook.type(info.tab, cellA1(info.row + head + 2 + i, info.column + at(heading)), typed);
-    const { d } = row[at('Planned in')] as { d: string };
-    type('Moved in', d);
-    type('Note', `seen ${i}`);
+  const { info } = contentOf(book, ROTATION_NAME);
+  for (const [i, { row, cell }] of shownMoves(workbook, info).slice(0, 3).entries()) {
+    const { d } = cell('Planned in') as { d: string };
+    workbook.type(info.tab, cellUnder(workbook, 'Moved in', row, info.tab), d);
+    workbook.type(info.tab, cellUnder(workbook, 'Note', row, info.tab), `seen ${i}`);
     workbook.state.now = () => new Date(`${d}T12:00:00Z`);
   }
 }

@@ -11,6 +11,7 @@ import { standingRotation } from '../../shared/tasks/rotation/rotation-standing'
 import { markTask } from '../../shared/tasks/share/mark-task';
 import { portOf, runTask } from '../../src/headless';
 import { launchBrowser } from '../browser/launch';
+import { cellUnder } from '../cell-under';
 import { shownMoves } from '../hard-use/check-table';
 import { readBook } from '../hard-use/rotation-task';
 import { SAMPLE_MAP } from '../tasks/map/sample-map';
@@ -181,7 +182,7 @@ test('a copy: what to clear, by keyboard, and the blank copy', async ({ skip }) 
   const { mark } = await port('fileMark', {});
   await runTask(port, markTask(mark));
   const { row } = shownMoves(farm, standingRotation(readBook(farm))!.block.info)[0]!;
-  farm.type('Rotation', `D${row}`, '2026-04-20');
+  farm.type('Rotation', cellUnder(farm, 'Moved in', row), '2026-04-20');
   const copy = await farm.copy();
   const opened = await openSidebar(browser as Browser, sheetOf(copy), { viewport: VIEW, isFolded: true });
   const { page } = opened;

@@ -12,6 +12,7 @@ import { stayLoad } from '../../shared/plan/stay-loads';
 import { rotationBlock } from '../../shared/table/rotation-block';
 import { fromInside, type Quantity, type UnitSystem } from '../../shared/units/units';
 import type { StartCell } from '../../src/headless';
+import { cellUnder } from '../cell-under';
 import { soonPlanned } from '../soon-planned';
 import { openFarm, readFarm, readTab, writeBlock } from './farm-in-sheet';
 
@@ -132,7 +133,11 @@ test('weight, liveweight, feed, water, rest and check of every move are those of
     const values = readTab(farm.book, 'Rotation').values;
     const heading = values.findIndex((row) => row[0] === 'Group');
     const late = Math.floor(plan.stays.length / 2);
-    farm.book.type('Rotation', `D${heading + 3 + late}`, isoFromDay(plan.stays[late]!.inDay + 1));
+    farm.book.type(
+      'Rotation',
+      cellUnder(farm.book, 'Moved in', heading + 3 + late),
+      isoFromDay(plan.stays[late]!.inDay + 1),
+    );
     compare();
   }
   expect(farms).toBe(FARMS);

@@ -1,6 +1,7 @@
 /** A paddock or a group that is in no list, typed on a move: no error value anywhere, and told by its name. */
 import { expect, it } from 'vitest';
 import type { StartCell, Workbook } from '../../src/headless';
+import { cellUnder } from '../cell-under';
 import { buildRotation } from '../hard-use/rotation-task';
 import { writtenFarm } from '../hard-use/written-farm';
 
@@ -20,8 +21,8 @@ it.each([
   async (_, movedIn) => {
     const { book, moves } = await writtenFarm(FARM);
     const { row } = moves()[1]!;
-    book.type('Rotation', `B${row}`, 'Nowhere');
-    if (movedIn) book.type('Rotation', `D${row}`, movedIn);
+    book.type('Rotation', cellUnder(book, 'Paddock', row), 'Nowhere');
+    if (movedIn) book.type('Rotation', cellUnder(book, 'Moved in', row), movedIn);
     expect(moves()[1]!.cell('Check')).toBe('Paddock or its area not in your list');
     expect(errors(book)).toEqual([]);
     expect(await buildRotation(book)).toMatchObject({ kind: 'written' });
@@ -34,7 +35,7 @@ it.each([
 
 it('a group', async () => {
   const { book, moves } = await writtenFarm(FARM);
-  book.type('Rotation', `A${moves()[1]!.row}`, 'Blues');
+  book.type('Rotation', cellUnder(book, 'Group', moves()[1]!.row), 'Blues');
   expect(errors(book)).toEqual([]);
 }, 60_000);
 

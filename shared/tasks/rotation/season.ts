@@ -1,10 +1,11 @@
 /** What is to be planned: the whole season, or what is left of it after the moves that really happened. */
 import type { Day } from '../../core/calendar/day';
 import type { ListProblem } from '../../lists/model';
+import { nameKey } from '../../lists/read-list-cell';
 import { evenShare } from '../../plan/even-share';
 import { groupsLeftOut } from '../../plan/groups-left-out';
-import type { PlanProblem, PlanRules } from '../../plan/model';
-import { afterLastSeason } from '../../table/after-last-season';
+import type { PlanPaddock, PlanProblem, PlanRules } from '../../plan/model';
+import type { OldRow } from '../../table/model';
 import { type RebuildInput, rebuildInput } from '../../table/rebuild-input';
 import type { GrowerLists } from '../grower-lists';
 import { fromToday, planProblem } from './plan-problem';
@@ -66,4 +67,18 @@ function whatIsMissing(lists: GrowerLists, rules: PlanRules | undefined): string
   if (lists.problems.length > 0) return words.LISTS_FIRST;
   if (lists.paddocks.length === 0 || lists.groups.length === 0) return words.FILL_LISTS;
   return rules ? undefined : words.RULES_FIRST;
+}
+
+/** Paddocks for a new season: used last as the list says or as the moves of the season before really were. */
+function afterLastSeason(paddocks: readonly PlanPaddock[], rows: readonly OldRow[]): readonly PlanPaddock[] {
+  const left = new Map<string, Day>();
+  for (const { paddock, movedIn, out, days } of rows) {
+    if (movedIn === undefined) continue;
+    const key = nameKey(paddock);
+    left.set(key, Math.max(left.get(key) ?? -Infinity, out ?? movedIn + (days ?? 1)));
+  }
+  return paddocks.map((paddock) => {
+    const day = left.get(nameKey(paddock.name));
+    return day === undefined ? paddock : { ...paddock, lastUsed: Math.max(day, paddock.lastUsed ?? day) };
+  });
 }

@@ -6,6 +6,7 @@ import { record, takeBack } from '../../../shared/tasks/happened/record';
 import { typedFor, typingWords } from '../../../shared/tasks/happened/typed-for';
 import { HERD_TASK } from '../../../shared/tasks/herd/herd-task';
 import { portOf, runTask, type Workbook } from '../../../src/headless';
+import { cellUnder } from '../../cell-under';
 import { readBook } from '../../hard-use/rotation-task';
 import { setToday } from '../../sidebar/happened-farm';
 import { withoutMemory } from '../../without-memory';
@@ -281,13 +282,13 @@ describe('writing', () => {
     expect('typed' in read && read.typed.map(typingWords)).toEqual([
       'Moved in of Reds, South on Fri 8 May: Sat 9 May (Rotation!D7)',
     ]);
-    book.type('Rotation', 'D7', '2026-05-08');
+    book.type('Rotation', cellUnder(book, 'Moved in', 7), '2026-05-08');
     await expect(record(portOf(book), happened, seen)).rejects.toThrow(
       'Choose the move. Nothing was written.',
     );
-    book.range('Rotation', 'D7').clearContent();
+    book.range('Rotation', cellUnder(book, 'Moved in', 7)).clearContent();
     const cells = await record(portOf(book), happened, seen);
-    book.type('Rotation', 'D7', '2026-05-10');
+    book.type('Rotation', cellUnder(book, 'Moved in', 7), '2026-05-10');
     await expect(takeBack(portOf(book), cells)).rejects.toThrow(
       /^D7 on "Rotation" was changed after .* Nothing was written/,
     );

@@ -16,6 +16,7 @@ import { HERD_BLOCK, type HerdEntry, herdBlock, herdRow } from '../../../shared/
 import { readHerd } from '../../../shared/tasks/herd/read-herd';
 import { withHerd } from '../../../shared/tasks/herd/with-herd';
 import { openWorkbook, type StartCell, type Workbook } from '../../../src/headless';
+import { cellUnder } from '../../cell-under';
 import { BLOCK_NAME, readFarm } from '../../table/farm-in-sheet';
 import { scriptText } from '../script-text';
 import { readAsWritten, writeInSheet } from '../sheet-block';
@@ -191,7 +192,11 @@ describe('in the sheet', () => {
       expect(column(book, table, 'Head')).toEqual([20, 18, 13, 15]);
       // A day moved in that is late takes the head of that day.
       const late = table.rows[1]!;
-      book.type('Rotation', `D${late}`, locale === 'de_DE' ? '15.05.2026' : '2026-05-15');
+      book.type(
+        'Rotation',
+        cellUnder(book, 'Moved in', late),
+        locale === 'de_DE' ? '15.05.2026' : '2026-05-15',
+      );
       expect(column(book, table, 'Head')[1]).toBe(13);
     },
   );

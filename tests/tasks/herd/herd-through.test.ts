@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { dayFromIso } from '../../../shared/core/calendar/day';
 import { HERD_BLOCK, herdBlock, herdRow } from '../../../shared/tasks/herd/herd-block';
 import { openWorkbook, type Workbook } from '../../../src/headless';
+import { cellUnder } from '../../cell-under';
 import { buildRotation } from '../../hard-use/rotation-task';
 import { FARM_RULES, farmToType } from '../../hard-use/typed-farm';
 import { scriptText } from '../script-text';
@@ -96,7 +97,8 @@ test('what is past keeps its figures, what is to come follows the log; nothing t
   expect(moves(book)).toEqual(first);
 
   // The first two moves of the Reds happened on their days; then the list is changed and the table built anew.
-  for (const { row, planned } of reds.slice(0, 2)) book.type('Rotation', `D${row}`, planned);
+  for (const { row, planned } of reds.slice(0, 2))
+    book.type('Rotation', cellUnder(book, 'Moved in', row), planned);
   book.state.now = () => new Date('2026-04-07T12:00:00Z');
   book.type('Pigs', 'B2', '3');
   book.type('Pigs', 'C2', '44');
@@ -129,7 +131,7 @@ test('a log begun after the table, and a weight without a day, are no columns th
   expect((await buildRotation(book, { rules: FARM_RULES, units: 'US' })).kind).toBe('written');
   const second = ['Reds', 'Blacks'].map((name) => moves(book).filter(({ group }) => group === name)[1]!);
   book.state.now = () => new Date('2026-04-06T12:00:00Z');
-  for (const { row } of second) book.type('Rotation', `D${row}`, '2026-04-03');
+  for (const { row } of second) book.type('Rotation', cellUnder(book, 'Moved in', row), '2026-04-03');
   const entry = { group: 'Blacks', day: dayFromIso('2026-04-02')!, weightKg: 100 * KG };
   const log = herdBlock([herdRow(entry, '', 'US')], 'US', { row: 1, column: 1 });
   writeInSheet(book, HERD_BLOCK, log, { at: 'new-tab', tab: 'Herd log' });

@@ -4,6 +4,7 @@ import { dayFromIso } from '../../../shared/core/calendar/day';
 import { HERD_BLOCK, herdBlock, herdRow } from '../../../shared/tasks/herd/herd-block';
 import { standingRotation } from '../../../shared/tasks/rotation/rotation-standing';
 import { openWorkbook, type Workbook } from '../../../src/headless';
+import { cellUnder } from '../../cell-under';
 import { buildRotation, readBook } from '../../hard-use/rotation-task';
 import { scriptText } from '../script-text';
 import { writeInSheet } from '../sheet-block';
@@ -47,7 +48,9 @@ test('ten are six and four from April 20 on, and ten again from May 1', async ()
   expect(await buildRotation(book, { rules: RULES, units: 'US' })).toMatchObject({ kind: 'written' });
   const first = standingRotation(readBook(book))!.rotation.rows;
   for (const move of first.filter(({ inDay }) => inDay! <= day('2026-04-18')))
-    book.range('Rotation', `D${move.sheetRow}`).setValue(new Date(move.inDay! * 86_400_000));
+    book
+      .range('Rotation', cellUnder(book, 'Moved in', move.sheetRow))
+      .setValue(new Date(move.inDay! * 86_400_000));
   book.state.now = () => new Date('2026-04-20T12:00:00Z');
 
   // Split: the new group is a row of the list that comes in that day; the log says what is left of the old one.

@@ -2,6 +2,7 @@
 import { expect, it } from 'vitest';
 import { ROTATION_TASK } from '../../../shared/tasks/rotation/rotation-task';
 import type { StartCell } from '../../../src/headless';
+import { cellUnder } from '../../cell-under';
 import { buildRotation, readBook } from '../../hard-use/rotation-task';
 import { writtenFarm } from '../../hard-use/written-farm';
 
@@ -21,7 +22,7 @@ it.each(['0', '-3', '2.5', '500', '91', 'a week'])(
     const stays = () => moves().map(({ cell }) => ['Group', 'Paddock', 'In', 'Out'].map((key) => cell(key)));
     const before = stays();
     const { row, cell } = moves()[2]!;
-    book.type('Rotation', `E${row}`, typed);
+    book.type('Rotation', cellUnder(book, 'Days', row), typed);
     const check = 'Days must be a whole number from 1 to 90';
     expect(moves()[2]!.cell('Check')).toBe(check);
     expect(stays()).toEqual(before);

@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { standingRotation } from '../../../shared/tasks/rotation/rotation-standing';
 import { ROTATION_TASK } from '../../../shared/tasks/rotation/rotation-task';
 import { openWorkbook } from '../../../src/headless';
+import { cellUnder } from '../../cell-under';
 import { shownMoves } from '../../hard-use/check-table';
 import { buildRotation, readBook } from '../../hard-use/rotation-task';
 import { scriptText } from '../script-text';
@@ -19,9 +20,9 @@ it('with what the plan takes it for', async () => {
   const book = await openWorkbook({ tabs: { Farm: FARM }, codeJs: await scriptText(), today: '2026-04-01' });
   expect(await buildRotation(book)).toMatchObject({ kind: 'written' });
   const [first, second] = shownMoves(book, standingRotation(readBook(book))!.block.info);
-  book.type('Rotation', `D${first!.row}`, '2026-04-01');
+  book.type('Rotation', cellUnder(book, 'Moved in', first!.row), '2026-04-01');
   // 1 April 2026 is a Wednesday.
-  book.type('Rotation', `D${second!.row}`, '2026-04-09');
+  book.type('Rotation', cellUnder(book, 'Moved in', second!.row), '2026-04-09');
   const before = ROTATION_TASK.read(readBook(book), {});
   const { warnings } = ROTATION_TASK.read(readBook(book), ROTATION_TASK.solve!(before));
   expect(warnings).toEqual([

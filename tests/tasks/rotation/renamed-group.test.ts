@@ -3,6 +3,7 @@ import { expect, it } from 'vitest';
 import { standingRotation } from '../../../shared/tasks/rotation/rotation-standing';
 import { ROTATION_TASK } from '../../../shared/tasks/rotation/rotation-task';
 import { openWorkbook, portOf, runTask } from '../../../src/headless';
+import { cellUnder } from '../../cell-under';
 import { shownMoves } from '../../hard-use/check-table';
 import { buildRotation, readBook } from '../../hard-use/rotation-task';
 import { scriptText } from '../script-text';
@@ -20,7 +21,7 @@ it('is asked before the table is written anew', async () => {
   const book = await openWorkbook({ tabs: { Farm: FARM }, codeJs: await scriptText(), today: '2026-04-08' });
   expect(await buildRotation(book)).toMatchObject({ kind: 'written' });
   const moves = () => shownMoves(book, standingRotation(readBook(book))!.block.info);
-  book.type('Rotation', `D${moves()[0]!.row}`, '2026-04-08');
+  book.type('Rotation', cellUnder(book, 'Moved in', moves()[0]!.row), '2026-04-08');
   const figures = () =>
     ['Head', 'Weight in', 'Liveweight', 'Load', 'Feed'].map((key) => [key, moves()[0]!.cell(key)]);
   const before = figures();

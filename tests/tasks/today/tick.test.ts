@@ -5,6 +5,7 @@ import { boundTable } from '../../../shared/tasks/today/bound-table';
 import { TODAY_BLOCK } from '../../../shared/tasks/today/tick-words';
 import { todayBlock } from '../../../shared/tasks/today/today-block';
 import type { Workbook } from '../../../src/headless';
+import { cellUnder } from '../../cell-under';
 import { readAsWritten, readFromSheet } from '../sheet-block';
 import { card, openToday, ROTATION, shown, type } from './today-farm';
 
@@ -53,7 +54,7 @@ describe('a tick', () => {
       'Sat 16 May',
       'FALSE',
     ]);
-    expect(book.range('Rotation', 'D7').getDisplayValue()).toBe('Sat 9 May 2026');
+    expect(book.range('Rotation', cellUnder(book, 'Moved in', 7)).getDisplayValue()).toBe('Sat 9 May 2026');
   });
 
   test.each(['America/Santiago', 'Pacific/Auckland', 'Pacific/Honolulu'])(
@@ -61,7 +62,7 @@ describe('a tick', () => {
     async (timeZone) => {
       const { book } = await openToday('2026-05-09', { moved: ['2026-05-01'], timeZone });
       tick(book, 'Reds');
-      expect(book.range('Rotation', 'D7').getDisplayValue()).toBe('Sat 9 May 2026');
+      expect(book.range('Rotation', cellUnder(book, 'Moved in', 7)).getDisplayValue()).toBe('Sat 9 May 2026');
     },
   );
 
@@ -131,8 +132,8 @@ describe('where it cannot be said which move is meant', () => {
       group: 'Reds',
       says: /two moves of this group stand on one day/,
       before: (book) => {
-        book.type('Rotation', 'E7', '0');
-        book.type('Rotation', 'C9', '2026-05-08');
+        book.type('Rotation', cellUnder(book, 'Days', 7), '0');
+        book.type('Rotation', cellUnder(book, 'Planned in', 9), '2026-05-08');
       },
     },
   ];
@@ -155,7 +156,7 @@ describe('where it cannot be said which move is meant', () => {
     const { book, info } = await openToday('2026-05-09', { moved: ['2026-05-01'] });
     tick(book, 'Reds');
     tick(book, 'Reds');
-    expect(book.value('Rotation', 'D9')).toBe('');
+    expect(book.value('Rotation', cellUnder(book, 'Moved in', 9))).toBe('');
     expect(card(book, 'Reds').Moved!.beside).toMatch(/^Not written: it came here today/);
     // Nor is it taken for something the grower typed, when the page is written anew.
     const rotation = { name: 'SOUNDER_ROTATION', tab: 'Rotation', row: 1, column: 1, rows: 30, columns: 29 };
@@ -166,7 +167,7 @@ describe('where it cannot be said which move is meant', () => {
     type(book, 1, '2026-05-08');
     tick(book, 'Reds');
     expect(card(book, 'Reds').Moved!.beside).toBe('');
-    expect(book.range('Rotation', 'D9').getDisplayValue()).toBe('Sat 9 May 2026');
+    expect(book.range('Rotation', cellUnder(book, 'Moved in', 9)).getDisplayValue()).toBe('Sat 9 May 2026');
   });
 
   test('a protected table: the sentence says so', async () => {
@@ -202,7 +203,7 @@ describe('cut short', () => {
       one.killAt(call, 'for good');
       tick(one, 'Reds');
       one.clearFailures();
-      const written = one.range('Rotation', 'D7').getDisplayValue();
+      const written = one.range('Rotation', cellUnder(one, 'Moved in', 7)).getDisplayValue();
       const { shown: box, a1 } = card(one, 'Reds').Moved!;
       expect(['', 'Sat 9 May 2026'], `call ${call}`).toContain(written);
       if (box === 'TRUE') {
@@ -211,8 +212,10 @@ describe('cut short', () => {
         one.type('Today', a1, 'FALSE');
         tick(one, 'Reds');
       } else if (written === '') tick(one, 'Reds');
-      expect(one.range('Rotation', 'D7').getDisplayValue(), `call ${call}`).toBe('Sat 9 May 2026');
-      expect(one.value('Rotation', 'D9'), `call ${call}`).toBe('');
+      expect(one.range('Rotation', cellUnder(one, 'Moved in', 7)).getDisplayValue(), `call ${call}`).toBe(
+        'Sat 9 May 2026',
+      );
+      expect(one.value('Rotation', cellUnder(one, 'Moved in', 9)), `call ${call}`).toBe('');
     }
   });
 });

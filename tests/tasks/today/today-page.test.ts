@@ -1,6 +1,7 @@
 /** Today's page in the engine: what a farm of four stays shows on each kind of day, worked out by hand. */
 import { describe, expect, test } from 'vitest';
 import type { Workbook } from '../../../src/headless';
+import { cellUnder } from '../../cell-under';
 import { card, day, openToday, shown, type } from './today-farm';
 
 const GREENS = '=Greens*';
@@ -178,8 +179,8 @@ describe('every locale and every tab name', () => {
 
   test('a row without a day, and one with words in it, stop nobody else', async () => {
     const { book } = await openToday('2026-05-05', { moved: ['2026-05-01'] });
-    book.type('Rotation', 'E8', 'a week');
-    book.type('Rotation', 'D8', 'soon');
+    book.type('Rotation', cellUnder(book, 'Days', 8), 'a week');
+    book.type('Rotation', cellUnder(book, 'Moved in', 8), 'soon');
     expect(shown(book, 'Reds', 'Stands in', 'Goes to')).toEqual(['North', 'South']);
     expect(errorsIn(book)).toEqual([]);
   });
@@ -187,7 +188,7 @@ describe('every locale and every tab name', () => {
   test('says when the table has outgrown it or has another group', async () => {
     const { book } = await openToday('2026-05-05');
     expect(book.value('Today', 'A3')).toBe('');
-    book.type('Rotation', 'A9', 'Blacks');
+    book.type('Rotation', cellUnder(book, 'Group', 9), 'Blacks');
     expect(book.value('Today', 'A3')).toBe('The rotation table has another group: write this page anew.');
   });
 });
