@@ -10,6 +10,7 @@ import { CATALOGUE } from '../../shared/catalogue/index';
 import type { GroupList } from '../../shared/lists/model';
 import { SAMPLE_FARMS } from '../../shared/samples/index';
 import { openWorkbook, type Workbook } from '../../src/headless';
+import { cellUnder } from '../cell-under';
 import { scriptText } from '../tasks/script-text';
 import { shownMoves } from './check-table';
 import { buildEveryBlock, type Written } from './every-block';
@@ -97,12 +98,8 @@ function isSame(a: unknown, b: unknown): boolean {
 /** What happens to tables in use, each in a row of its own. */
 function damage(workbook: Workbook, { info, units }: Written): void {
   const moves = shownMoves(workbook, info);
-  const column = (heading: string): string => {
-    const titles = workbook.values(info.tab).find((row) => row.includes('Planned in'))!;
-    return columnLetters(titles.findIndex((title) => String(title).replace(/ \(.*/, '') === heading) + 1);
-  };
   const type = (heading: string, at: number, what: string): void =>
-    workbook.type(info.tab, `${column(heading)}${moves[at]!.row}`, what);
+    workbook.type(info.tab, cellUnder(workbook, heading, moves[at]!.row, info.tab), what);
   type('Days', 1, '');
   type('Head', 2, 'a dozen');
   type('Moved in', 3, 'last Tuesday');

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { BlockInfo } from '../../shared/contract';
 import type { StartCell, Workbook } from '../../src/headless';
 import { openWorkbook } from '../../src/headless';
+import { cellUnder } from '../cell-under';
 import { checkPlan } from '../plan/check-plan';
 import { seededNumbers } from '../plan/random-farm';
 import { scriptText } from '../tasks/script-text';
@@ -148,21 +149,15 @@ function dayOf(cell: unknown): number {
   return day(iso(cell));
 }
 
-function a1(workbook: Workbook, info: BlockInfo, move: ShownMove, heading: string): string {
-  const headings = workbook.values(info.tab).find((row) => row.includes('Planned in'))!;
-  const column = headings.findIndex((cell) => String(cell).replace(/ \(.*/, '') === heading);
-  return `${String.fromCharCode(65 + column)}${move.row}`;
-}
-
 function type(workbook: Workbook, info: BlockInfo, move: ShownMove, heading: string, text: string): void {
-  workbook.type(info.tab, a1(workbook, info, move, heading), text);
+  workbook.type(info.tab, cellUnder(workbook, heading, move.row, info.tab), text);
 }
 
 /** Text as text, as with an apostrophe before it. */
 function put(workbook: Workbook, info: BlockInfo, move: ShownMove, heading: string, text: string): void {
   workbook.gate.uncounted(() =>
     workbook
-      .range(info.tab, a1(workbook, info, move, heading))
+      .range(info.tab, cellUnder(workbook, heading, move.row, info.tab))
       .setNumberFormat('@')
       .setValue(text),
   );

@@ -5,6 +5,7 @@ import { onlyDay } from '../../shared/lists/text-day';
 import { standingRotation } from '../../shared/tasks/rotation/rotation-standing';
 import { ROTATION_TASK } from '../../shared/tasks/rotation/rotation-task';
 import { openWorkbook, portOf, runTask, type StartCell } from '../../src/headless';
+import { cellUnder } from '../cell-under';
 import { readBook } from '../hard-use/rotation-task';
 import { scriptText } from '../tasks/script-text';
 
@@ -41,16 +42,14 @@ test('27/11/2026 in a sheet that writes the month first: read, and a date once t
   const codeJs = await scriptText();
   const farm = await openWorkbook({ tabs: TABS, locale: 'en_US', today: '2026-11-20', codeJs });
   expect(await runTask(portOf(farm), ROTATION_TASK)).toMatchObject({ kind: 'written' });
-  const before = standingRotation(readBook(farm))!;
-  const row = before.rotation.rows[1]!.sheetRow;
-  const column = before.block.values.find((cells) => cells.includes('Moved in'))!.indexOf('Moved in');
-  const cell = `${'ABCDEFGHIJ'[column]}${row}`;
+  const row = standingRotation(readBook(farm))!.rotation.rows[1]!.sheetRow;
+  const cell = cellUnder(farm, 'Moved in', row);
   farm.type('Rotation', cell, '27/11/2026');
-  expect(farm.values('Rotation')[row - 1]![column]).toBe('27/11/2026');
+  expect(farm.value('Rotation', cell)).toBe('27/11/2026');
 
   const { rotation } = standingRotation(readBook(farm))!;
   expect(rotation.problems).toEqual([]);
   expect(rotation.rows[1]!.movedIn).toBe(dayFromIso('2026-11-27'));
   expect(await runTask(portOf(farm), ROTATION_TASK)).toMatchObject({ kind: 'written' });
-  expect(farm.values('Rotation')[row - 1]![column]).toEqual(new Date('2026-11-27T00:00:00Z'));
+  expect(farm.value('Rotation', cell)).toEqual(new Date('2026-11-27T00:00:00Z'));
 });
