@@ -43,6 +43,13 @@ const FARM: StartCell[][] = [
   ['Oak', 0.6, 120, 220],
   ['Hill', 0.5, 115, 190],
   ['Creek', 0.7, 130, 230],
+  // Room enough: where a plan falls short, most of the time goes into looking for a better one.
+  ...['Mill', 'Barn', 'Lane', 'Dale', 'Knoll', 'Brook'].map((name, i): StartCell[] => [
+    name,
+    0.5,
+    110 + i,
+    200,
+  ]),
 ];
 
 /** What a person may do to the tab of the lists while the page stands open. */
@@ -50,7 +57,7 @@ const MOVES: readonly (readonly [string, (book: Workbook) => void])[] = [
   ['a row inserted above them', (book) => book.insertRows(TAB, 1, 1)],
   ['a column inserted inside the group list', (book) => sheet(book).insertColumnsBefore(8, 1)],
   ['a column inserted inside the paddock list', (book) => sheet(book).insertColumnsBefore(3, 1)],
-  ['the paddock list cut and pasted further down', (book) => cut(book, 'A1:D6', [19, 12])],
+  ['the paddock list cut and pasted further down', (book) => cut(book, 'A1:D12', [25, 12])],
   ['the tab renamed', (book) => void sheet(book).setName('Land 2026')],
 ];
 
