@@ -1,6 +1,7 @@
 /** Which column of a row of headings is which field: by the words of the headings and by what stands below them. */
 import type { TabContent } from '../contract';
 import { LIST_UNITS, type ListUnit } from '../units/unit-words';
+import { mayBeHeading } from './below-a-list';
 import { fitOf, hasTwins, looksLike, namesRepeat } from './column-content';
 import type { Heading } from './headings-at';
 import { type HeadingMatch, matchHeading, plainWords } from './match-heading';
@@ -55,7 +56,14 @@ export function claimedHeadings(
   headings: readonly Heading[],
   today?: number,
 ): readonly ClaimedHeading[] {
-  const matched = inPairs(headings.map((heading) => ({ ...heading, matches: matchHeading(heading.text) })));
+  const isOfList = !(tab.values[row - 1] ?? []).some((cell) => !mayBeHeading(cell));
+  const matched = inPairs(
+    headings.map((heading) => {
+      const matches = matchHeading(heading.text);
+      const more = isOfList ? matchesOfContent(matches, tab, row, heading.column) : [];
+      return { ...heading, matches: [...matches, ...more] };
+    }),
+  );
   return matched.map((heading, i) => {
     const before = matched[i - 1];
     const isBeside =
@@ -82,6 +90,25 @@ export function claimedHeadings(
     });
     return { ...heading, claims };
   });
+}
+
+/**
+ * "Pigs" over names of groups heads the names, not how many there are; areas with their unit are areas whatever stands above
+ * them. Feed is weighed too: weights tell nothing.
+ */
+function matchesOfContent(
+  matches: readonly HeadingMatch[],
+  tab: TabContent,
+  row: number,
+  column: number,
+): HeadingMatch[] {
+  const isHead = matches.some(({ field, strength }) => field === 'head' && strength >= EXACT);
+  const isNamed = matches.some(({ kind, field }) => kind === 'groups' && field === 'name');
+  if (isHead && !isNamed && looksLike('name', tab, row, column))
+    return [{ kind: 'groups', field: 'name', strength: EXACT + CLOSE }];
+  return matches.length === 0 && looksLike('area', tab, row, column)
+    ? [{ kind: 'paddocks', field: 'area', strength: 1 }]
+    : [];
 }
 
 type MatchedHeading = Pick<ClaimedHeading, 'column' | 'text' | 'matches'>;

@@ -8,6 +8,7 @@ import { FIELD_QUANTITIES } from './headings';
 import { isBlankCell } from './list-rows';
 import type { GroupField, PaddockField } from './model';
 import { dayIn, withoutRemark } from './read-list-cell';
+import { SIDES } from './sides';
 import { textDay } from './text-day';
 
 /** Rows that are looked at, and the part of the cells that must agree. Judgement. */
@@ -22,7 +23,7 @@ export type Fit = 'fits' | 'open' | 'contradicts';
 
 const LOOKS: Readonly<Partial<Record<PaddockField | GroupField, (cells: readonly WireCell[]) => boolean>>> = {
   name: areNames,
-  area: (cells) => most(cells, (cell) => hasUnitOf(cell, 'area')),
+  area: (cells) => most(cells, (cell) => hasUnitOf(cell, 'area') || isTwoSides(cell)),
   weight: (cells) => most(cells, (cell) => hasUnitOf(cell, 'weight')),
   head: (cells) => most(cells, isHead),
   weighedOn: (cells) => most(cells, isDate),
@@ -163,6 +164,10 @@ function isHead(cell: WireCell): boolean {
 
 export function isDate(cell: WireCell): boolean {
   return typeof cell === 'object' || (typeof cell === 'string' && textDay(cell, 'dmy', 0) !== undefined);
+}
+
+function isTwoSides(cell: WireCell): boolean {
+  return typeof cell === 'string' && /^\d/.test(cell) && SIDES.test(cell);
 }
 
 function hasUnitOf(cell: WireCell, field: 'area' | 'weight'): boolean {

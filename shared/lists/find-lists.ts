@@ -143,8 +143,11 @@ function headingsInRow(
   if ((outside.values[row - 1] ?? []).filter((cell) => !isBlankCell(cell)).length < FEWEST_HEADINGS)
     return [];
   const bare = headingsAt(outside, row);
-  if (bare.filter(({ text }) => matchHeading(text).length > 0).length < FEWEST_HEADINGS) return [];
+  if (bare.length < FEWEST_HEADINGS) return [];
   const headings = claimedHeadings(outside, row, bare, today);
+  const known = headings.flatMap(({ text, claims }) => (claims.length > 0 ? [matchHeading(text)] : []));
+  // Areas with their unit need no second heading that is known.
+  if (known.length < FEWEST_HEADINGS && known.every((matches) => matches.length > 0)) return [];
   return bestSplit(headings, (stretch) => candidateIn(tab, row, stretch, today));
 }
 

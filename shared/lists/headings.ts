@@ -174,7 +174,7 @@ export const GROUP_WORDS: Readonly<Record<GroupField, readonly string[]>> = {
     weide, steht auf, steht in, stehen auf, standort, wo, parcelle, parc, emplacement, ou, potrero,
     parcela, donde, ubicacion, recinto, dove, dove sono, piquete, onde, perceel, weiland, waar,
     hage, var, star i, fold, hvor, star pa, skifte,
-    pdk, cerca, parque, beite, pasto, pature, enclos, champ, schlag, parzelle, feld, wei, beteshage, strip, plot, staat in, staat op, standplaats, in pdk, dove, potrero actual, i fold, i hage, indhegning, innhegning, koppel, wiese, pen, in pen, place, platz, lieu, lugar, luogo, posto, plek, plaats, plats, plads, plass
+    pdk, lot, lots, hog lot, cerca, parque, beite, pasto, pature, enclos, champ, schlag, parzelle, feld, wei, beteshage, strip, plot, staat in, staat op, standplaats, in pdk, dove, potrero actual, i fold, i hage, indhegning, innhegning, koppel, wiese, pen, in pen, place, platz, lieu, lugar, luogo, posto, plek, plaats, plats, plads, plass
   `),
   since: words(`
     since, in since, there since, here since, in field since, moved in, moved in on, moved on,

@@ -177,18 +177,42 @@ function unitOfColumn({ list, system }: RowReader, field: ListField, quantity: L
   return unit && LIST_UNITS[unit].quantity === quantity ? unit : farmUnit(quantity, system);
 }
 
-const REMARK = /\s*\(([^()]*\d[^()]*)\)\s*$/;
+const REMARK = /\s*\([^()]*\d[^()]*\)\s*$/;
 
 /** An amount without the remark in brackets behind it: "62 kg (3 Oct)", "12 (of 14)". */
 export function withoutRemark(text: string): string {
   return text.replace(REMARK, '');
 }
 
-/** The day in brackets behind an amount. */
+/** The day that stands with an amount: "62 kg (3 Oct)", "62 kg on 3 Oct". */
 export function remarkedDay(reader: RowReader, field: ListField): Day | undefined {
-  const [, remark] = REMARK.exec(String(cellOf(reader, field))) ?? [];
-  const read = remark === undefined ? undefined : textDay(remark, reader.dates.order, reader.dates.today);
-  return read && 'first' in read ? read.first : undefined;
+  const { order, today = NaN } = reader.dates;
+  const cell = cellOf(reader, field);
+  const day = typeof cell === 'string' ? onlyDayIn(cell, order, reader.dates.today) : undefined;
+  return day === undefined || day > today ? undefined : day;
+}
+
+/** Words in an amount with "about" before it. */
+const MOST_WORDS = 3;
+
+/** The amounts in a text whose unit is one that is looked for, each as it stands. */
+export function amountsIn(text: string, comma: boolean, isUnit: (text: string) => boolean): string[] {
+  const parts = text.split(/\s+/);
+  const found: string[] = [];
+  for (let i = 0; i < parts.length; i++) {
+    const windows = Array.from({ length: MOST_WORDS }, (_, n) => parts.slice(i, i + n + 1));
+    const amount = windows.find((some) => isUnit(textNumber(some.join(' '), comma)?.behind ?? ''));
+    if (!amount) continue;
+    found.push(amount.join(' '));
+    i += amount.length - 1;
+  }
+  return found;
+}
+
+/** The amount with which a text begins, where it is the only one: "68kg tape 20/11". "9 - 11 kg" is none, nor "9 kg, 11 kg". */
+function onlyAmount(text: string, comma: boolean, isUnit: (text: string) => boolean): string | undefined {
+  const [amount, ...others] = amountsIn(text, comma, isUnit);
+  return amount !== undefined && others.length === 0 && text.startsWith(amount) ? amount : undefined;
 }
 
 type CellNumber =
@@ -200,7 +224,8 @@ type CellNumber =
 function numberIn(reader: RowReader, field: ListField): CellNumber | undefined {
   const cell = cellOf(reader, field);
   if (typeof cell === 'number') return { value: cell, unit: undefined };
-  const bare = typeof cell === 'string' ? withoutRemark(cell) : undefined;
+  const isUnit = (text: string): boolean => text !== '' && unitBehind(reader, text.trim(), field) != null;
+  const bare = typeof cell === 'string' ? bareAmount(cell, reader.comma, isUnit) : undefined;
   const typed = bare === undefined ? undefined : textNumber(bare, reader.comma);
   const unit = typed && unitBehind(reader, typed.behind, field);
   if (!typed || unit === null) return undefined;
@@ -208,6 +233,13 @@ function numberIn(reader: RowReader, field: ListField): CellNumber | undefined {
   const sure = sureReading(reader, field, unit);
   if (sure === undefined) return typed;
   return { value: Number(typed.either[sure].replace(',', '.')), unit, isJudged: true };
+}
+
+/** The amount in a text, without a remark behind it. */
+function bareAmount(text: string, comma: boolean, isUnit: (text: string) => boolean): string {
+  const bare = withoutRemark(text);
+  const behind = textNumber(bare, comma)?.behind ?? '';
+  return behind === '' || isUnit(behind) ? bare : (onlyAmount(bare, comma, isUnit) ?? bare);
 }
 
 /** What paddocks and pigs measure, in inside units; only to tell 12,500 from 12.5 where a text may be both. Judgement. */

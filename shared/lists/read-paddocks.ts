@@ -37,6 +37,7 @@ import {
 } from './read-list-cell';
 import { type LeftOut, readRows } from './read-rows';
 import { closingRemarkDay, openingRemarkDay } from './remark-day';
+import { SIDES } from './sides';
 import { fold } from './text-day';
 import { typedTotalNotes } from './typed-total';
 import * as words from './words';
@@ -247,8 +248,6 @@ function sidesIn({ tab, list, row, comma, system, readings }: RowReader, column:
   readings.push(`${cellOnTab(tab.name, row, column)} “${cell}” as ${plainNumber(area, 4)} m²`);
   return area;
 }
-
-const SIDES = /^(.*\d.*?)\s*[x×*]\s*(\d.*)$/i;
 
 /** The area, or width × length where no area is typed, or else two sides in a column that is read for nothing. */
 function readArea(reader: RowReader): number | undefined {

@@ -10,7 +10,7 @@ export type TextNumber =
   | { readonly either: readonly [string, string]; readonly behind: string };
 
 const NUMBER =
-  /^(?:[~≈±]|(?:ca|approx|about)\b\.?)?\s*([+-]?)([\d.,][\d.,'’\u00a0\u202f ]*)(e[+-]?\d+)?\s*(\D.*)?$/i;
+  /^(?:[~≈±]|(?:ca|circa|approx|about|around|etwa|environ|env|unos|ongeveer|ungefär|omkring)\b\.?)?\s*([+-]?)([\d.,][\d.,'’\u00a0\u202f ]*)(e[+-]?\d+)?\s*(\D.*)?$/i;
 const FEET_AND_INCHES = /^(\d+)\s*(?:'|′|ft\.?|feet)\s*(\d+(?:\.\d+)?)\s*(?:"|″|''|in\.?)$/i;
 /** "3/4 acre", "1 1/2 ac": without a unit it may be a day. */
 const FRACTION = /^(?:(\d+)\s+)?(\d{1,2})\s*\/\s*([1-9]\d?)\s+(\p{L}.*)$/u;

@@ -427,3 +427,45 @@ test.each(['Moyenne (kg)', 'Ø LG (kg)', 'Media (kg)'])('“%s” is the weight 
   const { groups } = lists(await open({ LAND, Pigs }));
   expect(groups.map(({ weightKg }) => weightKg)).toEqual([60, 40]);
 });
+
+test('“Pigs” over names heads the names; areas with their unit are found under any heading', async () => {
+  const Farm: StartCell[][] = [
+    ['Sitio', 'Mide', 'Notas'],
+    ['La Vega', t('0,4 ha'), ''],
+    ['El Monte', t('0,5 ha'), ''],
+    ['Fuente', t('0,6 ha'), ''],
+    [],
+    ['PIGS', 'HOW MANY', 'WT', 'WHERE'],
+    ['Red butts', 14, 75, 'Fuente'],
+    ['Blue butts', 11, 42, 'El Monte'],
+  ];
+  const { paddocks, groups, problems } = lists(await open({ Farm }, 'es_ES'));
+  expect(problems).toEqual([]);
+  expect(paddocks.map(({ name, areaSquareMeters }) => [name, areaSquareMeters])).toEqual([
+    ['La Vega', 4000],
+    ['El Monte', 5000],
+    ['Fuente', 6000],
+  ]);
+  expect(groups.map(({ name, head, standsIn }) => [name, head, standsIn?.paddock])).toEqual([
+    ['Red butts', 14, 'Fuente'],
+    ['Blue butts', 11, 'El Monte'],
+  ]);
+});
+
+test('an amount with a remark is read where it is the only one, and told; its day is that of the weighing', async () => {
+  const Pigs: StartCell[][] = [
+    ['Group', 'Head', 'Weight'],
+    ['Amber', 12, t('68kg tape 20/9')],
+    ['Slate', 20, t('about 40 kg')],
+    ['Rust', 9, t('9 - 11 kg')],
+  ];
+  const { groups, lacking, notes } = lists(await open({ LAND, Pigs }));
+  expect(groups.map(({ name, weightKg, weighedOn }) => [name, weightKg, iso(weighedOn)])).toEqual([
+    ['Amber', 68, '2026-09-20'],
+    ['Slate', 40, TODAY],
+  ]);
+  expect(notes.groups.join()).toContain(
+    'Pigs!C2 “68kg tape 20/9” as 68; Pigs!C2 “68kg tape 20/9” as of 2026-09-20',
+  );
+  expect(lacking[0]?.rows.map(({ name }) => name)).toEqual(['Rust']);
+});
