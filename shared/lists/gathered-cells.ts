@@ -1,23 +1,23 @@
-/** A group list made of what records of the groups say last, as cells beside one of the records. */
+/** A list made of what does not stand in the file as one, as cells beside it: records of groups, or lines in words. */
 import { areaA1 } from '../block/a1';
 import { BLANK, date, number, text } from '../block/cells';
-import type { BlockCell, CellChange } from '../contract';
+import type { BlockCell, CellChange, TabContent } from '../contract';
 import { isoFromDay } from '../core/calendar/day';
 import { plainNumber } from '../refusals';
 import { fromInside, symbolOf, type UnitSystem } from '../units/units';
 import type { GatheredGroup } from './group-record';
 import { COLUMNS_APART } from './list-area';
 import { MADE_HEADINGS } from './made-headings';
-import type { GroupList, ListSource } from './model';
+import type { GroupList, ListKind, ListSource } from './model';
 import * as words from './words';
 
-/** Groups that stand in no list of the file, and the rectangle beside a record that a list of them is to be written into. */
+/** What was gathered, and the rectangle that a list of it is to be written into. */
 export interface Gathered {
-  readonly groups: readonly GatheredGroup[];
+  readonly kind: ListKind;
   readonly tab: string;
   readonly area: string;
   readonly cells: readonly CellChange[];
-  /** A sentence, and what is said last of each group. */
+  /** A sentence, and what is known of each paddock or group. */
   readonly sentence: string;
   readonly said: readonly string[];
 }
@@ -43,14 +43,23 @@ export function gatheredList(
       since === undefined || paddock === '' ? BLANK : date(since),
     ]),
   ];
-  const width = Math.max(...tab.values.map((cells) => cells.length));
-  const [row, column] = [list.headingRow, width + COLUMNS_APART + 1];
+  const sentence = words.isRecord([...new Set(records.map((one) => one.tab.name))]);
+  const said = groups.map((group) => saidOf(group, system));
+  return { kind: 'groups', ...listBeside(tab, list.headingRow, rows), sentence, said };
+}
+
+/** Right of everything on the tab, far enough to be a list of its own. */
+export function listBeside(
+  tab: TabContent,
+  row: number,
+  rows: readonly (readonly BlockCell[])[],
+): Pick<Gathered, 'tab' | 'area' | 'cells'> {
+  const column = Math.max(...tab.values.map((cells) => cells.length)) + COLUMNS_APART + 1;
   const cells = rows.flatMap((line, r) =>
     line.map((after, c) => ({ tab: tab.name, row: row + r, column: column + c, before: BLANK, after })),
   );
   const area = areaA1({ row, column, rows: rows.length, columns: rows[0]!.length });
-  const sentence = words.isRecord([...new Set(records.map((one) => one.tab.name))]);
-  return { groups, tab: tab.name, area, cells, sentence, said: groups.map((group) => saidOf(group, system)) };
+  return { tab: tab.name, area, cells };
 }
 
 function saidOf(

@@ -49,6 +49,8 @@ export const listsChanged = (lists: string): string => `Your lists have changed:
 
 export const isRecord = (tabs: readonly string[]): string =>
   `No list of groups was found, but a record on ${tabs.map((tab) => `“${tab}”`).join(' and ')}, the same groups again and again. What it says last:`;
+export const inWords = (kind: Kind, tab: string, first: number, last: number): string =>
+  `No headings stand above rows ${first} to ${last} of “${tab}”. Read as ${kind}, line by line:`;
 export const saidLast = (
   group: string,
   head: number | undefined,

@@ -193,7 +193,6 @@ function listsRead(
         ...lost('groups'),
         ...early(chosen.groups),
         ...lying('groups'),
-        ...(gathered ? [`${gathered.sentence} ${gathered.said.join('; ')}.`] : []),
         ...moves,
         ...notesOf(groups),
         ...fixedIn(groupTab, chosen.groups),

@@ -51,6 +51,23 @@ async function openWritten(
 
 type Tabs = ReturnType<typeof startTabs>;
 
+/** A small invented book. */
+async function openTabs(tabs: Tabs): Promise<PreviewPage> {
+  const [locale, today] = ['en_US', '2026-11-24'];
+  const file = await openWorkbook({ tabs, locale, today });
+  return openBook(Buffer.from(await file.toXlsx()), locale, today);
+}
+
+const FIELDS: Tabs[string] = [
+  ['Paddock', 'Acres', 'Last used', 'Open from'],
+  ['Creek', 0.75, { d: '2026-09-28' }, ''],
+  ['Ridge', 0.75, 'red butts in', ''],
+  ['Hill', 1.1, 'done, off 11/20', ''],
+  ['Sac lot', 1.2, 'sows', ''],
+  ['Barn side', 1.1, '', 'closed'],
+  ['Back lot', 2.5, { d: '2026-08-30' }, ''],
+];
+
 async function openTask({ page, sidebar }: PreviewPage, clicks: Clicks): Promise<void> {
   await clicks.on(page.locator('#menus').getByRole('button', { name: 'Sounder Sheet' }));
   await clicks.on(page.getByRole('menuitem', { name: 'Open the sidebar' }));
@@ -175,6 +192,75 @@ test('an area that is missing is asked and written into the list by the button',
     await clicks.on(sidebar.getByRole('button', { name: 'Write into column B of “Parques”' }));
     await sidebar.getByText('6 paddocks read, 6.1 ha in all.').waitFor();
     expect(await preview.value('Parques', 'B3')).toBe(0.9);
+    await writeTable(preview, clicks);
+    expect(clicks.count).toBe(5);
+    expect(preview.problems).toEqual([]);
+  } finally {
+    await preview.close();
+  }
+}, 240_000);
+
+test('words for days stop nothing; a group in the yard is asked, and answered by one press', async ({
+  skip,
+}) => {
+  if (!browser) skip();
+  const preview = await openTabs({
+    Fields: FIELDS,
+    Pigs: [
+      ['PIGS', 'HOW MANY', 'WT', 'ON', 'WHERE', 'IN SINCE'],
+      ['Red butts', 14, 165, { d: '2026-11-15' }, 'Ridge', { d: '2026-11-08' }],
+      ['Blue butts', 11, 92, { d: '2026-11-15' }, 'yard', 'weaned'],
+    ],
+  });
+  try {
+    const clicks = new Clicks();
+    await openTask(preview, clicks);
+    const { sidebar } = preview;
+    await planned(sidebar);
+    await sidebar
+      .getByText(/“Blue butts” stands in “yard”, which is no paddock/)
+      .first()
+      .waitFor();
+    await sidebar
+      .getByText(/“closed”: “Barn side” is read like the others/)
+      .first()
+      .waitFor();
+    const asked = sidebar.getByRole('button', { name: 'It goes into the paddocks now' });
+    await asked.scrollIntoViewIfNeeded();
+    await preview.screenshot('book-group-elsewhere');
+    await clicks.on(asked);
+    await sidebar.getByText('2 groups read, 25 pigs in all.').waitFor();
+    expect(await preview.value('Pigs', 'G1')).toBe('In rotation from');
+    await writeTable(preview, clicks);
+    expect(clicks.count).toBe(5);
+    expect(preview.problems).toEqual([]);
+  } finally {
+    await preview.close();
+  }
+}, 240_000);
+
+test('a diary of moves is made the group list by one press', async ({ skip }) => {
+  if (!browser) skip();
+  const day = (d: string) => ({ d });
+  const preview = await openTabs({
+    Fields: FIELDS,
+    Diary: [
+      ['Date', 'Group', 'From', 'To', 'Head', 'Lbs each'],
+      [day('2026-10-02'), 'Reds', 'Creek', 'Hill', 14, 120],
+      [day('2026-10-04'), 'Blues', 'barn', 'Back lot', 11, 60],
+      [day('2026-10-20'), 'Reds', 'Hill', 'Ridge', 13, ''],
+      [day('2026-11-03'), 'Blues', 'Back lot', 'Creek', 11, 95],
+      [day('2026-11-15'), 'Reds', 'Ridge', 'Hill', 13, 188],
+    ],
+  });
+  try {
+    const clicks = new Clicks();
+    await openTask(preview, clicks);
+    const { sidebar } = preview;
+    await sidebar.getByText('Reds: 13 pigs, 188 lb on 2026-11-15, Hill since 2026-11-15').first().waitFor();
+    await preview.screenshot('book-diary');
+    await clicks.on(sidebar.getByRole('button', { name: 'Make this my group list' }));
+    await sidebar.getByText('2 groups read, 24 pigs in all.').waitFor();
     await writeTable(preview, clicks);
     expect(clicks.count).toBe(5);
     expect(preview.problems).toEqual([]);

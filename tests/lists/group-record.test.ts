@@ -96,9 +96,9 @@ test('who has left a paddock again stands nowhere; who is gone, or not heard of 
     ['Alder', 'Sold', d('2026-11-02'), '', 0, ''],
   ];
   const { gathered } = lists(await open({ OCCUPIED: [...rows, ...gone] }));
-  expect(gathered?.groups.map(({ name, paddock }) => [name, paddock])).toEqual([
-    ['Spots', undefined],
-    ['Reds', 'Rowan'],
+  expect(gathered?.said).toEqual([
+    'Spots: 11 pigs, 85 kg on 2026-10-28, no place',
+    'Reds: 9 pigs, 47 kg on 2026-11-01, Rowan since 2026-11-01',
   ]);
 });
 

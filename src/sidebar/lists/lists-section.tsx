@@ -1,17 +1,15 @@
-import { listFromSelection } from '../../../shared/lists/list-columns';
 import type { ListKind } from '../../../shared/lists/model';
 import type { UnitSystem } from '../../../shared/units/units';
 import { count } from '../parts/day-words';
 import { Notice, SentencesNotice } from '../parts/notice';
 import { UnitsChoice } from '../parts/units-choice';
 import type { Book } from '../parts/use-book';
-import { useWork } from '../parts/use-work';
-import { ask } from '../server';
 import { ColumnQuestions } from './column-questions';
-import { GatheredAsked } from './gathered-groups';
+import { GatheredAsked } from './gathered-list';
 import { ListPicker } from './list-picker';
 import { MissingFiguresAsked } from './missing-figures';
 import type { Lists } from './use-lists';
+import { usePointing } from './use-pointing';
 import * as words from './words';
 
 interface Props {
@@ -23,20 +21,14 @@ interface Props {
 
 /** The two lists, how they were understood, and everything that is wrong in them. */
 export function ListsSection({ book, lists, units, onUnits }: Props) {
-  const work = useWork();
-  const point = (kind: ListKind): void =>
-    work.start(async () => {
-      const selection = await ask('readSelection', {});
-      const tab = book.tabs.find(({ name }) => name === selection.tab);
-      lists.choose(listFromSelection(kind, selection, tab));
-    });
+  const work = usePointing(lists);
   const picker = (kind: ListKind, summary: string) => (
-    <ListPicker kind={kind} lists={lists} summary={summary} onPoint={() => point(kind)} />
+    <ListPicker kind={kind} lists={lists} summary={summary} onPoint={() => work.point(kind)} />
   );
   return (
     <>
       <ColumnQuestions kinds={['paddocks', 'groups']} lists={lists} />
-      <GatheredAsked gathered={lists.gathered} />
+      <GatheredAsked gathered={work.lines ?? lists.gathered} />
       {lists.lacking.map((lacks) => (
         <MissingFiguresAsked key={lacks.field} book={book} lacks={lacks} />
       ))}

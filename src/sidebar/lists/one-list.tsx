@@ -1,13 +1,11 @@
-import { listFromSelection } from '../../../shared/lists/list-columns';
 import type { ListKind } from '../../../shared/lists/model';
 import type { UnitSystem } from '../../../shared/units/units';
 import { Notice } from '../parts/notice';
-import { useWork } from '../parts/use-work';
-import { ask } from '../server';
 import { ColumnQuestions } from './column-questions';
-import { GatheredAsked } from './gathered-groups';
+import { GatheredAsked } from './gathered-list';
 import { ListPicker } from './list-picker';
 import type { Lists } from './use-lists';
+import { usePointing } from './use-pointing';
 import * as words from './words';
 
 interface Props {
@@ -18,22 +16,16 @@ interface Props {
 
 /** One of the two lists alone, for tasks that do not need both or have their own choice of units. */
 export function OneList({ kind, lists, units }: Props) {
-  const work = useWork();
-  const point = (): void =>
-    work.start(async () => {
-      const selection = await ask('readSelection', {});
-      const [tab] = await ask('readTabs', { tabs: [selection.tab] });
-      lists.choose(listFromSelection(kind, selection, tab));
-    });
+  const work = usePointing(lists);
   return (
     <>
       <ColumnQuestions kinds={[kind]} lists={lists} />
-      {kind === 'groups' && <GatheredAsked gathered={lists.gathered} />}
+      <GatheredAsked gathered={work.lines ?? (kind === 'groups' ? lists.gathered : undefined)} />
       <ListPicker
         kind={kind}
         lists={lists}
         summary={kind === 'paddocks' ? words.paddockWords(lists, units) : words.groupWords(lists)}
-        onPoint={point}
+        onPoint={() => work.point(kind)}
       />
       {work.problem && <Notice kind="problem">{work.problem}</Notice>}
     </>

@@ -1,4 +1,5 @@
 /** The sentences about the grower’s lists on the page. */
+import type { ListKind } from '../../../shared/lists/model';
 import { fromInside, symbolOf, type UnitSystem } from '../../../shared/units/units';
 import { formatNumber } from '../numbers/format-number';
 import { count } from '../parts/day-words';
@@ -35,8 +36,8 @@ export const newColumn = (heading: string, cell: string): string =>
   `The list has no column for it: “${heading}” is written into ${cell}, at its right edge. `;
 export const WEIGHED_TODAY = 'A weight without a day of weighing gets today’s. ';
 export const LEFT_BLANK = 'What you leave blank stays as it is. A dash leaves one out of the plan.';
-export const doneList = (area: string, tab: string): string =>
-  `Done: the group list stands at ${area} of “${tab}”.`;
+export const doneList = (area: string, tab: string, kind: ListKind): string =>
+  `Done: the list of ${kind} stands at ${area} of “${tab}”.`;
 export const listGoesTo = (area: string, tab: string): string =>
   `It is written to ${area} of “${tab}”, beside what stands there, where you can change it.`;
 export const shut = (paddock: string, day: string, tab: string): string =>

@@ -89,6 +89,7 @@ export function RotationSteps({ book, onReread }: Props) {
         {old && settings && (isNewSeason || settings.rules.seasonEnd <= today) && (
           <KeepFigures old={old} book={book} />
         )}
+        <UnplacedAsked lists={lists} today={todayIso} />
         <PlanSection planner={planner} season={season} today={today} onUse={onUse} />
         {renaming && <ChoiceField choice={renaming} state={state} />}
         {old && !isNewSeason && (
@@ -101,7 +102,6 @@ export function RotationSteps({ book, onReread }: Props) {
           />
         )}
         {!made && notes}
-        <UnplacedAsked lists={lists} today={todayIso} />
         <OutOfUseAsked lists={lists} today={todayIso} />
         {lists.undated && <UndatedWeightsAsked undated={lists.undated} today={todayIso} />}
         {made && (
