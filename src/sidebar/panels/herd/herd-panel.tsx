@@ -44,13 +44,13 @@ function HerdSteps({ book }: { book: Book }) {
       book={book}
       onDone={onDone}
       missing={questions.join(' ')}
-      before={
+      before={<SentencesNotice kind="warning" sentences={warnings} />}
+      answer={
         <>
-          <SentencesNotice kind="warning" sentences={warnings} />
+          {groups.length > 0 && <HerdNow groups={groups} book={book} units={units} />}
           {renaming && <ChoiceField choice={renaming} state={state} />}
         </>
       }
-      answer={groups.length > 0 && <HerdNow groups={groups} book={book} units={units} />}
       rests={[
         {
           title: 'A change to add',
