@@ -60,7 +60,6 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
   const { frame, rows, i, setting } = context;
   const row = rows[i]!;
   const at = frame.anchorRow + 1 + i;
-  const nextRow = row.next === undefined ? undefined : frame.anchorRow + 1 + row.next;
   const { past } = row;
   const days = past?.days ?? daysIn(row);
   const mostDays = Math.max(days, mostStayDays(context.input.settings.rules));
@@ -70,7 +69,7 @@ export function moveCells(context: MoveContext): Record<ColumnKey, BlockCell> {
     plannedIn: plannedIn(context, at),
     movedIn: movedIn(context, row),
     days: number(days, WHOLE),
-    out: formula(outFormula(frame, at, nextRow), DAY_FORMAT),
+    out: formula(outFormula(frame, at), DAY_FORMAT),
     ...(past ? pastAmounts(context, past, at) : liveAmounts(context, row, at)),
     ...headInStay(context, past, at),
     weightIn: answer(WHOLE),
@@ -155,10 +154,7 @@ function headInStay(
  */
 function pastAmounts(context: MoveContext, past: PastRow, at: number): Amounts {
   const { input, frame } = context;
-  const log = herdLog(context);
-  const plain = (value: number | undefined, format?: string): BlockCell =>
-    value === undefined ? BLANK : number(value, format);
-  const amount = (value: number | undefined, quantity: Quantity): BlockCell =>
+  const plain = (value: number | undefined, quantity: Quantity): BlockCell =>
     value === undefined ? BLANK : number(fromInside(value, quantity, input.settings.unitSystem));
   const day = (value: Day | undefined): BlockCell => (value === undefined ? BLANK : date(value));
   const { head, startWeightKg, growthDays } = past;
@@ -173,16 +169,9 @@ function pastAmounts(context: MoveContext, past: PastRow, at: number): Amounts {
     mayBeBlank: weighedOn === undefined,
   };
   return {
-    ...(log
-      ? herdAmounts(log, frozen, frame, at)
-      : {
-          head: plain(head, WHOLE),
-          startWeight: amount(startWeightKg, 'mass'),
-          growthDays:
-            weighedOn === undefined ? BLANK : formula(growthDaysFormula(frame, at, weighedOn), WHOLE),
-        }),
-    dailyGain: amount(past.dailyGainKg, 'massPerDay'),
-    area: amount(past.areaSquareMeters, 'area'),
+    ...herdAmounts(herdLog(context), frozen, frame, at),
+    dailyGain: plain(past.dailyGainKg, 'massPerDay'),
+    area: plain(past.areaSquareMeters, 'area'),
     ...openDays((field) => day(past[field])),
     lastUsed: day(past.lastUsed),
   };
@@ -211,36 +200,19 @@ function liveAmounts(context: MoveContext, row: TableRow, at: number): Amounts {
   };
   const weighedOn = ofGroup('weighedOn');
   const log = herdLog(context);
+  const { head, weightKg, weighedOn: since } = log ? group : herdOn(group, row.inDay);
   const listed = (field: 'head' | 'weight', value: number): string => {
     const lookup = ofGroup(field);
     return lookup ? ifFilled(lookup).slice(1) : inFormula(value);
   };
+  const counted = {
+    head: listed('head', head),
+    weight: listed('weight', fromInside(weightKg, 'mass', system)),
+    weighedOn: weighedOn ?? dateCall(since),
+    mayBeBlank: weighedOn !== undefined,
+  };
   return {
-    ...(log
-      ? herdAmounts(
-          log,
-          {
-            head: listed('head', group.head),
-            weight: listed('weight', fromInside(group.weightKg, 'mass', system)),
-            weighedOn: weighedOn ?? dateCall(group.weighedOn),
-            mayBeBlank: weighedOn !== undefined,
-          },
-          frame,
-          at,
-        )
-      : {
-          head: cell(ofGroup('head'), herdOn(group, row.inDay).head),
-          startWeight: cell(ofGroup('weight'), herdOn(group, row.inDay).weightKg, 'mass'),
-          growthDays: formula(
-            growthDaysFormula(
-              frame,
-              at,
-              weighedOn ?? dateCall(herdOn(group, row.inDay).weighedOn),
-              weighedOn !== undefined,
-            ),
-            WHOLE,
-          ),
-        }),
+    ...herdAmounts(log, counted, frame, at),
     dailyGain: cell(ofGroup('dailyGain'), group.dailyGainKg, 'massPerDay'),
     area: cell(ofPaddock('area', false), paddock.areaSquareMeters, 'area'),
     ...openDays((field) => day(field, paddock[field])),
@@ -251,7 +223,7 @@ function liveAmounts(context: MoveContext, row: TableRow, at: number): Amounts {
 /** In a formula, what stands for no figure. */
 const NOTHING = '""';
 
-/** Parts of formulas for what holds where the log says nothing yet. */
+/** Parts of formulas for what holds where there is no log, or where it says nothing yet. */
 interface Otherwise {
   readonly head: string;
   readonly weight: string;
@@ -259,19 +231,21 @@ interface Otherwise {
   readonly mayBeBlank: boolean;
 }
 
-/** Head and weight by the herd log. */
+/** Head and weight by the herd log; none in a row without a day in, such as one that was skipped: nobody is there. */
 function herdAmounts(
-  log: HerdSource,
+  log: HerdSource | undefined,
   otherwise: Otherwise,
   frame: TableFrame,
   at: number,
 ): Pick<Amounts, 'head' | 'startWeight' | 'growthDays'> {
   const inDay = cellIn(frame, 'inDay', at);
-  const { head, weight, weighedOn } = herdFormulas(log, cellIn(frame, 'groupKey', at), inDay);
-  const day = weighedOn(otherwise.weighedOn);
+  const said = log && herdFormulas(log, cellIn(frame, 'groupKey', at), inDay);
+  const { head, weight, weighedOn } = otherwise;
+  const ofThoseIn = (figure: string): string => `=IF(ISNUMBER(${inDay});${figure};"")`;
+  const day = said?.weighedOn(weighedOn) ?? weighedOn;
   return {
-    head: formula(`=${head(otherwise.head)}`, WHOLE),
-    startWeight: formula(`=${weight(otherwise.weight)}`),
+    head: formula(ofThoseIn(said?.head(head) ?? head), WHOLE),
+    startWeight: formula(ofThoseIn(said?.weight(weight) ?? weight)),
     growthDays: formula(growthDaysFormula(frame, at, day, otherwise.mayBeBlank), WHOLE),
   };
 }
@@ -304,10 +278,11 @@ function restDueCell({ input, frame, rows, i, setting }: MoveContext, row: Table
   if (rest.kind === 'fixed') return formula(restDueFormula(frame, at, setting('restDays')!, false), WHOLE);
   if (rest.kind === 'monthly')
     return formula(restDueFormula(frame, at, setting('restByMonth')!, true), WHOLE);
-  if (row.past?.restDueDays !== undefined) return number(row.past.restDueDays, WHOLE);
+  const due = (days: number): BlockCell => formula(restDueFormula(frame, at, inFormula(days), false), WHOLE);
+  if (row.past?.restDueDays !== undefined) return due(row.past.restDueDays);
   const left = rows.slice(0, i).reduce<number | undefined>((latest, other) => {
     const counts = other.paddock === row.paddock && other.outDay <= row.inDay;
     return counts ? Math.max(latest ?? other.outDay, other.outDay) : latest;
   }, paddock?.lastUsed);
-  return left === undefined || !paddock ? BLANK : number(restDue(paddock, rest, left), WHOLE);
+  return left === undefined || !paddock ? BLANK : due(restDue(paddock, rest, left));
 }

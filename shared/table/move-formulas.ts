@@ -76,19 +76,22 @@ export function dueOutFormula(frame: TableFrame, row: number, written: number, m
   return `=IF(ISNUMBER(${at('inDay')});${at('inDay')}+${days};"")`;
 }
 
-/** In + days; or the day on which the group's next move is typed in, for then it left. */
-export function outFormula(frame: TableFrame, row: number, nextRow: number | undefined): string {
+/**
+ * In + days; or the day on which the group's next move is typed in, for then it left. The next is the first below that
+ * has a day in: one that was skipped is passed over.
+ */
+export function outFormula(frame: TableFrame, row: number): string {
   const { at } = windows(frame, row);
-  if (nextRow === undefined) return `=${at('dueOut')}`;
   const due = at('dueOut');
-  if (nextRow === row + 1) {
-    // A range of one cell would do the same, but the preview's engine mixes it up with a single cell.
-    const typed = cellIn(frame, 'movedIn', nextRow);
-    return `=IFERROR(IF(ISNUMBER(${typed});INT(${typed});${due});${due})`;
-  }
-  const below = (key: ColumnKey): string => rangeIn(frame, key, row + 1, nextRow);
-  const typed = `MINIFS(${below('movedIn')};${below('groupKey')};${at('groupKey')})`;
-  return `=IFERROR(IF(${typed}>0;INT(${typed});${due});${due})`;
+  // Never a range of one cell: the preview's engine mixes it up with a single cell. The row below the moves has no group's key.
+  const last = Math.max(row + 2, Math.min(frame.lastRow, row + frame.groupWindow));
+  const first = (key: ColumnKey): string => {
+    const below = (column: ColumnKey): string => rangeIn(frame, column, row + 1, last);
+    return `MINIFS(${below(key)};${below('groupKey')};${at('groupKey')})`;
+  };
+  const typed = first('movedIn');
+  const left = `IF(${typed}>0;IF(INT(${typed})=${first('inDay')};INT(${typed});${due});${due})`;
+  return `=IF(ISNUMBER(${at('inDay')});IFERROR(${left};${due});"")`;
 }
 
 /** The days really stayed, or to be stayed: those that feed and manure go by. */

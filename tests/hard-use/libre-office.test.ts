@@ -105,6 +105,7 @@ function damage(workbook: Workbook, { info, units }: Written): void {
   type('Moved in', 3, 'last Tuesday');
   type('Days', 4, 'two');
   type('Feed for the stay', 5, '');
+  type('Moved in', 7, 'SKIPPED ');
   workbook.gate.uncounted(() => workbook.spreadsheet.getSheetByName(info.tab)!.deleteRows(moves[6]!.row, 1));
   // In the grower's own group list: no gain.
   const { chosen } = readLists(readBook(workbook), units);

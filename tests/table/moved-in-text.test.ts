@@ -2,6 +2,7 @@
 import { expect, test, vi } from 'vitest';
 import { dayFromIso } from '../../shared/core/calendar/day';
 import { onlyDay } from '../../shared/lists/text-day';
+import { KEPT_BELOW } from '../../shared/tasks/merge/words';
 import { standingRotation } from '../../shared/tasks/rotation/rotation-standing';
 import { ROTATION_TASK } from '../../shared/tasks/rotation/rotation-task';
 import { openWorkbook, portOf, runTask, type StartCell } from '../../src/headless';
@@ -52,4 +53,17 @@ test('27/11/2026 in a sheet that writes the month first: read, and a date once t
   expect(rotation.rows[1]!.movedIn).toBe(dayFromIso('2026-11-27'));
   expect(await runTask(portOf(farm), ROTATION_TASK)).toMatchObject({ kind: 'written' });
   expect(farm.value('Rotation', cell)).toEqual(new Date('2026-11-27T00:00:00Z'));
+});
+
+test.each(['SKIPPED', 'Skipped ', 'skipped'])('“%s” is the word, and leaves no copy below', async (typed) => {
+  const codeJs = await scriptText();
+  const farm = await openWorkbook({ tabs: TABS, locale: 'en_US', today: '2026-11-20', codeJs });
+  expect(await runTask(portOf(farm), ROTATION_TASK)).toMatchObject({ kind: 'written' });
+  const { block, rotation } = standingRotation(readBook(farm))!;
+  const column = block.values.find((cells) => cells.includes('Moved in'))!.indexOf('Moved in');
+  farm.type('Rotation', `${'ABCDEFGHIJ'[column]}${rotation.rows[1]!.sheetRow}`, typed);
+  expect(await runTask(portOf(farm), ROTATION_TASK)).toMatchObject({ kind: 'written' });
+  const cells = farm.values('Rotation').flat();
+  expect(cells.filter((cell) => /^\s*skipped\s*$/i.test(String(cell)))).toEqual(['skipped']);
+  expect(cells).not.toContain(KEPT_BELOW);
 });

@@ -119,10 +119,14 @@ test('weight, liveweight, feed, water, rest and check of every move are those of
     const block = rotationBlock({ ...read, settings, plan, corner, warnings: [] });
     writeBlock(farm.book, block, { at: 'new-tab', tab: 'Rotation' });
 
-    const compare = (): void => {
-      const moves = movesOf(readTab(farm.book, 'Rotation').values);
-      expect(moves).toHaveLength(plan.stays.length);
-      const stays = moves.map((move, i) => ({ ...plan.stays[i]!, ...daysOf(move) }));
+    const compare = (isSkipped = (_: number): boolean => false): void => {
+      const all = movesOf(readTab(farm.book, 'Rotation').values);
+      expect(all).toHaveLength(plan.stays.length);
+      for (const move of all.filter((_, i) => isSkipped(i)))
+        expect(OF_THOSE_IN.map((head) => move[head])).toEqual(OF_THOSE_IN.map(() => ''));
+      const moves = all.filter((_, i) => !isSkipped(i));
+      const planned = plan.stays.filter((_, i) => !isSkipped(i));
+      const stays = moves.map((move, i) => ({ ...planned[i]!, ...daysOf(move) }));
       for (const [i, move] of moves.entries()) {
         expectMove(move, read.problem, stays, i, { system, temperatureC, outdoorFactor });
         seen.add(String(move.Check).replace(/\d+ of \d+/, 'm of n'));
@@ -139,10 +143,25 @@ test('weight, liveweight, feed, water, rest and check of every move are those of
       isoFromDay(plan.stays[late]!.inDay + 1),
     );
     compare();
+    // It was left out, and the group's next one typed later: the stay before lasts up to that.
+    const ofGroup = [...plan.stays.keys()].filter((i) => plan.stays[i]!.group === plan.stays[late]!.group);
+    const place = ofGroup.indexOf(late);
+    const [before, next] = [ofGroup[place - 1]!, ofGroup[place + 1]!];
+    farm.book.type('Rotation', `D${heading + 3 + late}`, SKIPPED_AS_TYPED[farms % SKIPPED_AS_TYPED.length]!);
+    const day = dayOf(movesOf(readTab(farm.book, 'Rotation').values)[next]!.In) + 2;
+    farm.book.type('Rotation', `D${heading + 3 + next}`, isoFromDay(day));
+    compare((i) => i === late);
+    expect(dayOf(movesOf(readTab(farm.book, 'Rotation').values)[before]!.Out)).toBe(day);
   }
   expect(farms).toBe(FARMS);
   expect([...seen].sort()).toEqual(expect.arrayContaining(['', 'Over the ground limit', 'Rest m of n days']));
 });
+
+const SKIPPED_AS_TYPED = ['skipped', 'SKIPPED', 'Skipped '];
+const OF_THOSE_IN =
+  'In,Out,Head,Mean head,Weight in,Weight out,Liveweight,Load,Rest before,Rest due,Check,Feed for the stay,Water'.split(
+    ',',
+  );
 
 function movesOf(values: readonly (readonly WireCell[])[]): Move[] {
   const at = values.findIndex((row) => row[0] === 'Group');

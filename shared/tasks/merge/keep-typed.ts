@@ -5,6 +5,7 @@ import { marksStanding } from '../../block/marks-standing';
 import { ANSWER_MARK, bareMark, isLeftOver, isYours, markOfCell, markOfStanding } from '../../block/memory';
 import type { BlockContent } from '../../block/read-block';
 import type { BlockCell } from '../../contract';
+import { nameKey } from '../../lists/read-list-cell';
 import { shiftFormula } from '../../table/shift-formula';
 import { keptCell } from '../kept-cell';
 import { answersIn } from './answers-in';
@@ -120,6 +121,11 @@ function settle(
   if (styles[row]?.[column] !== 'input') {
     if (!putBack) put(stays);
     return 'in place of ours';
+  }
+  // Our own word in capitals or with spaces around it is that word.
+  if (now.k === 't' && cell.formula === '' && nameKey(String(cell.value)) === nameKey(now.v)) {
+    put(now);
+    return 'stays';
   }
   const isUnaware = now.k === 'blank' || markOfCell(now) === bareMark(mark);
   if (!isUnaware) return 'gives way';
