@@ -15,6 +15,7 @@ const NEEDED = [
   'head',
   'meanHead',
   'weightIn',
+  'weightOut',
   'feed',
   'water',
   'inDay',

@@ -8,6 +8,7 @@ import type { BlockCell } from '../../contract';
 import { DEFAULT_TEMPERATURE_C } from '../../table/model';
 import { SETTING_LABELS } from '../../table/settings-rows';
 import { REMINDERS } from '../../table/words';
+import { ME_RISE_PER_KG } from '../../tables/nrc-intake';
 import {
   COOL_LITERS_PER_KG,
   COOL_UP_TO_CELSIUS,
@@ -112,13 +113,8 @@ function addCard(draft: Draft, table: TodayTable, group: string, at: WorkingAt) 
     text(`${symbolOf('volumePerDay', units)} at ${hotDay(table)}`),
   ]);
   add('Feed a day', [
-    shown(
-      ifHere(
-        ifNumber(here('feed'), `${here('feed')}/${here('stayDays')}*${headShare(table, at, 'meanHead')}`),
-      ),
-      WHOLE,
-    ),
-    text(`${symbolOf('mass', units)}, mean of stay`),
+    shown(ifHere(ifNumber(here('feed'), feedNow(table, at))), WHOLE),
+    text(`${symbolOf('mass', units)}, at this weight`),
   ]);
   add('Feed to carry', [
     shown(`IF(${hasNext};${ifNumber(there('feed'))};"")`, WHOLE),
@@ -165,14 +161,31 @@ function colour(draft: Draft, row: number, when: string, background: string): vo
   draft.rules.push({ ...place, formula: `=${when}`, background });
 }
 
-/**
- * Water of the table's move, for the weight that the pigs have grown to since: straight with the weight, which is a
- * little more than they drink more (they eat less than in proportion as they grow).
- */
+/** Water of the table's move, for the weight that the pigs have grown to, or were weighed at, since. */
 function waterNow(table: BoundTable, at: WorkingAt): string {
   const weight = lookedUp(table, 'weightIn', at('At'));
-  const grown = `IF(ISNUMBER(${at('Weight now')});${at('Weight now')}/${weight};1)`;
+  const now = at('Weight now');
+  const grown = `IF(ISNUMBER(${now});${appetite(table, now)}/${appetite(table, weight)};1)`;
   return `${lookedUp(table, 'water', at('At'))}*${grown}*${headShare(table, at)}`;
+}
+
+/**
+ * Feed of today: a day of the table's stay, for the weight of today's end. Never less than FEED_NEEDED: of a curve that
+ * bends down, the mean over a stay is more than the mean of its ends.
+ */
+function feedNow(table: BoundTable, at: WorkingAt): string {
+  const here = (column: Parameters<typeof lookedUp>[1]): string => lookedUp(table, column, at('At'));
+  const [from, to, days] = [here('weightIn'), here('weightOut'), here('stayDays')];
+  const tonight = `${at('Weight now')}+(${to}-${from})/${days}`;
+  const ends = `(${appetite(table, from)}+${appetite(table, to)})/2`;
+  const grown = `IF(AND(ISNUMBER(${at('Weight now')});ISNUMBER(${to}));${appetite(table, `(${tonight})`)}/(${ends});1)`;
+  return `${here('feed')}/${days}*${grown}*${headShare(table, at, 'meanHead')}`;
+}
+
+/** What a pig of that weight eats and drinks as a part of what a full-grown one does: the curve of energyIntake. */
+function appetite({ units }: BoundTable, weight: string): string {
+  const rise = ME_RISE_PER_KG / fromInside(1, 'mass', units);
+  return `(1-EXP(-${Math.round(rise * 10 ** 12)}/10^12*${weight}))`;
 }
 
 /** Pigs of today for each that the move was counted with: the water by those that came in, the feed by the mean of the stay. */

@@ -117,29 +117,40 @@ test.each([
 );
 
 describe('head, weight, water, feed', () => {
-  test('weight grows by the gain; water by the weight, 5.0 to 2.7 on a hot day; feed the mean of the stay', async () => {
+  test('weight grows by the gain; water is 5.0 to 2.7 on a hot day; feed to carry is the next stay', async () => {
     const { book } = await openToday('2026-05-05', { moved: ['2026-05-01'] });
     // 60 lb + 4 days of 1.5 lb.
     expect(shown(book, 'Reds', 'Pigs', 'Weight each')).toEqual(['10', '66']);
     // The stay is 7 days.
-    const [feed, water] = [inTable(book, 'Feed for the stay', 0), inTable(book, 'Water', 0)];
     const exact = (a1: string): number => book.value('Today', a1) as number;
     const at = (label: string): string =>
       `B${book.values('Today').findIndex(([first]) => first === label) + 1}`;
-    expect(exact(at('Water today'))).toBeCloseTo((water * 66) / 60, 9);
     // mount1971: 2.7 L a kg of feed up to 22 °C, 5.0 from 33 °C; the table's warm day is 20 °C.
-    expect(exact(at('On a hot day'))).toBeCloseTo((water * 66 * 5) / 60 / 2.7, 9);
-    expect(exact(at('Feed a day'))).toBeCloseTo(feed / 7, 9);
+    expect(exact(at('On a hot day'))).toBeCloseTo((exact(at('Water today')) * 5) / 2.7, 9);
     expect(exact(at('Feed to carry'))).toBe(inTable(book, 'Feed for the stay', 1));
   });
 
-  test('the water is the most that WATER_NEEDED says for that weight, and at most 6 % more', async () => {
-    const { book } = await openToday('2026-05-07', { moved: ['2026-05-01'] });
-    const row = book.values('Today').find(([label]) => label === 'Water today')!;
-    const asked = book.evaluate('=WATER_NEEDED(10;60+6*1.5;68;"US")') as number;
-    expect(row[1]).toBeGreaterThanOrEqual(asked);
-    expect(row[1]).toBeLessThanOrEqual(asked * 1.06);
-  });
+  test.each([
+    [undefined, 60 + 6 * 1.5],
+    [20, 21.5],
+    [40, 41.5],
+    [80, 81.5],
+    [250, 251.5],
+  ])(
+    'weighed at %s lb the day before: water and feed of today are those of the functions',
+    async (lb, now) => {
+      const herd =
+        lb === undefined ? [] : [{ group: 'Reds', day: day('2026-05-06'), weightKg: lb * 0.45359237 }];
+      const { book } = await openToday('2026-05-07', { moved: ['2026-05-01'], herd });
+      const shownAt = (label: string): number =>
+        book.values('Today').find(([first]) => first === label)![1] as number;
+      const water = book.evaluate(`=WATER_NEEDED(10;${now};68;"US")`) as number;
+      expect(shownAt('Water today') / water).toBeCloseTo(1, 6);
+      const feed = book.evaluate(`=FEED_NEEDED(10;${now};1;1.5;;"US")`) as number;
+      expect(shownAt('Feed a day')).toBeGreaterThanOrEqual(feed);
+      expect(shownAt('Feed a day')).toBeLessThanOrEqual(feed * 1.04);
+    },
+  );
 });
 
 describe('with a herd log', () => {
@@ -158,9 +169,7 @@ describe('with a herd log', () => {
     expect(book.values('Today').find(([label]) => label === 'Weight each')![1]).toBeCloseTo(76.5, 9);
     expect(shown(book, 'Reds', 'Pigs')).toEqual(['8']);
     const value = (label: string): unknown => book.values('Today').find(([first]) => first === label)![1];
-    const [feed, water] = [inTable(book, 'Feed for the stay', 0), inTable(book, 'Water', 0)];
-    expect(value('Water today')).toBeCloseTo((((water * 76.5) / 60) * 8) / 10, 9);
-    expect(value('Feed a day')).toBeCloseTo(((feed / 7) * 8) / 10, 9);
+    expect(value('Water today')).toBeCloseTo(book.evaluate('=WATER_NEEDED(8;76.5;68;"US")') as number, 6);
   });
 });
 
