@@ -87,7 +87,8 @@ export const PRIVATE_COLUMNS: readonly PrivateColumns[] = [
     block: HERD_BLOCK,
     table: 'the herd log',
     headings: HERD_HEADINGS,
-    columns: { Day: 'logs', 'Head from then on': 'logs', 'Weight each': 'logs', Note: 'notes' },
+    // Whole rows: one that keeps its group and has no day keeps every task from going on.
+    columns: { ...allAs(['Group', 'Day', 'Head from then on', 'Weight each'], 'logs'), Note: 'notes' },
     endRow: endLineRow,
   },
   {

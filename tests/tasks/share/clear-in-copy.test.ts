@@ -4,6 +4,7 @@ import { number, text } from '../../../shared/block/cells';
 import { cut, cutBlock, wholeOf } from '../../../shared/block/read-block';
 import type { Overview, TabContent, WireCell } from '../../../shared/contract';
 import { blockFingerprint } from '../../../shared/table/block-fingerprint';
+import { growerLists } from '../../../shared/tasks/grower-lists';
 import { ITEM_HEADINGS } from '../../../shared/tasks/materials/item-rows';
 import { readBook } from '../../../shared/tasks/run-task';
 import { startSettings } from '../../../shared/tasks/settings';
@@ -13,8 +14,10 @@ import { isMark, originalMark } from '../../../shared/tasks/share/original-mark'
 import { composeLogBlock, LOG_BLOCK } from '../../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
 import { type Envelope, openWorkbook, portOf, runTask, type Workbook } from '../../../src/headless';
+import { readBook as readWorkbook } from '../../hard-use/rotation-task';
 import { scriptText } from '../script-text';
 import { readTab, writeInSheet } from '../sheet-block';
+import { day, openToday } from '../today/today-farm';
 
 const ORIGIN = { row: 1, column: 1 };
 
@@ -134,6 +137,24 @@ describe('before a copy is given away', () => {
     expect(copy.values('Own')).toEqual([['Price I paid', 1200]]);
     expect(copy.formulas('Training')).toEqual(original.formulas('Training'));
     expect(['Own', 'Training', 'Pen', 'Sharing'].map((tab) => original.values(tab))).toEqual(before);
+  });
+
+  it('leaves no half of a row in the herd log, and says true counts', async () => {
+    const herd = [
+      { group: 'Reds', day: day('2026-05-04'), head: 8 },
+      { group: 'Reds', day: day('2026-05-06'), weightKg: 34 },
+    ];
+    const { book } = await openToday('2026-05-07', { moved: ['2026-05-01'], herd });
+    const { mark } = data<{ mark: string }>(book.ask('fileMark'));
+    writeInSheet(book, MARK_BLOCK, composeMarkBlock(mark), { at: 'new-tab', tab: 'Sharing' });
+    const copy = await book.copy();
+    const inLog = privateIn(copy).found.filter(({ what }) => what.includes('herd log'));
+    // Two groups, two days, a head and a weight.
+    expect(inLog.reduce((sum, { filled }) => sum + filled, 0)).toBe(6);
+    expect(clear(copy)).toMatchObject({ ok: true });
+    expect(privateIn(copy).found).toEqual([]);
+    expect(growerLists(await readBook(portOf(copy)), 'US').problems).toEqual([]);
+    expect(copy.shownValues('Herd log').flat().join()).not.toContain('Reds');
   });
 
   it('refuses in the original, and in a file without a mark, marked or copied', async () => {

@@ -54,9 +54,10 @@ export function ClearSection({ shared, found, onCleared }: Props) {
     work.start(async () => {
       say('Clearing…');
       const request = isAll ? blankRequest(blank, withLists) : privateRequest(chosen, shared);
-      const { cells } = await ask('clearInCopy', request);
+      await ask('clearInCopy', request);
       say(words.CLEARED);
-      const done = isAll ? blankWords(blank, withLists) : count(cells, 'cell');
+      const filled = chosen.reduce((sum, one) => sum + one.filled, 0);
+      const done = isAll ? blankWords(blank, withLists) : count(filled, 'cell');
       onCleared({ words: `${done} cleared. ${words.EDITORS_FIND}`, isAll });
     });
   return (
