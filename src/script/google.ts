@@ -311,9 +311,11 @@ function wireCells(values: readonly (readonly unknown[])[], zone: string): WireC
     if (Object.prototype.toString.call(value) !== '[object Date]') return String(value ?? '');
     const date = value as Date;
     const time = date.getTime();
+    // No day that exists: words that every reader names with their cell.
+    if (!Number.isFinite(time)) return String(date);
     let iso = isoOf.get(time);
     if (iso === undefined) {
-      iso = Number.isFinite(time) ? isoText(date, zone) : '';
+      iso = isoText(date, zone);
       isoOf.set(time, iso);
     }
     return { d: iso };

@@ -55,6 +55,26 @@ test('27/11/2026 in a sheet that writes the month first: read, and a date once t
   expect(farm.value('Rotation', cell)).toEqual(new Date('2026-11-27T00:00:00Z'));
 });
 
+test('a number under the format of a day, further away than any day: named where it is read, else let be', async () => {
+  const codeJs = await scriptText();
+  const Land = TABS.Land!.map((row, i) => [...row, i === 0 ? 'Seen' : { d: '2026-11-01' }]);
+  const farm = await openWorkbook({
+    tabs: { ...TABS, Land },
+    locale: 'en_US',
+    today: '2026-11-20',
+    codeJs,
+  });
+  farm.type('Land', 'C3', '999999999');
+  expect(await runTask(portOf(farm), ROTATION_TASK)).toMatchObject({ kind: 'written' });
+  const { block, rotation } = standingRotation(readBook(farm))!;
+  const column = block.values.find((cells) => cells.includes('Moved in'))!.indexOf('Moved in');
+  const cell = `${'ABCDEFGHIJ'[column]}${rotation.rows[1]!.sheetRow}`;
+  farm.type('Rotation', cell, '281120261');
+  expect(standingRotation(readBook(farm))!.rotation.problems.map(({ sentence }) => sentence)).toEqual([
+    expect.stringContaining(`Rotation!${cell}: moved in must be a date, or the word skipped, got 28112`),
+  ]);
+});
+
 test.each(['SKIPPED', 'Skipped ', 'skipped'])('“%s” is the word, and leaves no copy below', async (typed) => {
   const codeJs = await scriptText();
   const farm = await openWorkbook({ tabs: TABS, locale: 'en_US', today: '2026-11-20', codeJs });

@@ -2,7 +2,7 @@
 import type { Engine, EngineResult } from './engine';
 import { SCRIPT_ERROR, sheetsErrorName } from './error-names';
 import { plainQuotes } from './formula-text';
-import { dateOfSerial, serialOfDate } from './zone-time';
+import { dateOfSerial, hasInstant, serialOfDate } from './zone-time';
 
 type EngineArgument = EngineResult | EngineResult[][] | undefined | null;
 
@@ -11,7 +11,8 @@ export function scriptValue(engine: Engine, cell: EngineResult, timeZone: string
   const { value, format } = cell;
   if (value === null || value === undefined) return '';
   if (typeof value === 'number') {
-    return format && engine.helpers.isDateTimeFormat(format) ? dateOfSerial(value, timeZone) : value;
+    const isDay = format && engine.helpers.isDateTimeFormat(format) && hasInstant(value);
+    return isDay ? dateOfSerial(value, timeZone) : value;
   }
   return typeof value === 'string' && engine.helpers.isEvaluationError(value)
     ? sheetsErrorName(value)

@@ -9,6 +9,14 @@ export const DAY_MS = 86_400_000;
 /** 1 January 1970 as a spreadsheet serial number. */
 export const UNIX_EPOCH_SERIAL = 25_569;
 
+/** Furthest days from 1970 that an instant can tell (ECMA-262), less those that zones and their changes take. */
+const FURTHEST_DAYS = 100_000_000 - 3;
+
+/** Whether a serial number is a day that scripts can be given; further away it is no more than a number. */
+export function hasInstant(serial: number): boolean {
+  return Math.abs(serial - UNIX_EPOCH_SERIAL) <= FURTHEST_DAYS;
+}
+
 const formatters = new Map<string, Intl.DateTimeFormat>();
 
 function formatterFor(timeZone: string): Intl.DateTimeFormat {
