@@ -1,4 +1,5 @@
 /** Arguments that several functions share, so that the same word means the same everywhere. */
+import { MOST_GAIN_KG_PER_DAY } from '../tables/growing-weights';
 import type { BooleanParam, CornersParam, NumberParam, UnitsParam } from './define';
 
 /** The `units` argument, the same in every function that has it. */
@@ -38,9 +39,10 @@ export const DAILY_GAIN_PARAM = {
   kind: 'number',
   name: 'daily_gain',
   quantity: 'massPerDay',
-  help: 'Gain a day. Left out: the growth table, from 11 to 297 lb (5 to 135 kg) only.',
+  help: 'Gain a day, 4.4 lb (2 kg) at most. Left out: the growth table, from 11 to 297 lb (5 to 135 kg) only.',
   optional: true,
   min: 0,
+  max: MOST_GAIN_KG_PER_DAY,
 } as const satisfies NumberParam;
 
 export const DAYS_PARAM = {

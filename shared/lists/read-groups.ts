@@ -1,7 +1,9 @@
 import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
 import { type Day, isoFromDay } from '../core/calendar/day';
+import { MOST_GAIN_KG_PER_DAY } from '../tables/growing-weights';
 import type { UnitSystem } from '../units/units';
+import { amountWords } from './amount-words';
 import { isBreedingName } from './breeding-name';
 import { GROUP_WORDS, PADDOCK_WORDS } from './headings';
 import { plainWords } from './match-heading';
@@ -118,7 +120,7 @@ function readGroup(reader: RowReader, unplaced: UnplacedGroup[]): ReadGroup | un
   const logged = loggedWeight(reader);
   if (!logged && isDashed(reader, 'weight')) return undefined;
   const { weightKg, weighedOn } = logged ?? readWeight(reader);
-  const gainKg = hasCell(reader, 'dailyGain') ? readAmount(reader, 'dailyGain', { min: 0 }) : undefined;
+  const gainKg = readGain(reader);
   const dailyGainKg = gainKg ?? (isOfBreeding ? 0 : undefined);
   const { until, untilWeightKg } = readEnd(reader);
   if (from !== undefined && until !== undefined && until <= from) {
@@ -268,4 +270,12 @@ function readEnd(reader: RowReader): { until: Day | undefined; untilWeightKg: nu
   if (!given || until !== undefined || isDay(reader, 'until')) return { until, untilWeightKg: ownWeight };
   if (!isAmount(reader, 'until')) return { until: readDay(reader, 'until'), untilWeightKg: ownWeight };
   return { until, untilWeightKg: ownWeight ?? readAmount(reader, 'until', { above: 0 }) };
+}
+
+function readGain(reader: RowReader): number | undefined {
+  if (!hasCell(reader, 'dailyGain')) return undefined;
+  const gainKg = readAmount(reader, 'dailyGain', { min: 0 });
+  if (gainKg === undefined || gainKg <= MOST_GAIN_KG_PER_DAY) return gainKg;
+  const said = (kg: number): string => amountWords(kg, 'massPerDay', reader.system);
+  return refuse(reader, 'dailyGain', `be at most ${said(MOST_GAIN_KG_PER_DAY)}`, said(gainKg));
 }

@@ -4,3 +4,9 @@
  */
 export const GROWING_LIGHTEST_KG = 5;
 export const GROWING_HEAVIEST_KG = 160;
+
+/**
+ * Gain a day above which a number is no gain of a pig, but days or a weight in its place. Judgement, well above the
+ * 0.9 kg of the growth table (NRC 2012) and the 1.5 kg or less of fast boars (common practice, no source).
+ */
+export const MOST_GAIN_KG_PER_DAY = 2;

@@ -29,6 +29,23 @@ describe('one pattern for every refusal', () => {
     ['FENCE_LENGTH', ['1,200', 1], 'FENCE_LENGTH: width must be a number, got "1,200"'],
     ['FENCE_LENGTH', ['12 ft', 1], 'FENCE_LENGTH: width must be a number, got "12 ft"'],
     ['STRAND_HEIGHTS', [150, 4], 'STRAND_HEIGHTS: strands must be from 1 to 3, got 4'],
+    // Days and gain in each other's place. 2 kg a day is judgement, in lb of 0.45359237 kg (definition) 4.409.
+    [
+      'FEED_NEEDED',
+      [14, 62, 1.45, 7],
+      'FEED_NEEDED: daily_gain must be from 0 lb/day to 4.409 lb/day, got 7 lb/day',
+    ],
+    [
+      'PIG_WEIGHT',
+      [25, 1.2, 60, 'metric'],
+      'PIG_WEIGHT: daily_gain must be from 0 kg/day to 2 kg/day, got 60 kg/day',
+    ],
+    [
+      'DAYS_TO_WEIGHT',
+      [60, 250, 20],
+      'DAYS_TO_WEIGHT: daily_gain must be more than 0 lb/day and at most 4.409 lb/day, got 20 lb/day',
+    ],
+    ['STAY_DAYS', [0.25, 12, 150, 40000, 5], 'STAY_DAYS: daily_gain must be from 0 to 4.4, got 5'],
     ['ROLL_COUNT', [-5, 1320], 'ROLL_COUNT: length must be 0 or more, got -5'],
     ['GRAZING_AREA', [25, 3, 1000, 75], 'GRAZING_AREA: use must be more than 0 and at most 1, got 75'],
     ['REST_PERIOD', [2, 3, 4], 'REST_PERIOD: paddocks must be at least groups (4), got 2'],

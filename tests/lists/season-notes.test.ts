@@ -171,14 +171,14 @@ describe('weighings that tell little', () => {
     const told = notes({
       groups: [
         ['All', 600, '2026-04-20', 0.6, '', ''],
-        ['Fast', 30, '2026-04-20', 4, '', ''],
+        ['Fast', 30, '2026-04-20', 1.8, '', ''],
       ],
       system: 'US',
     });
-    // 600 kg and 4 kg in pounds of 0.45359237 kg (definition): 1322.8 and 8.818.
+    // 600 kg and 1.8 kg in pounds of 0.45359237 kg (definition): 1322.8 and 3.968.
     expect(told).toEqual([
       'Pigs!C3: “All” weighs 1320 lb a pig. Check that it is the weight of one pig, and its unit.',
-      'Pigs!E4: “Fast” gains 8.82 lb/day, more than growing pigs do. Check the number and its unit.',
+      'Pigs!E4: “Fast” gains 3.97 lb/day, more than growing pigs do. Check the number and its unit.',
     ]);
   });
 });

@@ -26,6 +26,7 @@ export const DAYS_TO_WEIGHT = define({
       help: DAILY_GAIN_PARAM.help,
       optional: true,
       above: 0,
+      max: DAILY_GAIN_PARAM.max,
     },
     UNITS_PARAM,
   ],

@@ -34,10 +34,12 @@ export const STAY_DAYS = define({
       kind: 'number',
       name: 'daily_gain',
       unit: 'weight a day',
-      help: 'Gain of one pig a day, in the same unit of weight; 0 where left out.',
+      help: 'Gain of one pig a day, in the same unit of weight, 4.4 at most; 0 where left out.',
       optional: true,
       default: 0,
       min: 0,
+      // MOST_GAIN_KG_PER_DAY in lb: the unit is not told, and in kg no pig gains more either.
+      max: 4.4,
     },
   ],
   result: { kind: 'value', label: 'longest stay', unit: 'days' },

@@ -14,7 +14,6 @@ import { isMark, originalMark } from '../../../shared/tasks/share/original-mark'
 import { composeLogBlock, LOG_BLOCK } from '../../../shared/tasks/training/log-block';
 import { composePenBlock, PEN_BLOCK, PEN_SETTINGS } from '../../../shared/tasks/training/pen-block';
 import { type Envelope, openWorkbook, portOf, runTask, type Workbook } from '../../../src/headless';
-import { readBook as readWorkbook } from '../../hard-use/rotation-task';
 import { scriptText } from '../script-text';
 import { readTab, writeInSheet } from '../sheet-block';
 import { day, openToday } from '../today/today-farm';
@@ -146,7 +145,7 @@ describe('before a copy is given away', () => {
     ];
     const { book } = await openToday('2026-05-07', { moved: ['2026-05-01'], herd });
     const { mark } = data<{ mark: string }>(book.ask('fileMark'));
-    writeInSheet(book, MARK_BLOCK, composeMarkBlock(mark), { at: 'new-tab', tab: 'Sharing' });
+    await runTask(portOf(book), markTask(mark));
     const copy = await book.copy();
     const inLog = privateIn(copy).found.filter(({ what }) => what.includes('herd log'));
     // Two groups, two days, a head and a weight.
