@@ -1,7 +1,7 @@
 import { dayWords } from '../core/calendar/day-words';
 import { findPlan, isFlawless } from './find-plan';
 import { hasRoom } from './has-room';
-import type { NoPlan, Plan, PlanProblem, PlanRules, Wish } from './model';
+import type { NoPlan, Plan, PlanProblem, PlanRules, Stay, Wish } from './model';
 import {
   fewerHead,
   longerStay,
@@ -11,7 +11,7 @@ import {
   shorterRest,
   wholeSeasonOpen,
 } from './plan-changes';
-import { scoreStays } from './score-plan';
+import { daysTooLong, scoreStays } from './score-plan';
 import { smallestChange, type Tries } from './smallest-change';
 import { loadSpread } from './stay-loads';
 import { finish, partOf, type Steps } from './steps';
@@ -60,6 +60,7 @@ export function* explainSteps(problem: PlanProblem, plan: Plan | NoPlan): Steps<
   const kept = wishes.filter((wish) => !plan.droppedWishes?.includes(wish));
   const left = { ...free, wishes: kept };
   if (fallsShort(plan)) {
+    if (shortDays(plan) === sum(typedTooLong(problem, plan))) return plain;
     const mends = mendWords(yield* findMends(left));
     const { changes } = mends;
     return {
@@ -104,7 +105,9 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
     const days = over.reduce((sum, n) => sum + n, 0);
     sentences.push(words.overLimit(days, over.length));
   }
-  const tooLong = plan.score.tooLongDays ?? 0;
+  const typed = typedTooLong(problem, plan);
+  for (const { stay } of typed) sentences.push(typedSentence(problem, stay));
+  const tooLong = (plan.score.tooLongDays ?? 0) - sum(typed);
   if (tooLong > 0) {
     sentences.push(words.stayTooLong(tooLong));
   }
@@ -117,6 +120,38 @@ function scoreSentences(problem: PlanProblem, plan: Plan): string[] {
 function droppedSentence({ groups, paddocks }: PlanProblem, { group, day, paddock, days }: Wish): string {
   const into = paddock === undefined ? undefined : paddocks[paddock]!.name;
   return words.wishNotKept(groups[group]!.name, into, dayWords(day), days);
+}
+
+interface TypedStay {
+  readonly stay: Stay;
+  /** Days beyond the longest stay. */
+  readonly days: number;
+}
+
+/** Stays that are too long because the grower typed their days: no change of the rules is called for. */
+function typedTooLong(problem: PlanProblem, { stays }: Plan): TypedStay[] {
+  return (problem.wishes ?? []).flatMap((wish) => {
+    const stay = stays.find(
+      ({ group, inDay, outDay }) =>
+        group === wish.group && inDay === wish.day && outDay - inDay === wish.days,
+    );
+    const days = stay ? daysTooLong(problem, stay) : 0;
+    return stay && days > 0 ? [{ stay, days }] : [];
+  });
+}
+
+function sum(typed: readonly TypedStay[]): number {
+  return typed.reduce((total, { days }) => total + days, 0);
+}
+
+function typedSentence({ groups, paddocks, rules }: PlanProblem, stay: Stay): string {
+  const { group, paddock, inDay, outDay } = stay;
+  return words.typedTooLong(
+    groups[group]!.name,
+    paddocks[paddock]!.name,
+    outDay - inDay,
+    rules.longestStayDays,
+  );
 }
 
 function hardUse(problem: PlanProblem, plan: Plan): string[] {
@@ -143,7 +178,11 @@ function goodNews(problem: PlanProblem): string {
 
 /** Whether a paddock gets too little rest, the ground carries too much or a stay is too long. */
 export function fallsShort({ score }: Plan): boolean {
-  return score.restShortDays + score.overLimitDays + (score.tooLongDays ?? 0) > 0;
+  return shortDays({ score }) > 0;
+}
+
+function shortDays({ score }: Pick<Plan, 'score'>): number {
+  return score.restShortDays + score.overLimitDays + (score.tooLongDays ?? 0);
 }
 
 /** A change and how many steps of it. */

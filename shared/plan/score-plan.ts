@@ -30,7 +30,7 @@ export function scorePlan(problem: PlanProblem, stays: readonly Stay[]): PlanSco
   const restShortDays = sum(rows.map((row) => row.restShortDays));
   const overLimitDays = sum(rows.map((row) => row.overLimitDays));
   const strides = rows.filter((row) => row.stride).length;
-  const tooLongDays = sum(stays.map((stay) => tooLong(problem, stay)));
+  const tooLongDays = sum(stays.map((stay) => daysTooLong(problem, stay)));
   const unevenPoints = unevenPointsOf(problem, stays);
   const changed = sum(stays.map(changePoints(problem)));
   const total =
@@ -96,7 +96,7 @@ function overLimitDays(problem: PlanProblem, stay: Stay): number {
 }
 
 /** Days beyond the longest stay, those before the plan begins left out: they are past. */
-function tooLong({ rules }: PlanProblem, { inDay, outDay }: Stay): number {
+export function daysTooLong({ rules }: PlanProblem, { inDay, outDay }: Stay): number {
   return Math.max(0, outDay - Math.max(inDay + rules.longestStayDays, rules.seasonStart));
 }
 

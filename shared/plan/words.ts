@@ -31,6 +31,8 @@ export const overLimit = (days: number, stays: number): string =>
   `The ground carries more than its limit on ${counted(days, 'day')} in ${counted(stays, 'stay')}.`;
 export const stayTooLong = (days: number): string =>
   `No move day comes within the longest stay: stays are ${counted(days, 'day')} longer in all.`;
+export const typedTooLong = (group: string, paddock: string, days: number, longest: number): string =>
+  `The ${counted(days, 'day')} of ${group} in ${paddock} are more than the longest stay of ${counted(longest, 'day')}: they are kept as you typed them.`;
 export const bearsTimes = (paddock: string, times: string, day: string): string =>
   `${paddock} bears ${times} times the load of the middle stay in the stay from ${day} on.`;
 export const planEnds = (seasonEnd: string, days: number, group: string, leaves: string): string =>

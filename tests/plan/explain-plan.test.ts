@@ -146,6 +146,21 @@ describe('no move day within the longest stay lengthens it', () => {
     expect(tooLong(farm(6, { shortestStayDays: 5, longestStayDays: 6, moveWeekdays }))).toBe(10);
   });
 
+  it('days that the grower typed are told as that, and call for no other longest stay', () => {
+    const problem = farm(6, { longestStayDays: 9 });
+    const since = START - 2;
+    const groups = problem.groups.map((group) => ({ ...group, standing: { paddock: 0, since } }));
+    const typed = { ...problem, groups, wishes: [{ group: 0, day: since, days: 13 }] };
+    const plan = planRotation(typed);
+    const { score, mend } = explainPlan(typed, plan);
+    expect(plan).toMatchObject({ score: { tooLongDays: 4 } });
+    expect(score[0]).toBe(
+      'The 13 days of G1 in P1 are more than the longest stay of 9 days: they are kept as you typed them.',
+    );
+    expect(score.join(' ')).not.toContain('No move day');
+    expect(mend).toBeUndefined();
+  });
+
   it('no move day at all, for a group that already stands somewhere', () => {
     // It stays from 2 days before to the end on day 70, and 5 of its 7 days are still to come: 65 too long.
     const problem = farm(6, { moveWeekdays: [false, false, false, false, false, false, false] });
