@@ -24,6 +24,7 @@ import {
   readAmount,
   readDay,
   readName,
+  refuse,
   remarkedDay,
   shownAt,
 } from './read-list-cell';

@@ -1,8 +1,9 @@
 import { cellBefore } from '../block/cell-on-tab';
 import { type Day, isoFromDay } from '../core/calendar/day';
 import { groupWeightOn } from '../plan/group-weights';
-import { plainNumber } from '../refusals';
-import { fromInside, symbolOf, type UnitSystem } from '../units/units';
+import { GROWING_LIGHTEST_KG } from '../tables/growing-weights';
+import type { UnitSystem } from '../units/units';
+import { amountWords } from './amount-words';
 import type { ReadGroup } from './model';
 import * as words from './words';
 
@@ -27,10 +28,9 @@ const MOST_GAIN_KG = 1.4;
 export function weighingNotes(group: ReadGroup, tab: string, season: NotedSeason): string[] {
   const { name, weighedOn, weightKg, dailyGainKg, cells } = group;
   const { start, end, today, system, isUnderWay } = season;
-  const said = (kg: number, quantity: 'mass' | 'massPerDay'): string =>
-    `${plainNumber(fromInside(kg, quantity, system), 3)} ${symbolOf(quantity, system)}`;
-  if (weightKg > HEAVIEST_KG) {
-    return [words.heavyPig(cellBefore(tab, cells.weight), name, said(weightKg, 'mass'))];
+  const said = (kg: number, quantity: 'mass' | 'massPerDay'): string => amountWords(kg, quantity, system);
+  if (weightKg > HEAVIEST_KG || weightKg < GROWING_LIGHTEST_KG) {
+    return [words.oddWeight(cellBefore(tab, cells.weight), name, said(weightKg, 'mass'))];
   }
   const notes: string[] = [];
   if (dailyGainKg !== undefined && dailyGainKg > MOST_GAIN_KG) {

@@ -126,7 +126,7 @@ export const standsLong = (
   days: number,
 ): string =>
   `${cell}“${group}” stands in “${paddock}” since ${since}, ${days} days. Has it moved since? Then change the paddock and the day.`;
-export const heavyPig = (cell: string, group: string, weight: string): string =>
+export const oddWeight = (cell: string, group: string, weight: string): string =>
   `${cell}“${group}” weighs ${weight} a pig. Check that it is the weight of one pig, and its unit.`;
 export const fastGain = (cell: string, group: string, gain: string): string =>
   `${cell}“${group}” gains ${gain}, more than growing pigs do. Check the number and its unit.`;

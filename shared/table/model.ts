@@ -66,6 +66,8 @@ export interface OldRow {
   readonly restDueDays?: number;
   /** Cover left, as a share of one. */
   readonly cover?: number;
+  /** What stands there instead, where it is no such share. */
+  readonly badCover?: string;
   /** Figures that formulas of the table look up in the lists, and that therefore change with them. */
   readonly lookups: readonly LookedUp[];
   /** It was still to come when the table was written. */

@@ -122,7 +122,7 @@ function readRow(reading: Reading, r: number): OldRow {
     shutUntil: day('shutUntil'),
     lastUsed: day('lastUsed'),
     restDueDays: plain('restDue'),
-    cover: plain('cover'),
+    ...coverIn(valueAt(reading, r, 'cover')),
   };
   return {
     sheetRow: block.info.row + r,
@@ -137,6 +137,13 @@ function readRow(reading: Reading, r: number): OldRow {
 }
 
 const FIGURES: readonly LookedUp[] = ['head', 'startWeight', 'growthDays', 'dailyGain', 'area'];
+
+/** Cover left is a share of one. */
+function coverIn(cell: WireCell): Pick<OldRow, 'cover' | 'badCover'> {
+  if (cellWords(cell) === '') return {};
+  const cover = ownNumber(cell);
+  return cover !== undefined && cover >= 0 && cover <= 1 ? { cover } : { badCover: describeWire(cell) };
+}
 
 /** A name as it stands, white space included. */
 function cellText(value: WireCell): string {

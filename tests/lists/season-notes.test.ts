@@ -172,13 +172,15 @@ describe('weighings that tell little', () => {
       groups: [
         ['All', 600, '2026-04-20', 0.6, '', ''],
         ['Fast', 30, '2026-04-20', 1.8, '', ''],
+        ['Comma', 1.05, '2026-04-20', 0.6, '', ''],
       ],
       system: 'US',
     });
-    // 600 kg and 1.8 kg in pounds of 0.45359237 kg (definition): 1322.8 and 3.968.
+    // 600, 1.8 and 1.05 kg in pounds of 0.45359237 kg (definition): 1322.8, 3.968 and 2.315.
     expect(told).toEqual([
       'Pigs!C3: “All” weighs 1320 lb a pig. Check that it is the weight of one pig, and its unit.',
       'Pigs!E4: “Fast” gains 3.97 lb/day, more than growing pigs do. Check the number and its unit.',
+      'Pigs!C5: “Comma” weighs 2.31 lb a pig. Check that it is the weight of one pig, and its unit.',
     ]);
   });
 });

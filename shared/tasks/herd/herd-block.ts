@@ -11,6 +11,7 @@ import { TITLES } from '../../block/own-words';
 import type { BlockCell, BlockStyle } from '../../contract';
 import type { Day } from '../../core/calendar/day';
 import { keyFormula } from '../../table/move-formulas';
+import { GROWING_LIGHTEST_KG } from '../../tables/growing-weights';
 import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { addEndLine } from '../end-line';
@@ -59,6 +60,11 @@ export function herdRow({ group, day, head, weightKg }: HerdEntry, note: string,
   ];
 }
 
+/** Whole number of lb or kg under which a weight is no weaned pig's, and no cell function answers. */
+export function leastWeight(units: UnitSystem): number {
+  return Math.floor(fromInside(GROWING_LIGHTEST_KG, 'mass', units));
+}
+
 /** A weight that came through kilograms stands as it was typed. */
 function rounded(value: number): number {
   return Number(value.toFixed(6));
@@ -83,7 +89,7 @@ export function herdBlock(
     const typed = rows[row - first] ?? [BLANK, blank(DAY_FORMAT), BLANK, BLANK, BLANK];
     const working = [keyOf(draft, row), changeOf(draft, row, first, end), changeDay(draft, row)];
     draft.add(
-      [...typed, formula(says(draft, row, first, end)), ...working.map((one) => formula(one, '0'))],
+      [...typed, formula(says(draft, row, first, end, units)), ...working.map((one) => formula(one, '0'))],
       STYLES,
     );
   }
@@ -122,7 +128,7 @@ function changeDay(draft: Draft, row: number): string {
 }
 
 /** What keeps a row from counting, or two from being told apart; '' where all is well. */
-function says(draft: Draft, row: number, first: number, end: number): string {
+function says(draft: Draft, row: number, first: number, end: number, units: UnitSystem): string {
   const [group, day, head, weight] = [0, 1, 2, 3].map((column) => draft.at(row, column)) as [
     string,
     string,
@@ -131,17 +137,18 @@ function says(draft: Draft, row: number, first: number, end: number): string {
   ];
   // From the headings to the end line, so that rows put in above the first or below the last count.
   const down = (column: number): string => draft.down(first - 1, end, column);
+  const least = leastWeight(units);
   const twice = (column: number): string =>
     `COUNTIFS(${down(6)};${draft.at(row, 6)};${down(1)};${day};${down(column)};">=0")>1`;
-  const isWrong = (cell: string, least: string): string =>
-    `IF(COUNTA(${cell})=0;FALSE;IF(ISNUMBER(${cell});${cell}${least};TRUE))`;
+  const isWrong = (cell: string, wrong: string): string =>
+    `IF(COUNTA(${cell})=0;FALSE;IF(ISNUMBER(${cell});${wrong};TRUE))`;
   const rules: readonly (readonly [when: string, words: string])[] = [
     [`COUNTA(${draft.at(row, 0)}:${draft.at(row, 3)})=0`, ''],
     [`${group}=""`, 'which group?'],
     [`NOT(ISNUMBER(${day}))`, 'type the day as a date'],
     [`COUNTA(${head};${weight})=0`, 'type a head or a weight'],
-    [isWrong(head, '<0'), 'head must be a number, 0 or more'],
-    [isWrong(weight, '<=0'), 'weight must be a number above 0'],
+    [isWrong(head, `OR(${head}<0;${head}<>INT(${head}))`), words.HEAD_MUST],
+    [isWrong(weight, `${weight}<${least}`), words.weightLeast(least, symbolOf('mass', units))],
     [`IF(ISNUMBER(${head});${twice(2)};FALSE)`, 'two heads on one day: the larger counts'],
     [`IF(ISNUMBER(${weight});${twice(3)};FALSE)`, 'two weights on one day: the larger counts'],
   ];

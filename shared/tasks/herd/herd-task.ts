@@ -3,13 +3,14 @@ import { text } from '../../block/cells';
 import { matchRows } from '../../block/match-rows';
 import type { BlockContent } from '../../block/read-block';
 import { dayFromIso } from '../../core/calendar/day';
+import { amountWords } from '../../lists/amount-words';
 import type { ReadGroup } from '../../lists/model';
 import { nameKey } from '../../lists/read-list-cell';
 import { HEAVIEST_KG } from '../../lists/weighing-notes';
-import { plainNumber } from '../../refusals';
 import { type RenamedGroup, renamedGroup } from '../../table/renamed-group';
+import { GROWING_LIGHTEST_KG } from '../../tables/growing-weights';
 import { textAmount } from '../../units/text-amount';
-import { fromInside, symbolOf, type UnitSystem } from '../../units/units';
+import type { UnitSystem } from '../../units/units';
 import { asking } from '../ask';
 import { askRenamed } from '../renaming';
 import type { TableRoom } from '../room-to-type';
@@ -122,9 +123,9 @@ function readChange(
   if (head !== undefined && !(Number.isInteger(head) && head >= 0 && head <= MOST_HEAD)) {
     return { problem: words.headMust(MOST_HEAD, typed.head) };
   }
-  if (weightKg !== undefined && !(weightKg > 0 && weightKg <= HEAVIEST_KG)) {
-    const most = `${plainNumber(fromInside(HEAVIEST_KG, 'mass', units), 3)} ${symbolOf('mass', units)}`;
-    return { problem: words.weightMust(most, typed.weight) };
+  if (weightKg !== undefined && !(weightKg >= GROWING_LIGHTEST_KG && weightKg <= HEAVIEST_KG)) {
+    const said = (kg: number): string => amountWords(kg, 'mass', units);
+    return { problem: words.weightMust(said(GROWING_LIGHTEST_KG), said(HEAVIEST_KG), typed.weight) };
   }
   const day = dayFromIso(typed.day);
   if (day === undefined) return { problem: words.NEEDS_DAY };

@@ -7,8 +7,12 @@ export const NO_GROUP_LIST =
   'There is no group list in this file yet: the log begins from it. “Plan the moves” says what such a list needs.';
 export const headMust = (most: number, got: string): string =>
   `Head must be a whole number from 0 to ${most}, got ${got}.`;
-export const weightMust = (most: string, got: string): string =>
-  `The weight must be that of one pig: more than 0, ${most} at most, got ${got}.`;
+/** Of what is typed into the log itself. */
+export const HEAD_MUST = 'head must be a whole number, 0 or more';
+export const weightLeast = (least: number, unit: string): string =>
+  `weight must be that of one pig, ${least} ${unit} or more`;
+export const weightMust = (least: string, most: string, got: string): string =>
+  `The weight must be that of one pig: from ${least} to ${most}, got ${got}.`;
 export const NEEDS_DAY = 'The change needs a day.';
 export const writeAnew = (tables: string): string =>
   `Head and weight of the herd log are not looked up everywhere yet. Write anew: ${tables}.`;

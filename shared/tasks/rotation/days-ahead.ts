@@ -17,6 +17,13 @@ export function badDays({ block, rotation: { rows, settings } }: StandingRotatio
   });
 }
 
+/** What was typed under Cover left that is no part of the ground, each with its cell. */
+export function badCovers({ block, rotation: { rows } }: StandingRotation): string[] {
+  return rows.flatMap(({ sheetRow, badCover: got }) =>
+    got === undefined ? [] : [words.badCover(cellOf(block, 'cover', sheetRow), got)],
+  );
+}
+
 /** Days moved in that are still to come, each with its cell: what is planned there, nobody has done yet. */
 export function daysAhead({ block, rotation }: StandingRotation, today: Day): string[] {
   return rotation.rows.flatMap(({ sheetRow, movedIn = today, group, paddock }) => {

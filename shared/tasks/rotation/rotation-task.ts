@@ -19,7 +19,7 @@ import { asking, UNITS_LEGEND, UNITS_OPTIONS } from '../ask';
 import type { GrowerLists } from '../grower-lists';
 import { askRenamed, type Renaming } from '../renaming';
 import type { Task } from '../task';
-import { badDays, daysAhead } from './days-ahead';
+import { badCovers, badDays, daysAhead } from './days-ahead';
 import { planProblem } from './plan-problem';
 import { type RuleProblems, readRules } from './read-rules';
 import { type StandingRotation, standingRotation } from './rotation-standing';
@@ -113,7 +113,12 @@ export const ROTATION_TASK: Task<RotationInput, RotationView> = {
       ...form,
       standing: { ...old, block: daysSettled(old.block, rebuild.past) },
       changes: describeChanges(rebuild, form.plan.plan),
-      warnings: [...unitsChanged(settings?.unitSystem, units), ...daysAhead(old, today), ...badDays(old)],
+      warnings: [
+        ...unitsChanged(settings?.unitSystem, units),
+        ...daysAhead(old, today),
+        ...badDays(old),
+        ...badCovers(old),
+      ],
     };
   },
   solve: ({ season }) => ('missing' in season ? {} : { [PLAN_LABEL]: plannedAtOnce(season.problem) }),

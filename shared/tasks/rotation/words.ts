@@ -24,6 +24,8 @@ export const stillToCome = (cell: string, day: string, group: string, paddock: s
   `${cell}: ${day} is still to come. The plan counts on it: ${group} goes to ${paddock} on that day. Clear the cell if that is not settled.`;
 export const badDays = (cell: string, most: number, got: string, days: number | undefined): string =>
   `${cell}: Days must be a whole number from 1 to ${most}, got ${got}. The plan does not go by it${days === undefined ? '' : `, and the table counts ${days}`}. Correct it, or clear the cell.`;
+export const badCover = (cell: string, got: string): string =>
+  `${cell}: Cover left must be from 0 % to 100 %, got ${got}. No figure goes by it. Correct it, or clear the cell.`;
 export const answerRenamed = (question: string): string =>
   `${question} Answer it first: moves of the table look up their head and weight by the name.`;
 export const giveDays = (tab: string | undefined): string =>

@@ -142,20 +142,23 @@ describe('in the sheet', () => {
       [12, ['', '2026-05-09', '3'], 'which group?'],
       [13, ['Greens', 'soon', '3'], 'type the day as a date'],
       [14, ['Greens', '2026-05-09'], 'type a head or a weight'],
-      [15, ['Greens', '2026-05-09', 'six'], 'head must be a number, 0 or more'],
-      [16, ['Greens', '2026-05-09', '-1'], 'head must be a number, 0 or more'],
-      [17, ['Greens', '2026-05-09', '', '0'], 'weight must be a number above 0'],
+      [15, ['Greens', '2026-05-09', 'six'], 'head must be a whole number, 0 or more'],
+      [16, ['Greens', '2026-05-09', '-1'], 'head must be a whole number, 0 or more'],
+      [17, ['Greens', '2026-05-09', '', '0'], 'weight must be that of one pig, 11 lb or more'],
       [18, ['Reds', '2026-05-06', '17'], 'two heads on one day: the larger counts'],
+      [19, ['Greens', '2026-05-09', '13.5'], 'head must be a whole number, 0 or more'],
+      [20, ['Greens', '2026-05-09', '', '1.05'], 'weight must be that of one pig, 11 lb or more'],
+      [21, ['', '', '', '', 'left by the owner before'], ''],
     ];
     for (const [row, cells] of typed) {
       cells.forEach((text, c) => {
-        if (text !== '') book.type('Herd log', `${'ABCD'[c]}${row}`, text);
+        if (text !== '') book.type('Herd log', `${'ABCDE'[c]}${row}`, text);
       });
     }
     for (const [row, , says] of typed) expect(book.value('Herd log', `F${row}`), `row ${row}`).toBe(says);
     expect(book.value('Herd log', 'F7')).toBe('');
     expect(readHerd(readAsWritten(book, info)).problems.map(({ cell }) => cell)).toEqual(
-      ['A12', 'B13', 'C14', 'C15', 'C16', 'D17'].map((cell) => `Herd log!${cell}`),
+      ['A12', 'B13', 'C14', 'C15', 'C16', 'D17', 'C19', 'D20'].map((cell) => `Herd log!${cell}`),
     );
   });
 
@@ -168,7 +171,7 @@ describe('in the sheet', () => {
     if (!reply.ok) throw new Error(reply.error);
     const { problems } = growerLists(bookOf(reply.data as WholeFile), 'US');
     expect(problems).toEqual([
-      { cell: 'Herd log!C12', sentence: 'Herd log!C12: head must be a number, 0 or more, got -1' },
+      { cell: 'Herd log!C12', sentence: 'Herd log!C12: head must be a whole number, 0 or more, got -1' },
     ]);
   });
 

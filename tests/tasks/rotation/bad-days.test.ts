@@ -1,5 +1,7 @@
 /** What is typed under Days and cannot be the days of a stay: told by its cell, kept, and counted by nobody. */
 import { expect, it } from 'vitest';
+import { columnLetters } from '../../../shared/block/a1';
+import { standingRotation } from '../../../shared/tasks/rotation/rotation-standing';
 import { ROTATION_TASK } from '../../../shared/tasks/rotation/rotation-task';
 import type { StartCell } from '../../../src/headless';
 import { cellUnder } from '../../cell-under';
@@ -35,6 +37,24 @@ it.each(['0', '-3', '2.5', '500', '91', 'a week'])(
     expect(stays()).toEqual(before);
     expect(String(moves()[2]!.cell('Days'))).toBe(typed);
     expect(moves()[2]!.cell('Check')).toBe(check);
+  },
+  120_000,
+);
+
+it.each(['-2000%', '150%', 'half'])(
+  'cover left of %s is told by its cell, and goes into no figure',
+  async (typed) => {
+    const { book, moves } = await writtenFarm(FARM);
+    const { row } = moves()[0]!;
+    const headings = book.values('Rotation').find((cells) => cells.includes('Cover left'))!;
+    const cell = `${columnLetters(headings.indexOf('Cover left') + 1)}${row}`;
+    book.type('Rotation', cell, typed);
+    const { rotation } = standingRotation(readBook(book))!;
+    expect(rotation.rows[0]!.cover).toBeUndefined();
+    const form = ROTATION_TASK.read(readBook(book), {});
+    expect(ROTATION_TASK.read(readBook(book), ROTATION_TASK.solve!(form)).warnings!.join()).toContain(
+      `Rotation!${cell}: Cover left must be from 0 % to 100 %, got `,
+    );
   },
   120_000,
 );
