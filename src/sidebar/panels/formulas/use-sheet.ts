@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import { startUnits } from '../../../../shared/lists/start-units';
 import { decimalComma } from '../../../../shared/locale/decimal-comma';
+import { farmUnits } from '../../../../shared/tasks/rotation/farm-units';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { readBook } from '../../parts/use-book';
 
@@ -23,7 +23,7 @@ export function useSheet(): SheetFacts {
       (book) => {
         if (!here) return;
         const { locale } = book.overview;
-        setFacts({ comma: decimalComma(locale), units: startUnits(book), problem: undefined });
+        setFacts({ comma: decimalComma(locale), units: farmUnits(book), problem: undefined });
       },
       (failure: Error) => here && setFacts({ ...UNKNOWN, problem: failure.message }),
     );
