@@ -114,11 +114,9 @@ export function asking(
     ): SettingsForm<Key> => {
       for (const { key, label } of specs) inSheet[label] = read?.values?.[key];
       const typed = new Map(specs.map(({ key, label }) => [key, textAt(label)]));
-      const standingValues: SettingValues<Key> = {
-        ...startSettings(specs, units),
-        ...known,
-        ...read?.values,
-      };
+      const given = { ...known, ...read?.values };
+      const answered = readSettingTexts(specs, typed, given, units, comma).values;
+      const standingValues = startSettings(specs, units, answered);
       const { values, problems } = readSettingTexts(specs, typed, standingValues, units, comma);
       questions.push(...Object.values(problems as Record<string, string>));
       sheetProblems.push(...(read?.problems ?? []));
@@ -203,12 +201,12 @@ export function asking(
 function readSettingTexts<Key extends string>(
   specs: readonly SettingSpec<Key>[],
   typed: ReadonlyMap<Key, string | undefined>,
-  standing: SettingValues<Key>,
+  standing: Partial<SettingValues<Key>>,
   units: UnitSystem,
   comma: boolean,
 ) {
   const problems: Partial<Record<Key, string>> = {};
-  const values: Record<Key, number | undefined> = { ...standing };
+  const values: Partial<Record<Key, number | undefined>> = { ...standing };
   for (const { key, label, unit } of specs) {
     const text = typed.get(key);
     if (text === undefined) continue;
@@ -216,6 +214,7 @@ function readSettingTexts<Key extends string>(
     if ('value' in read) values[key] = read.value;
     else problems[key] = read.problem.startsWith('be ') ? `${label} must ${read.problem}` : read.problem;
   }
-  for (const { key, sentence } of settingProblems(specs, values, units)) problems[key] ??= sentence;
+  for (const { key, sentence } of settingProblems(specs, values as SettingValues<Key>, units))
+    problems[key] ??= sentence;
   return { values: values as SettingValues<Key>, problems };
 }

@@ -22,8 +22,10 @@ export interface SettingSpec<Key extends string = string> {
   readonly unit?: string;
   /** In cell units. Absent: blank until typed. */
   readonly start?: number | Readonly<Record<UnitSystem, number>>;
+  /** Start value that follows from the other values, all in cell units. */
+  readonly follows?: (values: Readonly<Partial<Record<string, number>>>, units: UnitSystem) => number;
   /** What it is and where the start value comes from, with its certainty. */
-  readonly note: string;
+  readonly note: string | Readonly<Record<UnitSystem, string>>;
   /** Limits in cell units where there is no quantity, else in inside units. `above` excludes the limit. */
   readonly above?: number;
   readonly min?: number;
@@ -39,9 +41,19 @@ export type SettingValues<Key extends string = string> = Readonly<Record<Key, nu
 export function startSettings<Key extends string>(
   specs: readonly SettingSpec<Key>[],
   units: UnitSystem,
+  known: Partial<SettingValues<Key>> = {},
 ): SettingValues<Key> {
   const entries = specs.map(({ key, start }) => [key, typeof start === 'object' ? start[units] : start]);
-  return Object.fromEntries(entries) as SettingValues<Key>;
+  const values: Readonly<Partial<Record<string, number>>> = { ...Object.fromEntries(entries), ...known };
+  const following = specs.flatMap(({ key, follows }) =>
+    follows && !(key in known) ? [[key, follows(values, units)]] : [],
+  );
+  return { ...values, ...Object.fromEntries(following) } as SettingValues<Key>;
+}
+
+/** What stands beside a setting, in the units of the farm. */
+export function settingNote({ note }: Pick<SettingSpec, 'note'>, units: UnitSystem): string {
+  return typeof note === 'string' ? note : note[units];
 }
 
 /** Unit of a setting as it stands beside its value. */
@@ -109,7 +121,7 @@ export function addSettings<Key extends string>(
       text(spec.label),
       value === undefined ? BLANK : number(value, spec.quantity && measureFormat(value)),
       text(settingUnit(spec, units)),
-      text(spec.note),
+      text(settingNote(spec, units)),
     ];
     const row = draft.add(cells, ['plain', 'input', 'muted', 'muted'], `${SETTING_ROW}${spec.label}`);
     return [spec.key, draft.fixed(row, 1)];

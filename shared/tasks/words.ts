@@ -44,6 +44,12 @@ export const NOT_COUNTED_YET =
 export const listsStand = (tabs: string, why: string): string =>
   `The lists stand on ${tabs}; the rest of the sample could not be written. ${why}`;
 
+// How many live wires
+export const strandsByWeight = (growingFrom: string): string =>
+  `By the lightest pig: two for growing pigs and sows (extension FAQ, second hand); three under ${growingFrom} (judgement).`;
+export const tooFewStrands = (growingFrom: string): string =>
+  `pigs under ${growingFrom} take three strands, or they slip under or through (judgement).`;
+
 // Look out, wherever a live wire is
 export const ELECTRIC_CAUTION =
   'The energizer’s manual and local codes decide. Keep head, neck and body off the wire. One energizer, one circuit a fence, 2.5 m (8 ft) from the next; ground rods 10 m (33 ft) from supply and telephone earths; no live barbed wire, never mains on a fence.';

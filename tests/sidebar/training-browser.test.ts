@@ -27,10 +27,8 @@ describe('the training panel', { timeout: 120_000 }, () => {
     // Common practice, no source: every side one 16 ft panel takes 4 panels and 12 posts.
     expect(await page.getByRole('row', { name: /^panels/ }).textContent()).toContain('4 panels');
     expect(await page.getByRole('row', { name: /^posts/ }).textContent()).toContain('12 posts');
-    // Noses of 216 lb pigs at 0.095 m × ∛98 kg = 0.438 m = 17.2 in (judgement); the lower wire half as high.
-    await page
-      .getByRole('img', { name: /inside at 8.6 in and 17.2 in.*Corner posts stand inside/ })
-      .waitFor();
+    // Two strands for growing pigs: 10 and 18 in (published, second hand), in the pen as on pasture (judgement).
+    await page.getByRole('img', { name: /inside at 10 in and 18 in.*Corner posts stand inside/ }).waitFor();
     await page.getByText(/Never drive pigs into the wire/).waitFor();
     await checkAndShoot(opened, 'training-pen');
     await page.getByLabel(/^Pigs/).fill('0');

@@ -3,6 +3,7 @@ import { expect, test } from 'vitest';
 import { bookOf } from '../../shared/block/book';
 import { listedHerd } from '../../shared/tasks/listed-herd';
 import { MATERIALS_TASK } from '../../shared/tasks/materials/materials-task';
+import { runTask } from '../../shared/tasks/run-task';
 import { PEN_TASK } from '../../shared/tasks/training/pen-task';
 import { openWorkbook, portOf, type StartCell } from '../../src/headless';
 import { scriptText } from './script-text';
@@ -37,6 +38,46 @@ test('groups, the lightest and the one to train', async () => {
   // Everybody is out: the lightest, on the day.
   const out = await bookWith(PIGS.slice(0, 3));
   expect(PEN_TASK.read(out, {}).settings.values).toMatchObject({ head: 10, weight: 75 });
+});
+
+// 45 lb, where growing pigs begin: judgement after a class limit of swine.extension.org. FiBL 2019 (read): with piglets the
+// lowest wire at 15 cm; the trial against wild boar (abstract, read): the next at 30 cm.
+test('the lightest pig decides how many wires, in the materials as in the pen, in the units of the farm', async () => {
+  const small = (kg: number): StartCell[][] => [
+    ['Group', 'Head', 'Weight (kg)'],
+    ['Finishers', 9, 81],
+    ['Late lot', 7, kg],
+  ];
+  const strands = async (kg: number, answers = {}) => {
+    const book = await bookWith(small(kg));
+    const tasks = [MATERIALS_TASK.read(book, answers), PEN_TASK.read(book, answers)];
+    return tasks.map(({ settings }) => settings.values.strands);
+  };
+  expect(await strands(14)).toEqual([3, 3]);
+  expect(await strands(21)).toEqual([2, 2]);
+  // Whoever types a weight or a number of wires, has it so.
+  expect(await strands(21, { 'Weight of the lightest pig': '14', 'Weight of one': '14' })).toEqual([3, 3]);
+  expect(await strands(14, { Strands: '2', 'Live wires': '2' })).toEqual([2, 2]);
+
+  const farm = await openWorkbook({
+    tabs: { Land: LAND, Pigs: small(14) },
+    codeJs: await scriptText(),
+    today: '2026-04-11',
+  });
+  const port = portOf(farm);
+  const metric = { Units: 'Metric (m, ha, kg, L, °C)' };
+  await runTask(port, MATERIALS_TASK, { ...metric, 'What is the fence made of?': 'Wire on posts' });
+  await runTask(port, PEN_TASK, metric);
+  const heights = ['Fence materials', 'Training pen'].map((tab) => {
+    const rows = farm.values(tab);
+    expect(rows.flat().filter((cell) => /\b45 lb/.test(String(cell)))).toEqual([]);
+    return rows
+      .find((row) => /^Wire heights/.test(String(row[0])))!
+      .slice(1, 4)
+      .map(Number);
+  });
+  expect(heights[0]!.slice(0, 2).map(Math.round)).toEqual([15, 30]);
+  expect(heights[1]).toEqual(heights[0]);
 });
 
 test('what is typed on the page counts, and without a group list the usual start', async () => {

@@ -7,16 +7,15 @@ export const STRAND_HEIGHTS = define({
   topic: 'fence',
   summary: 'Heights of the live wires for a pig of that weight, lowest first.',
   formula:
-    'from 45 lb (20 kg): two at 10 and 18 in, three at 8, 16 and 24 in; lighter: 6 and 12, or 6, 12 and 18 in; a single wire at nose height, 18 in at most',
+    'from 45 lb (20.4 kg): two at 10 and 18 in, three at 8, 16 and 24 in; lighter: three at 6, 12 and 18 in, two the lower ones; a single wire at nose height, 18 in at most',
   params: [
     WEIGHT_PARAM,
     {
       kind: 'number',
       name: 'strands',
       unit: 'wires',
-      help: '1, 2 or 3 wires; 2 where left out.',
+      help: '1, 2 or 3 wires; where left out 2, and 3 below 45 lb (20.4 kg).',
       optional: true,
-      default: 2,
       min: 1,
       max: 3,
       whole: true,
@@ -70,7 +69,7 @@ export const STRAND_HEIGHTS = define({
     {
       source: 'judgement',
       certainty: 'judgement',
-      covers: 'lower two of three wires for larger pigs',
+      covers: 'lower two of three wires for larger pigs; three wires for lighter ones',
       unguarded: ['GROWN_THREE_METERS 8', 'GROWN_THREE_METERS 16'],
     },
   ],
@@ -81,6 +80,7 @@ export const STRAND_HEIGHTS = define({
   examples: [
     { args: [150], gives: [[10, 18]] },
     { args: [400, 2], gives: [[10, 18]] },
+    { args: [30], gives: [[6, 12, 18]] },
     { args: [100, 2, 'metric'], gives: [[25.4, 45.72]] },
   ],
   run: strandHeights,

@@ -9,7 +9,7 @@ export const TRAINING_PEN = define({
   topic: 'training',
   summary: 'What a square training pen takes: rigid panels outside, one live wire inside.',
   formula:
-    'panels a side √(head × area_per_head) ÷ panel_length, rounded up; posts along the closed line at post_spacing; 3 clips and 1 offset insulator a post; live wire once round; highest wire at nose height, 0.095 m × ∛kg',
+    'panels a side √(head × area_per_head) ÷ panel_length, rounded up; posts along the closed line at post_spacing; 3 clips and 1 offset insulator a post; live wire once round, at the height of a single wire by STRAND_HEIGHTS',
   params: [
     HEAD_PARAM,
     WEIGHT_PARAM,
@@ -60,7 +60,7 @@ export const TRAINING_PEN = define({
       source: 'judgement',
       certainty: 'judgement',
       covers:
-        'area per head (about twice the floor on which a 250 lb pig lies flat); nose height 0.095 m × ∛kg; 4.9 m panels; one live wire',
+        'area per head (about twice the floor on which a 250 lb pig lies flat); height of a single wire by STRAND_HEIGHTS; 4.9 m panels; one live wire',
     },
     {
       source: 'defraPigCode',
@@ -71,7 +71,7 @@ export const TRAINING_PEN = define({
   ],
   cautions: [
     'Never drive pigs into the wire, leave them room to step back, and watch the first hour. Use the live wire on rigid panels that cannot touch it.',
-    'Smaller pigs do better with a second, lower wire (STRAND_HEIGHTS): double the live wire and the insulators.',
+    'One live wire is counted. Where two or three hang, as on pasture (STRAND_HEIGHTS), take the live wire and the insulators as often.',
     'Shade, shelter, feed and water are not in this list, and a hot pen needs more room.',
     ...ENERGIZER_CAUTIONS,
   ],
@@ -86,7 +86,7 @@ export const TRAINING_PEN = define({
         ['clips', 36, 'clips'],
         ['offset insulators', 12, 'insulators'],
         ['live wire', 64, 'ft'],
-        ['highest wire', 17.2, 'in'],
+        ['height of a single wire', 17.2, 'in'],
       ],
       tolerance: 0.05,
     },

@@ -1,7 +1,7 @@
 import { ceilForgiving } from '../../units/ceil-forgiving';
 import { fenceLength } from '../fence/fence-length';
-import { noseHeight } from '../fence/nose-height';
 import { postCount } from '../fence/post-count';
+import { strandHeights } from '../fence/strand-heights';
 import type { ListLine } from '../list-line';
 
 /** Clips that hold a panel to a post. Common practice, no source. */
@@ -12,7 +12,7 @@ const CLIPS_PER_POST = 3;
  *
  *   panels a side = ⌈√(head × areaPerHead) ÷ panelLength⌉, at least 1
  *   posts as a closed line at postSpacing, a post at every corner; 3 clips and 1 offset insulator a post
- *   live wire = 4 × inside side; highest wire = nose height of the pigs
+ *   live wire = 4 × inside side, at the height of a single strand for that weight
  *
  * All in SI. Source: common practice, no source, or judgement; nothing published was found.
  */
@@ -25,6 +25,7 @@ export function trainingPen(
 ): readonly ListLine[] {
   const panelsPerSide = Math.max(1, ceilForgiving(Math.sqrt(head * areaPerHeadSquareMeters) / panelMeters));
   const sideMeters = panelsPerSide * panelMeters;
+  const [singleWire = 0] = strandHeights(weightKg, 1);
   const posts = postCount(sideMeters, sideMeters, postSpacingMeters);
   return [
     { item: 'panels', amount: fenceLength(panelsPerSide, panelsPerSide, 1), unit: 'panels' },
@@ -33,6 +34,6 @@ export function trainingPen(
     { item: 'clips', amount: CLIPS_PER_POST * posts, unit: 'clips' },
     { item: 'offset insulators', amount: posts, unit: 'insulators' },
     { item: 'live wire', amount: fenceLength(sideMeters, sideMeters, 1), quantity: 'length' },
-    { item: 'highest wire', amount: noseHeight(weightKg), quantity: 'height' },
+    { item: 'height of a single wire', amount: singleWire, quantity: 'height' },
   ];
 }

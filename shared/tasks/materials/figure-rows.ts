@@ -1,10 +1,11 @@
 /** The figures between layout and list: the line to put up, wire, joules, ground rods. */
 
-import { answer, formula, text } from '../../block/cells';
+import { answer, BLANK, formula, text } from '../../block/cells';
 import type { BlockCell } from '../../contract';
 import { symbolOf, type UnitSystem } from '../../units/units';
 import type { Draft } from '../draft-block';
 import { roundUp } from '../formula-parts';
+import { tooFewStrandsFormula } from '../strands-setting';
 import { type FenceKind, fenceType } from './fence-types';
 import type { FenceFormulas } from './layout-formulas';
 import type { AtATime } from './material-needs';
@@ -106,8 +107,13 @@ function addHeights(
     ...Array<BlockCell>(Math.max(0, strands - 1)).fill(answer('0')),
   ]);
   draft.add(
-    [text(''), text(units === 'US' ? 'inches from the ground' : 'centimetres from the ground')],
-    'muted',
+    [
+      text(''),
+      text(units === 'US' ? 'inches from the ground' : 'centimetres from the ground'),
+      BLANK,
+      formula(tooFewStrandsFormula(set.pigWeight, set.strands, units)),
+    ],
+    ['plain', 'muted', 'muted', 'warning'],
   );
 }
 

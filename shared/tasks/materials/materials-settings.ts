@@ -1,4 +1,5 @@
 import type { SettingSpec, SettingValues } from '../settings';
+import { strandsSetting } from '../strands-setting';
 import * as words from './words';
 
 export type MaterialsKey =
@@ -35,16 +36,7 @@ export const MATERIALS_SETTINGS: readonly SettingSpec<MaterialsKey>[] = [
     above: 0,
     note: words.LIGHTEST_NOTE,
   },
-  {
-    key: 'strands',
-    label: 'Strands',
-    unit: 'wires',
-    start: 2,
-    min: 1,
-    max: 3,
-    whole: true,
-    note: words.STRANDS_NOTE,
-  },
+  strandsSetting('Strands', 'pigWeight' satisfies MaterialsKey),
   {
     key: 'groups',
     label: 'Groups that are out at once',

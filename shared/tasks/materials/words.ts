@@ -1,8 +1,6 @@
 /** The sentences of the fence materials and of the comparison with fixed fence. */
 // Beside the settings
-export const LIGHTEST_NOTE = 'Sets the wire heights.';
-export const STRANDS_NOTE =
-  'Two for growing pigs and sows (extension FAQ, second hand); three under 45 lb (judgement).';
+export const LIGHTEST_NOTE = 'Sets how many wires there are, and their heights.';
 export const GROUPS_OUT_NOTE =
   'Each leapfrogs with its own set; counts only where the fence moves with the pigs.';
 export const STANDS_NOTE = 'Taken off the line to put up; it still loads the energizer.';

@@ -10,12 +10,13 @@ import { type Draft, draftBlock, type Origin } from '../draft-block';
 import { roundUp } from '../formula-parts';
 import { addLines, addLookOut } from '../look-out';
 import { addSettings, addUnits, type SettingSpec, type SettingValues } from '../settings';
+import { strandsSetting, tooFewStrandsFormula } from '../strands-setting';
 import * as words from './words';
 
 export const PEN_BLOCK = 'SOUNDER_TRAINING_PEN';
 export const PEN_HEADINGS = ['Item', 'Need', 'Unit', 'On hand', 'To buy'] as const;
 
-export const HEIGHTS_LABEL = 'Wire heights on pasture later';
+export const HEIGHTS_LABEL = 'Wire heights, here and on pasture';
 const HEIGHTS_ROW: readonly BlockStyle[] = ['plain', 'plain', 'plain', 'plain', 'muted'];
 
 export type PenKey = 'head' | 'weight' | 'panel' | 'spacing' | 'area' | 'strands';
@@ -57,20 +58,11 @@ export const PEN_SETTINGS: readonly SettingSpec<PenKey>[] = [
     note: words.FLOOR_NOTE,
     above: 0,
   },
-  {
-    key: 'strands',
-    label: 'Live wires',
-    unit: 'wires',
-    start: 2,
-    note: words.STRANDS_NOTE,
-    min: 1,
-    max: 3,
-    whole: true,
-  },
+  strandsSetting('Live wires', 'weight' satisfies PenKey),
 ];
 
 /** What TRAINING_PEN answers with, row by row. "live wire" and insulators are for one wire. */
-const LINES = ['panels', 'side', 'posts', 'clips', 'insulators', 'wire', 'highest'] as const;
+const LINES = ['panels', 'side', 'posts', 'clips', 'insulators', 'wire', 'height'] as const;
 const LINE_FORMATS: Readonly<Record<(typeof LINES)[number], string>> = {
   panels: '0',
   side: '0.0',
@@ -78,7 +70,7 @@ const LINE_FORMATS: Readonly<Record<(typeof LINES)[number], string>> = {
   clips: '0',
   insulators: '0',
   wire: '0.0',
-  highest: '0.0',
+  height: '0.0',
 };
 /** Rows that one TRAINING_PEN call fills. */
 const COUNTED: readonly string[] = ['panels', 'posts', 'clips'];
@@ -106,7 +98,7 @@ export function composePenBlock(
   const first = addPenLines(draft, set, onHand, units);
   addWires(draft, set, onHand, first);
   draft.add();
-  addHeights(draft, set, first, { units, strands: settings.strands ?? 1 });
+  addHeights(draft, set, { units, strands: settings.strands ?? 1 });
   draft.add();
   addLookOut(draft, words.PEN_CAUTIONS);
   addLines(draft, words.POST_SIDES, 'muted');
@@ -155,25 +147,17 @@ function addWires(
   });
 }
 
-/** In the pen no wire stands above the noses; on pasture later the heights are those of the fence there. */
+/** The wires hang as on the fence that the pigs go to. */
 function addHeights(
   draft: Draft,
   set: Readonly<Record<PenKey, string>>,
-  first: number,
   { units, strands }: { readonly units: UnitSystem; readonly strands: number },
 ): void {
   const unit = symbolOf('height', units);
-  const highest = draft.at(first + LINES.indexOf('highest'), 1);
-  const inPen = [1, 2, 3].map((i) =>
-    formula(`=IF(${i}>${set.strands};"";${highest}*${i}/${set.strands})`, '0.0'),
-  );
-  draft.add([text(`Wire heights in the pen (${unit})`), ...inPen, text(words.HEIGHTS_NOTE)], HEIGHTS_ROW);
-  const later = formula(`=STRAND_HEIGHTS(${set.weight};${set.strands};"${units}")`, '0.0');
+  const heights = formula(`=STRAND_HEIGHTS(${set.weight};${set.strands};"${units}")`, '0.0');
   const rest = [2, 3].map((i) => (i <= strands ? answer('0.0') : BLANK));
-  draft.add(
-    [text(`${HEIGHTS_LABEL} (${unit})`), later, ...rest, text(words.PASTURE_HEIGHTS_NOTE)],
-    HEIGHTS_ROW,
-  );
+  draft.add([text(`${HEIGHTS_LABEL} (${unit})`), heights, ...rest, text(words.HEIGHTS_NOTE)], HEIGHTS_ROW);
+  draft.add([formula(tooFewStrandsFormula(set.weight, set.strands, units))], 'warning');
 }
 
 function toBuy(draft: Draft, row: number): BlockCell {

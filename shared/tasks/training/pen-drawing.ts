@@ -1,6 +1,7 @@
 /** The training pen as a drawing: where panels, posts and wires stand, in metres; the page only scales it. */
 import { gapsOnSide } from '../../core/fence/gaps-on-side';
 import { noseHeight } from '../../core/fence/nose-height';
+import { strandHeights } from '../../core/fence/strand-heights';
 import { trainingPen } from '../../core/training/training-pen';
 
 /** How far the live wire stands off the panels. Common practice, no source: about 5 in. */
@@ -22,7 +23,7 @@ export interface PenPlan {
   readonly sidePosts: readonly Place[];
   /** Where one panel ends and the next begins. */
   readonly joints: readonly Place[];
-  /** In even steps, the highest at the height of the noses: judgement. */
+  /** As on the fence that the pigs go to: judgement. */
   readonly wireHeightsMeters: readonly number[];
   readonly noseMeters: number;
 }
@@ -45,7 +46,6 @@ export function penPlan(size: PenSize): PenPlan {
   const panelsPerSide = amountOf('panels') / 4;
   const gaps = gapsOnSide(sideMeters, spacingMeters);
   const off = Math.min(0.15, sideMeters / 40);
-  const nose = noseHeight(weightKg);
   const corners = [
     [0, 0],
     [1, 0],
@@ -61,8 +61,8 @@ export function penPlan(size: PenSize): PenPlan {
     })),
     sidePosts: onSides(sideMeters, gaps, off),
     joints: onSides(sideMeters, panelsPerSide, 0),
-    wireHeightsMeters: Array.from({ length: strands }, (_, i) => (nose * (i + 1)) / strands),
-    noseMeters: nose,
+    wireHeightsMeters: strandHeights(weightKg, strands),
+    noseMeters: noseHeight(weightKg),
   };
 }
 

@@ -66,15 +66,13 @@ export const WATCH_STEPS: readonly Advice[] = [
 ];
 
 // Beside the settings and figures of the pen
-export const HEIGHTS_NOTE = 'Lowest first, in even steps, the highest at the height of the noses. Judgement.';
-export const PASTURE_HEIGHTS_NOTE =
-  'For the fence they go to, by STRAND_HEIGHTS; its certainty stands there.';
+export const HEIGHTS_NOTE =
+  'Lowest first, by STRAND_HEIGHTS; its certainty stands there. In the pen as on the fence they go to: judgement.';
 export const WEIGHT_NOTE = 'On the day they go in; the wires hang by it.';
 export const PANEL_NOTE = 'Rigid panels outside the wire. Common practice, no source.';
 export const POST_GAP_NOTE = 'Three gaps to a panel. Common practice, no source.';
 export const FLOOR_NOTE =
   'Judgement: about twice the floor on which a 250 lb (113 kg) pig lies flat. More in hot weather.';
-export const STRANDS_NOTE = '1 to 3. Small pigs do better with a second, lower wire: judgement.';
 export const LIST_FOLLOWS = 'Change a setting here and the list follows.';
 
 // Look out: the pen

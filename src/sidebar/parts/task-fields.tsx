@@ -1,6 +1,6 @@
 /** The fields of a task's form: what was answered stands in them, else what the sheet says. */
 import { type ChoiceForm, type SettingsForm, UNITS_LEGEND, UNITS_OPTIONS } from '../../../shared/tasks/ask';
-import { settingUnit } from '../../../shared/tasks/settings';
+import { settingNote, settingUnit } from '../../../shared/tasks/settings';
 import { Choices } from './choices';
 import { InputField, type InputProps } from './field';
 import { Notice } from './notice';
@@ -23,7 +23,7 @@ export function SettingsFields<Key extends string>({ form, state }: SettingsProp
               {spec.label} <span class="unit">({settingUnit(spec, units)})</span>
             </>
           }
-          hint={spec.note}
+          hint={settingNote(spec, units)}
           problem={problems[spec.key]}
           value={(state.answers[spec.label] as string | undefined) ?? shown(values[spec.key], comma)}
           onChange={(text) => state.answer(spec.label, text)}

@@ -1,12 +1,12 @@
 /** What a fence takes: worked examples of the sources, the rest counted by hand. */
 import { describe, expect, test } from 'vitest';
+import { strandsForWeight } from '../../../shared/core/fence/strands-for-weight';
 import type { FenceKind } from '../../../shared/tasks/materials/fence-types';
 import { materialNeeds } from '../../../shared/tasks/materials/material-needs';
 import {
   MATERIALS_SETTINGS,
   type MaterialsSettings,
 } from '../../../shared/tasks/materials/materials-settings';
-import { strandsForWeight } from '../../../shared/tasks/materials/strands-for-weight';
 import { insideSettings, settingProblems, startSettings } from '../../../shared/tasks/settings';
 
 const FOOT = 0.3048;

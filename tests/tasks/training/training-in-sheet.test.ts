@@ -44,17 +44,19 @@ describe('the pen list', () => {
       ['clips', 36, 'clips'],
       ['offset insulators', 12, 'insulators'],
       ['live wire', 64, 'ft'],
-      ['highest wire', expect.closeTo(17.2, 1), 'in'],
+      ['height of a single wire', expect.closeTo(17.2, 1), 'in'],
     ]);
     // Two wires: twice the wire, 2 × 64 ft, and twice the insulators.
     expect(rows[head + 8]?.slice(0, 3)).toEqual(['offset insulators, all wires', 24, 'insulators']);
     expect(rows[head + 9]?.slice(0, 3)).toEqual(['live wire, all wires', 128, 'ft']);
-    // Two strands for growing pigs: 10 and 18 in (published, second hand).
-    const heights = rows.find((row) => String(row[0]).startsWith('Wire heights on pasture'));
-    expect(heights?.slice(1, 3)).toEqual([expect.closeTo(10, 6), expect.closeTo(18, 6)]);
-    // In the pen the higher of two stands at the noses, 17.2 in, the lower half as high.
-    const inPen = rows.find((row) => String(row[0]).startsWith('Wire heights in the pen'));
-    expect(inPen?.slice(1, 4)).toEqual([expect.closeTo(8.6, 1), expect.closeTo(17.2, 1), '']);
+    // Two strands for growing pigs: 10 and 18 in (published, second hand), in the pen as on pasture (judgement).
+    const heights = rows.findIndex((row) => String(row[0]).startsWith('Wire heights'));
+    expect(rows[heights]?.slice(1, 4)).toEqual([expect.closeTo(10, 6), expect.closeTo(18, 6), '']);
+    expect(rows[heights + 1]?.[0]).toBe('');
+    // Lighter pigs, and the two wires left as they were: it says so.
+    const weight = rows.findIndex((row) => row[0] === 'Weight of one') + 1;
+    book.type('Pen', `B${weight}`, '44');
+    expect(String(book.value('Pen', `A${heights + 2}`))).toMatch(/^Look out: pigs under 45 lb take three/);
     expect(Object.keys(book.cellCalls).sort()).toEqual(['STRAND_HEIGHTS', 'TRAINING_PEN']);
   });
 

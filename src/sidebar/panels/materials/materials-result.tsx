@@ -2,9 +2,11 @@ import { strandHeights } from '../../../../shared/core/fence/strand-heights';
 import type { BuyList } from '../../../../shared/tasks/materials/buy-list';
 import { fenceType } from '../../../../shared/tasks/materials/fence-types';
 import type { MaterialsPlan } from '../../../../shared/tasks/materials/materials-block';
+import { tooFewStrands } from '../../../../shared/tasks/strands-setting';
 import { fromInside, type Quantity, symbolOf } from '../../../../shared/units/units';
 import { formatNumber } from '../../numbers/format-number';
 import { count } from '../../parts/day-words';
+import { Notice } from '../../parts/notice';
 import * as words from './words';
 
 interface Props {
@@ -15,8 +17,11 @@ interface Props {
 /** How much fence, where that length comes from, what is left to buy and what it costs. */
 export function MaterialsResult({ plan, list }: Props) {
   const buy = list.lines.filter(({ toBuy }) => toBuy > 0);
+  const { pigWeight = 0, strands = 1 } = list.settings;
+  const tooFew = fenceType(plan.kind).isHung && tooFewStrands(pigWeight, strands, plan.units);
   return (
     <div class="answer">
+      {tooFew && <Notice kind="warning">{tooFew}</Notice>}
       <p>
         <span class="big">{shown(list.lineMeters, 'length', plan)}</span> of fence{whereFrom(plan, list)}
       </p>

@@ -2,15 +2,12 @@ import { buyList } from '../../../../shared/tasks/materials/buy-list';
 import { otherSettings } from '../../../../shared/tasks/materials/fence-types';
 import { materialsCautions } from '../../../../shared/tasks/materials/materials-block';
 import { MATERIALS_TASK } from '../../../../shared/tasks/materials/materials-task';
-import { strandsForWeight } from '../../../../shared/tasks/materials/strands-for-weight';
-import { toInside } from '../../../../shared/units/units';
 import { ChoiceField, SettingsFields, unitsRest } from '../../parts/task-fields';
 import { settingsWords, TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
 import { LayoutSection } from './layout-section';
 import { MaterialsLengths, MaterialsResult } from './materials-result';
-import * as words from './words';
 
 /** Settings that every farm sets; the others wait behind "More settings". */
 const MAIN_KEYS = [
@@ -31,7 +28,6 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
   const specs = settings.specs.filter(({ key }) => !otherSettings(kind.value).includes(key));
   const main = specs.filter(({ key }) => MAIN_KEYS.includes(key));
   const more = specs.filter(({ key }) => !MAIN_KEYS.includes(key));
-  const strands = strandsForWeight(toInside(settings.values.pigWeight ?? 0, 'mass', units));
   return (
     <TaskScreen
       task={MATERIALS_TASK}
@@ -61,9 +57,6 @@ export function MaterialsSteps({ book, onReread }: { book: Book; onReread: () =>
             <>
               <ChoiceField choice={kind} state={state} />
               <SettingsFields form={{ ...settings, specs: main }} state={state} />
-              {kind.value === 'wire' && settings.values.strands !== strands && (
-                <p class="hint">{words.usualStrands(strands)}</p>
-              )}
             </>
           ),
         },

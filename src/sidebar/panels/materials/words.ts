@@ -17,5 +17,3 @@ export const wireHeights = (heights: string, unit: string): string =>
   `Wires at ${heights} ${unit} above ground.`;
 export const energizers = (energizers: string, joules: string, length: string): string =>
   `${energizers}, one for each fence that stands apart, of ${joules} J or more: each has ${length} under voltage.`;
-export const usualStrands = (strands: number): string =>
-  `For pigs of that weight start with ${strands} strands (two: extension, second hand; three for the smallest: judgement).`;

@@ -3,12 +3,14 @@ import type { CellValue } from '../../../../shared/catalogue/define';
 import { call } from '../../../../shared/door/call';
 import { capital } from '../../../../shared/plan/words';
 import { insideSettings } from '../../../../shared/tasks/settings';
+import { tooFewStrands } from '../../../../shared/tasks/strands-setting';
 import { PEN_SETTINGS, type PenSettings } from '../../../../shared/tasks/training/pen-block';
 import { penPlan } from '../../../../shared/tasks/training/pen-drawing';
 import { PEN_TASK } from '../../../../shared/tasks/training/pen-task';
 import { PEN_CAUTIONS } from '../../../../shared/tasks/training/words';
 import type { UnitSystem } from '../../../../shared/units/units';
 import { count } from '../../parts/day-words';
+import { Notice } from '../../parts/notice';
 import { SettingsFields, unitsRest } from '../../parts/task-fields';
 import { settingsWords, TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
@@ -45,10 +47,13 @@ interface PenProps {
 }
 
 function PenNeeds({ settings, units }: PenProps) {
+  const { weight = 1, strands = 1 } = insideSettings(PEN_SETTINGS, settings, units);
+  const tooFew = tooFewStrands(weight, strands, units);
   return (
     <div class="answer">
+      {tooFew && <Notice kind="warning">{tooFew}</Notice>}
       <table>
-        <caption class="hint">{count(settings.strands ?? 1, 'live wire')}, as drawn below</caption>
+        <caption class="hint">{count(strands, 'live wire')}, as drawn below</caption>
         <tbody>
           {linesOf(settings, units).map(([item = '', amount = '', unit = '']) => (
             <tr key={String(item)}>
