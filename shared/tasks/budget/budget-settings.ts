@@ -1,4 +1,5 @@
 import { OUTDOOR_FACTOR } from '../../tables/nrc-intake';
+import { hotDay } from '../hot-day';
 import type { SettingSpec, SettingValues } from '../settings';
 import * as words from './words';
 
@@ -28,7 +29,7 @@ export const BUDGET_SETTINGS: readonly SettingSpec<BudgetKey>[] = [
     key: 'hot',
     label: 'Hot day',
     quantity: 'temperature',
-    start: { US: 90, metric: 32 },
+    start: { US: hotDay('US'), metric: hotDay('metric') },
     min: -40,
     max: 50,
     note: words.HOT_NOTE,

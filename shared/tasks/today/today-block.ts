@@ -17,6 +17,7 @@ import {
 } from '../../tables/water-per-feed';
 import { fromInside, symbolOf } from '../../units/units';
 import { type Draft, draftBlock, type Origin } from '../draft-block';
+import { hotDay } from '../hot-day';
 import type { BoundTable } from './bound-table';
 import { BOX_COLUMN, TICK } from './tick-words';
 import * as words from './words';
@@ -110,7 +111,7 @@ function addCard(draft: Draft, table: TodayTable, group: string, at: WorkingAt) 
   add('Water today', [shown(ifHere(ifNumber(here('water'), water)), WHOLE), unit('volumePerDay')]);
   add('On a hot day', [
     shown(ifHere(ifNumber(here('water'), `${water}*${hotShare(table)}`)), WHOLE),
-    text(`${symbolOf('volumePerDay', units)} at ${hotDay(table)}`),
+    text(`${symbolOf('volumePerDay', units)} at ${hotDay(units)} ${symbolOf('temperature', units)}`),
   ]);
   add('Feed a day', [
     shown(ifHere(ifNumber(here('feed'), feedNow(table, at))), WHOLE),
@@ -205,8 +206,4 @@ function hotShare({ units, labels, values }: BoundTable): string {
   const tenths = (liters: number): number => Math.round(liters * 10);
   const more = tenths(HOT_LITERS_PER_KG) - tenths(COOL_LITERS_PER_KG);
   return `${tenths(HOT_LITERS_PER_KG)}/(${tenths(COOL_LITERS_PER_KG)}+${more}*${warmth})`;
-}
-
-function hotDay({ units }: BoundTable): string {
-  return `${Math.round(fromInside(HOT_FROM_CELSIUS, 'temperature', units))} ${symbolOf('temperature', units)}`;
 }

@@ -47,7 +47,8 @@ describe('one stay', () => {
   });
 
   test('12 pigs that leave at 150 lb: 27.49 gal at 68 °F, 49.25 at 90 °F (examples of WATER_NEEDED)', () => {
-    const needs = stayNeeds(stay({ startWeightKg: toInside(105, 'mass', 'US') }), SETTINGS);
+    const hot = toInside(90, 'temperature', 'US');
+    const needs = stayNeeds(stay({ startWeightKg: toInside(105, 'mass', 'US') }), { ...SETTINGS, hot });
     expect(fromInside(needs.weightOutKg, 'mass', 'US')).toBeCloseTo(150, 9);
     expect(fromInside(needs.waterLiters, 'volumePerDay', 'US')).toBeCloseTo(27.49, 2);
     expect(fromInside(needs.hotWaterLiters, 'volumePerDay', 'US')).toBeCloseTo(49.25, 2);

@@ -1,5 +1,7 @@
 /** Today's page in the engine: what a farm of four stays shows on each kind of day, worked out by hand. */
 import { describe, expect, test } from 'vitest';
+import { BUDGET_SETTINGS } from '../../../shared/tasks/budget/budget-settings';
+import { startSettings } from '../../../shared/tasks/settings';
 import type { Workbook } from '../../../src/headless';
 import { cellUnder } from '../../cell-under';
 import { card, day, openToday, shown, type } from './today-farm';
@@ -125,7 +127,11 @@ describe('head, weight, water, feed', () => {
     const exact = (a1: string): number => book.value('Today', a1) as number;
     const at = (label: string): string =>
       `B${book.values('Today').findIndex(([first]) => first === label) + 1}`;
-    // mount1971: 2.7 L a kg of feed up to 22 °C, 5.0 from 33 °C; the table's warm day is 20 °C.
+    // mount1971: 2.7 L a kg of feed up to 22 °C, 5.0 from 33 °C, 91.4 °F; the table's warm day is 20 °C. The budget begins alike.
+    expect(card(book, 'Reds')['On a hot day']?.beside).toBe('gal/day at 92 °F');
+    expect(['US', 'metric'].map((units) => startSettings(BUDGET_SETTINGS, units as 'US').hot)).toEqual([
+      92, 33,
+    ]);
     expect(exact(at('On a hot day'))).toBeCloseTo((exact(at('Water today')) * 5) / 2.7, 9);
     expect(exact(at('Feed to carry'))).toBe(inTable(book, 'Feed for the stay', 1));
   });
