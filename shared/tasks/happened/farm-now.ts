@@ -6,6 +6,7 @@ import { herdOn } from '../../plan/herd-on';
 import type { OldRow, RotationSettings } from '../../table/model';
 import { type GrowerLists, growerLists } from '../grower-lists';
 import { type StandingRotation, standingRotation } from '../rotation/rotation-standing';
+import { trainingWords } from '../training/group-training';
 import { NO_TABLE } from '../words';
 
 export interface FarmNow {
@@ -32,6 +33,8 @@ export interface Card {
   /** The first of the open ones, as today's page has it; where nothing was ever recorded, the last that was due. */
   readonly next: OldRow | undefined;
   readonly head: number | undefined;
+  /** What the training log says of a group that is not ready. */
+  readonly training: string | undefined;
 }
 
 /** Says what is missing where nothing can be recorded yet. */
@@ -45,10 +48,11 @@ export function farmNow(book: Book): FarmNow | { readonly missing: readonly stri
   const problems = [...old.rotation.problems, ...lists.problems].map(({ sentence }) => sentence);
   if (problems.length > 0) return { missing: problems };
   const today = dayFromIso(book.overview.today) ?? 0;
-  return { book, today, old, settings, lists, cards: cardsOf(old.rotation.rows, lists, today) };
+  return { book, today, old, settings, lists, cards: cardsOf(book, old.rotation.rows, lists, today) };
 }
 
-function cardsOf(rows: readonly OldRow[], { groups }: GrowerLists, today: Day): Card[] {
+function cardsOf(book: Book, rows: readonly OldRow[], { groups }: GrowerLists, today: Day): Card[] {
+  const training = trainingWords(book);
   const names = new Map(
     [...groups.map(({ name }) => name), ...rows.map(({ group }) => group)].map((name) => [
       nameKey(name),
@@ -61,11 +65,12 @@ function cardsOf(rows: readonly OldRow[], { groups }: GrowerLists, today: Day): 
     const listed = groups.find(({ name }) => nameKey(name) === key);
     const head = listed && herdOn(listed, today).head;
     // Where none are left, no move is to be made.
-    return { group, ...placeOf(moves, today), ...(head === 0 && { open: [], next: undefined }), head };
+    const none = head === 0 && { open: [], next: undefined };
+    return { group, ...placeOf(moves, today), ...none, head, training: training(group) };
   });
 }
 
-function placeOf(moves: readonly OldRow[], today: Day): Omit<Card, 'group' | 'head'> {
+function placeOf(moves: readonly OldRow[], today: Day): Omit<Card, 'group' | 'head' | 'training'> {
   const isPast = ({ inDay }: OldRow): boolean => inDay! <= today;
   const recorded = moves.map((row) => isPast(row) && row.movedIn !== undefined).lastIndexOf(true);
   const planned = moves.map(isPast).lastIndexOf(true);

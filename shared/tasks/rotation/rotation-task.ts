@@ -19,6 +19,8 @@ import { asking, UNITS_LEGEND, UNITS_OPTIONS } from '../ask';
 import type { GrowerLists } from '../grower-lists';
 import { askRenamed, type Renaming } from '../renaming';
 import type { Task } from '../task';
+import { trainingWords } from '../training/group-training';
+import { plannedUntrained } from '../training/words';
 import { badCovers, badDays, daysAhead } from './days-ahead';
 import { planProblem } from './plan-problem';
 import { type RuleProblems, readRules } from './read-rules';
@@ -107,13 +109,23 @@ export const ROTATION_TASK: Task<RotationInput, RotationView> = {
         record: isNew ? lastSeasonStays(old) : undefined,
       },
     );
+    const training = trainingWords(book);
+    const untrained = lists.groups.flatMap(({ name }) => {
+      const says = training(name);
+      return says === undefined ? [] : [plannedUntrained(name, says)];
+    });
     if (!old || isNew || !form.plan || !rebuild)
-      return { ...form, ...(isNew && liveMoves(old.rotation) > 0 && { first: KEEP_FIGURES_TASK }) };
+      return {
+        ...form,
+        warnings: untrained,
+        ...(isNew && liveMoves(old.rotation) > 0 && { first: KEEP_FIGURES_TASK }),
+      };
     return {
       ...form,
       standing: { ...old, block: daysSettled(old.block, rebuild.past) },
       changes: describeChanges(rebuild, form.plan.plan),
       warnings: [
+        ...untrained,
         ...unitsChanged(settings?.unitSystem, units),
         ...daysAhead(old, today),
         ...badDays(old),

@@ -80,7 +80,11 @@ function addCard(draft: Draft, table: TodayTable, group: string, at: WorkingAt) 
   const ifNumber = (cell: string, body = cell): string => `IF(ISNUMBER(${cell});${body};"no figure")`;
   const unit = (quantity: Parameters<typeof symbolOf>[0]): BlockCell => text(symbolOf(quantity, units));
 
-  draft.add([text(group)], 'heading', `${group}: card`);
+  const { training } = table;
+  const log = training ? [formula(`=IFERROR(${training.says(at('Trained'))};"")`)] : [];
+  draft.add([text(group), ...log], 'heading', `${group}: card`);
+  const untrained = training ? `${draft.fixed(top, 1)}<>""` : 'FALSE';
+  if (training) colour(draft, top, untrained, COLOURS.late);
   add('Stands in', [shown(`IF(${hasLeft};"left the pasture";IF(${isIn};${here('paddock')};"not in yet"))`)]);
   add('Since', [
     shown(`IF(${hasLeft};${here('out')};IF(${isIn};${at('Since')};""))`, DAY),
@@ -100,7 +104,7 @@ function addCard(draft: Draft, table: TodayTable, group: string, at: WorkingAt) 
   ]);
   const boxRow = draft.next() + 1;
   const box = draft.fixed(boxRow, BOX_COLUMN - 1);
-  const toDo = draft.add([formula(toDoFormula(at, box, hasLeft))], 'plain', `${group}: to do`);
+  const toDo = draft.add([formula(toDoFormula(at, box, hasLeft, untrained))], 'plain', `${group}: to do`);
   add('Moved', [{ k: 'b', v: false, box: true }, BLANK], 'input');
   add('Pigs', [shown(ifHere(at('Head now')), '0'), shown(ifHere(atEntry(table, at)))]);
   add('Weight each', [
@@ -139,12 +143,14 @@ function atEntry(table: BoundTable, at: WorkingAt): string {
 }
 
 /** What is due or overdue; the first of these that is true. */
-function toDoFormula(at: WorkingAt, box: string, hasLeft: string): string {
+function toDoFormula(at: WorkingAt, box: string, hasLeft: string, untrained: string): string {
   const late = `(TODAY()-${at('Next day')})`;
   const rules: readonly (readonly [when: string, says: string])[] = [
     [`${box}=TRUE`, `"${words.TICK_STAYS}"`],
     [hasLeft, `"${words.MOVES_OVER}"`],
     [`${at(TICK.next)}+${at('At')}=0`, `"${words.NO_MOVE}"`],
+    // A group that is out by its typed days is told so beside its name; one that is not must not be sent.
+    [`AND(${untrained};${at('Recorded')}=0)`, `"${words.KEEP_IN}"`],
     [`${at('Without a day')}>1`, `"${LATE}: "&${at('Without a day')}&" moves up to today have no day."`],
     [`${at(TICK.next)}=0`, `"${words.LAST_STAY}"`],
     [`${late}>1`, `"${LATE} by "&${late}&" days: move, or type the day."`],

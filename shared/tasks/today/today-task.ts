@@ -4,12 +4,13 @@ import { growerLists } from '../grower-lists';
 import { herdSource } from '../herd/herd-log';
 import { standingRotation } from '../rotation/rotation-standing';
 import type { Task } from '../task';
+import { trainingFormulas } from '../training/group-training';
 import { NO_TABLE } from '../words';
 import { type BoundTable, boundTable } from './bound-table';
 import { TODAY_BLOCK } from './tick-words';
 import { todayBlock } from './today-block';
 import * as words from './words';
-import { type TodayTable, withLog } from './working-rows';
+import { type TodayTable, withLogs } from './working-rows';
 
 /** A page in the sheet for the phone, out of the rotation table. */
 export const TODAY_TASK: Task<TodayTable> = {
@@ -22,7 +23,11 @@ export const TODAY_TASK: Task<TodayTable> = {
     const block = standingRotation(book)?.block;
     const table = block ? boundTable(block) : { problem: NO_TABLE };
     if ('problem' in table) ask.wrong([table.problem]);
-    const form = ask.form(() => withLog(table as BoundTable, herdSource(book)), {}, {});
+    const form = ask.form(
+      () => withLogs(table as BoundTable, { herd: herdSource(book), training: trainingFormulas(book) }),
+      {},
+      {},
+    );
     // What is wrong in a list leaves figures of the page blank.
     const { problems } = growerLists(book, startUnits(book));
     return { ...form, warnings: problems.map(({ sentence }) => `${sentence}.`) };

@@ -8,6 +8,7 @@ export const TICK_STAYS = 'Ticked: if it stays, nothing was written. Type the da
 export const WORKED_OUT = 'Worked out from the rotation table; nothing is typed here.';
 
 // What is due
+export const KEEP_IN = 'Not trained yet: do not turn them out.';
 export const MOVES_OVER = 'The moves of this group are over.';
 export const NO_MOVE = 'No move of this group is planned.';
 export const LAST_STAY = 'Last stay: no move after it.';

@@ -11,6 +11,7 @@ import type { BlockCell } from '../../contract';
 import { type HerdSource, herdFormulas } from '../../table/herd-formulas';
 import { keyFormula } from '../../table/move-formulas';
 import type { Draft } from '../draft-block';
+import type { TrainingFormulas } from '../training/group-training';
 import type { BoundColumn, BoundTable } from './bound-table';
 import { TICK } from './tick-words';
 import * as words from './words';
@@ -30,6 +31,7 @@ export const WORKING_HEADINGS = [
   TICK.next,
   'Head now',
   'Weight now',
+  'Trained',
   TICK.row,
   TICK.column,
   TICK.days,
@@ -37,14 +39,21 @@ export const WORKING_HEADINGS = [
 ] as const;
 export type WorkingHeading = (typeof WORKING_HEADINGS)[number];
 
-/** The rotation table, and the herd log where there is one in the same units. */
+/** The rotation table, the herd log where there is one in the same units, and the training log. */
 export interface TodayTable extends BoundTable {
   readonly herd?: HerdSource;
+  readonly training?: TrainingFormulas;
 }
 
-/** With the herd log, where there is one in the units of the table. */
-export function withLog(table: BoundTable, herd: HerdSource | undefined): TodayTable {
-  return { ...table, ...(herd?.units === table.units && { herd }) };
+/** With the logs that there are; the herd log only in the units of the table. */
+export function withLogs(
+  table: BoundTable,
+  {
+    herd,
+    training,
+  }: { readonly herd?: HerdSource | undefined; readonly training?: TrainingFormulas | undefined },
+): TodayTable {
+  return { ...table, ...(herd?.units === table.units && { herd }), ...(training && { training }) };
 }
 
 /** Addresses of a group's card: the cell of its name and the box. */
@@ -94,6 +103,7 @@ export function addWorkingRow(draft: Draft, table: TodayTable, group: string, ca
     [TICK.next]: formula(`=IF(${next}>0;${place(next)};0)`, WHOLE),
     'Head now': formula(headNow(table, at), WHOLE),
     'Weight now': formula(weightNow(table, at), WHOLE),
+    Trained: formula(`=${table.training?.ready(card.name) ?? '0'}`, DAY),
     [TICK.row]: formula(`=ROW(${card.box})`, WHOLE),
     [TICK.column]: formula(`=COLUMN(${card.box})`, WHOLE),
     [TICK.days]: formula(`=ROWS(${range('movedIn')})`, WHOLE),

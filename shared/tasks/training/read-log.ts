@@ -1,4 +1,7 @@
 import type { BlockContent } from '../../block/read-block';
+import type { WireCell } from '../../contract';
+import type { Day } from '../../core/calendar/day';
+import { dayIn } from '../../lists/read-list-cell';
 import { typedRows } from '../end-line';
 import { nameBlankHeadings } from '../name-blank-headings';
 import { readSettings, type SettingsRead } from '../settings';
@@ -41,8 +44,11 @@ export interface LogState {
   readonly sheetRow: number;
   /** '' where it is missing. */
   readonly name: string;
+  readonly group: string;
   readonly status: string;
   readonly missing: string;
+  /** Undefined: not ready. */
+  readonly readyFrom: Day | undefined;
 }
 
 /** What each filled row of the log says, rows without a name among them. */
@@ -52,10 +58,18 @@ export function logStates(block: BlockContent): readonly LogState[] {
   return rows.flatMap((row, i) => {
     if (typed.every((c) => row[c]?.k === 'blank')) return [];
     const sheetRow = sheetRows[i]!;
-    const shown = (heading: (typeof LOG_HEADINGS)[number]): string =>
-      String(block.values[sheetRow - block.info.row]![headings.indexOf(heading)]).trim();
+    const cell = (heading: (typeof LOG_HEADINGS)[number]): WireCell =>
+      block.values[sheetRow - block.info.row]![headings.indexOf(heading)] ?? '';
+    const shown = (heading: (typeof LOG_HEADINGS)[number]): string => String(cell(heading)).trim();
     return [
-      { sheetRow, name: shown('Pig or batch'), status: shown('Status'), missing: shown('Still missing') },
+      {
+        sheetRow,
+        name: shown('Pig or batch'),
+        group: shown('Group'),
+        status: shown('Status'),
+        missing: shown('Still missing'),
+        readyFrom: dayIn(cell('Ready from')),
+      },
     ];
   });
 }

@@ -96,6 +96,12 @@ export const LOG_HEAD_CAUTIONS: readonly string[] = [
   'Keep a second fence between pigs and roads.',
 ];
 export const LOG_CAUTION = `Turn out only what a person has seen back off from a live wire. ${SECOND_FENCE}`;
+// Beside a group that is planned to go out
+export const NOT_READY_BY_LOG = 'Training log: not ready';
+export const DAYS_TO_WAIT = 'Training log: days to wait: ';
+export const plannedUntrained = (group: string, says: string): string =>
+  `${group}: ${says}. The plan does not wait for that. ${LOG_CAUTION}`;
+
 export const stays = (cell: string, typed: string, name: string): string =>
   `${cell} (${typed}) stays for ${name}: clear it to let the log decide.`;
 export const notInLog = (names: string): string => `Not in the log, so nothing is put in: ${names}.`;

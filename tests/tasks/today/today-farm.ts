@@ -9,7 +9,7 @@ import { HERD_BLOCK, type HerdEntry, herdBlock, herdRow } from '../../../shared/
 import { boundTable } from '../../../shared/tasks/today/bound-table';
 import { TODAY_BLOCK } from '../../../shared/tasks/today/tick-words';
 import { todayBlock } from '../../../shared/tasks/today/today-block';
-import { withLog } from '../../../shared/tasks/today/working-rows';
+import { withLogs } from '../../../shared/tasks/today/working-rows';
 import { openWorkbook, type StartCell, type Workbook, type WorkbookOptions } from '../../../src/headless';
 import { BLOCK_NAME, readFarm } from '../../table/farm-in-sheet';
 import { scriptText } from '../script-text';
@@ -97,7 +97,7 @@ export function type(book: Workbook, move: number, iso: string, tab = 'Rotation'
 export function writeToday(book: Workbook, rotation: BlockInfo, herd?: HerdSource): BlockInfo {
   const table = boundTable(readAsWritten(book, rotation));
   if ('problem' in table) throw new Error(table.problem);
-  const block = todayBlock(withLog(table, herd), { row: 1, column: 1 });
+  const block = todayBlock(withLogs(table, { herd }), { row: 1, column: 1 });
   return writeInSheet(book, TODAY_BLOCK, block, { at: 'new-tab', tab: 'Today', before: rotation.tab });
 }
 

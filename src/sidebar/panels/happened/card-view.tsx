@@ -3,6 +3,7 @@ import type { Card, FarmNow } from '../../../../shared/tasks/happened/farm-now';
 import type { Happened, What } from '../../../../shared/tasks/happened/happened';
 import { Button } from '../../parts/button';
 import { count } from '../../parts/day-words';
+import { Notice } from '../../parts/notice';
 import { startsWith } from './starts-with';
 import * as words from './words';
 
@@ -25,7 +26,7 @@ const BUTTONS: readonly (readonly [What, string])[] = [
 
 /** Where a group stands and since when, what is next, and what can be recorded of it. */
 export function CardView({ farm, card, open, onToggle, children }: Props) {
-  const { group, head, next } = card;
+  const { group, head, next, training } = card;
   const can = ({ what }: { what: What }): boolean =>
     what === 'herd' || (what === 'cover' ? card.at !== undefined : what === 'moved' || next !== undefined);
   const starts = BUTTONS.map(([what, text]) => ({ what, text })).filter(can);
@@ -38,6 +39,7 @@ export function CardView({ farm, card, open, onToggle, children }: Props) {
         {words.standsWords(card)}
         {head !== undefined && head > 0 && ` ${count(head, 'pig')}.`}
       </p>
+      {training && <Notice kind="warning">{training}.</Notice>}
       {next ? <p>{words.nextWords(card, farm.today)}</p> : <p>{words.NO_MOVE_PLANNED}</p>}
       <div class="offers">
         {starts.map(({ what, text }) => (

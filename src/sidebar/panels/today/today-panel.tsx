@@ -2,6 +2,7 @@
 import { farmNow } from '../../../../shared/tasks/happened/farm-now';
 import { TODAY_TASK } from '../../../../shared/tasks/today/today-task';
 import { dayWords } from '../../parts/day-words';
+import { Notice } from '../../parts/notice';
 import { TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
 import { useTask } from '../../parts/use-task';
@@ -47,6 +48,7 @@ function TodayCard({ book }: { book: Book }) {
         {farm.cards.map((card) => (
           <li key={card.group}>
             <strong>{card.group}:</strong> {standsWords(card)} {card.next && nextWords(card, farm.today)}
+            {card.training && <Notice kind="warning">{card.training}.</Notice>}
           </li>
         ))}
       </ul>
