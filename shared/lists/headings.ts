@@ -29,7 +29,7 @@ export const PADDOCK_WORDS: Readonly<Record<PaddockField, readonly string[]>> = 
     opp, opperv, flachengrosse, dekar, daa, areal m2, sup, superf, surf, fl
   `),
   width: words(`
-    width, wide, breadth, short side, side a, breite, largeur, ancho, anchura, larghezza, largura,
+    width, wide, breadth, broad, short side, side a, breite, largeur, ancho, anchura, larghezza, largura,
     breedte, bredd, bredde, largh, larg, breed
   `),
   length: words(`

@@ -167,6 +167,8 @@ export function asking(
       }
       return lists;
     },
+    /** Nothing is missing or wrong so far. */
+    isAnswered: (): boolean => questions.length + sheetProblems.length === 0,
     /** Sentences on what is missing or wrong. */
     wrong: (sentences: readonly string[]): void => {
       questions.push(...sentences);

@@ -213,7 +213,9 @@ describe('materials in the sidebar', { timeout: 90_000 }, () => {
     const opened = await openMaterials(sheet);
     const { page } = opened;
     // By hand: 1,000 + 900 less the common 300 = 1,600 ft for each of two groups.
-    await page.getByText('for each of 2 groups the longest 2 in a row (Ash, Birch), 1,600 ft.').waitFor();
+    await page
+      .getByText('for each of 2 groups the longest 2 in a row, as your list goes (Ash, Birch), 1,600 ft.')
+      .waitFor();
     // Nets of 100 ft: 10 for Ash, 600 ft or 6 for Birch, twice: 32, ten of them there. 22 × 145 = 3,190; a second
     // energizer 289: 3,479.
     const row = (name: string) =>

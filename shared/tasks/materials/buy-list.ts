@@ -36,11 +36,8 @@ export interface BuyList extends MaterialNeeds {
  * Prices are the grower's own; none is assumed. Source: definition.
  */
 export function buyList(plan: MaterialsPlan, typed: Pick<MaterialsTyped, 'items' | 'own'>): BuyList {
-  const { units, layout, atATime, kind } = plan;
-  const settings = insideSettings(MATERIALS_SETTINGS, plan.settings, units);
-  const pieces = { postSpacing: settings.postSpacing ?? 1, netLength: settings.netLength ?? 1 };
-  const fence = layoutFence(layout, pieces, setSize(atATime));
-  const needs = materialNeeds(fence, atATime, kind, settings);
+  const { units, kind } = plan;
+  const { settings, fence, needs } = planNeeds(plan);
   const whole = (item: MaterialItem): number =>
     item === 'cable' ? Math.ceil(fromInside(needs.need.cable, 'length', units) - 1e-9) : needs.need[item];
   const lines = [
@@ -61,6 +58,20 @@ export function buyList(plan: MaterialsPlan, typed: Pick<MaterialsTyped, 'items'
     cost: lines.reduce((sum, { cost = 0 }) => sum + cost, 0),
     unpriced: lines.filter(({ toBuy, cost }) => toBuy > 0 && cost === undefined).map(({ name }) => name),
   };
+}
+
+/** What a plan takes, whatever is on hand. */
+export function planNeeds({
+  units,
+  layout,
+  atATime,
+  kind,
+  settings: typed,
+}: Pick<MaterialsPlan, 'units' | 'layout' | 'atATime' | 'kind' | 'settings'>) {
+  const settings = insideSettings(MATERIALS_SETTINGS, typed, units);
+  const pieces = { postSpacing: settings.postSpacing ?? 1, netLength: settings.netLength ?? 1 };
+  const fence = layoutFence(layout, pieces, setSize(atATime));
+  return { settings, fence, needs: materialNeeds(fence, atATime, kind, settings) };
 }
 
 function buyLine(name: string, unit: string, need: number, typed: TypedItem | undefined): BuyLine {

@@ -44,7 +44,7 @@ export function addFigures(
   const isSet = atATime.kind === 'set';
   const whole = isSet ? fence.set : fence.all;
   const times = isSet ? `*${set.groups}` : '';
-  const from = isSet ? words.fencedAtATime(atATime.paddocks) : words.LESS_WHAT_STANDS;
+  const from = isSet ? words.fencedAtATime(atATime.paddocks, fence.inTurn ?? false) : words.LESS_WHAT_STANDS;
   const corners = row('Corner and junction posts of it', `(${whole.corners})${times}`, 'posts');
   const line = row('Line to put up', `MAX(0;(${whole.length})${times}-${set.standing})`, unit, from);
   const there = `ROUNDDOWN(${set.standing}/${set[type.pieceLength]}+1/10^9;0)`;

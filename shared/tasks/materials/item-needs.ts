@@ -45,7 +45,7 @@ export function needOf(item: MaterialItem, { set, figure, kind }: NeedsOn): Need
       need: roundUp(`${set.strands}*(${figure.corners}+${onLine})*${spare}`),
       note: words.INSULATORS_NOTE,
     },
-    gateHandles: { need: `${set.gates}*${set.strands}`, note: words.GATES_NOTE },
+    gateHandles: { need: ofEach(`${set.gates}*${set.strands}`), note: words.GATES_NOTE },
     signs: {
       need: figure.signs,
       note: words.SIGNS_NOTE,

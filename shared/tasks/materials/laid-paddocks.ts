@@ -7,13 +7,13 @@ import type { LaidPaddock } from './layout';
 export interface LaidOut {
   readonly paddocks: readonly LaidPaddock[];
   readonly problems: readonly ListProblem[];
-  /** Paddocks whose sides are guessed from their area. */
+  /** Paddocks whose sides are guessed from their area alone. */
   readonly guessed: readonly string[];
 }
 
 /**
  * The paddocks of a list as things to fence: by width and length where the list has both, else by fence length,
- * else as a rectangle of the area, `shape` times as long as wide. `comma`: the spreadsheet's locale writes a decimal
+ * else as a rectangle of the area: by the one side that the list has, or `shape` times as long as wide. `comma`: the spreadsheet's locale writes a decimal
  * comma.
  */
 export function laidPaddocks(
@@ -44,7 +44,9 @@ export function laidPaddocks(
       ...(paddock.adjoins && { adjoins: paddock.adjoins }),
     };
   });
-  const guessed = laid.filter(({ guessedFromSquareMeters }) => guessedFromSquareMeters !== undefined);
+  const guessed = laid.filter(
+    ({ guessedFromSquareMeters, givenSide }) => guessedFromSquareMeters !== undefined && !givenSide,
+  );
   return { paddocks: laid, problems, guessed: guessed.map(({ name }) => name) };
 }
 
@@ -55,10 +57,15 @@ function sidesOf(paddock: ReadPaddock, reader: RowReader, shape: number): Partia
     return widthMeters === undefined || lengthMeters === undefined ? {} : { widthMeters, lengthMeters };
   }
   if (paddock.fenceLengthMeters !== undefined) return { fenceMeters: paddock.fenceLengthMeters };
-  const widthMeters = Math.sqrt(paddock.areaSquareMeters / shape);
-  return {
-    widthMeters,
-    lengthMeters: widthMeters * shape,
-    guessedFromSquareMeters: paddock.areaSquareMeters,
-  };
+  const { areaSquareMeters } = paddock;
+  const givenSide = (['width', 'length'] as const).find((side) => hasCell(reader, side));
+  if (givenSide) {
+    const given = readAmount(reader, givenSide, { above: 0 });
+    if (given === undefined) return {};
+    const other = areaSquareMeters / given;
+    const [widthMeters, lengthMeters] = givenSide === 'width' ? [given, other] : [other, given];
+    return { widthMeters, lengthMeters, guessedFromSquareMeters: areaSquareMeters, givenSide };
+  }
+  const widthMeters = Math.sqrt(areaSquareMeters / shape);
+  return { widthMeters, lengthMeters: widthMeters * shape, guessedFromSquareMeters: areaSquareMeters };
 }

@@ -12,6 +12,8 @@ export interface FenceFormulas {
   readonly dividing: string;
   readonly all: FenceFormula;
   readonly set: FenceFormula;
+  /** The set goes by the moves of the rotation. */
+  readonly inTurn?: boolean;
 }
 export interface FenceFormula {
   readonly length: string;

@@ -8,8 +8,10 @@ export interface LaidPaddock {
   readonly name: string;
   readonly widthMeters?: number;
   readonly lengthMeters?: number;
-  /** Width and length are guessed from the area and the usual shape. */
+  /** Width and length are worked out from the area and the usual shape. */
   readonly guessedFromSquareMeters?: number;
+  /** The side that the list gives; the other is what the area makes of it. */
+  readonly givenSide?: 'width' | 'length';
   readonly fenceMeters?: number;
   /** Positions in the list of the paddocks that adjoin; absent: not known. */
   readonly adjoins?: readonly number[];
@@ -28,6 +30,8 @@ export interface ListLayout {
   readonly kind: 'list';
   readonly paddocks: readonly LaidPaddock[];
   readonly touching: Touching;
+  /** Where a rotation stands: for each group the positions of its paddocks, in the order of its moves. */
+  readonly inTurn?: readonly (readonly number[])[];
 }
 
 export type Layout = GridLayout | ListLayout;

@@ -14,8 +14,8 @@ const CORNERS_EACH = 4;
  *   nets = Σ ⌈(round − sides shared with paddocks before it) ÷ net⌉
  *
  * A shared side is the shorter of the two sides that touch, which is exact where the paddocks are equally long
- * there. The set is the most that `setPaddocks` paddocks that follow one another in the list need, the way back from
- * the last to the first among them. Source: counting.
+ * there. The set is the most that `setPaddocks` paddocks that follow one another need: in the moves of a group where a
+ * rotation stands, else in the list, the way back from the last to the first among them. Source: counting.
  */
 export function listFence(list: ListLayout, pieces: PieceLengths, setPaddocks: number): LayoutFence {
   const { postSpacing } = pieces;
@@ -65,16 +65,11 @@ function netsOf(
 type Ring = Omit<FenceCount, 'nets'>;
 
 function fenceRound(paddock: LaidPaddock, spacing: number): Ring {
-  const { widthMeters: width, lengthMeters: length, fenceMeters } = paddock;
-  if (width !== undefined && length !== undefined) {
-    return {
-      meters: 2 * (width + length),
-      posts: postCount(width, length, spacing),
-      corners: CORNERS_EACH,
-    };
-  }
-  const meters = fenceMeters ?? 0;
-  return { meters, posts: gapsOnSide(meters, spacing), corners: CORNERS_EACH };
+  const { widthMeters: width, lengthMeters: length } = paddock;
+  const meters = ringMeters(paddock);
+  const isKnown = width !== undefined && length !== undefined;
+  const posts = isKnown ? postCount(width, length, spacing) : gapsOnSide(meters, spacing);
+  return { meters, posts, corners: CORNERS_EACH };
 }
 
 function sharedMeters(list: ListLayout, side: SharedSide): number {
@@ -88,9 +83,35 @@ function touchingSide(paddock: LaidPaddock | undefined, touching: Touching): num
   return (touching === 'lengths' ? paddock?.lengthMeters : paddock?.widthMeters) ?? 0;
 }
 
-/** Positions of the paddocks that stand together: `setPaddocks` from `first` on, round again to the start. */
-export function setFrom(first: number, setPaddocks: number, paddocks: number): readonly number[] {
-  return Array.from({ length: Math.min(setPaddocks, paddocks) }, (_, i) => (first + i) % paddocks);
+/**
+ * For each paddock the positions of those that stand together where it is the first: with a rotation the set that takes
+ * most fence, none where it is the first of no set; else `setPaddocks` from it on in the list, round again to the start.
+ */
+export function setsFrom(list: ListLayout, setPaddocks: number): readonly (readonly number[])[] {
+  const { paddocks, inTurn } = list;
+  const size = Math.min(setPaddocks, paddocks.length);
+  if (!inTurn) {
+    return paddocks.map((_, first) => Array.from({ length: size }, (_, i) => (first + i) % paddocks.length));
+  }
+  const sides = sharedSides(list);
+  const meters = (set: readonly number[]): number =>
+    sum(set.map((at) => ringMeters(paddocks[at]))) -
+    sum(sidesInSet(set, sides).map((side) => sharedMeters(list, side)));
+  const all = inTurn.flatMap((turn) =>
+    turn
+      .slice(0, Math.max(1, turn.length - size + 1))
+      .map((_, at) => [...new Set(turn.slice(at, at + size))]),
+  );
+  return paddocks.map((_, first) => {
+    const own = all.filter(([at]) => at === first);
+    return own.sort((a, b) => meters(b) - meters(a))[0] ?? [];
+  });
+}
+
+function ringMeters({ widthMeters, lengthMeters, fenceMeters = 0 }: Partial<LaidPaddock> = {}): number {
+  return widthMeters !== undefined && lengthMeters !== undefined
+    ? 2 * (widthMeters + lengthMeters)
+    : fenceMeters;
 }
 
 /** Shared sides between paddocks of a set. */
@@ -105,8 +126,7 @@ function largestSet(
   { postSpacing, netLength }: PieceLengths,
   setPaddocks: number,
 ): Pick<LayoutFence, 'set' | 'longest'> {
-  const sets = list.paddocks.map((_, first) => {
-    const set = setFrom(first, setPaddocks, list.paddocks.length);
+  const sets = setsFrom(list, setPaddocks).map((set) => {
     const inside = sidesInSet(set, sides).map((side) => sharedMeters(list, side));
     return {
       names: set.map((at) => list.paddocks[at]?.name ?? ''),

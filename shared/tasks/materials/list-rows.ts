@@ -9,7 +9,7 @@ import { lengthFormat, plus, roundUp } from '../formula-parts';
 import type { FenceType } from './fence-types';
 import type { LaidPaddock, ListLayout, Touching } from './layout';
 import { type FenceFormulas, LAYOUT_TITLE, type LayoutOn } from './layout-formulas';
-import { setFrom, sidesInSet } from './list-fence';
+import { setsFrom, sidesInSet } from './list-fence';
 import { crossings, isRectangle, type SharedSide, sharedSides } from './shared-sides';
 
 export const TOUCHING_LABEL = 'Paddocks touch';
@@ -68,7 +68,9 @@ const PIECE_COLUMNS: Readonly<Record<FenceType['pieces'], PieceColumns>> = {
       return [
         formula(isRectangle ? `=2*${width}+2*${length}` : `=${round}`, '0'),
         shared.length === 0 ? BLANK : formula(`=${plus(shared.map(onSide))}`, '0'),
-        formula(`=${plus(set.map((one) => draft.at(one.row, AT.pieces)))}${inSet.join('')}`, '0'),
+        set.length === 0
+          ? BLANK
+          : formula(`=${plus(set.map((one) => draft.at(one.row, AT.pieces)))}${inSet.join('')}`, '0'),
       ];
     },
     all: (down, met) => `SUM(${down(AT.pieces)})-SUM(${down(AT.pieces + 1)})+${met}`,
@@ -80,7 +82,7 @@ const PIECE_COLUMNS: Readonly<Record<FenceType['pieces'], PieceColumns>> = {
         roundUp(`(${[draft.at(one, AT.round), ...off].join('-')})/${piece}`);
       return [
         formula(`=${nets(row, shared)}`, '0'),
-        formula(`=${plus(set.map((one) => nets(one.row, one.shared)))}`, '0'),
+        set.length === 0 ? BLANK : formula(`=${plus(set.map((one) => nets(one.row, one.shared)))}`, '0'),
       ];
     },
     all: (down) => `SUM(${down(AT.pieces)})`,
@@ -107,7 +109,7 @@ export function addList(list: ListLayout, on: LayoutOn): FenceFormulas {
   const last = first + list.paddocks.length - 1;
   const sharedBy = (at: number, among: readonly SharedSide[]): string[] =>
     among.filter(({ later }) => later === at).map((side) => sharedFormula(list, side, first, draft));
-  const sets = list.paddocks.map((_, at) => setFrom(at, setPaddocks, list.paddocks.length));
+  const sets = setsFrom(list, setPaddocks);
   list.paddocks.forEach((paddock, at) => {
     const row = first + at;
     const shared = sharedBy(at, sides);
@@ -119,10 +121,12 @@ export function addList(list: ListLayout, on: LayoutOn): FenceFormulas {
     draft.add([
       ...paddockCells(paddock, row, on),
       shared.length === 0 ? BLANK : formula(`=${plus(shared)}`, lengthFormat(on.units)),
-      formula(
-        `=${plus(set.map((one) => draft.at(one.row, AT.round)))}${off.join('')}`,
-        lengthFormat(on.units),
-      ),
+      set.length === 0
+        ? BLANK
+        : formula(
+            `=${plus(set.map((one) => draft.at(one.row, AT.round)))}${off.join('')}`,
+            lengthFormat(on.units),
+          ),
       ...columns.cells({ row, isRectangle: isRectangle(paddock), shared, set, draft, piece }),
     ]);
   });
@@ -130,6 +134,7 @@ export function addList(list: ListLayout, on: LayoutOn): FenceFormulas {
   const met = crossings(list.paddocks.length, sides);
   const corners = (set: readonly number[]): number => 4 * set.length - 2 * sidesInSet(set, sides).length;
   return {
+    inTurn: list.inTurn !== undefined,
     outer: `SUM(${down(AT.round)})-2*SUM(${down(AT.shared)})`,
     dividing: `SUM(${down(AT.shared)})`,
     all: {
@@ -159,28 +164,38 @@ function paddockCells(paddock: LaidPaddock, row: number, on: LayoutOn): BlockCel
   if (!isRectangle(paddock)) {
     return [label, BLANK, BLANK, side('fenceLength', paddock.fenceMeters)];
   }
-  const guessed = paddock.guessedFromSquareMeters;
+  const { guessedFromSquareMeters: guessed, givenSide, widthMeters, lengthMeters } = paddock;
+  const byArea = (made: (area: string) => string): BlockCell =>
+    formulaOfArea(guessed ?? 0, paddock.name, name, on, made);
+  const isGiven = (one: 'width' | 'length'): boolean => guessed === undefined || givenSide === one;
+  const long = givenSide
+    ? byArea((area) => `${area}/${w}`)
+    : formula(`=${w}*${on.shape}`, lengthFormat(on.units));
   return [
     label,
-    guessed === undefined
-      ? side('width', paddock.widthMeters)
-      : guessedWidth(guessed, paddock.name, name, on),
-    guessed === undefined
-      ? side('length', paddock.lengthMeters)
-      : formula(`=${w}*${on.shape}`, lengthFormat(on.units)),
+    isGiven('width')
+      ? side('width', widthMeters)
+      : byArea((area) => (givenSide ? `${area}/${l}` : `SQRT(${area}/${on.shape})`)),
+    isGiven('length') ? side('length', lengthMeters) : long,
     formula(`=2*(${w}+${l})`, lengthFormat(on.units)),
   ];
 }
 
-/** Width of a rectangle of that area and of the usual shape. */
-function guessedWidth(squareMeters: number, paddock: string, name: string, on: LayoutOn): BlockCell {
+/** What is made of the area of a paddock, in square feet or metres. */
+function formulaOfArea(
+  squareMeters: number,
+  paddock: string,
+  name: string,
+  on: LayoutOn,
+  made: (area: string) => string,
+): BlockCell {
   const lookup = listLookup(on.list, 'area', paddock, name, on.units, false);
   // Square feet in an acre and square metres in a hectare, exactly.
   const squares = on.units === 'US' ? 43560 : 10000;
   const sides = fromInside(squareMeters, 'area', on.units);
   const area = lookup ?? `${Math.round(sides * 1e6)}/10^6`;
-  const width = `SQRT(${area}*${squares}/${on.shape})`;
-  return formula(lookup === undefined ? `=${width}` : ifFilled(lookup, width), lengthFormat(on.units));
+  const side = made(`${area}*${squares}`);
+  return formula(lookup === undefined ? `=${side}` : ifFilled(lookup, side), lengthFormat(on.units));
 }
 
 /** The side two paddocks share: the shorter of the two that touch. */

@@ -77,7 +77,7 @@ export function materialNeeds(
     rolls: rollCount(wireMeters, set('rollLength'), 0),
     reels: rollCount(wireMeters, set('reelLength'), 0),
     insulators: ceilForgiving(insulators * spare),
-    gateHandles: set('gates') * set('strands'),
+    gateHandles: energizers * set('gates') * set('strands'),
     signs: set('publicSide') > 0 ? gapsOnSide(set('publicSide'), set('signSpacing')) + 1 : 0,
     energizer: energizers,
     rods: rods * energizers,

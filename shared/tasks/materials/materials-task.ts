@@ -1,22 +1,27 @@
+import type { Book } from '../../block/book';
+import { rememberedList } from '../../lists/list-memory';
 import type { ListSources } from '../../lists/model';
+import { nameKey } from '../../lists/read-list-cell';
 import { toInside, type UnitSystem } from '../../units/units';
 import { type Asking, asking, type ChoiceForm, type SettingsForm } from '../ask';
 import type { GrowerLists } from '../grower-lists';
 import { listedHerd } from '../listed-herd';
+import { standingRotation } from '../rotation/rotation-standing';
 import type { SettingSpec } from '../settings';
 import type { Task } from '../task';
+import { planNeeds } from './buy-list';
 import { COMPARISON_SETTINGS } from './comparison-model';
 import { type Cut, cutField } from './cut-field';
 import { FENCE_WORDS } from './fence-types';
 import { ITEM_NAMES, itemsOf } from './item-rows';
 import { type LaidOut, laidPaddocks } from './laid-paddocks';
-import type { Layout, Touching } from './layout';
+import type { LaidPaddock, Layout, ListLayout, Touching } from './layout';
 import { GRID_SETTINGS, type GridKey } from './layout-rows';
 import type { AtATime } from './material-needs';
 import { MATERIALS_BLOCK, type MaterialsPlan, type MaterialsTyped, materialsBlock } from './materials-block';
 import { MATERIALS_SETTINGS } from './materials-settings';
 import { type MaterialsRead, NOTHING_TYPED, readMaterials } from './read-materials';
-import { stockList } from './stock-list';
+import { stockList, withEnoughJoules } from './stock-list';
 import { stockAmounts, stockSettings, withAmounts } from './stock-settings';
 import * as words from './words';
 
@@ -91,27 +96,35 @@ export const MATERIALS_TASK = {
     const read = ask.block && readMaterials(ask.block);
     const units = ask.units();
     const herd = listedHerd(book, units);
-    const stock = stockList(book, units);
-    const known = { ...(herd && { pigWeight: herd.lightest, groups: herd.groups }), ...stock?.settings };
-    const hasNets = stock?.items.has(ITEM_NAMES.nets) ?? false;
+    const inShed = stockList(book, units);
+    const known = { ...(herd && { pigWeight: herd.lightest, groups: herd.groups }), ...inShed?.settings };
+    const hasNets = inShed?.items.has(ITEM_NAMES.nets) ?? false;
     const kind = ask.choice(words.WHICH_FENCE, FENCE_WORDS, hasNets ? 'netting' : 'wire', read?.kind);
     const settings = ask.settings(MATERIALS_SETTINGS, read?.settings, units, known);
-    const { form, layout, sources } = askLayout(ask, read, units, settings.values.shape || 1);
+    const { form, layout, sources } = askLayout(book, ask, read, units, settings.values.shape || 1);
     const was = read?.atATime;
     const at = ask.choice(words.HOW_MANY, AT_A_TIME, 'set', was?.kind);
     const stood = was?.kind === 'set' ? { values: { together: was.paddocks } } : undefined;
     const together = at.value === 'set' ? ask.settings(SET_SETTINGS, stood, units) : undefined;
     const comparison = ask.settings(COMPARISON_SETTINGS, read?.comparison, units);
     ask.wrongInSheet(read?.problems ?? []);
+    const atATime: AtATime = together
+      ? { kind: 'set', paddocks: together.values.together ?? 1 }
+      : { kind: 'all' };
+    // What it takes is known once nothing is left to ask.
+    const isAnswered = inShed && layout && ask.isAnswered();
+    const stock = isAnswered
+      ? withEnoughJoules(
+          inShed,
+          planNeeds({ units, layout, atATime, kind: kind.value, settings: settings.values }).needs.joules,
+        )
+      : inShed;
     const items = new Map([...(stock?.items ?? []), ...(read?.typed.items ?? [])]);
     const onHand = ask.settings(
       stockSettings(itemsOf(kind.value, items), units),
       { values: stockAmounts(items) },
       units,
     );
-    const atATime: AtATime = together
-      ? { kind: 'set', paddocks: together.values.together ?? 1 }
-      : { kind: 'all' };
     return ask.form(
       () => ({
         layout: layout!,
@@ -137,9 +150,30 @@ interface Asked {
   readonly sources: ListSources;
 }
 
-function askLayout(ask: Asking, read: MaterialsRead | undefined, units: UnitSystem, shape: number): Asked {
+/** The paddocks of each group as it comes through them, where a rotation stands that names some. */
+function inTurn(book: Book, paddocks: readonly LaidPaddock[]): Pick<ListLayout, 'inTurn'> {
+  const places = new Map(paddocks.map(({ name }, at) => [nameKey(name), at]));
+  const turns = new Map<string, number[]>();
+  const moves = standingRotation(book)?.rotation.rows.filter(({ inDay }) => inDay !== undefined) ?? [];
+  for (const { group, paddock } of [...moves].sort((a, b) => a.inDay! - b.inDay!)) {
+    const at = places.get(nameKey(paddock));
+    const turn = turns.get(nameKey(group)) ?? [];
+    if (at !== undefined) turns.set(nameKey(group), [...turn, at]);
+  }
+  return turns.size === 0 ? {} : { inTurn: [...turns.values()] };
+}
+
+function askLayout(
+  book: Book,
+  ask: Asking,
+  read: MaterialsRead | undefined,
+  units: UnitSystem,
+  shape: number,
+): Asked {
   const length = (value: number | undefined): number => toInside(value ?? 0, 'length', units);
-  const lists = ask.lists(['paddocks'], units);
+  // The list as this table was made from it, with sides that a rotation has no use for.
+  const was = ask.block && rememberedList(ask.block, 'paddocks');
+  const lists = ask.lists(['paddocks'], units, was && { paddocks: was });
   const hadGrid = read !== undefined && 'rows' in read.grid.values;
   const start = hadGrid || !lists.chosen.paddocks ? 'grid' : 'list';
   const kind = ask.choice(words.WHICH_GROUND, LAYOUT_KINDS, start);
@@ -171,7 +205,7 @@ function askLayout(ask: Asking, read: MaterialsRead | undefined, units: UnitSyst
   if (paddocks.length === 0) ask.wrong([words.NO_LIST]);
   return {
     form: { kind, list: { lists, laidOut, touching } },
-    layout: { kind: 'list', paddocks, touching: touching.value },
+    layout: { kind: 'list', paddocks, touching: touching.value, ...inTurn(book, paddocks) },
     sources: source ? { paddocks: source } : {},
   };
 }

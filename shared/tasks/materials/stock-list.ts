@@ -14,6 +14,7 @@ import { fromInside, type UnitSystem } from '../../units/units';
 import { ITEM_NAMES, itemWith, type TypedItem } from './item-rows';
 import type { MaterialItem } from './material-needs';
 import type { MaterialsKey } from './materials-settings';
+import * as words from './words';
 
 export interface StockList {
   /** By the item's name, as typed cells. */
@@ -21,6 +22,8 @@ export interface StockList {
   /** What the rows say of nets, rolls and energizers, in cell units. */
   readonly settings: Readonly<Partial<Record<MaterialsKey, number>>>;
   readonly tab: string;
+  /** Its rows of energizers, with their joules where the name says them. */
+  readonly energizers: readonly Pick<StockRow, 'name' | 'count' | 'price' | 'joules'>[];
   /** Rows that were not counted, and why. */
   readonly notes: readonly string[];
 }
@@ -170,7 +173,28 @@ function taken(rows: readonly StockRow[], tab: string): StockList {
     );
     const key = LENGTH_OF[item];
     if (key && first.length !== undefined) settings[key] = first.length;
-    if (item === 'energizer' && first.joules !== undefined) settings.energizerJoules = first.joules;
   }
-  return { items, settings, tab, notes };
+  const energizers = rows.filter(({ item }) => item === 'energizer');
+  const joules = energizers.flatMap((row) => row.joules ?? []);
+  if (joules.length > 0) settings.energizerJoules = Math.max(...joules);
+  return { items, settings, tab, energizers, notes };
+}
+
+/** Without the energizers that put out less than the fence takes: they cannot feed it. */
+export function withEnoughJoules(stock: StockList, needed: number): StockList {
+  const isWeak = ({ joules = needed }: { readonly joules: number | undefined }): boolean =>
+    joules < needed - 1e-9;
+  const weak = stock.energizers.filter(isWeak);
+  if (weak.length === 0) return stock;
+  const enough = stock.energizers.filter((row) => !isWeak(row));
+  const price = enough[0]?.price;
+  const onHand = enough.reduce((sum, { count }) => sum + count, 0);
+  return {
+    ...stock,
+    items: new Map(stock.items).set(
+      ITEM_NAMES.energizer,
+      itemWith({ onHand, ...(price !== undefined && { price }) }),
+    ),
+    notes: [...stock.notes, ...weak.map(({ name }) => words.tooWeak(name, needed))],
+  };
 }

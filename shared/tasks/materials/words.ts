@@ -41,8 +41,8 @@ export const NETTING_CAUTION =
 // Beside the figures
 export const ROUND_ALL = 'Round all paddocks together.';
 export const BETWEEN_THEM = 'Between them, shared sides counted once.';
-export const fencedAtATime = (paddocks: number): string =>
-  `${paddocks} paddocks stand fenced for a group at one time. The longest ${paddocks} that follow one another, times the groups out at once.`;
+export const fencedAtATime = (paddocks: number, inTurn: boolean): string =>
+  `${paddocks} paddocks stand fenced for a group at one time. The longest ${paddocks} that follow one another in the ${inTurn ? 'rotation' : 'list'}, times the groups out at once.`;
 export const LESS_WHAT_STANDS = 'All paddocks, less what stands already.';
 export const ENERGIZERS_NOTE =
   'One for each group out at once: never two on one fence. Fences of two stay 2.5 m (8 ft) apart (IEC annex, second hand), their ground rods too (judgement); 10 m (33 ft) is better (die grüne, published).';
@@ -64,7 +64,7 @@ export const GUYS_NOTE =
 export const WIRE_NOTE = 'Wire of all strands with the allowance.';
 export const REELS_NOTE = 'To wind the wire up at each move.';
 export const INSULATORS_NOTE = 'One a strand on corner posts; on line posts as set below.';
-export const GATES_NOTE = 'One a strand and opening.';
+export const GATES_NOTE = 'One a strand and opening of each set.';
 export const SIGNS_NOTE =
   'At least 100 × 200 mm, yellow on both sides, where the public passes (IEC annex, second hand).';
 export const ENERGIZER_NOTE =
@@ -74,6 +74,10 @@ export const CLAMPS_NOTE = 'One a rod; do not mix copper with galvanised.';
 export const LEAD_NOTE = 'Lead-out and ground lead of each energizer.';
 export const TESTER_NOTE = 'Measure the volts; do not guess them.';
 export const NOT_COUNTED = 'Not for this kind of fence; what you typed stays.';
+
+// Not counted as on hand
+export const tooWeak = (energizer: string, needed: number): string =>
+  `“${energizer}” puts out less than the ${Math.ceil(needed * 10 - 1e-9) / 10} J that the fence takes, and is not counted.`;
 
 // Compared with fixed fence
 export const PAY_NOTE = 'Your own figure, also for your own hours.';

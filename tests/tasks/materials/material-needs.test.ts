@@ -84,7 +84,8 @@ describe('counts by hand', () => {
       energizers: 3,
       liveMeters: 200,
       // 3 m of rod at least take two of 6 ft; 50 + 33 + 10 ft of cable, all three times.
-      need: { cornerPosts: 18, energizer: 3, rods: 6, clamps: 6, nets: 0, tester: 1 },
+      // Two openings of two strands in each of three sets.
+      need: { gateHandles: 12, cornerPosts: 18, energizer: 3, rods: 6, clamps: 6, nets: 0, tester: 1 },
     });
     expect(materialNeeds(fence, { kind: 'set', paddocks: 2 }, 'wire', inside).need.cable / FOOT).toBeCloseTo(
       3 * 93,

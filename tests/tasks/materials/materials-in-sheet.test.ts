@@ -6,7 +6,7 @@ import { buyList } from '../../../shared/tasks/materials/buy-list';
 import { COMPARISON_SETTINGS } from '../../../shared/tasks/materials/comparison-model';
 import { type FenceKind, fenceType } from '../../../shared/tasks/materials/fence-types';
 import { ITEM_NAMES } from '../../../shared/tasks/materials/item-rows';
-import type { Layout } from '../../../shared/tasks/materials/layout';
+import type { Layout, ListLayout } from '../../../shared/tasks/materials/layout';
 import { LAYOUT_TITLE } from '../../../shared/tasks/materials/layout-formulas';
 import type { AtATime } from '../../../shared/tasks/materials/material-needs';
 import {
@@ -76,7 +76,7 @@ function expectAsPlanned(content: ReturnType<typeof readFromSheet>, plan: Materi
 }
 
 const GRID: Layout = { kind: 'grid', rows: 2, columns: 4, widthMeters: 120 * FOOT, lengthMeters: 180 * FOOT };
-const LANE: Layout = {
+const LANE: ListLayout = {
   kind: 'list',
   touching: 'lengths',
   paddocks: [
@@ -132,6 +132,34 @@ describe('the materials block in a sheet', () => {
     [
       'a list in feet, nets for three groups',
       planOf(LANE, { kind: 'set', paddocks: 2 }, 'US', { groups: 3, standing: 170 }, 'netting'),
+    ],
+    [
+      'a list in the order of a rotation, two of nets',
+      planOf({ ...LANE, inTurn: [[3, 0, 2], [1]] }, { kind: 'set', paddocks: 2 }, 'metric', {}, 'netting'),
+    ],
+    [
+      'a list in the order of a rotation, a width worked out',
+      planOf(
+        {
+          ...LANE,
+          paddocks: [
+            ...LANE.paddocks,
+            {
+              name: 'Rig',
+              widthMeters: 20,
+              lengthMeters: 150,
+              guessedFromSquareMeters: 3000,
+              givenSide: 'length',
+            },
+          ],
+          inTurn: [
+            [3, 4, 2],
+            [0, 1, 0, 3],
+          ],
+        },
+        { kind: 'set', paddocks: 2 },
+        'metric',
+      ),
     ],
     ['a grid in metres, all in nets', planOf(GRID, { kind: 'all' }, 'metric', {}, 'netting')],
   ])('%s: every need is what the core counts', async (_, plan) => {

@@ -2,6 +2,7 @@ import { strandHeights } from '../../../../shared/core/fence/strand-heights';
 import type { BuyList } from '../../../../shared/tasks/materials/buy-list';
 import { fenceType } from '../../../../shared/tasks/materials/fence-types';
 import type { MaterialsPlan } from '../../../../shared/tasks/materials/materials-block';
+import { sharedSides } from '../../../../shared/tasks/materials/shared-sides';
 import { tooFewStrands } from '../../../../shared/tasks/strands-setting';
 import { fromInside, type Quantity, symbolOf } from '../../../../shared/units/units';
 import { formatNumber } from '../../numbers/format-number';
@@ -25,6 +26,7 @@ export function MaterialsResult({ plan, list }: Props) {
       <p>
         <span class="big">{shown(list.lineMeters, 'length', plan)}</span> of fence{whereFrom(plan, list)}
       </p>
+      {isTakenToTouch(plan) && <p>{words.TAKEN_TO_TOUCH}</p>}
       {buy.length === 0 ? (
         <p>{words.NOTHING_TO_BUY}</p>
       ) : (
@@ -56,6 +58,15 @@ export function MaterialsResult({ plan, list }: Props) {
   );
 }
 
+/** Which paddocks touch is the page's guess, not the list's word. */
+function isTakenToTouch({ layout }: MaterialsPlan): boolean {
+  return (
+    layout.kind === 'list' &&
+    sharedSides(layout).length > 0 &&
+    layout.paddocks.every(({ adjoins }) => adjoins === undefined)
+  );
+}
+
 function howMany({ toBuy, need, unit }: BuyList['lines'][number]): string {
   const isLength = unit === 'ft' || unit === 'm';
   const of = toBuy < need ? ` of ${formatNumber(need)}` : '';
@@ -79,7 +90,8 @@ function whereFrom(plan: MaterialsPlan, { fence, settings }: BuyList): string {
   const { paddocks } = plan.atATime;
   const groups = settings.groups ?? 1;
   const each = groups === 1 ? '' : `for each of ${groups} groups `;
-  const longest = paddocks === 1 ? 'the longest paddock' : `the longest ${paddocks} in a row`;
+  const inTurn = plan.layout.kind === 'list' && plan.layout.inTurn !== undefined;
+  const longest = paddocks === 1 ? 'the longest paddock' : words.longestSet(paddocks, inTurn);
   const named = fence.longest.length > 0 ? ` (${fence.longest.join(', ')})` : '';
   const length = groups === 1 ? '' : `, ${shown(fence.set.meters, 'length', plan)}`;
   return ` to put up: ${each}${longest}${named}${length}${less}.`;

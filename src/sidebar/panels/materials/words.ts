@@ -7,6 +7,10 @@ export const TOUCHING_NEXT = 'Each paddock is taken to touch the next one in the
 export const SHORTER_SIDE = 'The shorter of the two sides counts as shared.';
 
 // What it comes to
+export const longestSet = (paddocks: number, inTurn: boolean): string =>
+  `the longest ${paddocks} in a row, as ${inTurn ? 'the rotation goes' : 'your list goes'}`;
+export const TAKEN_TO_TOUCH =
+  'Each paddock is taken to touch the next in your list; if not, say so under “Where paddocks touch”.';
 export const NOTHING_TO_BUY = 'Nothing left to buy.';
 export const TYPE_PRICES = 'Type your prices below, and see the cost.';
 export const outerFence = (length: string): string => `Outer fence ${length}, round all paddocks together.`;
