@@ -26,7 +26,7 @@ const WITHIN_SHARED: readonly (readonly [room: string, imports: readonly string[
   ['plan', ['core', 'tables', 'units', 'refusals']],
   ['locale', ['units']],
   ['block', ['contract', 'core']],
-  ['lists', ['block', 'contract', 'core', 'locale', 'plan', 'refusals', 'units']],
+  ['lists', ['block', 'contract', 'core', 'locale', 'plan', 'refusals', 'tables', 'units']],
   ['table', ['block', 'contract', 'core', 'lists', 'plan', 'refusals', 'tables', 'units']],
   [
     'tasks',

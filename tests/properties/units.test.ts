@@ -98,7 +98,8 @@ describe('the same question in either system', () => {
         if (!us || !metric) return;
         compared++;
         us.forEach((value, i) => {
-          expect(Math.abs(value - metric[i]!)).toBeLessThanOrEqual(1e-9 * Math.max(1e-2, Math.abs(value)));
+          // What is the difference of two arguments over a small third is only as exact as their last bits.
+          expect(Math.abs(value - metric[i]!)).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(value)));
         });
       }),
       { numRuns: 200 },
