@@ -101,16 +101,21 @@ function link(stay: BudgetStay, { source }: StaysOn, column: LinkedColumn): stri
   return `${quotedTab(source.rotation.tab)}!${letters}${stay.rotationRow}`;
 }
 
-/** Blank where the move was deleted from the table: one lost row must not make every sum an error. */
-function linkedCell(reference: string): string {
-  return `=IFERROR(${ifFilled(reference).slice(1)};"")`;
+/** Blank where the move was deleted from the table, or skipped: one lost row must not make every sum an error. */
+function linkedCell(
+  stay: BudgetStay,
+  on: StaysOn,
+  column: LinkedColumn,
+  format?: string,
+): BlockCell | undefined {
+  const [reference, inDay] = [link(stay, on, column), link(stay, on, 'inDay')];
+  if (reference === undefined) return undefined;
+  return formula(`=IFERROR(IF(ISNUMBER(${inDay});${ifFilled(reference).slice(1)};"");"")`, format);
 }
 
 function namesAndDates(stay: BudgetStay, on: StaysOn): BlockCell[] {
-  const linked = (column: LinkedColumn, plain: BlockCell, format?: string): BlockCell => {
-    const reference = link(stay, on, column);
-    return reference === undefined ? plain : formula(linkedCell(reference), format);
-  };
+  const linked = (column: LinkedColumn, plain: BlockCell, format?: string): BlockCell =>
+    linkedCell(stay, on, column, format) ?? plain;
   return [
     linked('group', text(stay.group)),
     linked('paddock', text(stay.paddock)),
@@ -129,8 +134,8 @@ function amounts(stay: BudgetStay, on: StaysOn, row: number): BlockCell[] {
     format: string,
     body?: string,
   ): BlockCell => {
-    const linked = link(stay, on, column);
-    if (linked !== undefined) return formula(linkedCell(linked), format);
+    const linked = linkedCell(stay, on, column, format);
+    if (linked) return linked;
     return lookup === undefined ? plain : formula(ifFilled(lookup, body), format);
   };
   const amount = (value: number | undefined, quantity: Quantity, format: string): BlockCell =>
@@ -152,8 +157,8 @@ function amounts(stay: BudgetStay, on: StaysOn, row: number): BlockCell[] {
 
 function gainCell(stay: BudgetStay, on: StaysOn, row: number): BlockCell {
   const group = on.draft.at(row, AT.Group);
-  const linked = link(stay, on, 'dailyGain');
-  if (linked !== undefined) return formula(linkedCell(linked), '0.00');
+  const linked = linkedCell(stay, on, 'dailyGain', '0.00');
+  if (linked) return linked;
   const lookup = listLookup(on.source.groups, 'dailyGain', stay.group, group, on.units, true);
   if (lookup !== undefined) return formula(ifFilled(lookup), '0.00');
   const { dailyGainKg } = stay;
