@@ -48,16 +48,17 @@ function paramHelp(param: Param): string {
     .join(' ');
 }
 
-function jsType(param: Param): string {
-  const one = {
+/** Google shows none of them; a range does wherever one value does. */
+function jsType({ kind }: Param): string {
+  return {
     number: 'number',
     choice: 'string',
+    units: 'string',
     boolean: 'boolean',
     date: 'Date',
-  } as const;
-  if (param.kind === 'units') return 'string';
-  if (param.kind === 'list' || param.kind === 'corners') return 'number[][]';
-  return `${one[param.kind]}|${one[param.kind]}[][]`;
+    list: 'number[][]',
+    corners: 'number[][]',
+  }[kind];
 }
 
 /** JSDoc descriptions are one line of plain text; a comment must not be closed early. */

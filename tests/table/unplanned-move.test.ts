@@ -3,7 +3,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { openWorkbook, type StartCell, type Workbook } from '../../src/headless';
 import { shownMoves } from '../hard-use/check-table';
-import { buildRotation, type Outcome } from '../hard-use/rotation-task';
+import { buildRotation, type Outcome, readBook, writeRotation } from '../hard-use/rotation-task';
 import { scriptText } from '../tasks/script-text';
 import { withoutMemory } from '../without-memory';
 
@@ -57,6 +57,26 @@ describe('an unplanned move under the others', () => {
       expect(move.cell('Check')).toBe('');
       expect(again[0]!.cell('Days')).toBe(2);
     }
+  });
+
+  it('looks like the others once it is written anew', async () => {
+    const { book, info } = await built();
+    const moves = shownMoves(book, info);
+    const free = moves[moves.length - 1]!.row + 1;
+    book.type(info.tab, `D${moves[0]!.row}`, '2026-04-01');
+    book.type(info.tab, `A${free}`, 'Reds');
+    book.type(info.tab, `B${free}`, 'Hill');
+    book.type(info.tab, `D${free}`, '2026-04-03');
+    book.gate.uncounted(() => book.range(info.tab, `A${free}:F${free}`).setBackground(null));
+    book.state.now = () => new Date('2026-04-04T12:00:00Z');
+    const outcome = await writeRotation(book, readBook(book));
+    if (outcome.kind !== 'written') throw new Error(JSON.stringify(outcome));
+    const again = shownMoves(book, outcome.info);
+    const fills = book.gate.uncounted(() =>
+      again.map(({ row }) => book.range(info.tab, `D${row}`).getBackground()),
+    );
+    expect(again.map(({ cell }) => cell('Paddock'))).toContain('Hill');
+    expect(new Set(fills)).toEqual(new Set(['#fff8e1']));
   });
 
   it('two names without a day are no move and stay in their row', async () => {

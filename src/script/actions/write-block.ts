@@ -41,8 +41,9 @@ function writeOver(port: SheetPort, request: WriteBlock, tabs: readonly TabConte
   const old = request.place.at === 'own' ? standing : undefined;
   writeCells(port, request, area, old, needsTab);
   const read = tabs && (tabs.find(({ name }) => name === area.tab) ?? { ...BLANK_TAB, name: area.tab });
-  const { failure, tab } = finish(port, request, area, old, read);
-  const notes = [failure, old && !rowsStay(request, area, old, read) ? noteOfNotes(port, old) : ''];
+  const stay = old !== undefined && rowsStay(request, area, old, read);
+  const { failure, tab } = finish(port, request, area, old, read, stay);
+  const notes = [failure, old && !stay ? noteOfNotes(port, old) : ''];
   const note = notes.filter((text) => text !== '').join(' ');
   return { block: { name: request.name, ...area }, a1: areaA1(area), note, ...(tab && { tab }) };
 }
@@ -117,6 +118,7 @@ function finish(
   area: Area,
   old: Area | undefined,
   read: TabContent | undefined,
+  stay: boolean,
 ): { failure: string; tab?: TabContent | undefined } {
   let tab: TabContent | undefined;
   const rest = old ? leftovers(area, old) : [];
@@ -131,7 +133,7 @@ function finish(
       const styles = grid(area, (r, c) => request.styles[r]?.[c] ?? 'plain');
       const origins = grid(area, (r, c) => originOf(request.cells[r]?.[c]));
       // Rules go in behind the looks: where they stand, the write before was not cut short between.
-      port.style(area, looks, styles, origins, rules.stand);
+      port.style(area, looks, styles, origins, stay && rules.stand);
       rules.renew();
       const isBox = grid(looks, (r, c) => hasBox(request.cells[r]?.[c]));
       if (isBox.flat().includes(true)) port.setBoxes(looks, isBox);
