@@ -11,8 +11,7 @@ export interface MessyWorkbook {
   readonly areaUnit: AreaUnit;
   readonly massUnit: MassUnit;
   readonly options: WorkbookOptions;
-  /** Cells that are wrong, as tab and A1. */
-  readonly wrong: readonly { tab: string; a1: string }[];
+  readonly wrong: readonly WrongCell[];
   readonly place: { at: 'new-tab'; tab: string } | { at: 'area'; tab: string; row: number; column: number };
   /** The cell that stands in the way of the place, if any. */
   readonly inTheWay: string | undefined;
@@ -21,6 +20,12 @@ export interface MessyWorkbook {
   readonly filtered: { tab: string; a1: string } | undefined;
   /** Sets cell colours too; left out in most workbooks because it is most of the work of the preview. */
   readonly coloured: boolean;
+}
+
+/** A cell that is wrong, and what it is of. */
+export interface WrongCell extends Pick<Fault, 'list' | 'column' | 'item'> {
+  readonly tab: string;
+  readonly a1: string;
 }
 
 const TAB_NAMES = ['Paddocks', 'Farm 2026', 'Anna, ground', 'Fläche', 'مراعي', '🐖', 'a!b', 'R1', '2026'];
@@ -172,10 +177,13 @@ function fitting(
 }
 
 function wrongCell(
-  { column, item }: Fault,
+  { list, column, item }: Fault,
   { tab, made, first }: { tab: string; made: MadeList; first: { row: number; column: number } },
-) {
+): WrongCell {
   return {
+    list,
+    column,
+    item,
     tab,
     a1: a1(first.row + made.rowOf[item % made.rowOf.length]! + 1, first.column + made.columnOf[column]! + 1),
   };
