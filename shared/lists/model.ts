@@ -133,6 +133,8 @@ export interface ReadGroup extends Omit<PlanGroup, 'from' | 'standing'> {
 export interface ListSource<List> {
   readonly tab: TabContent;
   readonly list: List;
+  /** Cells that count as blank, because nothing could be read in them: no formula may look there. */
+  readonly unread?: readonly string[];
 }
 
 /** The lists that something was worked out from. */

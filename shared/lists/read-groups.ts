@@ -40,6 +40,8 @@ export interface GroupsRead {
   readonly notes: readonly string[];
   /** Totals rows that were passed over. */
   readonly leftOut: readonly LeftOut[];
+  /** Cells that count as blank, because nothing could be read in them. */
+  readonly unread: readonly ListProblem[];
   /** Groups that are left out until the grower says whether and where they are in the rotation. */
   readonly unplaced: readonly UnplacedGroup[];
 }

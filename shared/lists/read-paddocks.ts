@@ -49,6 +49,8 @@ export interface PaddocksRead {
   readonly notes: readonly string[];
   /** Totals rows that were passed over. */
   readonly leftOut: readonly LeftOut[];
+  /** Cells that count as blank, because nothing could be read in them. */
+  readonly unread: readonly ListProblem[];
   /** Days in remarks that may be meant as "open from": the column that the grower may choose for it, and a sentence. */
   readonly remarks: readonly { readonly column: number; readonly sentence: string }[];
   /** Paddocks of which a word may mean that no pigs are to stand there, and a sentence: the grower is asked. */

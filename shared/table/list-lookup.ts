@@ -1,4 +1,5 @@
 import { fixedA1, quotedTab } from '../block/a1';
+import { cellOnTab } from '../block/cell-on-tab';
 import { isChanging } from '../block/changing-cells';
 import { FIELD_QUANTITIES } from '../lists/headings';
 import type { GroupField, GrowerList, ListSource, PaddockField } from '../lists/model';
@@ -11,7 +12,7 @@ const NOT_PLAIN = /[*?~]|^[=<>]/;
 /**
  * A formula part that looks a field up in the grower's list by the name in `nameCell`, so that a correction in the
  * list reaches the table and sorting the list does no harm. Undefined where only a plain value is safe: the
- * name is not literally there or would be read as a pattern, the cell is not a plain number or date, the column
+ * name is not literally there or would be read as a pattern, the cell is not a plain number or date or could not be read, the column
  * is in another unit than the table or changes with NOW() or RAND() (a cell function refers to all of it, so that one such
  * cell would turn every row of an answer into an error), or the tab's name holds an apostrophe, which not every engine can refer to.
  */
@@ -41,7 +42,7 @@ export function listLookup(
   const isFound = firstRow + at >= list.firstRow;
   const cell = isFound ? rows[at]?.[column - 1] : undefined;
   const fits = typeof cell === 'number' || typeof cell === 'object' || (cell === '' && mayBeBlank);
-  if (!fits) return undefined;
+  if (!fits || source.unread?.includes(cellOnTab(list.tab, firstRow + at, column))) return undefined;
   const range = (letters: number): string =>
     `${quotedTab(list.tab)}!${fixedA1(firstRow, letters)}:${fixedA1(list.lastRow, letters)}`;
   return `INDEX(${range(column)};MATCH(${nameCell};${range(nameColumn)};0))`;

@@ -163,8 +163,12 @@ function listsRead(
     found,
     chosen,
     sources: {
-      ...(paddockTab && { paddocks: { tab: paddockTab, list: withTexts(paddockList) } }),
-      ...(groupTab && { groups: { tab: groupTab, list: withTexts(groupList) } }),
+      ...(paddockTab && {
+        paddocks: { tab: paddockTab, list: withTexts(paddockList), unread: cellsOf(paddocks.unread) },
+      }),
+      ...(groupTab && {
+        groups: { tab: groupTab, list: withTexts(groupList), unread: cellsOf(groups.unread) },
+      }),
     },
     paddocks: paddocks.paddocks,
     groups: herd.groups,
@@ -208,7 +212,11 @@ function withTexts<List extends GrowerList>(list: List): List {
 }
 
 const NO_WEIGHINGS: ReadonlyMap<string, Weighing> = new Map();
-const NOTHING = { problems: [], notes: [], leftOut: [] };
+const NOTHING = { problems: [], notes: [], leftOut: [], unread: [] };
+
+function cellsOf(problems: readonly ListProblem[]): readonly string[] {
+  return problems.map(({ cell }) => cell);
+}
 
 function copiesOf({ tabs, overview: { blocks } }: Book): readonly string[] {
   return copiedMovesNotes(
