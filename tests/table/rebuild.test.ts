@@ -3,6 +3,7 @@ import { columnLetters } from '../../shared/block/a1';
 import { cutBlock } from '../../shared/block/read-block';
 import type { BlockInfo } from '../../shared/contract';
 import { type Day, dayFromIso, isoFromDay } from '../../shared/core/calendar/day';
+import { dayWords } from '../../shared/core/calendar/day-words';
 import type { PlanRules } from '../../shared/plan/model';
 import { COLUMNS } from '../../shared/table/columns';
 import { describeChanges } from '../../shared/table/describe-changes';
@@ -294,7 +295,7 @@ describe('rebuild', () => {
     expect(again.notes.length).toBeGreaterThan(0);
     const told = String(farm.book.value('Rotation', `C${headingRow - 1}`));
     expect(told).toContain(again.notes[0]);
-    expect(told).toContain(`And ${again.notes.length - 1} more`);
+    expect(told).toContain(`(${again.notes.length - 1} more below the settings)`);
     expect(after.rows[0]!.sheetRow - 2).toBe(headingRow);
     expect(sheet.getFrozenRows()).toBe(headingRow);
   });
@@ -577,7 +578,7 @@ describe('rebuild', () => {
     const reds = readNow(farm).rows.filter((row) => row.group === 'Reds');
     const type = (heading: string, move: number, text: string): void =>
       farm.book.type('Rotation', cellUnder(farm.book, heading, reds[move]!.sheetRow), text);
-    const name = (move: number): string => `Reds, ${reds[move]!.paddock} ${isoFromDay(reds[move]!.inDay!)}`;
+    const name = (move: number): string => `Reds, ${reds[move]!.paddock} on ${dayWords(reds[move]!.inDay!)}`;
     type('Moved in', 0, isoFromDay(reds[0]!.inDay!));
     type('Moved in', 2, isoFromDay(reds[2]!.inDay! + 2));
     const late = readNow(farm).rows.filter((row) => row.group === 'Reds');
@@ -794,7 +795,7 @@ describe('rebuild', () => {
 
   it('names what stands below a table that will grow, before the press and after it', async () => {
     const farm = await openFarm(TABS, RULES, 'US');
-    await buildRotation(farm.book, { rules: RULES, units: 'US' });
+    await buildRotation(farm.book, { rules: RULES, units: 'US', explain: true });
     const { settings } = readNow(farm);
     const { block, area } = standingRotation(readBook(farm.book))!;
     const note = `B${area.rows + 1}`;
