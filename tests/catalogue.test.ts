@@ -121,7 +121,7 @@ describe('catalogue', () => {
   it.each([
     ['ENERGIZER_JOULES', /manual.*local code/, /10 m \(33 ft\)/, /two energizers/, /2\.5 m/, /barbed wire/],
     ['GROUND_RODS', /manual.*local code/, /10 m \(33 ft\)/, /two energizers/, /2\.5 m/, /barbed wire/],
-    ['FENCE_VOLTAGE', /planning estimate/, /fence tester/],
+    ['FENCE_VOLTAGE', /rule of thumb for planning/, /fence tester/],
     ['NUTRIENT_LOAD', /Local rules decide/],
     ['SHELTER_AREA', /Heat/],
     ['WATER_NEEDED', /Heat/, /slowly.*vet/],

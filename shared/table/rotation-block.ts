@@ -89,9 +89,9 @@ function frameOf(rows: readonly TableRow[], anchorRow: number, left: number): Ta
     letters: (key) => lettersOf.get(key) ?? 'A',
     anchorRow,
     lastRow: anchorRow + rows.length,
-    // Twice the gap: the move before the one before, should that be deleted.
+    // Twice the gap: the move before the one before, should that be skipped or deleted.
     groupWindow: Math.max(SHORTEST_WINDOW, 2 * groups + SPARE_ROWS),
-    paddockWindow: Math.max(SHORTEST_WINDOW, paddocks + SPARE_ROWS),
+    paddockWindow: Math.max(SHORTEST_WINDOW, 2 * paddocks + SPARE_ROWS),
   };
 }
 

@@ -31,7 +31,7 @@ test('the day of the log goes into the group list', async ({ skip }) => {
     }
     await sidebar.getByRole('button', { name: 'Read the spreadsheet again' }).click();
     // A day was typed in the list: it stays.
-    await sidebar.getByText(/^F5 .* stays for Lane feeders/).waitFor();
+    await sidebar.getByText(/F5 .* stays for Lane feeders/).waitFor();
     expect(await sidebar.getByRole('button', { name: /^Let the log decide/ }).count()).toBe(0);
     await preview.clickCell('Pigs', 'F5');
     await page.keyboard.press('Delete');

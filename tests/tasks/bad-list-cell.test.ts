@@ -27,7 +27,7 @@ test('“ask Bob” in the weight of one group', async () => {
   const book = readBook(farm);
   expect(ROTATION_TASK.read(book, {}).questions).toContain(WRONG);
   expect(BUDGET_TASK.read(book, {}).questions[0]).toBe(WRONG);
-  expect(HERD_TASK.read(book, {}).notes[0]).toBe(WRONG);
+  expect(HERD_TASK.read(book, {}).wrong).toEqual([WRONG]);
   expect(TODAY_TASK.read(book, {}).warnings).toEqual([`${WRONG}.`]);
   // Trouble in the group list does not matter to the fence.
   expect(MATERIALS_TASK.read(book, {}).questions).toEqual([]);

@@ -2,6 +2,7 @@ import { seasonNotes } from '../../../shared/lists/season-notes';
 import type { NotedSeason } from '../../../shared/lists/weighing-notes';
 import type { GrowerLists } from '../../../shared/tasks/grower-lists';
 import { SentencesNotice } from '../parts/notice';
+import * as words from './words';
 
 /** What in the lists does not fit the season; undefined while the season is not known. */
 export function seasonNotesOf(lists: GrowerLists, season: NotedSeason | undefined): readonly string[] {
@@ -15,5 +16,5 @@ export function seasonNotesOf(lists: GrowerLists, season: NotedSeason | undefine
 
 /** Sentences about the lists that stop nothing. */
 export function ListNotes({ notes }: { notes: readonly string[] }) {
-  return <SentencesNotice kind="note" lead="In your lists, in case it is not meant:" sentences={notes} />;
+  return <SentencesNotice kind="note" lead={words.IN_CASE} sentences={notes} />;
 }

@@ -29,6 +29,8 @@ export const UNIT_GOES_BEFORE = 'A unit in a heading, such as “Area (ha)”, g
 export const toPutRight = (things: string): string =>
   `${things} to put right in the sheet. Then press “Read the spreadsheet again”.`;
 
+export const IN_CASE = 'In your lists, in case it is not meant:';
+
 // What the lists lack
 export const doneColumn = (column: string, tab: string): string =>
   `Done: written into column ${column} of “${tab}”.`;
