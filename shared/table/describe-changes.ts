@@ -22,16 +22,29 @@ export function describeChanges(rebuild: RebuildInput, plan: Plan): string[] {
   return sentences.length > 0 ? sentences : [words.REST_STAYS];
 }
 
-/** What it changes in where the groups go and when, and which moves count as done by it. */
-export function describeMoves(rebuild: RebuildInput, plan: Plan): string[] {
-  const moves = changesOf(rebuild, tableRows({ ...rebuild, plan }), () => []);
+/**
+ * What it changes in where the groups go and when, and which moves count as done by it. `before`: the moves to come that it
+ * changes; else those of the table that stands.
+ */
+export function describeMoves(
+  rebuild: RebuildInput,
+  plan: Plan,
+  before: readonly MoveToCome[] = rebuild.future,
+): string[] {
+  const moves = changesOf({ ...rebuild, future: before }, tableRows({ ...rebuild, plan }), () => []);
   const sentences = [...countedAsDone(rebuild.past), ...moves];
   return sentences.length > 0 ? sentences : [words.REST_STAYS];
 }
 
+export type MoveToCome = Pick<OldRow, 'group' | 'paddock' | 'inDay'>;
+
+export function movesToCome(rebuild: RebuildInput, plan: Plan): readonly MoveToCome[] {
+  return tableRows({ ...rebuild, plan }).filter(({ past }) => !past);
+}
+
 /** Group by group; `also`: what else is said of it. */
 function changesOf(
-  { problem, past, future }: RebuildInput,
+  { problem, past, future }: Pick<RebuildInput, 'problem' | 'past'> & { future: readonly MoveToCome[] },
   rows: ReturnType<typeof tableRows>,
   also: (name: string) => string[],
 ): string[] {
@@ -68,7 +81,7 @@ function keptFromNow(name: string, { past, problem }: RebuildInput): string[] {
   return [words.headKept(name, rows.length, heads.join(' and '))];
 }
 
-function moveOf({ paddock, inDay }: OldRow): Move[] {
+function moveOf({ paddock, inDay }: MoveToCome): Move[] {
   return inDay === undefined ? [] : [{ paddock, inDay }];
 }
 

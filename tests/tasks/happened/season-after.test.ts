@@ -3,7 +3,8 @@ import { expect, test, vi } from 'vitest';
 import { isoFromDay } from '../../../shared/core/calendar/day';
 import type { Plan, Stay } from '../../../shared/plan/model';
 import { planRotation } from '../../../shared/plan/plan-rotation';
-import { describeMoves } from '../../../shared/table/describe-changes';
+import { describeMoves, movesToCome } from '../../../shared/table/describe-changes';
+import { REST_STAYS } from '../../../shared/table/words';
 import { type FarmNow, farmNow } from '../../../shared/tasks/happened/farm-now';
 import type { Happened } from '../../../shared/tasks/happened/happened';
 import { record } from '../../../shared/tasks/happened/record';
@@ -113,4 +114,25 @@ test.each<readonly [string, (next: { id: string; inDay?: number }, day: (n: numb
     expect(
       after.plan.stays.filter((stay) => nameOf(stay.paddock) === 'Hill' && stay.inDay <= next.inDay! + 30),
     ).toEqual([]);
+});
+
+test('a record that changes nothing of the plan says so, whatever was recorded before it', async () => {
+  const { book, next } = await begun();
+  const moved = {
+    what: 'moved',
+    ...REDS,
+    move: next.id,
+    day: isoFromDay(next.inDay!),
+    paddock: 'Far',
+  } as const;
+  await record(portOf(book), moved);
+  const farm = nowOf(book);
+  const older = seasonAfter(farm, []);
+  expect(planOf(older).changes).not.toEqual([REST_STAYS]);
+  const cover = typedFor(farm, { what: 'cover', ...REDS, move: farm.cards[0]!.at!.id, cover: '60' });
+  const season = seasonAfter(farm, 'typed' in cover ? cover.typed.map(({ cell }) => cell) : []);
+  if (!('rebuild' in season && season.rebuild && 'rebuild' in older && older.rebuild))
+    throw new Error('no season');
+  const before = movesToCome(older.rebuild, planOf(older).plan);
+  expect(describeMoves(season.rebuild, planOf(season).plan, before)).toEqual([REST_STAYS]);
 });

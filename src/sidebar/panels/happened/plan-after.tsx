@@ -1,6 +1,9 @@
+import type { JSX } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { CellChange } from '../../../../shared/contract';
-import { describeMoves } from '../../../../shared/table/describe-changes';
+import type { Plan } from '../../../../shared/plan/model';
+import { describeMoves, movesToCome } from '../../../../shared/table/describe-changes';
+import type { RebuildInput } from '../../../../shared/table/rebuild-input';
 import { REST_STAYS } from '../../../../shared/table/words';
 import type { FarmNow } from '../../../../shared/tasks/happened/farm-now';
 import { seasonAfter } from '../../../../shared/tasks/happened/season-after';
@@ -13,7 +16,7 @@ const MOST = 4;
 
 /**
  * What the rest of the season comes to with these cells changed, before they are. What would change without them, because
- * of what was recorded since the table was written, is said apart.
+ * of what was recorded since the table was written, is left out and told.
  */
 export function PlanAfter({ farm, cells }: { farm: FarmNow; cells: readonly CellChange[] }) {
   const before = useReplanned(farm, NONE);
@@ -21,18 +24,19 @@ export function PlanAfter({ farm, cells }: { farm: FarmNow; cells: readonly Cell
   return (
     <>
       <h3>In the plan</h3>
-      {'still' in after ? (
-        after.still
-      ) : (
-        <Changes after={after} before={'still' in before ? [] : before.changes} />
-      )}
+      {'still' in after ? after.still : 'still' in before ? before.still : <Changes {...{ before, after }} />}
     </>
   );
 }
 
 const NONE: readonly CellChange[] = [];
 
-function useReplanned(farm: FarmNow, cells: readonly CellChange[]) {
+interface Replanned {
+  readonly rebuild: RebuildInput;
+  readonly plan: Plan;
+}
+
+function useReplanned(farm: FarmNow, cells: readonly CellChange[]): Replanned | { still: JSX.Element } {
   const season = useMemo(() => seasonAfter(farm, cells), [farm, JSON.stringify(cells)]);
   const planner = usePlan('problem' in season ? season.problem : undefined, () => undefined);
   if ('missing' in season) return { still: <p>{season.missing}</p> };
@@ -40,32 +44,27 @@ function useReplanned(farm: FarmNow, cells: readonly CellChange[]) {
   const { made, noPlan, stale } = planner;
   if (stale || (!made && !noPlan)) return { still: <p aria-live="polite">Working out what changes…</p> };
   if (!made || !season.rebuild) return { still: <p>{words.noPlanLeft(noPlan?.score.join(' '))}</p> };
-  return { notes: season.rebuild.notes, changes: describeMoves(season.rebuild, made.plan) };
+  return { rebuild: season.rebuild, plan: made.plan };
 }
 
-interface ChangesProps {
-  readonly after: { readonly notes: readonly string[]; readonly changes: readonly string[] };
-  readonly before: readonly string[];
-}
-
-function Changes({ after: { notes, changes }, before }: ChangesProps) {
-  const own = changes.filter((change) => !before.includes(change));
-  const older = changes.length - own.length;
-  const shown = own.length > 0 ? own : [REST_STAYS];
+function Changes({ before, after }: { before: Replanned; after: Replanned }) {
+  const { rebuild, plan } = after;
+  const changes = describeMoves(rebuild, plan, movesToCome(before.rebuild, before.plan));
+  const older = describeMoves(before.rebuild, before.plan);
   return (
     <>
-      {notes.map((note) => (
+      {rebuild.notes.map((note) => (
         <p key={note} class="hint">
           {note}
         </p>
       ))}
       <ul>
-        {shown.slice(0, MOST).map((change) => (
+        {changes.slice(0, MOST).map((change) => (
           <li key={change}>{change}</li>
         ))}
-        {shown.length > MOST && <li>And {shown.length - MOST} more.</li>}
+        {changes.length > MOST && <li>And {changes.length - MOST} more.</li>}
       </ul>
-      {own.length > 0 && older > 0 && <p class="hint">{words.olderChanges(older)}</p>}
+      {older[0] !== REST_STAYS && <p class="hint">{words.OLDER_CHANGES}</p>}
     </>
   );
 }

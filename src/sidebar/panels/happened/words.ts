@@ -37,6 +37,5 @@ export const BY_HAND =
 /** The task that plans them. */
 export const PLAN_TASK = 'Plan the moves';
 export const PLAN_ANEW = 'Plan the rest anew';
-export const olderChanges = (changes: number): string =>
-  `${count(changes, 'other change')} ${changes === 1 ? 'comes' : 'come'} from what was recorded before.`;
+export const OLDER_CHANGES = 'Other changes come from what was recorded before.';
 export const noPlanLeft = (why: string | undefined): string => `With this no plan is left: ${why}`;

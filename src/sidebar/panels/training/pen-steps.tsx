@@ -49,13 +49,15 @@ interface PenProps {
 function PenNeeds({ settings, units }: PenProps) {
   const { weight = 1, strands = 1 } = insideSettings(PEN_SETTINGS, settings, units);
   const tooFew = tooFewStrands(weight, strands, units);
+  // The last one is the height of a single wire; of more the drawing says how high each hangs.
+  const lines = linesOf(settings, units).slice(0, strands === 1 ? undefined : -1);
   return (
     <div class="answer">
       {tooFew && <Notice kind="warning">{tooFew}</Notice>}
       <table>
         <caption class="hint">{count(strands, 'live wire')}, as drawn below</caption>
         <tbody>
-          {linesOf(settings, units).map(([item = '', amount = '', unit = '']) => (
+          {lines.map(([item = '', amount = '', unit = '']) => (
             <tr key={String(item)}>
               <th scope="row">{capital(String(item))}</th>
               <td class="number">
