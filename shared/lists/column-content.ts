@@ -7,7 +7,7 @@ import { fitting } from './heading-unit';
 import { FIELD_QUANTITIES } from './headings';
 import { isBlankCell } from './list-rows';
 import type { GroupField, PaddockField } from './model';
-import { dayIn, withoutRemark } from './read-list-cell';
+import { dayIn, isErrorWire, withoutRemark } from './read-list-cell';
 import { SIDES } from './sides';
 import { textDay } from './text-day';
 
@@ -99,7 +99,7 @@ export function hasTwins(tab: TabContent, headingRow: number, column: number): b
   return new Set(names).size < names.length;
 }
 
-/** What stands below a heading, down to a gap with a title or headings under it. */
+/** What stands below a heading, down to a gap with a title or headings under it. An error tells nothing of its column. */
 function cellsBelow(tab: TabContent, headingRow: number, column: number): readonly WireCell[] {
   const rows = tab.values.slice(headingRow, headingRow + ROWS);
   const first = rows.findIndex((row) => !row.every(isBlankCell));
@@ -110,7 +110,7 @@ function cellsBelow(tab: TabContent, headingRow: number, column: number): readon
   return rows
     .slice(0, end < 0 ? ROWS : end)
     .map((row) => row[column - 1] ?? '')
-    .filter((cell) => !isBlankCell(cell));
+    .filter((cell) => !isBlankCell(cell) && !isErrorWire(cell));
 }
 
 /** A number alone, or with a unit of the field behind it. */
