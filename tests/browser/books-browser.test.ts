@@ -83,6 +83,23 @@ async function writeTable({ sidebar }: PreviewPage, clicks: Clicks): Promise<voi
     .waitFor({ timeout: 60_000 });
 }
 
+/** Opens the task, answers what is asked by one press among others, and writes the table: five clicks in all. */
+async function answered(
+  preview: PreviewPage,
+  answer: (sidebar: PreviewPage['sidebar'], press: Clicks['on']) => Promise<void>,
+): Promise<void> {
+  try {
+    const clicks = new Clicks();
+    await openTask(preview, clicks);
+    await answer(preview.sidebar, (button) => clicks.on(button));
+    await writeTable(preview, clicks);
+    expect(clicks.count).toBe(5);
+    expect(preview.problems).toEqual([]);
+  } finally {
+    await preview.close();
+  }
+}
+
 /** Everything that stands on a tab: value or formula of each cell. */
 function contents(preview: PreviewPage, tabs: readonly string[]): Promise<string> {
   return preview.page.evaluate((names) => {
@@ -162,19 +179,11 @@ describe.each([
 test('a close choice of columns is asked, and answered by one press', async ({ skip }) => {
   if (!browser) skip();
   const preview = await openWritten('es-dehesa');
-  try {
-    const clicks = new Clicks();
-    await openTask(preview, clicks);
-    const { sidebar } = preview;
+  await answered(preview, async (sidebar, press) => {
     await sidebar.getByText('Which is the weight on “Lotes”?').waitFor();
     await preview.screenshot('book-close-choice');
-    await clicks.on(sidebar.getByRole('button', { name: /Peso actual/ }));
-    await writeTable(preview, clicks);
-    expect(clicks.count).toBe(5);
-    expect(preview.problems).toEqual([]);
-  } finally {
-    await preview.close();
-  }
+    await press(sidebar.getByRole('button', { name: /Peso actual/ }));
+  });
 }, 240_000);
 
 test('an area that is missing is asked and written into the list by the button', async ({ skip }) => {
@@ -183,21 +192,13 @@ test('an area that is missing is asked and written into the list by the button',
     // Sobreiro: its area is not written.
     tabs.Parques![2]![1] = null;
   });
-  try {
-    const clicks = new Clicks();
-    await openTask(preview, clicks);
-    const { sidebar } = preview;
+  await answered(preview, async (sidebar, press) => {
     await sidebar.getByLabel('Area: Sobreiro (ha)').fill('0,90');
     await preview.screenshot('book-missing-area');
-    await clicks.on(sidebar.getByRole('button', { name: 'Write into column B of “Parques”' }));
+    await press(sidebar.getByRole('button', { name: 'Write into column B of “Parques”' }));
     await sidebar.getByText('6 paddocks read, 6.1 ha in all.').waitFor();
     expect(await preview.value('Parques', 'B3')).toBe(0.9);
-    await writeTable(preview, clicks);
-    expect(clicks.count).toBe(5);
-    expect(preview.problems).toEqual([]);
-  } finally {
-    await preview.close();
-  }
+  });
 }, 240_000);
 
 test('words for days stop nothing; a group in the yard is asked, and answered by one press', async ({
@@ -212,10 +213,7 @@ test('words for days stop nothing; a group in the yard is asked, and answered by
       ['Blue butts', 11, 92, { d: '2026-11-15' }, 'yard', 'weaned'],
     ],
   });
-  try {
-    const clicks = new Clicks();
-    await openTask(preview, clicks);
-    const { sidebar } = preview;
+  await answered(preview, async (sidebar, press) => {
     await planned(sidebar);
     await sidebar
       .getByText(/“Blue butts” stands in “yard”, which is no paddock/)
@@ -228,15 +226,10 @@ test('words for days stop nothing; a group in the yard is asked, and answered by
     const asked = sidebar.getByRole('button', { name: 'It goes into the paddocks now' });
     await asked.scrollIntoViewIfNeeded();
     await preview.screenshot('book-group-elsewhere');
-    await clicks.on(asked);
+    await press(asked);
     await sidebar.getByText('2 groups read, 25 pigs in all.').waitFor();
     expect(await preview.value('Pigs', 'G1')).toBe('In rotation from');
-    await writeTable(preview, clicks);
-    expect(clicks.count).toBe(5);
-    expect(preview.problems).toEqual([]);
-  } finally {
-    await preview.close();
-  }
+  });
 }, 240_000);
 
 test('a diary of moves is made the group list by one press', async ({ skip }) => {
@@ -253,18 +246,10 @@ test('a diary of moves is made the group list by one press', async ({ skip }) =>
       [day('2026-11-15'), 'Reds', 'Ridge', 'Hill', 13, 188],
     ],
   });
-  try {
-    const clicks = new Clicks();
-    await openTask(preview, clicks);
-    const { sidebar } = preview;
+  await answered(preview, async (sidebar, press) => {
     await sidebar.getByText('Reds: 13 pigs, 188 lb on 2026-11-15, Hill since 2026-11-15').first().waitFor();
     await preview.screenshot('book-diary');
-    await clicks.on(sidebar.getByRole('button', { name: 'Make this my group list' }));
+    await press(sidebar.getByRole('button', { name: 'Make this my group list' }));
     await sidebar.getByText('2 groups read, 24 pigs in all.').waitFor();
-    await writeTable(preview, clicks);
-    expect(clicks.count).toBe(5);
-    expect(preview.problems).toEqual([]);
-  } finally {
-    await preview.close();
-  }
+  });
 }, 240_000);

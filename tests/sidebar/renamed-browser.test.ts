@@ -3,19 +3,32 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { HERD_TASK } from '../../shared/tasks/herd/herd-task';
 import { standingRotation } from '../../shared/tasks/rotation/rotation-standing';
-import { portOf, runTask } from '../../src/headless';
+import { portOf, runTask, type Workbook } from '../../src/headless';
 import { launchBrowser } from '../browser/launch';
 import { cellUnder } from '../cell-under';
 import { shownMoves } from '../hard-use/check-table';
 import { readBook } from '../hard-use/rotation-task';
 import { openFarm, setToday, sheetOf } from './happened-farm';
-import { checkAndShoot, openSidebar } from './open-sidebar';
+import { checkAndShoot, type Opened, openSidebar } from './open-sidebar';
 
 let browser: Browser | undefined;
 beforeAll(async () => {
   browser = await launchBrowser();
 });
 afterAll(() => browser?.close());
+
+/** Opens a task that asks whether Shoats are Reds, says yes, and writes its table anew. */
+async function saidToBeTheSame(farm: Workbook, task: string, button: string, shot: string): Promise<Opened> {
+  const opened = await openSidebar(browser as Browser, sheetOf(farm));
+  const { page } = opened;
+  await page.getByRole('button', { name: task, exact: true }).click();
+  await page.getByText('Is Shoats the new name of Reds? Answer it first').waitFor();
+  await checkAndShoot(opened, shot);
+  await page.getByLabel('Yes, the same group').check();
+  await page.getByRole('button', { name: button }).click();
+  await page.locator('.notice.done').filter({ hasText: 'Written on' }).waitFor();
+  return opened;
+}
 
 test('a group that was renamed', async ({ skip }) => {
   if (!browser) skip();
@@ -26,14 +39,7 @@ test('a group that was renamed', async ({ skip }) => {
   farm.type('Rotation', cellUnder(farm, 'Moved in', moves()[at]!.row), '2026-05-02');
   const head = moves()[at]!.cell('Head');
   farm.type('Pigs', 'A2', 'Shoats');
-  const opened = await openSidebar(browser as Browser, sheetOf(farm));
-  const { page, errors } = opened;
-  await page.getByRole('button', { name: 'Plan the moves', exact: true }).click();
-  await page.getByText('Is Shoats the new name of Reds? Answer it first').waitFor();
-  await checkAndShoot(opened, 'renamed-group');
-  await page.getByLabel('Yes, the same group').check();
-  await page.getByRole('button', { name: 'Write the table anew' }).click();
-  await page.locator('.notice.done').filter({ hasText: 'Written on' }).waitFor();
+  const { errors } = await saidToBeTheSame(farm, 'Plan the moves', 'Write the table anew', 'renamed-group');
   expect(moves()[at]!.cell('Group')).toBe('Shoats');
   expect(moves()[at]!.cell('Head')).toBe(head);
   expect(errors).toEqual([]);
@@ -45,14 +51,12 @@ test('a group that was renamed, in the herd log', async ({ skip }) => {
   setToday(farm, '2026-05-08');
   await runTask(portOf(farm), HERD_TASK);
   farm.type('Pigs', 'A2', 'Shoats');
-  const opened = await openSidebar(browser as Browser, sheetOf(farm));
-  const { page, errors } = opened;
-  await page.getByRole('button', { name: 'Keep the herd log', exact: true }).click();
-  await page.getByText('Is Shoats the new name of Reds? Answer it first').waitFor();
-  await checkAndShoot(opened, 'renamed-in-log');
-  await page.getByLabel('Yes, the same group').check();
-  await page.getByRole('button', { name: 'Write the herd log anew' }).click();
-  await page.locator('.notice.done').filter({ hasText: 'Written on' }).waitFor();
+  const { errors } = await saidToBeTheSame(
+    farm,
+    'Keep the herd log',
+    'Write the herd log anew',
+    'renamed-in-log',
+  );
   const groups = farm.values('Herd log').map(([group]) => group);
   expect([groups.includes('Shoats'), groups.includes('Reds')]).toEqual([true, false]);
   expect(errors).toEqual([]);
