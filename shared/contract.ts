@@ -20,7 +20,8 @@ const A_FORMULA = /^=/;
 const A_DAY = /^\d{4}-\d\d-\d\d(T\d\d:\d\d:\d\d)?$/;
 const A_COLOUR = /^#[0-9a-f]{6}$/i;
 const A_NAME = /^SOUNDER_[A-Z][A-Z_]*$/;
-const isText = (input: unknown, pattern: RegExp): boolean => typeof input === 'string' && pattern.test(input);
+const matching = (pattern: RegExp) =>
+  v.custom<string>((input) => typeof input === 'string' && pattern.test(input));
 
 type Shape = v.ObjectSchema<v.ObjectEntries, undefined>;
 /** The shape that says of itself what the input says under `key`. Smaller in the script than the library's variant. */
@@ -50,11 +51,11 @@ export const BlockCell = oneOf('k', [
   v.object({ k: v.literal('n'), v: v.number(), format: v.optional(v.string()), from }),
   /** `box`: shown as a box to tick. */
   v.object({ k: v.literal('b'), v: v.boolean(), box: v.optional(v.literal(true)), from }),
-  v.object({ k: v.literal('d'), v: v.custom<string>((input) => isText(input, A_DAY)), from }),
+  v.object({ k: v.literal('d'), v: matching(A_DAY), from }),
   /** A formula in A1 notation with `;` between arguments. `format` is a number format; "@" is refused. */
   v.object({
     k: v.literal('f'),
-    v: v.custom<string>((input) => isText(input, A_FORMULA)),
+    v: matching(A_FORMULA),
     format: v.optional(v.string()),
     from,
   }),
@@ -86,8 +87,8 @@ export const BlockRule = v.object({
   rows: v.number(),
   columns: v.number(),
   /** A plain spreadsheet formula for the rectangle's first cell. */
-  formula: v.custom<string>((input) => isText(input, A_FORMULA)),
-  background: v.custom<string>((input) => isText(input, A_COLOUR)),
+  formula: matching(A_FORMULA),
+  background: matching(A_COLOUR),
 });
 export type BlockRule = v.InferOutput<typeof BlockRule>;
 
@@ -176,7 +177,7 @@ export const BlockPlace = oneOf('at', [
 export type BlockPlace = v.InferOutput<typeof BlockPlace>;
 
 export const WriteBlock = v.object({
-  name: v.custom<string>((input) => isText(input, A_NAME)),
+  name: matching(A_NAME),
   place: BlockPlace,
   /** The block of that name that stands elsewhere stays as it is, without the name. */
   replaces: v.optional(v.literal(true)),

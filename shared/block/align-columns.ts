@@ -1,5 +1,5 @@
 import { marksStanding } from './marks-standing';
-import { ANSWER_MARK, BLANK_MARK, bareMark, columnsWritten, isHeading } from './memory';
+import { ANSWER_MARK, BLANK_MARK, bareMark, columnsWritten, isHeading, markIn } from './memory';
 import { oncePer } from './once-per';
 import type { BlockContent } from './read-block';
 
@@ -18,11 +18,11 @@ export const alignColumns = /* @__PURE__ */ oncePer((block: BlockContent): Colum
   const all = Array.from({ length: standing }, (_, c) => c);
   if (!memory) return all;
   const { rows } = memory;
-  const marks = marksStanding(block);
   const written = columnsWritten(memory);
   const headed = (w: number): boolean =>
-    rows.some((row, r) => isHeading(row?.marks[w] ?? '') && bareMark(row!.marks[w]!) === marks[r]?.[w]);
+    rows.some((row, r) => isHeading(row?.marks[w] ?? '') && bareMark(row!.marks[w]!) === markIn(block, r, w));
   if (standing === written && all.every(headed)) return all;
+  const marks = marksStanding(block);
   const counts = all.map(() => new Array<number>(written).fill(0));
   const filled = new Array<number>(written).fill(0);
   for (const [r, row] of rows.entries()) {

@@ -9,7 +9,7 @@ export function oncePer<Thing extends object, About extends readonly unknown[], 
   return (thing, ...about) => {
     const all = known.get(thing) ?? new Map<string, Found>();
     known.set(thing, all);
-    const key = JSON.stringify(about);
+    const key = about.length === 0 ? '' : JSON.stringify(about);
     if (!all.has(key)) all.set(key, look(thing, ...about));
     return all.get(key) as Found;
   };

@@ -5,6 +5,7 @@ import type { BlockCell, CellChange, TabContent } from '../contract';
 import { isoFromDay } from '../core/calendar/day';
 import { plainNumber } from '../refusals';
 import { fromInside, symbolOf, type UnitSystem } from '../units/units';
+import { amountWords } from './amount-words';
 import type { GatheredGroup } from './group-record';
 import { COLUMNS_APART } from './list-area';
 import { MADE_HEADINGS } from './made-headings';
@@ -66,8 +67,7 @@ function saidOf(
   { name, head, weightKg, weighedOn, paddock, since }: GatheredGroup,
   system: UnitSystem,
 ): string {
-  const weight =
-    weightKg && `${plainNumber(fromInside(weightKg, 'mass', system), 4)} ${symbolOf('mass', system)}`;
+  const weight = weightKg && amountWords(weightKg, 'mass', system, 4);
   const [on, from] = [weighedOn, since].map((day) => (day === undefined ? '' : isoFromDay(day)));
   return words.saidLast(name, head, weight && `${weight} on ${on}`, paddock && `${paddock} since ${from}`);
 }

@@ -4,13 +4,12 @@
  */
 import type { TabContent, WireCell } from '../contract';
 import type { Day } from '../core/calendar/day';
-import type { ListUnit } from '../units/unit-words';
 import type { UnitSystem } from '../units/units';
 import { type ClaimedHeading, claimedHeadings } from './choose-columns';
 import { isAmountOf, isDate } from './column-content';
-import { headingUnit } from './heading-unit';
+import { headingUnits } from './heading-unit';
 import { headingsAt, joined } from './headings-at';
-import { isBlankCell, listRows, rowKind } from './list-rows';
+import { isBlankCell, listRows } from './list-rows';
 import { meantName } from './meant-name';
 import type { FoundList, GroupField, GroupList, ListSource } from './model';
 import {
@@ -23,7 +22,7 @@ import {
   readAmount,
   readDay,
 } from './read-list-cell';
-import { writingOfList } from './writing-of-list';
+import { untoldReaders } from './untold-readers';
 
 /** Parts of the cells of a column that must be alike, and of the rows that may name a group anew. Judgement. */
 const MOST = 0.6;
@@ -69,12 +68,7 @@ function groupRecord(
     (one): one is [GroupField, ClaimedHeading] => one[1] !== undefined,
   );
   const columns = Object.fromEntries(taken.map(([field, one]) => [field, one.column]));
-  const units = Object.fromEntries(
-    taken.flatMap(([field, { text }]): [string, ListUnit][] => {
-      const unit = headingUnit(text, field);
-      return unit ? [[field, unit]] : [];
-    }),
-  );
+  const units = headingUnits(columns, (at) => headings.find((one) => one.column === at)?.text ?? '');
   const rows = listRows({ tab, row: headingRow, columns }, Infinity);
   return { kind: 'groups', tab: tab.name, headingRow, ...rows, columns, units };
 }
@@ -139,24 +133,11 @@ export function gatheredGroups(
   const isFirst = ({ list: { columns } }: ListSource<GroupList>): boolean =>
     'head' in columns || 'paddock' in columns;
   for (const record of [...records].sort((a, b) => Number(isFirst(b)) - Number(isFirst(a))))
-    for (const reader of readersOf(record, system, habits)) gather(last, reader, isFirst(record));
+    for (const reader of untoldReaders(record, system, habits)) gather(last, reader, isFirst(record));
   const newest = Math.max(...[...last.values()].map(({ seen }) => seen));
   return [...last.values()]
     .filter(({ head, seen }) => head !== 0 && seen >= newest - LONG_AGO_DAYS)
     .map(({ seen: _, counted: __, ...group }) => group as GatheredGroup);
-}
-
-function readersOf(
-  { tab, list }: ListSource<GroupList>,
-  system: UnitSystem,
-  habits: { readonly comma: boolean; readonly dates: DateHabits },
-): RowReader[] {
-  const writing = writingOfList(tab, list, habits);
-  const told = { problems: [], readings: [], notes: [], unread: [] };
-  const rows = Array.from({ length: list.lastRow - list.firstRow + 1 }, (_, i) => list.firstRow + i);
-  return rows
-    .filter((row) => rowKind({ tab, row: list.headingRow, columns: list.columns }, row) === 'item')
-    .map((row) => ({ tab, list, row, system, ...writing, ...told }));
 }
 
 /** Takes what a row says over what was said before it. `mayBegin`: a group that is named here for the first time is one. */

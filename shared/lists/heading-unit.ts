@@ -22,6 +22,19 @@ export function headingUnit(text: string, field: Field): ListUnit | undefined {
   return units.length === 1 ? units[0] : units.length === 0 ? unitAtEnd(text, wanted) : undefined;
 }
 
+/** The units that the headings over the columns of a list name for their fields. */
+export function headingUnits(
+  columns: Readonly<Record<string, number>>,
+  textOf: (column: number) => string,
+): Record<string, ListUnit> {
+  return Object.fromEntries(
+    Object.entries(columns).flatMap(([field, column]) => {
+      const unit = headingUnit(textOf(column), field as Field);
+      return unit ? [[field, unit]] : [];
+    }),
+  );
+}
+
 /** "Size are", in two rows of headings: of an area the word means nothing else where nothing follows it. */
 function unitAtEnd(text: string, wanted: ListQuantity): ListUnit | undefined {
   if (wanted !== 'area') return undefined;

@@ -1,17 +1,14 @@
 /** A list that the grower points at with one of its cells: its headings, extent and columns as far as they can be told. */
 import type { TabContent } from '../contract';
-import type { ListUnit } from '../units/unit-words';
 import { chooseColumns, claimedHeadings } from './choose-columns';
 import { looksLike } from './column-content';
-import { headingUnit } from './heading-unit';
+import { headingUnits } from './heading-unit';
 import { type Heading, headingsAt, joined } from './headings-at';
 import { isBlankCell, listRows } from './list-rows';
 import { matchHeading } from './match-heading';
 import { missingFields } from './missing-fields';
-import type { CellPlace, FoundList, GroupField, ListKind, PaddockField } from './model';
+import type { CellPlace, FoundList, ListKind } from './model';
 import { otherTableBelow } from './other-table-below';
-
-type Field = PaddockField | GroupField;
 
 /** A gap of more rows than this is not inside a list. Judgement. */
 const LARGEST_GAP = 2;
@@ -27,12 +24,8 @@ export function listUnder(kind: ListKind, tab: TabContent, headingRow: number, c
   const headings = headingsAt(tab, headingRow);
   const near = joined(headings, column);
   const { columns, doubts } = columnsIn(kind, tab, headingRow, near);
-  const units: Record<string, ListUnit> = {};
-  for (const [field, column] of Object.entries(columns)) {
-    const text = near.find((heading) => heading.column === column)?.text ?? '';
-    const unit = headingUnit(text, field as Field);
-    if (unit) units[field] = unit;
-  }
+  const textOf = (at: number): string => near.find((heading) => heading.column === at)?.text ?? '';
+  const units = headingUnits(columns, textOf);
   const missing = missingFields(kind, (field) => field in columns);
   const bare = { kind, tab: tab.name, headingRow, columns, units, headings, missing, doubts };
   return withRows({ ...bare, firstRow: headingRow + 1, lastRow: headingRow + 1, items: 0 } as FoundList, tab);

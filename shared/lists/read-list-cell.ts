@@ -2,6 +2,7 @@
 
 import { cellOnTab } from '../block/cell-on-tab';
 import { dateWords } from '../block/date-words';
+import { LOADING } from '../block/loading';
 import type { TabContent, WireCell } from '../contract';
 import { type Day, dayFromIso, isoFromDay } from '../core/calendar/day';
 import type { DateOrder } from '../locale/date-order';
@@ -46,6 +47,11 @@ export interface RowReader {
   readonly unread: ListProblem[];
 }
 
+/** For a reader of which nothing is told. */
+export function untold(): Pick<RowReader, 'problems' | 'readings' | 'notes' | 'unread'> {
+  return { problems: [], readings: [], notes: [], unread: [] };
+}
+
 /** What a sheet does not say of itself and dates kept as text need. */
 export interface DateHabits {
   readonly order?: DateOrder;
@@ -63,7 +69,6 @@ export interface NumberLimits {
   readonly whole?: true;
 }
 
-const LOADING = 'Loading...';
 /**
  * Texts that spreadsheets show instead of a value or while calculating. A closed list, because a paddock may well be
  * called "#1!" or "#value".

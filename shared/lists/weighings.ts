@@ -7,19 +7,10 @@ import { cellOnTab } from '../block/cell-on-tab';
 import type { TabContent } from '../contract';
 import type { Day } from '../core/calendar/day';
 import type { UnitSystem } from '../units/units';
-import { rowKind } from './list-rows';
 import { meantName } from './meant-name';
 import type { FoundList, GroupList } from './model';
-import {
-  type DateHabits,
-  hasCell,
-  nameKey,
-  nameOf,
-  type RowReader,
-  readAmount,
-  readDay,
-} from './read-list-cell';
-import { writingOfList } from './writing-of-list';
+import { type DateHabits, hasCell, nameKey, nameOf, readAmount, readDay } from './read-list-cell';
+import { untoldReaders } from './untold-readers';
 
 export interface Weighing {
   readonly weightKg: number;
@@ -79,20 +70,7 @@ export function lastWeighings(
     const tab = tabs.find(({ name }) => name === log.tab);
     const list = log as unknown as GroupList;
     if (!tab || !isAbout(groups, { tab, list: log })) continue;
-    for (let row = log.firstRow; row <= Math.min(log.lastRow, tab.values.length); row++) {
-      if (rowKind({ tab, row: log.headingRow, columns: list.columns }, row) !== 'item') continue;
-      const writing = writingOfList(tab, list, { comma, dates });
-      const reader: RowReader = {
-        tab,
-        list,
-        row,
-        system,
-        ...writing,
-        problems: [],
-        readings: [],
-        notes: [],
-        unread: [],
-      };
+    for (const reader of untoldReaders({ tab, list }, system, { comma, dates })) {
       if (!['name', 'weight', 'weighedOn'].every((field) => hasCell(reader, field as 'name'))) continue;
       const weightKg = readAmount(reader, 'weight', { above: 0 });
       const day = readDay(reader, 'weighedOn');
@@ -100,7 +78,7 @@ export function lastWeighings(
       const name = nameOf(reader);
       const key = meantName(nameKey(name), known);
       if (key === undefined) continue;
-      const cell = cellOnTab(tab.name, row, list.columns.weight ?? 1);
+      const cell = cellOnTab(tab.name, reader.row, list.columns.weight ?? 1);
       const before = last.get(key);
       if (before && day < before.day) continue;
       const { count, weightKg: mean } = before?.day === day ? before : NONE;

@@ -136,8 +136,6 @@ export const weighedAfter = (weighed: string, day: string): string =>
   `${weighed}, after it comes in (${day}). Check the date: weight, feed and water before the weighing are not known.`;
 export const weighedLongBefore = (weighed: string, day: string, weight: string): string =>
   `${weighed}, long before it comes in (${day}), and is taken to weigh ${weight} by then. Check the date, or weigh again.`;
-export const volatile = (cells: string): string =>
-  `Type the number: ${cells}. Google Sheets gives our formulas no figure that is worked out with NOW or RAND, and shows an error there.`;
 
 // Figures that are typed in the sidebar
 export const figureMust = (name: string, field: string, must: string): string =>

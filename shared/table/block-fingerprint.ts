@@ -9,10 +9,9 @@
  * calculates counts as blank anywhere.
  */
 import { fingerprint } from '../block/hash-text';
+import { LOADING } from '../block/loading';
 import { ANSWER_MARK, isMemory, readMemory } from '../block/memory';
 import type { WireCell } from '../contract';
-
-const LOADING = 'Loading...';
 
 /** Fingerprint of a block's values and formulas (same shape; formula '' where the cell holds none). */
 export function blockFingerprint(

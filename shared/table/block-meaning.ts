@@ -1,9 +1,9 @@
 import { markAt } from '../block/align-columns';
 import { hashText } from '../block/hash-text';
-import { ANSWER_MARK, markOfStanding } from '../block/memory';
+import { LOADING } from '../block/loading';
+import { marksStanding } from '../block/marks-standing';
+import { ANSWER_MARK } from '../block/memory';
 import type { BlockContent } from '../block/read-block';
-
-const LOADING = 'Loading...';
 
 /**
  * A short text that changes when anything that was typed in a block changes, and not when rows or columns are put in
@@ -11,11 +11,11 @@ const LOADING = 'Loading...';
  */
 export function blockMeaning(block: BlockContent): string {
   const { values, formulas, memory } = block;
-  const marks = values.map((row, r) =>
-    row.map((value, c) => {
-      const formula = formulas[r]?.[c] ?? '';
+  const marks = marksStanding(block).map((row, r) =>
+    row.map((mark, c) => {
       const isAnswer = markAt(block, r, c) === ANSWER_MARK;
-      return formula === '' && (isAnswer || value === LOADING) ? '' : markOfStanding(value, formula);
+      const isShown = (formulas[r]?.[c] ?? '') === '';
+      return isShown && (isAnswer || values[r]![c] === LOADING) ? '' : mark;
     }),
   );
   return hashText(JSON.stringify([memory?.stamp, marks])).toString(36);

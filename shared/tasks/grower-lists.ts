@@ -109,14 +109,11 @@ function listsRead(
     : { paddocks: [], remarks: [], unused: [], ...NOTHING };
   const named = paddockNamed(paddockTab, paddockTab && paddockList, paddocks.paddocks);
   const isPaddock = (text: string): boolean => paddocks.paddocks.length > 0 && named(text) !== undefined;
-  const records = recordsAmong(
-    [...(own.groups ? [own.groups] : []), ...ofKind(all, 'groups')],
-    tabOf,
-    isPaddock,
-  );
+  const herds = ofKind(all, 'groups');
+  const records = recordsAmong([...(own.groups ? [own.groups] : []), ...herds], tabOf, isPaddock);
   const isRecord = (list: FoundList | undefined): boolean =>
     list !== undefined && records.some((record) => isOfRecord(list, record.list));
-  const found = { paddocks: land, groups: ofKind(all, 'groups').filter((list) => !isRecord(list)) };
+  const found = { paddocks: land, groups: herds.filter((list) => !isRecord(list)) };
   const ownGroups = isRecord(own.groups) ? undefined : own.groups;
   const chosen = {
     paddocks: paddockChosen,

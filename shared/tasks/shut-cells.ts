@@ -1,11 +1,11 @@
 /** The cells of a paddock list that say in which days a paddock is shut; columns that are not there yet come to its right edge. */
 import { BLANK, date, text } from '../block/cells';
-import type { BlockCell, CellChange } from '../contract';
+import type { CellChange } from '../contract';
 import type { Day } from '../core/calendar/day';
 import { freeColumn } from '../lists/free-column';
 import { MADE_HEADINGS } from '../lists/made-headings';
 import type { ListSource, PaddockList, ReadPaddock } from '../lists/model';
-import { keptCell } from './kept-cell';
+import { cellChange } from './kept-cell';
 
 export interface ShutDays {
   readonly shutFrom: Day;
@@ -26,13 +26,8 @@ export function shutCells(
     if (own === undefined && day === undefined) return [];
     const column = own ?? freeColumn(tab, list, edge);
     edge = own === undefined ? column : edge;
-    const cell = (row: number, after: BlockCell): CellChange => {
-      const [r, c] = [row - 1, column - 1];
-      const standing = keptCell(tab.values[r]?.[c] ?? '', tab.formulas[r]?.[c] ?? '');
-      return { tab: tab.name, row, column, before: standing.k === 'blank' ? BLANK : standing, after };
-    };
-    const heading = cell(list.headingRow, text(MADE_HEADINGS[field]));
-    const typed = cell(cells.name!.row, day === undefined ? BLANK : date(day));
+    const heading = cellChange(tab, list.headingRow, column, text(MADE_HEADINGS[field]));
+    const typed = cellChange(tab, cells.name!.row, column, day === undefined ? BLANK : date(day));
     const what = `${MADE_HEADINGS[field]} of ${name.trim()} in your paddock list`;
     return [
       ...(own === undefined ? [{ what: 'A heading for your paddock list', cell: heading }] : []),

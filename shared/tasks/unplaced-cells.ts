@@ -1,12 +1,12 @@
 /** What the grower answers of a group that stands in no paddock of the list, as cells of the group list. */
 import { date, text } from '../block/cells';
-import type { BlockCell, CellChange } from '../contract';
+import type { CellChange } from '../contract';
 import type { Day } from '../core/calendar/day';
 import { freeColumn } from '../lists/free-column';
 import { MADE_HEADINGS } from '../lists/made-headings';
 import type { GroupList, ListSource } from '../lists/model';
 import type { UnplacedGroup } from '../lists/read-groups';
-import { keptCell } from './kept-cell';
+import { cellChange } from './kept-cell';
 
 export type Placed =
   /** It is left out of the plan: a dash for the day on which it goes into the rotation. */
@@ -22,14 +22,10 @@ export function unplacedCells(
   { row }: UnplacedGroup,
   placed: Placed,
 ): readonly CellChange[] {
-  const change = (at: number, column: number, after: BlockCell): CellChange => {
-    const [r, c] = [at - 1, column - 1];
-    const before = keptCell(tab.values[r]?.[c] ?? '', tab.formulas[r]?.[c] ?? '');
-    return { tab: tab.name, row: at, column, before, after };
-  };
-  if (typeof placed === 'object') return [change(row, list.columns.paddock!, text(placed.paddock))];
+  if (typeof placed === 'object') return [cellChange(tab, row, list.columns.paddock!, text(placed.paddock))];
   const own = list.columns.from;
   const column = own ?? freeColumn(tab, list);
-  const typed = change(row, column, placed === 'out' ? text('-') : date(placed));
-  return own === undefined ? [change(list.headingRow, column, text(MADE_HEADINGS.from)), typed] : [typed];
+  const typed = cellChange(tab, row, column, placed === 'out' ? text('-') : date(placed));
+  if (own !== undefined) return [typed];
+  return [cellChange(tab, list.headingRow, column, text(MADE_HEADINGS.from)), typed];
 }

@@ -1,6 +1,6 @@
 import type { TabContent } from '../../contract';
 import type { ListProblem, PaddockList, ReadPaddock } from '../../lists/model';
-import { hasCell, type RowReader, readAmount } from '../../lists/read-list-cell';
+import { hasCell, type RowReader, readAmount, untold } from '../../lists/read-list-cell';
 import type { UnitSystem } from '../../units/units';
 import type { LaidPaddock } from './layout';
 
@@ -26,18 +26,7 @@ export function laidPaddocks(
   const problems: ListProblem[] = [];
   const laid = paddocks.map((paddock): LaidPaddock => {
     const row = paddock.cells.name?.row ?? list.firstRow;
-    const reader: RowReader = {
-      tab,
-      list,
-      row,
-      system,
-      comma,
-      dates: {},
-      problems,
-      readings: [],
-      notes: [],
-      unread: [],
-    };
+    const reader: RowReader = { tab, list, row, system, comma, dates: {}, ...untold(), problems };
     return {
       name: paddock.name,
       ...sidesOf(paddock, reader, shape),

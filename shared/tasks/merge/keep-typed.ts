@@ -41,7 +41,7 @@ export function keepTyped(
       const cell: Cell = { row: r, column: c, value, formula: old.formulas[r]?.[c] ?? '' };
       const written = columns[c];
       const to = written === undefined ? undefined : placeOf(r, written);
-      const mark = markAt(old, r, c);
+      const mark = written === undefined ? undefined : memory?.marks[written];
       const now = at === undefined || to === undefined ? undefined : want.cells[at]?.[to];
       const standing = marks[r]![c]!;
       const isWanted = now !== undefined && wanted[at!]![to!] === standing;

@@ -10,7 +10,7 @@ import {
 } from '../../../shared/lists/model';
 import { Button } from '../parts/button';
 import { SelectField } from '../parts/field';
-import { Sentence } from '../parts/sentence';
+import { Hints } from '../parts/sentence';
 import type { Lists } from './use-lists';
 import * as words from './words';
 
@@ -79,11 +79,7 @@ export function ListPicker({ kind, lists, summary, onPoint }: Props) {
           No {label.toLowerCase()} was found. {NEEDS[kind]}
         </p>
       )}
-      {lists.notes[kind].map((note) => (
-        <p class="hint" key={note}>
-          <Sentence text={note} />
-        </p>
-      ))}
+      <Hints sentences={lists.notes[kind]} />
       {kind === 'paddocks' && list && <RemarkOffers list={list} lists={lists} />}
       <details open={!list}>
         <summary>The list is somewhere else</summary>

@@ -26,14 +26,13 @@ export function usePointing(lists: Lists): Pointing {
     work.start(async () => {
       setLines(undefined);
       const selection = await ask('readSelection', {});
-      const { overview, tabs } = await readBook(ask);
-      const { locale, today } = overview;
-      const tab = tabs.find(({ name }) => name === selection.tab);
+      const [tab] = await ask('readTabs', { tabs: [selection.tab] });
       const isPaddock = (text: string): boolean =>
         lists.paddocks.some(({ name }) => nameKey(name) === nameKey(text));
       try {
         lists.choose(listFromSelection(kind, selection, tab));
       } catch (error) {
+        const { locale, today } = (await readBook(ask)).overview;
         const dates = { order: dateOrder(locale), today: dayFromIso(today) ?? 0 };
         const habits = { comma: decimalComma(locale), ...dates, isPaddock };
         const said = tab && listedLines(kind, tab, selection, habits);

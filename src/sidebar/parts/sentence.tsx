@@ -40,3 +40,16 @@ export function Sentence({ text }: { text: string }) {
     </>
   );
 }
+
+/** Sentences in small print, one below the other. */
+export function Hints({ sentences }: { sentences: readonly string[] }) {
+  return (
+    <>
+      {sentences.map((sentence) => (
+        <p class="hint" key={sentence}>
+          <Sentence text={sentence} />
+        </p>
+      ))}
+    </>
+  );
+}

@@ -11,7 +11,7 @@ import { fromInside, symbolOf, type UnitSystem } from '../../../../shared/units/
 import { count, dayWords } from '../../parts/day-words';
 import { SelectField } from '../../parts/field';
 import { SentencesNotice } from '../../parts/notice';
-import { Sentence } from '../../parts/sentence';
+import { Hints } from '../../parts/sentence';
 import { ChoiceField, TextField, unitsRest } from '../../parts/task-fields';
 import { TaskScreen } from '../../parts/task-screen';
 import type { Book } from '../../parts/use-book';
@@ -58,19 +58,11 @@ function HerdSteps({ book }: { book: Book }) {
           isAsked: problem !== undefined,
           fields: <ChangeFields state={state} />,
         },
-        ...(notes.length > 0 ? [{ title: words.HOW_READ, fields: <Notes notes={notes} /> }] : []),
+        ...(notes.length > 0 ? [{ title: words.HOW_READ, fields: <Hints sentences={notes} /> }] : []),
         ...unitsRest(state),
       ]}
     />
   );
-}
-
-function Notes({ notes }: { notes: readonly string[] }) {
-  return notes.map((note) => (
-    <p class="hint" key={note}>
-      <Sentence text={note} />
-    </p>
-  ));
 }
 
 function HerdNow({ groups, book, units }: Pick<HerdForm, 'groups' | 'units'> & { book: Book }) {
